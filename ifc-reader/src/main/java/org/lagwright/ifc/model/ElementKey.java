@@ -1,0 +1,9 @@
+package org.lagwright.ifc.model;
+
+/**
+ * Names one element among all models read in one run. GlobalIds cannot: real files repeat them.
+ *
+ * @param model position of the file on the command line, from 0
+ * @param step instance number in that file
+ */
+public record ElementKey(int model, long step) {}

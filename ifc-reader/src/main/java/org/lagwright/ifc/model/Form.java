@@ -1,0 +1,38 @@
+package org.lagwright.ifc.model;
+
+import java.util.Locale;
+
+/** The shape of an element, which decides how insulation is cut for it. */
+public enum Form {
+  STRAIGHT,
+  FLEXIBLE,
+  BEND,
+  TEE,
+  LATERAL,
+  CROSS,
+  WYE,
+  REDUCER,
+  /** From one shape of section to another: rectangular to round. */
+  TRANSITION,
+  CAP,
+  FLANGE,
+  COUPLING,
+  UNION,
+  OFFSET,
+  /** A valve or similar body that gets a box or a two-part cover. */
+  VALVE_BODY,
+  STRAINER,
+  DAMPER,
+  PUMP,
+  METER,
+  SILENCER,
+  /** An apparatus: boiler, tank, exchanger, manifold, terminal. */
+  APPARATUS,
+  /** Nothing in the file tells. */
+  UNKNOWN;
+
+  /** The name used in files we write: {@code valve-body}. */
+  public String label() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,216 @@
+package org.lagwright.ifc.model;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One pipe, duct, fitting, valve, apparatus or covering as the model shows it.
+ *
+ * @param key names the element among all models read
+ * @param globalId the IfcGloballyUniqueId as written; may repeat in bad files
+ * @param ifcClass class of the record as written, upper case ({@code IFCPIPESEGMENT})
+ * @param name Name, empty if absent
+ * @param objectType ObjectType, null if absent
+ * @param typeName Name of the type object, null if absent
+ * @param tag Tag, null if absent
+ * @param kind what it is
+ * @param form its shape
+ * @param section outer section without insulation; null where nothing in the file tells
+ * @param ends sections of the ends of a fitting in port order: bend two, tee three (run, run,
+ *     branch); empty where unknown
+ * @param nominalSize nominal size as written ({@code DN50}), null where absent
+ * @param lengthM length along the centre line in metres; null where unknown
+ * @param angleDeg bend angle in degrees, null where it is no bend or unknown
+ * @param bendRadiusM centre-line radius of a bend in metres
+ * @param ports connection points, in the order of the file
+ * @param systems systems it belongs to
+ * @param place storey, space, indoors or not
+ * @param properties properties and quantities, type and occurrence merged
+ * @param materials names of associated materials
+ * @param layers presentation layers of its representations
+ * @param existingInsulation insulation the model already shows, null where none
+ */
+public record MepElement(
+    ElementKey key,
+    String globalId,
+    String ifcClass,
+    String name,
+    @Nullable String objectType,
+    @Nullable String typeName,
+    @Nullable String tag,
+    Kind kind,
+    Form form,
+    @Nullable Measured<Section> section,
+    List<Section> ends,
+    @Nullable String nominalSize,
+    @Nullable Measured<Double> lengthM,
+    @Nullable Measured<Double> angleDeg,
+    @Nullable Measured<Double> bendRadiusM,
+    List<Port> ports,
+    List<MepSystem> systems,
+    Place place,
+    List<Property> properties,
+    List<String> materials,
+    List<String> layers,
+    @Nullable ExistingInsulation existingInsulation) {
+
+  public MepElement {
+    ends = List.copyOf(ends);
+    ports = List.copyOf(ports);
+    systems = List.copyOf(systems);
+    properties = List.copyOf(properties);
+    materials = List.copyOf(materials);
+    layers = List.copyOf(layers);
+  }
+
+  /** First property with this name, whatever its set; names compare without case. */
+  public Optional<Property> findProperty(String propertyName) {
+    String wanted = propertyName.toLowerCase(Locale.ROOT);
+    return properties.stream()
+        .filter(p -> p.name().toLowerCase(Locale.ROOT).equals(wanted))
+        .findFirst();
+  }
+
+  /** A builder for one element; everything not set is empty, null or unknown. */
+  public static Builder builder(ElementKey key, String globalId, String ifcClass) {
+    return new Builder(key, globalId, ifcClass);
+  }
+
+  /** Collects what the extractors find out about one element. */
+  public static final class Builder {
+    private final ElementKey key;
+    private final String globalId;
+    private final String ifcClass;
+    private String name = "";
+    private @Nullable String objectType;
+    private @Nullable String typeName;
+    private @Nullable String tag;
+    private Kind kind = Kind.OTHER;
+    private Form form = Form.UNKNOWN;
+    private @Nullable Measured<Section> section;
+    private List<Section> ends = List.of();
+    private @Nullable String nominalSize;
+    private @Nullable Measured<Double> lengthM;
+    private @Nullable Measured<Double> angleDeg;
+    private @Nullable Measured<Double> bendRadiusM;
+    private List<Port> ports = List.of();
+    private List<MepSystem> systems = List.of();
+    private Place place = Place.UNKNOWN;
+    private List<Property> properties = List.of();
+    private List<String> materials = List.of();
+    private List<String> layers = List.of();
+    private @Nullable ExistingInsulation existingInsulation;
+
+    private Builder(ElementKey key, String globalId, String ifcClass) {
+      this.key = key;
+      this.globalId = globalId;
+      this.ifcClass = ifcClass;
+    }
+
+    public Builder named(
+        String name, @Nullable String objectType, @Nullable String typeName, @Nullable String tag) {
+      this.name = name;
+      this.objectType = objectType;
+      this.typeName = typeName;
+      this.tag = tag;
+      return this;
+    }
+
+    public Builder is(Kind kind, Form form) {
+      this.kind = kind;
+      this.form = form;
+      return this;
+    }
+
+    public Builder section(@Nullable Measured<Section> section) {
+      this.section = section;
+      return this;
+    }
+
+    public Builder ends(List<Section> ends) {
+      this.ends = ends;
+      return this;
+    }
+
+    public Builder nominalSize(@Nullable String nominalSize) {
+      this.nominalSize = nominalSize;
+      return this;
+    }
+
+    public Builder lengthM(@Nullable Measured<Double> lengthM) {
+      this.lengthM = lengthM;
+      return this;
+    }
+
+    public Builder bend(
+        @Nullable Measured<Double> angleDeg, @Nullable Measured<Double> bendRadiusM) {
+      this.angleDeg = angleDeg;
+      this.bendRadiusM = bendRadiusM;
+      return this;
+    }
+
+    public Builder ports(List<Port> ports) {
+      this.ports = ports;
+      return this;
+    }
+
+    public Builder systems(List<MepSystem> systems) {
+      this.systems = systems;
+      return this;
+    }
+
+    public Builder place(Place place) {
+      this.place = place;
+      return this;
+    }
+
+    public Builder properties(List<Property> properties) {
+      this.properties = properties;
+      return this;
+    }
+
+    public Builder materials(List<String> materials) {
+      this.materials = materials;
+      return this;
+    }
+
+    public Builder layers(List<String> layers) {
+      this.layers = layers;
+      return this;
+    }
+
+    public Builder existingInsulation(@Nullable ExistingInsulation existingInsulation) {
+      this.existingInsulation = existingInsulation;
+      return this;
+    }
+
+    /** The finished element. */
+    public MepElement build() {
+      return new MepElement(
+          key,
+          globalId,
+          ifcClass,
+          name,
+          objectType,
+          typeName,
+          tag,
+          kind,
+          form,
+          section,
+          ends,
+          nominalSize,
+          lengthM,
+          angleDeg,
+          bendRadiusM,
+          ports,
+          systems,
+          place,
+          properties,
+          materials,
+          layers,
+          existingInsulation);
+    }
+  }
+}

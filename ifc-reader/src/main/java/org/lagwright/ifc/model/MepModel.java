@@ -1,0 +1,41 @@
+package org.lagwright.ifc.model;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * One file, read and measured.
+ *
+ * @param elements every distribution element, covering and proxy of the file, in file order
+ * @param systems every system and group that an element belongs to
+ * @param findings what was noticed while reading
+ * @param otherProducts how many products of which IFC class were not looked at (walls, doors ...)
+ */
+public record MepModel(
+    ModelFile file,
+    List<MepElement> elements,
+    List<MepSystem> systems,
+    List<Finding> findings,
+    Map<String, Integer> otherProducts) {
+
+  public MepModel {
+    elements = List.copyOf(elements);
+    systems = List.copyOf(systems);
+    findings = List.copyOf(findings);
+    otherProducts = Map.copyOf(new TreeMap<>(otherProducts));
+  }
+
+  /** Elements by key. */
+  public Map<ElementKey, MepElement> elementsByKey() {
+    return elements.stream().collect(Collectors.toMap(MepElement::key, Function.identity()));
+  }
+
+  /** The first element with this GlobalId. */
+  public Optional<MepElement> findElement(String globalId) {
+    return elements.stream().filter(e -> e.globalId().equals(globalId)).findFirst();
+  }
+}

@@ -1,0 +1,72 @@
+package org.lagwright.ifc.model;
+
+/** Outer cross-section of a pipe or duct, without insulation. Lengths in metres. */
+public sealed interface Section {
+
+  /** Circumference of the outer surface in metres. */
+  double perimeterM();
+
+  /** Largest extent across in metres: the diameter or the longer side. */
+  double largestSideM();
+
+  /** A pipe or a round duct. */
+  record Round(double outsideDiameterM) implements Section {
+    public Round {
+      requirePositive(outsideDiameterM, "outside diameter");
+    }
+
+    @Override
+    public double perimeterM() {
+      return Math.PI * outsideDiameterM;
+    }
+
+    @Override
+    public double largestSideM() {
+      return outsideDiameterM;
+    }
+  }
+
+  /** A rectangular duct. Width is the side that lies level, where the model tells. */
+  record Rectangular(double widthM, double heightM) implements Section {
+    public Rectangular {
+      requirePositive(widthM, "width");
+      requirePositive(heightM, "height");
+    }
+
+    @Override
+    public double perimeterM() {
+      return 2 * (widthM + heightM);
+    }
+
+    @Override
+    public double largestSideM() {
+      return Math.max(widthM, heightM);
+    }
+  }
+
+  /** A flat-oval duct: two half circles joined by straight sides. */
+  record Oval(double widthM, double heightM) implements Section {
+    public Oval {
+      requirePositive(widthM, "width");
+      requirePositive(heightM, "height");
+    }
+
+    @Override
+    public double perimeterM() {
+      double small = Math.min(widthM, heightM);
+      double large = Math.max(widthM, heightM);
+      return Math.PI * small + 2 * (large - small);
+    }
+
+    @Override
+    public double largestSideM() {
+      return Math.max(widthM, heightM);
+    }
+  }
+
+  private static void requirePositive(double lengthM, String what) {
+    if (!(lengthM > 0 && Double.isFinite(lengthM))) {
+      throw new IllegalArgumentException(what + " must be above zero and finite, was " + lengthM);
+    }
+  }
+}

@@ -1,0 +1,29 @@
+package org.lagwright.takeoff;
+
+import java.util.List;
+import org.lagwright.ifc.model.ElementKey;
+
+/**
+ * Something the user has to decide before it can be priced: elements in scope {@code ask}, grouped
+ * by cause, kind, form and size.
+ *
+ * @param code code of the finding these elements carry
+ * @param question what is asked, in one sentence
+ * @param what kind and form in words: {@code pipe segments}, {@code bends}
+ * @param size size in words
+ * @param pieces how many elements
+ * @param lengthM their length in metres, 0 where counted
+ */
+public record Question(
+    String code,
+    String question,
+    String what,
+    String size,
+    int pieces,
+    double lengthM,
+    List<ElementKey> elements) {
+
+  public Question {
+    elements = List.copyOf(elements);
+  }
+}

@@ -1,0 +1,36 @@
+package org.lagwright.takeoff;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.takeoff.scope.ScopeDecision;
+import org.lagwright.takeoff.service.Classification;
+import org.lagwright.takeoff.thickness.ThicknessDecision;
+
+/**
+ * One element of the model with everything the takeoff decided about it.
+ *
+ * @param element what was read
+ * @param service which service, with votes; null for elements that carry none (trays, proxies)
+ * @param scope in, out or ask, with the reason
+ * @param thickness the demands and what is bought; null unless in scope and measurable
+ * @param quantities what it contributes; {@link Quantities#NONE} unless on a line
+ * @param lineId the line it stands on; null unless on a line
+ * @param leftOutWith code of the finding that left it out; null unless left out
+ * @param trace how each number came about
+ */
+public record TakenElement(
+    MepElement element,
+    @Nullable Classification service,
+    ScopeDecision scope,
+    @Nullable ThicknessDecision thickness,
+    Quantities quantities,
+    @Nullable String lineId,
+    @Nullable String leftOutWith,
+    Trace trace) {
+
+  /** The line it stands on, if any. */
+  public Optional<String> findLineId() {
+    return Optional.ofNullable(lineId);
+  }
+}

@@ -1,0 +1,45 @@
+package org.lagwright.takeoff;
+
+import java.util.List;
+import java.util.Optional;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.takeoff.pack.PackInfo;
+import org.lagwright.takeoff.settings.Settings;
+
+/**
+ * The whole result of one run.
+ *
+ * @param models the files read
+ * @param settings the settings used, defaults filled in
+ * @param packs the data packs used
+ * @param elements every element read, with what was decided
+ * @param lines the takeoff
+ * @param questions what the user has to decide
+ * @param findings of reader and engine together, in file order
+ * @param totals the account; its constructor refuses an account that does not add up
+ */
+public record Takeoff(
+    List<ModelFile> models,
+    Settings settings,
+    List<PackInfo> packs,
+    List<TakenElement> elements,
+    List<TakeoffLine> lines,
+    List<Question> questions,
+    List<Finding> findings,
+    Totals totals) {
+
+  public Takeoff {
+    models = List.copyOf(models);
+    packs = List.copyOf(packs);
+    elements = List.copyOf(elements);
+    lines = List.copyOf(lines);
+    questions = List.copyOf(questions);
+    findings = List.copyOf(findings);
+  }
+
+  /** The first element with this GlobalId. */
+  public Optional<TakenElement> findElement(String globalId) {
+    return elements.stream().filter(e -> e.element().globalId().equals(globalId)).findFirst();
+  }
+}

@@ -1,0 +1,58 @@
+package org.lagwright.takeoff;
+
+import org.lagwright.ifc.model.FindingCode;
+
+/** What the takeoff can notice. Names are stable; the README lists them. */
+public enum TakeoffFinding implements FindingCode {
+  SERVICE_UNKNOWN(
+      Severity.WARNING,
+      "Nothing tells which service this is. Name its system in the model, or map it under"
+          + " 'services' in the settings."),
+  SERVICE_CONTRADICTION(
+      Severity.WARNING,
+      "Votes contradict: {0} against {1}. The colder reading is used for condensation. Ask the"
+          + " designer which is right."),
+  SIZE_UNKNOWN(
+      Severity.WARNING,
+      "No size could be measured or read, so no thickness can be chosen. Ask the designer for the"
+          + " size."),
+  LENGTH_UNKNOWN(
+      Severity.WARNING, "No length could be measured or read. Measure it on the drawing."),
+  EQUIPMENT_BY_DRAWING(
+      Severity.INFO,
+      "Insulation of apparatus is not measured from the model. Take {0} off its drawing."),
+  NO_STOCK_THICKNESS(
+      Severity.ERROR,
+      "{0} mm are needed, which no stock build-up of {1} reaches. Choose another material in the"
+          + " settings."),
+  MATERIAL_LIMIT(
+      Severity.ERROR,
+      "{0} degC is outside the service range of {1} ({2}). Choose another material in the"
+          + " settings."),
+  ALREADY_INSULATED(
+      Severity.INFO,
+      "The model already shows insulation here ({0}). The takeoff still counts what is required;"
+          + " check before ordering."),
+  NO_DEMAND(
+      Severity.WARNING,
+      "No demand applies to {0} at {1} degC. Decide whether it is insulated, and set a thickness or"
+          + " 'out' in the settings.");
+
+  private final Severity severity;
+  private final String template;
+
+  TakeoffFinding(Severity severity, String template) {
+    this.severity = severity;
+    this.template = template;
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+
+  @Override
+  public String template() {
+    return template;
+  }
+}

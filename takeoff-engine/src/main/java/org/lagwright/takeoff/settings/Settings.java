@@ -1,0 +1,71 @@
+package org.lagwright.takeoff.settings;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything a user can choose, defaults filled in.
+ *
+ * @param project name shown on the outputs
+ * @param air air by location class ({@code indoor}, {@code unheated}, {@code outdoor}, {@code
+ *     plant-room})
+ * @param places which storey, space or system name means which location class; first match wins
+ * @param energyRule id of the energy rule pack, or {@code none}
+ * @param condensationMarginK how far the surface must stay above the dew point, kelvin
+ * @param surfaceEmissivity long-wave emissivity of the finished surface, 0 to 1
+ * @param materials material family by service kind ({@code cold}, {@code hot}, {@code air})
+ * @param services user's mapping of names to services; first match wins over all votes
+ * @param temperaturesC user's medium temperature by service id, degC
+ * @param scope user's decision by service id: in, out
+ * @param thicknessesM user's own minimum thickness by service id, metres
+ */
+public record Settings(
+    String project,
+    Map<String, Air> air,
+    List<PlaceRule> places,
+    String energyRule,
+    double condensationMarginK,
+    double surfaceEmissivity,
+    Map<String, String> materials,
+    List<ServiceRule> services,
+    Map<String, Double> temperaturesC,
+    Map<String, String> scope,
+    Map<String, Double> thicknessesM) {
+
+  public Settings {
+    air = Map.copyOf(air);
+    places = List.copyOf(places);
+    materials = Map.copyOf(materials);
+    services = List.copyOf(services);
+    temperaturesC = Map.copyOf(temperaturesC);
+    scope = Map.copyOf(scope);
+    thicknessesM = Map.copyOf(thicknessesM);
+  }
+
+  /**
+   * Air around the insulation.
+   *
+   * @param temperatureC dry-bulb temperature for condensation, degC
+   * @param relativeHumidityPct relative humidity, 0 to 100
+   * @param source where the figures come from
+   */
+  public record Air(double temperatureC, double relativeHumidityPct, String source) {}
+
+  /**
+   * A name that means a location class.
+   *
+   * @param contains text looked for in storey, space and system names, any case
+   * @param location location class
+   */
+  public record PlaceRule(String contains, String location) {}
+
+  /**
+   * A name that means a service.
+   *
+   * @param contains text looked for, any case
+   * @param in {@code system}, {@code name} or {@code type}; null for all of them
+   * @param service service id
+   */
+  public record ServiceRule(String contains, @Nullable String in, String service) {}
+}

@@ -1,0 +1,9 @@
+/**
+ * What the user chooses: air, rule, materials, what services and systems mean.
+ *
+ * <p>Knows: the settings file. Must not know: models.
+ */
+@NullMarked
+package org.lagwright.takeoff.settings;
+
+import org.jspecify.annotations.NullMarked;
