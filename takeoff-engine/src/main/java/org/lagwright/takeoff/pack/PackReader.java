@@ -98,7 +98,7 @@ public final class PackReader {
     }
     String reason = e instanceof DatabindException ? refusedByRecord(e) : null;
     if (reason != null) {
-      return reason + " Correct this value.";
+      return reason + " Correct the value or the spelling of its key.";
     }
     return firstLine(e.getOriginalMessage()) + ". Correct this value.";
   }

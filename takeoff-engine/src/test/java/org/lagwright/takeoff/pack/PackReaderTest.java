@@ -31,12 +31,12 @@ class PackReaderTest {
 
   @Test
   void unknownKeyIsRefusedWithLineAndColumn() throws IOException {
-    Path file = file("id: a\nthickness: 25\nnotes: []\n");
+    Path file = file("id: a\nwidth: 25\nthicknessMm: 9\nnotes: []\n");
 
     assertThatThrownBy(() -> PackReader.readFile(file, Wall.class))
         .isInstanceOf(PackException.class)
         .hasMessageContaining(":2:")
-        .hasMessageContaining("unknown key 'thickness'")
+        .hasMessageContaining("unknown key 'width'")
         .hasMessageContaining("thicknessMm");
   }
 
