@@ -4,13 +4,17 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.databind.DatabindException;
@@ -70,22 +74,45 @@ public final class PackReader {
     }
   }
 
-  private static <T> T read(Reader reader, String name, Class<T> type) {
+  private static <T> T read(Reader reader, String name, Class<T> type) throws IOException {
+    StringWriter text = new StringWriter();
+    reader.transferTo(text);
     try {
-      T value = STRICT.readValue(reader, type);
+      T value = STRICT.readValue(text.toString(), type);
       if (value == null) {
         throw new PackException(name + ":1:1: the file is empty. Write at least one key.");
       }
       return value;
     } catch (JacksonException e) {
-      throw new PackException(place(name, e.getLocation()) + describe(e), e);
+      throw new PackException(place(name, locate(e, text.toString())) + describe(e), e);
     }
   }
 
   private static String place(String name, @Nullable TokenStreamLocation at) {
-    return at == null || at.getLineNr() < 0
-        ? name + ": "
-        : name + ":" + at.getLineNr() + ":" + at.getColumnNr() + ": ";
+    return at == null ? name + ": " : name + ":" + at.getLineNr() + ":" + at.getColumnNr() + ": ";
+  }
+
+  /** Unknown keys are reported late, without a location; the path of the exception finds it. */
+  private static @Nullable TokenStreamLocation locate(JacksonException e, String text) {
+    TokenStreamLocation known = e.getLocation();
+    if (known != null && known.getLineNr() > 0) {
+      return known;
+    }
+    String wanted = pointer(e.getPath());
+    try (JsonParser parser = STRICT.createParser(text)) {
+      while (parser.nextToken() != null) {
+        if (parser.streamReadContext().pathAsPointer().toString().equals(wanted)) {
+          return parser.currentTokenLocation();
+        }
+      }
+    }
+    return null;
+  }
+
+  private static String pointer(List<JacksonException.Reference> path) {
+    return path.stream()
+        .map(r -> "/" + (r.getPropertyName() == null ? r.getIndex() : r.getPropertyName()))
+        .collect(Collectors.joining());
   }
 
   private static String describe(JacksonException e) {
