@@ -1,0 +1,97 @@
+package org.lagwright.ifc.schema;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.LongConsumer;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.step.StepBytes;
+import org.lagwright.ifc.step.StepException;
+import org.lagwright.ifc.step.StepFile;
+import org.lagwright.ifc.step.StepLimits;
+
+/** An IFC file: an indexed exchange file together with the schema that names its attributes. */
+public final class IfcFile {
+
+  /** Entities that extraction starts from; everything else is reached by reference. */
+  private static final List<String> LISTED =
+      List.of(
+          "IfcProduct",
+          "IfcRelationship",
+          "IfcGroup",
+          "IfcProject",
+          "IfcPresentationLayerAssignment");
+
+  private final StepFile step;
+  private final IfcSchema schema;
+
+  private IfcFile(StepFile step, IfcSchema schema) {
+    this.step = step;
+    this.schema = schema;
+  }
+
+  /**
+   * Indexes the bytes and finds the schema.
+   *
+   * @param progress told the number of bytes read, now and then
+   * @throws StepException if it is no exchange file, cut off, over the limits, or of a schema that
+   *     is not IFC2X3, IFC4 or IFC4X3
+   */
+  public static IfcFile open(StepBytes bytes, StepLimits limits, LongConsumer progress) {
+    StepFile step = StepFile.open(bytes, limits, IfcFile::isListed, progress);
+    IfcSchema schema =
+        IfcSchema.forIdentifier(step.schema())
+            .orElseThrow(
+                () ->
+                    new StepException(
+                        0,
+                        "schema '"
+                            + step.schema()
+                            + "' is not supported. Export as IFC2X3, IFC4 or IFC4X3."));
+    return new IfcFile(step, schema);
+  }
+
+  private static boolean isListed(String keyword) {
+    return LISTED.stream().anyMatch(entity -> IfcSchema.IFC4X3.isA(keyword, entity));
+  }
+
+  /** The schema that attribute names are taken from. */
+  public IfcSchema schema() {
+    return schema;
+  }
+
+  /** The exchange file below. */
+  public StepFile step() {
+    return step;
+  }
+
+  /** A record, null if the file has no such instance. */
+  public @Nullable IfcRecord find(long id) {
+    return step.find(id).map(record -> new IfcRecord(this, record)).orElse(null);
+  }
+
+  /**
+   * All records of an entity and its subtypes in the order of their instance numbers; only for
+   * products, relationships, groups, the project and layer assignments.
+   */
+  public List<IfcRecord> all(String entity) {
+    List<IfcRecord> found = new ArrayList<>();
+    for (long id : ids(entity)) {
+      IfcRecord record = find(id);
+      if (record != null) {
+        found.add(record);
+      }
+    }
+    return found;
+  }
+
+  /** Instance numbers of an entity and its subtypes, ascending; see {@link #all}. */
+  public long[] ids(String entity) {
+    return step.counts().keySet().stream()
+        .filter(keyword -> schema.isA(keyword, entity))
+        .map(step::ids)
+        .flatMapToLong(Arrays::stream)
+        .sorted()
+        .toArray();
+  }
+}

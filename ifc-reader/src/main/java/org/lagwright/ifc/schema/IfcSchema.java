@@ -1,0 +1,149 @@
+package org.lagwright.ifc.schema;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The entities of one schema. An entity that this schema lacks but another one has is read the way
+ * that one writes it, because exporters mix them.
+ */
+public enum IfcSchema {
+  IFC2X3,
+  IFC4,
+  IFC4X3;
+
+  private final Map<String, IfcEntity> entities;
+
+  IfcSchema() {
+    entities = load(name().toLowerCase(Locale.ROOT) + ".txt");
+  }
+
+  /**
+   * The schema for a FILE_SCHEMA identifier: exact names, and drafts and addenda of the same family
+   * such as {@code IFC4X3_RC3}.
+   *
+   * @return empty for anything else (IFC2X2, other standards)
+   */
+  public static Optional<IfcSchema> forIdentifier(String identifier) {
+    String id = identifier.toUpperCase(Locale.ROOT);
+    if (id.startsWith("IFC2X3")) {
+      return Optional.of(IFC2X3);
+    }
+    if (id.startsWith("IFC4X")) {
+      return Optional.of(IFC4X3);
+    }
+    return id.startsWith("IFC4") ? Optional.of(IFC4) : Optional.empty();
+  }
+
+  /** True for the identifiers of the released editions this reader was written for. */
+  public static boolean isReleased(String identifier) {
+    return Set.of("IFC2X3", "IFC4", "IFC4X3_ADD2", "IFC4X3")
+        .contains(identifier.toUpperCase(Locale.ROOT));
+  }
+
+  /** True if this or another schema knows the keyword. */
+  public boolean knows(String keyword) {
+    return find(keyword) != null;
+  }
+
+  /**
+   * True if the keyword names the entity or a subtype of it; entity spelled as the standard does.
+   */
+  public boolean isA(String keyword, String entity) {
+    IfcEntity found = find(keyword);
+    return found != null && found.ancestors().contains(entity);
+  }
+
+  /**
+   * The standard's spelling of a keyword: {@code IfcPipeSegment}; the keyword itself if unknown.
+   */
+  public String spelling(String keyword) {
+    IfcEntity found = find(keyword);
+    return found == null ? keyword : found.name();
+  }
+
+  IfcEntity entity(String keyword) {
+    IfcEntity found = find(keyword);
+    return found == null ? IfcEntity.unknown(keyword) : found;
+  }
+
+  private @Nullable IfcEntity find(String keyword) {
+    IfcEntity own = entities.get(keyword);
+    if (own != null) {
+      return own;
+    }
+    IfcSchema[] all = values();
+    for (int i = all.length - 1; i >= 0; i--) {
+      IfcEntity other = all[i].entities.get(keyword);
+      if (other != null) {
+        return other;
+      }
+    }
+    return null;
+  }
+
+  private static Map<String, IfcEntity> load(String resource) {
+    Map<String, IfcEntity> byName = new HashMap<>();
+    Map<String, String[]> lines = lines(resource);
+    for (String name : lines.keySet()) {
+      byName.put(name.toUpperCase(Locale.ROOT), resolve(name, lines));
+    }
+    return byName;
+  }
+
+  /** Lines by entity name: abstract mark, name, supertype, own attributes. */
+  private static Map<String, String[]> lines(String resource) {
+    InputStream in = IfcSchema.class.getResourceAsStream(resource);
+    if (in == null) {
+      throw new IllegalStateException("resource missing from the build: " + resource);
+    }
+    Map<String, String[]> lines = new HashMap<>();
+    try (BufferedReader reader =
+        new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+        if (!line.startsWith("#")) {
+          String[] words = line.split(" ", -1);
+          lines.put(words[0].startsWith("!") ? words[0].substring(1) : words[0], words);
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return lines;
+  }
+
+  private static IfcEntity resolve(String name, Map<String, String[]> lines) {
+    List<String> attributes = new ArrayList<>();
+    Set<String> ancestors = new HashSet<>();
+    for (String at = name; !at.equals("-"); ) {
+      String[] words = lines.get(at);
+      if (words == null) {
+        throw new IllegalStateException("supertype missing from the schema table: " + at);
+      }
+      attributes.addAll(0, Arrays.asList(words).subList(2, words.length));
+      ancestors.add(at);
+      at = words[1];
+    }
+    Map<String, Integer> positions = new HashMap<>();
+    for (int i = 0; i < attributes.size(); i++) {
+      positions.put(attributes.get(i), i);
+    }
+    String[] words = lines.get(name);
+    boolean isAbstract = words != null && words[0].startsWith("!");
+    return new IfcEntity(name, isAbstract, positions, ancestors, attributes);
+  }
+}

@@ -1,0 +1,292 @@
+package org.lagwright.ifc.step;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The arguments of one record, or the members of one list, as places in the file. Nothing is
+ * decoded before it is asked for. Asking for an index that is not there gives {@link Token#ABSENT},
+ * because real files write too few arguments.
+ */
+public final class StepArguments {
+
+  /** What stands at a place. */
+  public enum Token {
+    /** {@code $} */
+    NULL,
+    /** {@code *} */
+    DERIVED,
+    /** {@code #12} */
+    REFERENCE,
+    NUMBER,
+    TEXT,
+    /** {@code .BEND.} */
+    ENUMERATION,
+    LIST,
+    /** {@code IFCLABEL('x')} */
+    TYPED,
+    /** Binary or something malformed. */
+    OTHER,
+    /** No such argument. */
+    ABSENT
+  }
+
+  private static final StepArguments NONE =
+      new StepArguments(ByteBuffer.allocate(0), new int[1], 0);
+
+  private final ByteBuffer bytes;
+
+  /** Start of argument i; start of i + 1 lies one byte behind its comma or the closing bracket. */
+  private final int[] starts;
+
+  private final int size;
+
+  private StepArguments(ByteBuffer bytes, int[] starts, int size) {
+    this.bytes = bytes;
+    this.starts = starts;
+    this.size = size;
+  }
+
+  /**
+   * Reads the list that opens at a bracket.
+   *
+   * @param open position of {@code (}
+   * @param maxNesting brackets within brackets allowed; what lies deeper reads as malformed
+   */
+  static StepArguments parse(ByteBuffer bytes, int open, int maxNesting) {
+    int limit = bytes.limit();
+    int[] starts = new int[8];
+    int count = 0;
+    int first = StepScanner.skipSpace(bytes, open + 1, limit);
+    if (first < limit && bytes.get(first) == ')') {
+      return NONE;
+    }
+    starts[0] = open + 1;
+    int depth = 1;
+    int i = open + 1;
+    while (i >= 0 && i < limit && depth > 0) {
+      byte b = bytes.get(i);
+      if (b == '\'') {
+        i = StepScanner.endOfString(bytes, i, limit);
+        continue;
+      }
+      if (b == '/' && i + 1 < limit && bytes.get(i + 1) == '*') {
+        i = StepScanner.endOfComment(bytes, i, limit);
+        continue;
+      }
+      if (b == '(') {
+        depth++;
+        if (depth > maxNesting) {
+          return NONE;
+        }
+      } else if (b == ')') {
+        depth--;
+      } else if (b == ';') {
+        // a statement ends here; a missing bracket must not swallow the next one
+        depth = 0;
+      }
+      i++;
+      if ((b == ',' && depth == 1) || depth == 0) {
+        if (++count + 1 > starts.length) {
+          starts = Arrays.copyOf(starts, starts.length * 2);
+        }
+        starts[count] = i;
+      }
+    }
+    return new StepArguments(bytes, starts, count);
+  }
+
+  /** How many there are. */
+  public int size() {
+    return size;
+  }
+
+  private int start(int index) {
+    return StepScanner.skipSpace(bytes, starts[index], end(index));
+  }
+
+  /** Position of the comma or bracket behind an argument. */
+  private int end(int index) {
+    return starts[index + 1] - 1;
+  }
+
+  /** What stands at an index. */
+  public Token token(int index) {
+    if (index < 0 || index >= size) {
+      return Token.ABSENT;
+    }
+    int at = start(index);
+    if (at >= end(index)) {
+      return Token.OTHER;
+    }
+    int b = bytes.get(at);
+    return switch (b) {
+      case '$' -> Token.NULL;
+      case '*' -> Token.DERIVED;
+      case '#' -> Token.REFERENCE;
+      case '\'' -> Token.TEXT;
+      case '(' -> Token.LIST;
+      case '+', '-', '0', '1', '2', '3', '4', '5', '6', '7', '8', '9' -> Token.NUMBER;
+      case '.' -> isDigit(at + 1) ? Token.NUMBER : Token.ENUMERATION;
+      default -> StepScanner.isKeywordByte(b) ? Token.TYPED : Token.OTHER;
+    };
+  }
+
+  private boolean isDigit(int at) {
+    return at < bytes.limit() && bytes.get(at) >= '0' && bytes.get(at) <= '9';
+  }
+
+  /** The instance number referred to, 0 if it is no reference. */
+  public long reference(int index) {
+    return token(index) == Token.REFERENCE ? digits(start(index) + 1, end(index)) : 0;
+  }
+
+  private long digits(int from, int to) {
+    long value = 0;
+    for (int i = from; i < to && isDigit(i); i++) {
+      value = value * 10 + (bytes.get(i) - '0');
+    }
+    return value;
+  }
+
+  /** The number, also inside a typed value; NaN if it is none. */
+  public double number(int index) {
+    return switch (token(index)) {
+      case NUMBER -> StepNumber.parse(bytes, start(index), trimmedEnd(index));
+      case TYPED -> typed(index).number(0);
+      default -> Double.NaN;
+    };
+  }
+
+  private int trimmedEnd(int index) {
+    int end = end(index);
+    while (end > starts[index] && bytes.get(end - 1) <= ' ') {
+      end--;
+    }
+    return end;
+  }
+
+  /** The decoded string, also inside a typed value; empty if it is none. */
+  public Optional<String> text(int index) {
+    return switch (token(index)) {
+      case TEXT -> Optional.of(decode(start(index)));
+      case TYPED -> typed(index).text(0);
+      default -> Optional.empty();
+    };
+  }
+
+  private String decode(int openingQuote) {
+    int end = StepScanner.endOfString(bytes, openingQuote, bytes.limit());
+    byte[] text = new byte[end - openingQuote - 2];
+    bytes.get(openingQuote + 1, text);
+    return StepText.decode(text);
+  }
+
+  /** The enumeration value in upper case without its dots, also inside a typed value. */
+  public Optional<String> enumeration(int index) {
+    return switch (token(index)) {
+      case ENUMERATION -> {
+        String dotted = raw(index).toUpperCase(Locale.ROOT);
+        yield Optional.of(dotted.replace(".", ""));
+      }
+      case TYPED -> typed(index).enumeration(0);
+      default -> Optional.empty();
+    };
+  }
+
+  /** The members of a list; empty if it is none. */
+  public StepArguments list(int index) {
+    return token(index) == Token.LIST ? open(start(index)) : NONE;
+  }
+
+  private StepArguments open(int bracket) {
+    return parse(bytes, bracket, StepLimits.DEFAULT.maxNesting());
+  }
+
+  /** What stands inside a typed value; empty if it is none. */
+  public StepArguments typed(int index) {
+    if (token(index) != Token.TYPED) {
+      return NONE;
+    }
+    int end = end(index);
+    for (int i = start(index); i < end; i++) {
+      if (bytes.get(i) == '(') {
+        return open(i);
+      }
+    }
+    return NONE;
+  }
+
+  /** The keyword of a typed value in upper case; empty if it is none. */
+  public Optional<String> keyword(int index) {
+    if (token(index) != Token.TYPED) {
+      return Optional.empty();
+    }
+    int from = start(index);
+    int to = from;
+    while (to < end(index) && StepScanner.isKeywordByte(bytes.get(to))) {
+      to++;
+    }
+    return Optional.of(slice(from, to).toUpperCase(Locale.ROOT));
+  }
+
+  /** Every reference in a list, in order; other members are passed over. */
+  public long[] references(int index) {
+    StepArguments members = list(index);
+    long[] found = new long[members.size()];
+    int count = 0;
+    for (int i = 0; i < members.size(); i++) {
+      long id = members.reference(i);
+      if (id != 0) {
+        found[count++] = id;
+      }
+    }
+    return count == found.length ? found : Arrays.copyOf(found, count);
+  }
+
+  /** Every number in a list and in the lists inside it, flattened in order. */
+  public double[] numbers(int index) {
+    if (token(index) != Token.LIST) {
+      return new double[0];
+    }
+    double[] found = new double[16];
+    int count = 0;
+    int end = end(index);
+    int i = start(index);
+    while (i < end) {
+      int b = bytes.get(i);
+      if (b == ',' || b == '(' || b == ')' || (b >= 0 && b <= ' ')) {
+        i++;
+        continue;
+      }
+      int from = i;
+      while (i < end && ",() \r\n\t".indexOf(bytes.get(i)) < 0) {
+        i++;
+      }
+      if (count == found.length) {
+        found = Arrays.copyOf(found, count * 2);
+      }
+      found[count++] = StepNumber.parse(bytes, from, i);
+    }
+    return Arrays.copyOf(found, count);
+  }
+
+  /** The argument as it stands in the file, for showing; at most 200 characters. */
+  public String raw(int index) {
+    if (index < 0 || index >= size) {
+      return "";
+    }
+    int from = start(index);
+    int to = Math.max(from, trimmedEnd(index));
+    return to - from > 200 ? slice(from, from + 200) + "..." : slice(from, to);
+  }
+
+  private String slice(int from, int to) {
+    byte[] text = new byte[to - from];
+    bytes.get(from, text);
+    return new String(text, StandardCharsets.ISO_8859_1);
+  }
+}

@@ -1,0 +1,80 @@
+package org.lagwright.ifc.step;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.channels.FileChannel;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+
+/**
+ * The bytes of a file of any size, mapped into memory in overlapping windows: window k covers 2 GiB
+ * from k GiB on, so that a record of up to 1 GiB never straddles.
+ */
+public final class StepBytes {
+
+  private static final int SHIFT = 30;
+  private static final long MASK = (1L << SHIFT) - 1;
+
+  private final ByteBuffer[] windows;
+  private final long size;
+
+  private StepBytes(ByteBuffer[] windows, long size) {
+    this.windows = windows;
+    this.size = size;
+  }
+
+  /** Maps a file. The mapping lives until the garbage collector takes it. */
+  public static StepBytes map(Path file) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
+      long size = channel.size();
+      ByteBuffer[] windows = new ByteBuffer[(int) (size >>> SHIFT) + 1];
+      for (int k = 0; k < windows.length; k++) {
+        long start = (long) k << SHIFT;
+        long length = Math.min(Integer.MAX_VALUE, size - start);
+        windows[k] =
+            channel
+                .map(FileChannel.MapMode.READ_ONLY, start, length)
+                .order(ByteOrder.LITTLE_ENDIAN);
+      }
+      return new StepBytes(windows, size);
+    }
+  }
+
+  /** Bytes already in memory. */
+  public static StepBytes of(byte[] bytes) {
+    ByteBuffer window = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
+    return new StepBytes(new ByteBuffer[] {window}, bytes.length);
+  }
+
+  /** Length in bytes. */
+  public long size() {
+    return size;
+  }
+
+  /** The window that holds an offset. */
+  ByteBuffer window(long offset) {
+    return windows[(int) (offset >>> SHIFT)];
+  }
+
+  /** Where an offset lies in its {@link #window}. */
+  static int inWindow(long offset) {
+    return (int) (offset & MASK);
+  }
+
+  /** The byte at an offset, 0 to 255; -1 behind the end. */
+  int at(long offset) {
+    return offset >= size ? -1 : window(offset).get(inWindow(offset)) & 0xFF;
+  }
+
+  /** Line number of an offset, from 1. Counts, so only for messages. */
+  long lineOf(long offset) {
+    long line = 1;
+    for (long i = 0; i < Math.min(offset, size); i++) {
+      if (at(i) == '\n') {
+        line++;
+      }
+    }
+    return line;
+  }
+}

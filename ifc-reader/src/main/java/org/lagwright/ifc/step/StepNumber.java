@@ -1,0 +1,62 @@
+package org.lagwright.ifc.step;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+
+/** Parses numbers in place: exactly rounded, fast for the usual short decimals. */
+final class StepNumber {
+
+  private static final double[] POWERS = new double[23];
+
+  static {
+    double power = 1;
+    for (int i = 0; i < POWERS.length; i++) {
+      POWERS[i] = power;
+      power *= 10;
+    }
+  }
+
+  private StepNumber() {}
+
+  /** The number in {@code [from, to)}, NaN if there is none (such as {@code 1.#INF}). */
+  static double parse(ByteBuffer bytes, int from, int to) {
+    long digits = 0;
+    int count = 0;
+    int scale = 0;
+    boolean point = false;
+    int i = from;
+    boolean negative = i < to && bytes.get(i) == '-';
+    if (i < to && (bytes.get(i) == '-' || bytes.get(i) == '+')) {
+      i++;
+    }
+    for (; i < to; i++) {
+      int b = bytes.get(i);
+      if (b >= '0' && b <= '9') {
+        digits = digits * 10 + (b - '0');
+        count++;
+        scale += point ? 1 : 0;
+      } else if (b == '.' && !point) {
+        point = true;
+      } else {
+        return exact(bytes, from, to);
+      }
+    }
+    // up to 15 digits and 10^22 are exact in a double, so one division rounds correctly
+    if (count == 0 || count > 15 || scale >= POWERS.length) {
+      return exact(bytes, from, to);
+    }
+    double value = digits / POWERS[scale];
+    return negative ? -value : value;
+  }
+
+  private static double exact(ByteBuffer bytes, int from, int to) {
+    byte[] text = new byte[to - from];
+    bytes.get(from, text);
+    String number = new String(text, StandardCharsets.US_ASCII).trim().replace('d', 'e');
+    try {
+      return number.isEmpty() ? Double.NaN : Double.parseDouble(number.replace('D', 'E'));
+    } catch (NumberFormatException e) {
+      return Double.NaN;
+    }
+  }
+}
