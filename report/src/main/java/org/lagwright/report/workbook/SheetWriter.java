@@ -1,0 +1,97 @@
+package org.lagwright.report.workbook;
+
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+
+/** Writes rows one below the other. */
+final class SheetWriter {
+
+  private static final float LINE_POINTS = 14;
+
+  private final Sheet sheet;
+  private final Styles styles;
+  private int next;
+
+  SheetWriter(Sheet sheet, Styles styles) {
+    this.sheet = sheet;
+    this.styles = styles;
+  }
+
+  /** Width of the columns in characters. */
+  void widths(int... characters) {
+    for (int i = 0; i < characters.length; i++) {
+      sheet.setColumnWidth(i, characters[i] * 256);
+    }
+  }
+
+  /** The large line on top. */
+  void title(String text) {
+    row(Entry.text(text, Look.TITLE));
+  }
+
+  /** A small grey line. */
+  void note(String text) {
+    row(Entry.text(text, Look.NOTE));
+  }
+
+  /** A blank row and the name of a section, underlined over so many columns. */
+  void section(String text, int columns) {
+    next++;
+    Entry[] entries = new Entry[columns];
+    entries[0] = Entry.text(text, Look.SECTION);
+    for (int i = 1; i < columns; i++) {
+      entries[i] = new Entry.Blank(Look.SECTION);
+    }
+    row(entries);
+  }
+
+  /** A row of headings; empty text leaves a gap in the same colour. */
+  void headings(String... texts) {
+    Entry[] entries = new Entry[texts.length];
+    for (int i = 0; i < texts.length; i++) {
+      entries[i] = Entry.text(texts[i], Look.HEADING);
+    }
+    row(entries);
+  }
+
+  /** A row; returns its position, from 0. */
+  int row(Entry... entries) {
+    Row row = sheet.createRow(next);
+    for (int i = 0; i < entries.length; i++) {
+      entries[i].put(row, i, styles);
+    }
+    return next++;
+  }
+
+  /**
+   * A sentence across so many columns. Spreadsheets do not fit the height of merged cells, so
+   * sentences that need two lines get them here.
+   */
+  void merged(String text, int columns) {
+    int characters = 0;
+    for (int i = 0; i < columns; i++) {
+      characters += sheet.getColumnWidth(i) / 256;
+    }
+    Row row = sheet.getRow(row(Entry.text(text, Look.WRAPPED)));
+    sheet.addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), 0, columns - 1));
+    int lines = 1 + text.length() / characters;
+    row.setHeightInPoints(lines * LINE_POINTS);
+  }
+
+  /** Position of the row that is written next, from 0. */
+  int next() {
+    return next;
+  }
+
+  /** Absolute reference without sheet: {@code $B$7}. */
+  static String cell(int row, int column) {
+    return new CellReference(row, column, true, true).formatAsString();
+  }
+
+  /** Range of one column without sheet: {@code $B$7:$B$9}. */
+  static String column(int column, int firstRow, int lastRow) {
+    return cell(firstRow, column) + ":" + cell(lastRow, column);
+  }
+}
