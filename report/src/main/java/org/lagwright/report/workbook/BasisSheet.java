@@ -85,7 +85,7 @@ final class BasisSheet {
 
   private void air(SheetWriter writer) {
     writer.section("Air around the insulation", WIDE);
-    writer.headings("Location", "Temperature degC", "Relative humidity %", "Source");
+    writer.headings(1, 2, "Location", "Temperature degC", "Relative humidity %", "Source");
     new TreeMap<>(settings().air())
         .forEach(
             (location, air) ->
@@ -101,10 +101,10 @@ final class BasisSheet {
     writer.row(Entry.text("Energy rule"), Entry.text(settings().energyRule()));
     writer.row(
         Entry.text("Margin above the dew point, K"),
-        Entry.number(settings().condensationMarginK(), Look.PLAIN));
+        Entry.number(settings().condensationMarginK(), Look.PLAIN_LEFT));
     writer.row(
         Entry.text("Emissivity of the finished surface"),
-        Entry.number(settings().surfaceEmissivity(), Look.PLAIN));
+        Entry.number(settings().surfaceEmissivity(), Look.PLAIN_LEFT));
     pairs(writer, "Material for ", settings().materials());
   }
 
@@ -125,7 +125,7 @@ final class BasisSheet {
 
   private void packs(SheetWriter writer) {
     writer.section("Data packs", WIDE);
-    writer.headings("Pack", "Version", "Status", "Source");
+    writer.headings(WIDE, WIDE, "Pack", "Version", "Status", "Source");
     for (PackInfo pack : takeoff.packs()) {
       writer.row(
           Entry.text(pack.id()),

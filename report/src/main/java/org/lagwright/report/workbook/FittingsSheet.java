@@ -76,9 +76,9 @@ final class FittingsSheet {
       sheet.setColumnWidth(FIRST_FORM + i, 13 * 256);
     }
     texts[totalColumn()] = "Total";
-    writer.headings(texts);
     writer.widths(28, 14, 22);
     sheet.setColumnWidth(totalColumn(), 11 * 256);
+    writer.headings(FIRST_FORM, totalColumn(), texts);
   }
 
   private void row(SheetWriter writer, Group group) {

@@ -5,7 +5,6 @@ import static org.lagwright.report.workbook.SheetWriter.cell;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.apache.poi.ss.usermodel.Sheet;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakeoffLine;
 
@@ -68,7 +67,6 @@ final class LinesSheet {
     shown(writer);
     table.writeHeadings(sheet, styles);
     table.writeRows(sheet, styles);
-    sheet.setRepeatingRows(new CellRangeAddress(HEADING_ROW, HEADING_ROW, -1, -1));
   }
 
   private void totals(SheetWriter writer, String label, String unit) {

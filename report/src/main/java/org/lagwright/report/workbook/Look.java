@@ -5,6 +5,8 @@ enum Look {
   TITLE,
   SECTION,
   HEADING,
+  /** Heading of a column of numbers. */
+  HEADING_RIGHT,
   NOTE,
   TEXT,
   /** Text that may take several lines. */
@@ -15,7 +17,11 @@ enum Look {
   THREE_DECIMALS,
   /** Millimetres and degrees: decimals only where there are any. */
   PLAIN,
+  /** A single figure beside its label. */
+  PLAIN_LEFT,
   TOTAL_TEXT,
+  /** The result of a check, in a column of numbers. */
+  TOTAL_RIGHT,
   TOTAL_WHOLE,
   TOTAL_TWO_DECIMALS,
   TOTAL_THREE_DECIMALS

@@ -5,7 +5,7 @@ import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.lagwright.report.PlainText;
 
-/** Print set-up of a sheet: A4 landscape, one page wide, header and footer. */
+/** Print set-up of a sheet: A4 landscape, so many pages wide, header and footer. */
 final class Page {
 
   /** Longest project name in a header; spreadsheets allow 255 characters for the whole header. */
@@ -13,12 +13,12 @@ final class Page {
 
   private Page() {}
 
-  static void setUp(Sheet sheet, String project) {
+  static void setUp(Sheet sheet, String project, int pagesWide) {
     PrintSetup print = sheet.getPrintSetup();
     print.setPaperSize(PrintSetup.A4_PAPERSIZE);
     print.setLandscape(true);
     sheet.setFitToPage(true);
-    print.setFitWidth((short) 1);
+    print.setFitWidth((short) pagesWide);
     print.setFitHeight((short) 0);
     sheet.setMargin(PageMargin.LEFT, 0.5);
     sheet.setMargin(PageMargin.RIGHT, 0.5);

@@ -1,5 +1,6 @@
 package org.lagwright.report.workbook;
 
+import java.util.List;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -7,8 +8,6 @@ import org.apache.poi.ss.util.CellReference;
 
 /** Writes rows one below the other. */
 final class SheetWriter {
-
-  private static final float LINE_POINTS = 14;
 
   private final Sheet sheet;
   private final Styles styles;
@@ -47,11 +46,17 @@ final class SheetWriter {
     row(entries);
   }
 
-  /** A row of headings; empty text leaves a gap in the same colour. */
-  void headings(String... texts) {
+  /**
+   * A row of headings; empty text leaves a gap in the same colour.
+   *
+   * @param firstNumber position of the first column of numbers
+   * @param lastNumber position of the last one
+   */
+  void headings(int firstNumber, int lastNumber, String... texts) {
     Entry[] entries = new Entry[texts.length];
     for (int i = 0; i < texts.length; i++) {
-      entries[i] = Entry.text(texts[i], Look.HEADING);
+      boolean number = i >= firstNumber && i <= lastNumber;
+      entries[i] = Entry.text(texts[i], number ? Look.HEADING_RIGHT : Look.HEADING);
     }
     row(entries);
   }
@@ -62,6 +67,7 @@ final class SheetWriter {
     for (int i = 0; i < entries.length; i++) {
       entries[i].put(row, i, styles);
     }
+    RowHeight.fit(row, List.of(entries));
     return next++;
   }
 
@@ -74,10 +80,10 @@ final class SheetWriter {
     for (int i = 0; i < columns; i++) {
       characters += sheet.getColumnWidth(i) / 256;
     }
-    Row row = sheet.getRow(row(Entry.text(text, Look.WRAPPED)));
+    Entry entry = Entry.text(text, Look.WRAPPED);
+    Row row = sheet.getRow(row(entry));
     sheet.addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), 0, columns - 1));
-    int lines = 1 + text.length() / characters;
-    row.setHeightInPoints(lines * LINE_POINTS);
+    row.setHeightInPoints(RowHeight.LINE_POINTS * RowHeight.lines(entry, characters));
   }
 
   /** Position of the row that is written next, from 0. */

@@ -47,13 +47,8 @@ final class Styles {
     section.setFont(font(12, true, INK));
     section.setBorderBottom(BorderStyle.THIN);
     section.setBottomBorderColor(INK);
-    XSSFCellStyle heading = add(Look.HEADING);
-    heading.setFont(font(10, true, INK));
-    heading.setFillForegroundColor(PAPER);
-    heading.setFillPattern(FillPatternType.SOLID_FOREGROUND);
-    heading.setBorderBottom(BorderStyle.THIN);
-    heading.setBottomBorderColor(INK);
-    heading.setWrapText(true);
+    heading(add(Look.HEADING));
+    heading(right(add(Look.HEADING_RIGHT)));
     add(Look.NOTE).setFont(font(9, false, GREY));
     add(Look.TEXT).setFont(font(10, false, null));
     XSSFCellStyle wrapped = add(Look.WRAPPED);
@@ -66,10 +61,14 @@ final class Styles {
     number(Look.TWO_DECIMALS, "#,##0.00");
     number(Look.THREE_DECIMALS, "#,##0.000");
     number(Look.PLAIN, "General");
+    XSSFCellStyle single = number(Look.PLAIN_LEFT, "General");
+    single.setAlignment(HorizontalAlignment.LEFT);
+    single.setIndention((short) 0);
   }
 
   private void addTotals() {
     total(add(Look.TOTAL_TEXT));
+    total(right(add(Look.TOTAL_RIGHT)));
     total(number(Look.TOTAL_WHOLE, "#,##0"));
     total(number(Look.TOTAL_TWO_DECIMALS, "#,##0.00"));
     total(number(Look.TOTAL_THREE_DECIMALS, "#,##0.000"));
@@ -85,9 +84,25 @@ final class Styles {
   private XSSFCellStyle number(Look look, String format) {
     XSSFCellStyle style = add(look);
     style.setFont(font(10, false, null));
-    style.setAlignment(HorizontalAlignment.RIGHT);
+    right(style);
     style.setDataFormat(book.createDataFormat().getFormat(format));
     return style;
+  }
+
+  /** Set in a little, so that figures do not touch the text of the next column. */
+  private static XSSFCellStyle right(XSSFCellStyle style) {
+    style.setAlignment(HorizontalAlignment.RIGHT);
+    style.setIndention((short) 1);
+    return style;
+  }
+
+  private void heading(XSSFCellStyle style) {
+    style.setFont(font(10, true, INK));
+    style.setFillForegroundColor(PAPER);
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    style.setBorderBottom(BorderStyle.THIN);
+    style.setBottomBorderColor(INK);
+    style.setWrapText(true);
   }
 
   private void total(XSSFCellStyle style) {

@@ -80,7 +80,7 @@ final class SummarySheet {
     int checked =
         writer.row(
             Entry.text("Check: read = on lines + left out + out of scope"),
-            new Entry.LiveText(check, "OK", Look.TOTAL_TEXT));
+            new Entry.LiveText(check, "OK", Look.TOTAL_RIGHT));
     name("Elements_read", read, 1);
     name("Elements_left_out", read + 2, 1);
     name("Account_check", checked, 1);
@@ -94,7 +94,7 @@ final class SummarySheet {
 
   private void services(SheetWriter writer) {
     writer.section("Totals by service", WIDE);
-    writer.headings("Service", "Length m", "Pieces", "Outer area m2", "Volume m3");
+    writer.headings(1, 4, "Service", "Length m", "Pieces", "Outer area m2", "Volume m3");
     List<ServiceTotal> totals = ServiceTotal.of(takeoff.lines());
     int first = writer.next();
     totals.forEach(total -> service(writer, total));
@@ -142,7 +142,7 @@ final class SummarySheet {
       writer.row(Entry.text("None."));
       return;
     }
-    writer.headings("What", "Size", "Elements", "Length m", "Code", "Question");
+    writer.headings(2, 3, "What", "Size", "Elements", "Length m", "Code", "Question");
     int first = writer.next();
     questions.forEach(
         q ->
@@ -172,7 +172,7 @@ final class SummarySheet {
       writer.row(Entry.text("None."));
       return;
     }
-    writer.headings("Code", "Severity", "Effect", "Findings", "", "For example");
+    writer.headings(3, 3, "Code", "Severity", "Effect", "Findings", "", "For example");
     groups.forEach(group -> findingGroup(writer, group));
   }
 
@@ -198,7 +198,7 @@ final class SummarySheet {
 
   private void models(SheetWriter writer) {
     writer.section("Models read", WIDE);
-    writer.headings("File", "Schema", "SHA-256", "", "", "");
+    writer.headings(WIDE, WIDE, "File", "Schema", "SHA-256", "", "", "");
     for (ModelFile model : takeoff.models()) {
       writer.row(Entry.text(model.name()), Entry.text(model.schema()), Entry.text(model.sha256()));
     }

@@ -1,5 +1,6 @@
 package org.lagwright.report.workbook;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -51,24 +52,32 @@ record Table<T>(String sheetName, int headingRow, List<Column<T>> columns, List<
 
   /** Writes headings, widths, filter, frozen and repeated rows. */
   void writeHeadings(Sheet sheet, Styles styles) {
-    Row row = sheet.createRow(headingRow);
+    List<Entry> headings = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
-      new Entry.Text(columns.get(i).heading(), Look.HEADING).put(row, i, styles);
-      sheet.setColumnWidth(i, columns.get(i).width() * 256);
+      Column<T> column = columns.get(i);
+      headings.add(new Entry.Text(column.heading(), column.headingLook()));
+      sheet.setColumnWidth(i, column.width() * 256);
     }
+    write(sheet.createRow(headingRow), headings, styles);
     sheet.createFreezePane(0, headingRow + 1);
     sheet.setAutoFilter(new CellRangeAddress(headingRow, lastRow(), 0, columns.size() - 1));
     sheet.setRepeatingRows(new CellRangeAddress(headingRow, headingRow, -1, -1));
+    sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
   }
 
   /** Writes the rows; the sheet may be a streaming one. */
   void writeRows(Sheet sheet, Styles styles) {
     int position = headingRow + 1;
     for (T item : rows) {
-      Row row = sheet.createRow(position++);
-      for (int i = 0; i < columns.size(); i++) {
-        columns.get(i).entry().apply(item).put(row, i, styles);
-      }
+      List<Entry> entries = columns.stream().map(column -> column.entry().apply(item)).toList();
+      write(sheet.createRow(position++), entries, styles);
     }
+  }
+
+  private static void write(Row row, List<Entry> entries, Styles styles) {
+    for (int i = 0; i < entries.size(); i++) {
+      entries.get(i).put(row, i, styles);
+    }
+    RowHeight.fit(row, entries);
   }
 }

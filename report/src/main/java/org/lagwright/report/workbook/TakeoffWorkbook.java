@@ -23,6 +23,9 @@ public final class TakeoffWorkbook {
   /** Rows of a streamed sheet kept in memory. */
   private static final int WINDOW = 200;
 
+  /** All columns of the elements on one page would be too small to read. */
+  private static final int ELEMENTS_PAGES_WIDE = 4;
+
   /** The date written into the file: equal input shall give equal bytes, whenever it runs. */
   private static final Instant CREATED = Instant.parse("2000-01-01T00:00:00Z");
 
@@ -79,7 +82,8 @@ public final class TakeoffWorkbook {
   private Sheet sheet(XSSFWorkbook book, String name) {
     Sheet sheet = book.createSheet(name);
     sheet.setDisplayGridlines(false);
-    Page.setUp(sheet, takeoff.settings().project());
+    boolean wide = name.equals(ElementsSheet.NAME);
+    Page.setUp(sheet, takeoff.settings().project(), wide ? ELEMENTS_PAGES_WIDE : 1);
     return sheet;
   }
 
