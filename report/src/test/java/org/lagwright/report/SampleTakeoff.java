@@ -189,7 +189,7 @@ public final class SampleTakeoff {
     elements.add(notTaken(drain, Scope.OUT, "drains carry no insulation"));
     MepElement tank =
         MepElement.builder(new ElementKey(0, 106), "0AlderQuay0Tank0000001", "IFCTANK")
-            .named("Buffer", null, null, null)
+            .named("Buffer \uD83D", null, null, null)
             .is(Kind.EQUIPMENT, Form.APPARATUS)
             .systems(List.of(CHW, SUPPLY))
             .build();

@@ -11,7 +11,7 @@ final class RowHeight {
 
   private static final float TITLE_POINTS = 24;
   private static final float SECTION_POINTS = 19;
-  static final float LINE_POINTS = 14;
+  static final float LINE_POINTS = 15;
 
   private RowHeight() {}
 

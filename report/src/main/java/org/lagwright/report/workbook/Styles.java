@@ -22,6 +22,13 @@ final class Styles {
   private static final XSSFColor PAPER = colour(0xE8, 0xEE, 0xEE);
   private static final XSSFColor GREY = colour(0x5F, 0x66, 0x68);
 
+  /** A gap as wide as a bracket, so that figures do not touch the text of the next column. */
+  private static final String GAP = "_)";
+
+  private static final String WHOLE = "#,##0" + GAP;
+  private static final String TWO_DECIMALS = "#,##0.00" + GAP;
+  private static final String THREE_DECIMALS = "#,##0.000" + GAP;
+
   private final XSSFWorkbook book;
   private final Map<Look, CellStyle> styles = new EnumMap<>(Look.class);
 
@@ -57,21 +64,20 @@ final class Styles {
   }
 
   private void addNumbers() {
-    number(Look.WHOLE, "#,##0");
-    number(Look.TWO_DECIMALS, "#,##0.00");
-    number(Look.THREE_DECIMALS, "#,##0.000");
-    number(Look.PLAIN, "General");
+    number(Look.WHOLE, WHOLE);
+    number(Look.TWO_DECIMALS, TWO_DECIMALS);
+    number(Look.THREE_DECIMALS, THREE_DECIMALS);
+    number(Look.PLAIN, "General" + GAP);
     XSSFCellStyle single = number(Look.PLAIN_LEFT, "General");
     single.setAlignment(HorizontalAlignment.LEFT);
-    single.setIndention((short) 0);
   }
 
   private void addTotals() {
     total(add(Look.TOTAL_TEXT));
     total(right(add(Look.TOTAL_RIGHT)));
-    total(number(Look.TOTAL_WHOLE, "#,##0"));
-    total(number(Look.TOTAL_TWO_DECIMALS, "#,##0.00"));
-    total(number(Look.TOTAL_THREE_DECIMALS, "#,##0.000"));
+    total(number(Look.TOTAL_WHOLE, WHOLE));
+    total(number(Look.TOTAL_TWO_DECIMALS, TWO_DECIMALS));
+    total(number(Look.TOTAL_THREE_DECIMALS, THREE_DECIMALS));
   }
 
   private XSSFCellStyle add(Look look) {
@@ -84,12 +90,12 @@ final class Styles {
   private XSSFCellStyle number(Look look, String format) {
     XSSFCellStyle style = add(look);
     style.setFont(font(10, false, null));
-    right(style);
+    style.setAlignment(HorizontalAlignment.RIGHT);
     style.setDataFormat(book.createDataFormat().getFormat(format));
     return style;
   }
 
-  /** Set in a little, so that figures do not touch the text of the next column. */
+  /** Set in a little, to stand over the figures. */
   private static XSSFCellStyle right(XSSFCellStyle style) {
     style.setAlignment(HorizontalAlignment.RIGHT);
     style.setIndention((short) 1);
@@ -103,6 +109,7 @@ final class Styles {
     style.setBorderBottom(BorderStyle.THIN);
     style.setBottomBorderColor(INK);
     style.setWrapText(true);
+    style.setVerticalAlignment(VerticalAlignment.BOTTOM);
   }
 
   private void total(XSSFCellStyle style) {
