@@ -1,6 +1,7 @@
 package org.lagwright.report.json;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
@@ -16,6 +17,7 @@ import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.takeoff.Takeoff;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.exc.JacksonIOException;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.MapperFeature;
@@ -61,24 +63,30 @@ public final class TakeoffJson {
   /**
    * Writes it; the stream stays open.
    *
-   * @throws tools.jackson.core.exc.JacksonIOException if the stream cannot be written
+   * @throws IOException if the stream cannot be written
    */
-  public void write(OutputStream out) {
+  public void write(OutputStream out) throws IOException {
     // the encoder replaces lone surrogates, which models may hold, by a question mark
     Writer utf8 = new OutputStreamWriter(out, StandardCharsets.UTF_8);
     try (JsonGenerator json = WRITER.createGenerator(utf8)) {
-      json.writeStartObject();
-      json.writeStringProperty("lagwright", version);
-      array(json, "models", takeoff.models(), ModelView::of);
-      json.writePOJOProperty("settings", SettingsView.of(takeoff.settings()));
-      array(json, "packs", takeoff.packs(), pack -> pack);
-      array(json, "elements", takeoff.elements(), ElementView::of);
-      array(json, "lines", takeoff.lines(), line -> LineView.of(line, ids(line.elements())));
-      array(json, "questions", takeoff.questions(), q -> QuestionView.of(q, ids(q.elements())));
-      array(json, "findings", takeoff.findings(), f -> FindingView.of(f, id(f.element())));
-      json.writePOJOProperty("totals", takeoff.totals());
-      json.writeEndObject();
+      write(json);
+    } catch (JacksonIOException e) {
+      throw e.getCause();
     }
+  }
+
+  private void write(JsonGenerator json) {
+    json.writeStartObject();
+    json.writeStringProperty("lagwright", version);
+    array(json, "models", takeoff.models(), ModelView::of);
+    json.writePOJOProperty("settings", SettingsView.of(takeoff.settings()));
+    array(json, "packs", takeoff.packs(), pack -> pack);
+    array(json, "elements", takeoff.elements(), ElementView::of);
+    array(json, "lines", takeoff.lines(), line -> LineView.of(line, ids(line.elements())));
+    array(json, "questions", takeoff.questions(), q -> QuestionView.of(q, ids(q.elements())));
+    array(json, "findings", takeoff.findings(), f -> FindingView.of(f, id(f.element())));
+    json.writePOJOProperty("totals", takeoff.totals());
+    json.writeEndObject();
   }
 
   private record ModelView(String file, String sha256, String schema) {

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.Date;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
@@ -64,6 +65,8 @@ public final class TakeoffWorkbook {
         findings.writeRows(streaming.getSheet(FindingsSheet.NAME), styles);
         streaming.write(out);
       }
+    } catch (OpenXML4JRuntimeException e) {
+      throw new IOException(e.getMessage(), e); // wraps what the stream threw
     }
   }
 

@@ -137,14 +137,14 @@ class TakeoffJsonTest {
   }
 
   @Test
-  void equalTakeoffsGiveEqualBytesWithUnixLineEnds() {
+  void equalTakeoffsGiveEqualBytesWithUnixLineEnds() throws IOException {
     assertThat(json(SampleTakeoff.takeoff()))
         .isEqualTo(json(SampleTakeoff.takeoff()))
         .doesNotContain("\r\n")
         .doesNotContain("null");
   }
 
-  private static String json(Takeoff takeoff) {
+  private static String json(Takeoff takeoff) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     new TakeoffJson(takeoff, "9.9.9").write(out);
     return out.toString(StandardCharsets.UTF_8);
