@@ -19,8 +19,8 @@ import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 
 /**
- * Form, sizes, angle and radius of fittings, valves and inline items. Works after the segments, whose
- * sizes it takes over where a body is wider than the pipe it sits in.
+ * Form, sizes, angle and radius of fittings, valves and inline items. Works after the segments,
+ * whose sizes it takes over where a body is wider than the pipe it sits in.
  */
 final class FittingMeasurer {
 
@@ -119,8 +119,8 @@ final class FittingMeasurer {
       }
     }
     texts(draft, options);
-    draft.section = options.choose();
-    draft.ends = ends(draft, next);
+    draft.section = Sizes.withoutNoise(options.choose());
+    draft.ends = ends(draft, next).stream().map(Sizes::withoutNoise).toList();
     nominal(draft);
   }
 
@@ -147,8 +147,7 @@ final class FittingMeasurer {
     draft.names.ofType().stream()
         .flatMap(t -> Sizes.dn(t).stream())
         .filter(
-            dn ->
-                section instanceof Section.Round r && PipeSizes.mayBe(dn, r.outsideDiameterM()))
+            dn -> section instanceof Section.Round r && PipeSizes.mayBe(dn, r.outsideDiameterM()))
         .findFirst()
         .ifPresent(dn -> draft.nominalSize = "DN" + dn);
   }
@@ -208,14 +207,15 @@ final class FittingMeasurer {
     turnDeg(draft)
         .filter(deg -> deg > 1)
         .ifPresent(
-            deg -> angle.add(deg, How.PORTS, new Evidence(draft.key.step(), "axes of ports", deg + "")));
+            deg ->
+                angle.add(
+                    deg, How.PORTS, new Evidence(draft.key.step(), "axes of ports", deg + "")));
     PropertyNames.of(draft.properties, PropertyNames.Role.ANGLE)
         .flatMap(p -> degrees(p).map(deg -> new Degrees(p, deg)).stream())
         .forEach(d -> angle.add(d.value, How.PROPERTY, d.property.evidence()));
     for (String text : draft.names.all()) {
       Sizes.angleDeg(text)
-          .ifPresent(
-              deg -> angle.add(deg, How.TEXT, new Evidence(draft.key.step(), "name", text)));
+          .ifPresent(deg -> angle.add(deg, How.TEXT, new Evidence(draft.key.step(), "name", text)));
     }
     draft.angleDeg = angle.choose();
     draft.bendRadiusM = radius(draft);
@@ -224,7 +224,9 @@ final class FittingMeasurer {
 
   private record Degrees(Property property, double value) {}
 
-  /** Angles typed as angles are in radians by now; bare numbers are degrees in every file we met. */
+  /**
+   * Angles typed as angles are in radians by now; bare numbers are degrees in every file we met.
+   */
   private static Optional<Double> degrees(Property p) {
     Double number = p.number();
     boolean typed = p.measure() != null && p.measure().contains("PLANEANGLE");
@@ -256,8 +258,7 @@ final class FittingMeasurer {
     Point a = draft.ports.get(0).positionM();
     Point b = draft.ports.get(1).positionM();
     if (a != null && b != null && a.distanceM(b) > 0) {
-      double radiusM =
-          a.distanceM(b) / (2 * Math.sin(Math.toRadians(draft.angleDeg.value()) / 2));
+      double radiusM = a.distanceM(b) / (2 * Math.sin(Math.toRadians(draft.angleDeg.value()) / 2));
       Evidence evidence =
           new Evidence(
               draft.ports.get(0).step(),
@@ -275,7 +276,8 @@ final class FittingMeasurer {
           Measured.of(
               arcM,
               draft.bendRadiusM.how(),
-              new Evidence(draft.bendRadiusM.evidence().step(), "radius x angle", Sizes.metres(arcM)));
+              new Evidence(
+                  draft.bendRadiusM.evidence().step(), "radius x angle", Sizes.metres(arcM)));
     }
   }
 

@@ -15,8 +15,8 @@ import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Property;
 
 /**
- * Insulation that the model already shows: coverings related to or aggregated under an element, or a
- * thickness among its properties. A thickness of zero, and absence, mean nothing either way.
+ * Insulation that the model already shows: coverings related to or aggregated under an element, or
+ * a thickness among its properties. A thickness of zero, and absence, mean nothing either way.
  */
 final class InsulationReader {
 

@@ -155,7 +155,9 @@ final class KindReader {
     return texts.stream().map(Words::form).flatMap(Optional::stream).findFirst();
   }
 
-  /** A general segment or fitting without a telling type: words settle pipe or duct, if anything. */
+  /**
+   * A general segment or fitting without a telling type: words settle pipe or duct, if anything.
+   */
   private static Reading general(IfcRecord element, @Nullable IfcRecord type, Names names) {
     List<String> texts = names.ofTypeElseOwn();
     if (texts.stream().anyMatch(Words::isNeitherPipeNorDuct)) {

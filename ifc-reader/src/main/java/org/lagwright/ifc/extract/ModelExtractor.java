@@ -37,7 +37,11 @@ public final class ModelExtractor {
 
   /** What is taken in; everything else that is an element of the building is counted by class. */
   private static final List<String> TAKEN_IN =
-      List.of("IfcDistributionElement", "IfcCovering", "IfcBuildingElementProxy", "IfcDiscreteAccessory");
+      List.of(
+          "IfcDistributionElement",
+          "IfcCovering",
+          "IfcBuildingElementProxy",
+          "IfcDiscreteAccessory");
 
   private static final int MAX_SYNTAX_FINDINGS = 20;
 
@@ -93,8 +97,7 @@ public final class ModelExtractor {
         draft.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
       }
       findings.addAll(draft.findings());
-      elements.add(
-          element(draft, Objects.requireNonNull(records.get(draft.key)), insulation));
+      elements.add(element(draft, Objects.requireNonNull(records.get(draft.key)), insulation));
     }
     noteIdentities(elements);
     return new MepModel(source, elements, belongings.systemsSeen(), findings, otherProducts());
@@ -120,7 +123,9 @@ public final class ModelExtractor {
         record.is("IfcFlowSegment"));
   }
 
-  /** Only what is lagged is measured; apparatus, terminals and coverings would cost and not count. */
+  /**
+   * Only what is lagged is measured; apparatus, terminals and coverings would cost and not count.
+   */
   private Shape shape(
       IfcRecord record, KindReader.Reading reading, List<Property> own, List<Port> itsPorts) {
     Kind kind = reading.kind();
@@ -133,8 +138,7 @@ public final class ModelExtractor {
     if (!lagged) {
       return NOT_MEASURED;
     }
-    List<Point> portsM =
-        itsPorts.stream().map(Port::positionM).filter(Objects::nonNull).toList();
+    List<Point> portsM = itsPorts.stream().map(Port::positionM).filter(Objects::nonNull).toList();
     Double lengthM =
         PropertyNames.of(own, PropertyNames.Role.LENGTH)
             .flatMap(p -> PropertyNames.lengthM(p, units.lengthM()).stream())
@@ -181,7 +185,8 @@ public final class ModelExtractor {
     if (!IfcSchema.isReleased(source.schema())) {
       note(ReadFinding.DRAFT_SCHEMA, Effect.NONE, source.schema(), file.schema().name());
     }
-    for (StepProblem problem : file.step().problems().stream().limit(MAX_SYNTAX_FINDINGS).toList()) {
+    for (StepProblem problem :
+        file.step().problems().stream().limit(MAX_SYNTAX_FINDINGS).toList()) {
       note(ReadFinding.SYNTAX, Effect.NONE, String.valueOf(problem.line()), problem.what());
     }
     file.step()
@@ -196,10 +201,7 @@ public final class ModelExtractor {
     if (ports.orphans() > 0) {
       findings.add(
           Finding.ofFile(
-              model,
-              ReadFinding.PORT_WITHOUT_OWNER,
-              Effect.NONE,
-              String.valueOf(ports.orphans())));
+              model, ReadFinding.PORT_WITHOUT_OWNER, Effect.NONE, String.valueOf(ports.orphans())));
     }
   }
 
@@ -210,7 +212,8 @@ public final class ModelExtractor {
   private void noteIdentities(List<MepElement> elements) {
     Map<String, Long> uses =
         elements.stream()
-            .collect(Collectors.groupingBy(MepElement::globalId, TreeMap::new, Collectors.counting()));
+            .collect(
+                Collectors.groupingBy(MepElement::globalId, TreeMap::new, Collectors.counting()));
     Map<String, MepElement> first =
         elements.stream()
             .collect(Collectors.toMap(MepElement::globalId, Function.identity(), (a, b) -> a));

@@ -7,16 +7,13 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /**
- * The names of an element. Those of the type tell what it is; its own name often tells where it goes
- * ("pipe - manifold to tank"), so it is asked last.
+ * The names of an element. Those of the type tell what it is; its own name often tells where it
+ * goes ("pipe - manifold to tank"), so it is asked last.
  *
  * @param own Name of the occurrence, empty if absent
  */
 record Names(
-    String own,
-    @Nullable String objectType,
-    @Nullable String typeName,
-    @Nullable String tag) {
+    String own, @Nullable String objectType, @Nullable String typeName, @Nullable String tag) {
 
   static Names of(IfcRecord element, @Nullable IfcRecord type) {
     String own = element.text("Name");

@@ -33,9 +33,7 @@ final class PlaceReader {
   Place placeOf(long element, List<Property> own) {
     long container = container(element);
     Place place =
-        container == 0
-            ? Place.UNKNOWN
-            : byContainer.computeIfAbsent(container, id -> climb(id));
+        container == 0 ? Place.UNKNOWN : byContainer.computeIfAbsent(container, id -> climb(id));
     Boolean external = place.external() != null ? place.external() : external(own);
     return new Place(
         place.building(), place.storey(), place.storeyElevationM(), place.space(), external);

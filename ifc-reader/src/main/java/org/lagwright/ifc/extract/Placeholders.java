@@ -18,8 +18,8 @@ import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 
 /**
- * Finds properties that carry one and the same value on elements of different measured size: what an
- * exporter writes when it knows nothing. They are no evidence for anything.
+ * Finds properties that carry one and the same value on elements of different measured size: what
+ * an exporter writes when it knows nothing. They are no evidence for anything.
  */
 final class Placeholders {
 
@@ -32,12 +32,22 @@ final class Placeholders {
   private final List<Finding> findings = new ArrayList<>();
 
   Placeholders(Collection<Draft> drafts, int model) {
-    look(drafts, PropertyNames.Role.LENGTH, Placeholders::drawnLength, Placeholders::sameLength, model);
+    look(
+        drafts,
+        PropertyNames.Role.LENGTH,
+        Placeholders::drawnLength,
+        Placeholders::sameLength,
+        model);
     for (PropertyNames.Role role :
         List.of(PropertyNames.Role.OUTSIDE_DIAMETER, PropertyNames.Role.DIAMETER)) {
       look(drafts, role, Placeholders::drawnDiameter, Placeholders::sameLength, model);
     }
-    look(drafts, PropertyNames.Role.NOMINAL, Placeholders::drawnDiameter, Placeholders::nominal, model);
+    look(
+        drafts,
+        PropertyNames.Role.NOMINAL,
+        Placeholders::drawnDiameter,
+        Placeholders::nominal,
+        model);
   }
 
   private static @Nullable Double drawnLength(Draft draft) {

@@ -8,7 +8,6 @@ import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
-import org.jspecify.annotations.Nullable;
 
 /** The connection points of an element: where, which way, to what. */
 final class PortReader {

@@ -59,8 +59,8 @@ final class PropertyNames {
   }
 
   /**
-   * A length in metres that is above zero. Untyped numbers and texts are taken in the length unit of
-   * the file, unless the name says another one.
+   * A length in metres that is above zero. Untyped numbers and texts are taken in the length unit
+   * of the file, unless the name says another one.
    *
    * @param lengthUnitM metres in one length unit of the file
    */

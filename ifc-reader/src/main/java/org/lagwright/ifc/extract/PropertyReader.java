@@ -25,7 +25,9 @@ final class PropertyReader {
   private final Relations relations;
   private final Units units;
 
-  /** Sets are shared by many elements, so each is decoded once for occurrences and once for types. */
+  /**
+   * Sets are shared by many elements, so each is decoded once for occurrences and once for types.
+   */
   private final Map<Long, List<Property>> occurrenceSets = new HashMap<>();
 
   private final Map<Long, List<Property>> typeSets = new HashMap<>();
@@ -112,7 +114,8 @@ final class PropertyReader {
     double number = p.number("NominalValue");
     String text = p.text("NominalValue");
     String enumerated = p.enumeration("NominalValue");
-    String shown = text != null ? text : enumerated != null ? enumerated : inside(p, "NominalValue");
+    String shown =
+        text != null ? text : enumerated != null ? enumerated : inside(p, "NominalValue");
     found.add(
         new Property(
             set,

@@ -47,7 +47,8 @@ final class Relations {
     file.all("IfcRelConnectsPorts").forEach(this::connected);
     file.all("IfcRelAssociatesMaterial")
         .forEach(
-            r -> each(r, "RelatedObjects", id -> add(materialsOf, id, r.refId("RelatingMaterial"))));
+            r ->
+                each(r, "RelatedObjects", id -> add(materialsOf, id, r.refId("RelatingMaterial"))));
     file.all("IfcRelCoversBldgElements")
         .forEach(
             r ->

@@ -15,8 +15,8 @@ import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 
 /**
- * Size and length of straight pipes and ducts: collects what geometry, ports, properties, quantities
- * and texts say, chooses, and notes where they differ.
+ * Size and length of straight pipes and ducts: collects what geometry, ports, properties,
+ * quantities and texts say, chooses, and notes where they differ.
  */
 final class SegmentMeasurer {
 
@@ -62,7 +62,7 @@ final class SegmentMeasurer {
     sides(draft, options);
     diameter(draft, options);
     texts(draft, options);
-    draft.section = options.choose();
+    draft.section = Sizes.withoutNoise(options.choose());
   }
 
   /**
@@ -193,7 +193,9 @@ final class SegmentMeasurer {
     boolean length = p.measure() != null && p.measure().contains("LENGTHMEASURE");
     double mm =
         number == null
-            ? Sizes.dn(p.text()).map(Integer::doubleValue).orElse(PropertyNames.leadingNumber(p.text()))
+            ? Sizes.dn(p.text())
+                .map(Integer::doubleValue)
+                .orElse(PropertyNames.leadingNumber(p.text()))
             : length ? number * 1000 : number;
     return mm >= 1 && mm < 5000 ? Optional.of((int) Math.round(mm)) : Optional.empty();
   }
@@ -201,7 +203,8 @@ final class SegmentMeasurer {
   private static boolean fits(Draft draft, int dn) {
     Measured<Section> section = draft.section;
     return section == null
-        || (section.value() instanceof Section.Round r && PipeSizes.mayBe(dn, r.outsideDiameterM()));
+        || (section.value() instanceof Section.Round r
+            && PipeSizes.mayBe(dn, r.outsideDiameterM()));
   }
 
   private static @Nullable Measured<Section> byTable(Draft draft, int dn) {

@@ -20,7 +20,9 @@ import org.lagwright.ifc.schema.IfcRecord;
  */
 final class Units {
 
-  /** Below this no medium in a building is that cold in kelvin; the value is degC (files do that). */
+  /**
+   * Below this no medium in a building is that cold in kelvin; the value is degC (files do that).
+   */
   private static final double COLDEST_KELVIN = 150;
 
   private static final double ZERO_CELSIUS_K = 273.15;
@@ -117,8 +119,7 @@ final class Units {
 
   private void assumeIfMissing(String kind, String what, String assumed, int model) {
     if (factors.putIfAbsent(kind, 1.0) == null) {
-      findings.add(
-          Finding.ofFile(model, ReadFinding.UNITS_ASSUMED, Effect.ASSUMED, what, assumed));
+      findings.add(Finding.ofFile(model, ReadFinding.UNITS_ASSUMED, Effect.ASSUMED, what, assumed));
     }
   }
 

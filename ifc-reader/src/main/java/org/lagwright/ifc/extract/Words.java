@@ -24,7 +24,8 @@ final class Words {
     for (String line : Resource.lines("words.txt")) {
       int colon = line.indexOf(':');
       String head = line.substring(0, colon);
-      List<String> words = Arrays.stream(line.substring(colon + 1).split(",")).map(String::trim).toList();
+      List<String> words =
+          Arrays.stream(line.substring(colon + 1).split(",")).map(String::trim).toList();
       switch (head) {
         case "not" -> NEITHER_PIPE_NOR_DUCT.addAll(words);
         case "duct" -> DUCT.addAll(words);

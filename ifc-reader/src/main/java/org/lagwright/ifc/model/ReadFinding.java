@@ -25,7 +25,8 @@ public enum ReadFinding implements FindingCode {
       "There is no measurable body ({0}); {1} comes from {2}. Check it on the drawing."),
   GEOMETRY_ONLY_PARTLY_MEASURED(Severity.INFO, "{0}. Check the size on the drawing."),
   LENGTH_CONFLICT(
-      Severity.WARNING, "Length {0} m is used ({1}), but {2} m is given by {3}. Check which holds."),
+      Severity.WARNING,
+      "Length {0} m is used ({1}), but {2} m is given by {3}. Check which holds."),
   SECTION_CONFLICT(
       Severity.WARNING, "Size {0} is used ({1}), but {2} is given by {3}. Check which holds."),
   PLACEHOLDER_VALUES(

@@ -85,7 +85,8 @@ final class ModelArchive implements AutoCloseable {
       boolean bomb = total > RATIO_COUNTS_FROM && total / packed > limits.maxInflateRatio();
       if (bomb || total > limits.maxInflatedBytes()) {
         throw new ModelException(
-            file + ": the archive unpacks to more than the limits allow. Unpack it yourself if you"
+            file
+                + ": the archive unpacks to more than the limits allow. Unpack it yourself if you"
                 + " trust it.");
       }
       out.write(chunk, 0, read);

@@ -1,6 +1,8 @@
 package org.lagwright.ifc.source;
 
-/** A model cannot be read. The message is one line: {@code file:line: what is wrong. What to do.} */
+/**
+ * A model cannot be read. The message is one line: {@code file:line: what is wrong. What to do.}
+ */
 public final class ModelException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
