@@ -11,11 +11,11 @@ import static org.lagwright.testmodels.ifc.Vec.WEST;
 import org.lagwright.testmodels.ifc.ElementClass;
 import org.lagwright.testmodels.ifc.Vec;
 
-/** Chilled water from the roof to the air handling unit and three fan coils; heating. */
+/** Chilled water from the roof to the air handling unit and two fan coils; heating. */
 final class WaterLines {
 
-  private static final double[] FAN_COILS_X = {16_000, 24_000, 32_000};
-  private static final double[] RADIATORS_X = {12_000, 18_000, 24_000, 30_000};
+  private static final double[] FAN_COILS_X = {16_000, 24_000};
+  private static final double[] RADIATORS_X = {12_000, 18_000, 24_000};
 
   private final Plan plan;
   private final Piece[] fanCoils = new Piece[FAN_COILS_X.length];

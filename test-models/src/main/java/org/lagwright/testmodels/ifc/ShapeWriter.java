@@ -151,13 +151,15 @@ public final class ShapeWriter {
     return step.add("IfcArbitraryClosedProfileDef", token("AREA"), null, curve);
   }
 
-  /** Position is mandatory in IFC2X3 and optional later; we leave it out where we may. */
+  /** Position is mandatory in IFC2X3 and optional later; we leave it out in IFC4X3 only. */
   private Ref parametric(String entity, double... millimetres) {
     List<@Nullable Object> arguments = new ArrayList<>();
     arguments.add(token("AREA"));
     arguments.add(null);
     arguments.add(
-        ifc.schema().isOld() ? step.share("IfcAxis2Placement2D", point2(Vec.ORIGIN), null) : null);
+        ifc.schema() == Schema.IFC4X3
+            ? null
+            : step.share("IfcAxis2Placement2D", point2(Vec.ORIGIN), null));
     for (double mm : millimetres) {
       arguments.add(length(mm));
     }
