@@ -119,8 +119,8 @@ final class FittingMeasurer {
       }
     }
     texts(draft, options);
-    draft.section = options.choose();
-    draft.ends = ends(draft, next);
+    draft.section = Sizes.withoutNoise(options.choose());
+    draft.ends = ends(draft, next).stream().map(Sizes::withoutNoise).toList();
     nominal(draft);
   }
 

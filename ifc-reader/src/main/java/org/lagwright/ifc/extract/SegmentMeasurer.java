@@ -62,7 +62,7 @@ final class SegmentMeasurer {
     sides(draft, options);
     diameter(draft, options);
     texts(draft, options);
-    draft.section = options.choose();
+    draft.section = Sizes.withoutNoise(options.choose());
   }
 
   /**

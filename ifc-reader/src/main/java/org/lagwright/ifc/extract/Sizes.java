@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 
 /** Sizes as people write them, and how close two sizes must be to count as one. */
@@ -97,13 +99,44 @@ final class Sizes {
     return Optional.empty();
   }
 
+  /**
+   * The section to a tenth of a micrometre. Coordinates carry noise in the last digits, and equal
+   * pipes must come out equal.
+   */
+  static Section withoutNoise(Section section) {
+    if (section instanceof Section.Round r) {
+      return new Section.Round(withoutNoise(r.outsideDiameterM()));
+    }
+    if (section instanceof Section.Rectangular r) {
+      return new Section.Rectangular(withoutNoise(r.widthM()), withoutNoise(r.heightM()));
+    }
+    Section.Oval oval = (Section.Oval) section;
+    return new Section.Oval(withoutNoise(oval.widthM()), withoutNoise(oval.heightM()));
+  }
+
+  static @Nullable Measured<Section> withoutNoise(@Nullable Measured<Section> measured) {
+    return measured == null
+        ? null
+        : new Measured<>(
+            withoutNoise(measured.value()), measured.how(), measured.evidence(), measured.lost());
+  }
+
+  private static double withoutNoise(double lengthM) {
+    // what is smaller than the noise itself stays as it is
+    double rounded = Math.round(lengthM * 1e7) / 1e7;
+    return rounded > 0 ? rounded : lengthM;
+  }
+
   /** A section in words: {@code 60.3 mm}, {@code 300 x 200 mm}. */
   static String inWords(Section section) {
-    return switch (section) {
-      case Section.Round r -> mm(r.outsideDiameterM()) + " mm";
-      case Section.Rectangular r -> mm(r.widthM()) + " x " + mm(r.heightM()) + " mm";
-      case Section.Oval o -> mm(o.widthM()) + " x " + mm(o.heightM()) + " mm oval";
-    };
+    if (section instanceof Section.Round r) {
+      return mm(r.outsideDiameterM()) + " mm";
+    }
+    if (section instanceof Section.Rectangular r) {
+      return mm(r.widthM()) + " x " + mm(r.heightM()) + " mm";
+    }
+    Section.Oval oval = (Section.Oval) section;
+    return mm(oval.widthM()) + " x " + mm(oval.heightM()) + " mm oval";
   }
 
   private static String mm(double lengthM) {
