@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "explain",
     description = "Shows how the numbers of one element came about, or the elements of a line.",
-    mixinStandardHelpOptions = true)
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class)
 final class ExplainCommand implements Callable<Integer> {
 
   private final Session session;
@@ -85,26 +86,27 @@ final class ExplainCommand implements Callable<Integer> {
                 + ", "
                 + line.layers()
                 + ": "
-                + line.quantity()
-                + " "
-                + line.unit()));
+                + quantity(line)));
     Set<ElementKey> keys = new HashSet<>(line.elements());
     TextTable table = new TextTable("  ", "lrl");
     takeoff.elements().stream()
         .filter(taken -> keys.contains(taken.element().key()))
-        .forEach(taken -> table.row(taken.element().globalId(), quantity(taken), name(taken)));
+        .forEach(
+            taken ->
+                table.row(taken.element().globalId(), quantity(taken), taken.element().name()));
     text.addAll(table.lines());
     return text;
+  }
+
+  private static String quantity(TakeoffLine line) {
+    String format = line.unit().equals("m") ? "%.3f m" : "%.0f pcs";
+    return String.format(Locale.ROOT, format, line.quantity());
   }
 
   private static String quantity(TakenElement taken) {
     return taken.quantities().pieces() > 0
         ? taken.quantities().pieces() + " pcs"
         : String.format(Locale.ROOT, "%.3f m", taken.quantities().lengthM());
-  }
-
-  private static String name(TakenElement taken) {
-    return taken.element().name();
   }
 
   private ParameterException unknown(Takeoff takeoff) {

@@ -2,10 +2,8 @@ package org.lagwright.report.cli;
 
 import java.io.PrintWriter;
 import org.lagwright.report.app.Pipeline;
-import org.lagwright.report.app.Version;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.IVersionProvider;
 
 /** The program as the user starts it. */
 public final class Main {
@@ -64,11 +62,4 @@ public final class Main {
         "4 settings or pack; 5 output; 70 a mistake in Lagwright."
       })
   private static final class Lagwright {}
-
-  private static final class VersionText implements IVersionProvider {
-    @Override
-    public String[] getVersion() {
-      return new String[] {"lagwright " + Version.text()};
-    }
-  }
 }

@@ -7,7 +7,8 @@ import picocli.CommandLine.Command;
 @Command(
     name = "packs",
     description = "Lists the data packs with version, status and source.",
-    mixinStandardHelpOptions = true)
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class)
 final class PacksCommand implements Callable<Integer> {
 
   private final Session session;

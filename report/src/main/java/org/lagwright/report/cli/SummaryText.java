@@ -14,6 +14,9 @@ import org.lagwright.takeoff.Totals;
 /** What the user reads after a takeoff. */
 final class SummaryText {
 
+  /** More would push the rest off the screen. */
+  private static final int MOST_QUESTIONS = 12;
+
   private final Takeoff takeoff;
   private final List<String> lines = new ArrayList<>();
 
@@ -80,7 +83,8 @@ final class SummaryText {
     }
     section("To decide before pricing");
     TextTable table = new TextTable("  ", "rlrl");
-    for (Question q : takeoff.questions()) {
+    List<Question> questions = takeoff.questions();
+    for (Question q : questions.subList(0, Math.min(MOST_QUESTIONS, questions.size()))) {
       table.row(
           String.valueOf(q.pieces()),
           q.what() + ", " + q.size(),
@@ -88,6 +92,10 @@ final class SummaryText {
           q.question());
     }
     lines.addAll(table.lines());
+    if (questions.size() > MOST_QUESTIONS) {
+      int more = questions.size() - MOST_QUESTIONS;
+      lines.add("  and " + more + " more in takeoff.xlsx, sheet Summary");
+    }
   }
 
   private void findings() {
@@ -104,6 +112,7 @@ final class SummaryText {
           group.effect().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     }
     lines.addAll(table.lines());
+    lines.add("  each one stands in takeoff.xlsx, sheet Findings");
   }
 
   private void files(List<Path> files) {

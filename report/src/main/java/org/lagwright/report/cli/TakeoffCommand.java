@@ -14,7 +14,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "takeoff",
     description = "Takes insulation off IFC models; writes takeoff.xlsx and takeoff.json.",
-    mixinStandardHelpOptions = true)
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class)
 final class TakeoffCommand implements Callable<Integer> {
 
   /** From which severity on the exit code says that there are findings. */

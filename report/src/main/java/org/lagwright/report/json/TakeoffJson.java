@@ -15,9 +15,9 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.takeoff.Takeoff;
+import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.core.exc.JacksonIOException;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.MapperFeature;
@@ -70,9 +70,19 @@ public final class TakeoffJson {
     Writer utf8 = new OutputStreamWriter(out, StandardCharsets.UTF_8);
     try (JsonGenerator json = WRITER.createGenerator(utf8)) {
       write(json);
-    } catch (JacksonIOException e) {
-      throw e.getCause();
+    } catch (JacksonException e) {
+      throw writingFailure(e);
     }
+  }
+
+  /** What the stream threw, however deep it is wrapped; anything else is our own bug. */
+  private static IOException writingFailure(JacksonException e) {
+    for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
+      if (cause instanceof IOException failure) {
+        return failure;
+      }
+    }
+    throw e;
   }
 
   private void write(JsonGenerator json) {
