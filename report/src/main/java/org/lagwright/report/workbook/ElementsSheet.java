@@ -23,7 +23,10 @@ import org.lagwright.takeoff.thickness.ThicknessDecision;
 final class ElementsSheet {
 
   static final String NAME = "Elements";
-  static final String GLOBAL_ID = "GlobalId";
+
+  /** Present for every element, where a faulty file may lack the GlobalId. */
+  static final String STEP = "Step id";
+
   static final String ACCOUNT = "Account";
 
   private final Takeoff takeoff;
@@ -64,8 +67,8 @@ final class ElementsSheet {
 
   private List<Column<TakenElement>> identity() {
     return List.of(
-        Column.text(GLOBAL_ID, 25, t -> t.element().globalId()),
-        Column.number("Step id", 9, Look.PLAIN, t -> (double) t.element().key().step()),
+        Column.text("GlobalId", 25, t -> t.element().globalId()),
+        Column.number(STEP, 9, Look.PLAIN, t -> (double) t.element().key().step()),
         Column.text("Model file", 24, t -> takeoff.models().get(t.element().key().model()).name()),
         Column.text("Class", 24, t -> t.element().ifcClass()),
         Column.text("Name", 30, t -> t.element().name()),

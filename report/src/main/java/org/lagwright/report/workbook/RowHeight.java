@@ -13,6 +13,9 @@ final class RowHeight {
   private static final float SECTION_POINTS = 19;
   static final float LINE_POINTS = 15;
 
+  /** Widths are counted in digits of the standard font; our letters are a little narrower. */
+  private static final double LETTERS_PER_CHARACTER = 1.1;
+
   private RowHeight() {}
 
   /** Makes the row as high as its entries need in the columns of its sheet. */
@@ -36,6 +39,6 @@ final class RowHeight {
   /** Lines of a text, and no more than a screen holds: rows may be 409 points high at most. */
   static int lines(Entry entry, int characters) {
     int length = entry instanceof Entry.Text text ? text.text().length() : 0;
-    return Math.min(25, 1 + length / Math.max(1, characters));
+    return Math.min(25, 1 + (int) (length / (characters * LETTERS_PER_CHARACTER)));
   }
 }

@@ -60,7 +60,7 @@ final class SummarySheet {
   private void account(SheetWriter writer) {
     writer.section("Account of the elements", WIDE);
     Totals totals = takeoff.totals();
-    String all = "COUNTA(" + elements.range(ElementsSheet.GLOBAL_ID) + ")";
+    String all = "COUNT(" + elements.range(ElementsSheet.STEP) + ")";
     int read = writer.row(Entry.text("Elements read"), Entry.live(all, totals.read(), Look.WHOLE));
     count(writer, "On takeoff lines", Account.ON_LINE, totals.onLines());
     count(writer, "Left out, each with a finding", Account.LEFT_OUT, totals.leftOut());

@@ -79,6 +79,16 @@ class TakeoffWorkbookTest {
   }
 
   @Test
+  void elementWithoutGlobalIdIsStillCounted() throws IOException {
+    Takeoff takeoff = SampleTakeoff.takeoff();
+    assertThat(takeoff.elements().get(8).element().globalId()).isEmpty();
+    try (XSSFWorkbook book = read(takeoff)) {
+      FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
+      assertThat(evaluator.evaluate(named(book, "Elements_read")).getNumberValue()).isEqualTo(9);
+    }
+  }
+
+  @Test
   void textOfAModelNeverBecomesAFormula() throws IOException {
     try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
       Row hostile = book.getSheet("Elements").getRow(6);
