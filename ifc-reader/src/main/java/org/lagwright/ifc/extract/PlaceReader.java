@@ -65,7 +65,7 @@ final class PlaceReader {
       }
       if (record.is("IfcSpace") && space == null) {
         space = spaceName(record);
-        external = external(properties.propertiesOf(at));
+        external = external(record, properties.propertiesOf(at));
       } else if (record.is("IfcBuildingStorey") && storey == null) {
         storey = record.text("Name");
         double elevation = record.number("Elevation") * lengthUnitM;
@@ -85,6 +85,14 @@ final class PlaceReader {
       return longName == null ? name : longName;
     }
     return name + " " + longName;
+  }
+
+  /** IFC2X3 says it in an attribute, later schemas in the predefined type or a property. */
+  private static @Nullable Boolean external(IfcRecord space, List<Property> properties) {
+    boolean outside =
+        "EXTERNAL".equals(space.enumeration("InteriorOrExteriorSpace"))
+            || "EXTERNAL".equals(space.enumeration("PredefinedType"));
+    return outside ? Boolean.TRUE : external(properties);
   }
 
   private static @Nullable Boolean external(List<Property> properties) {

@@ -1,5 +1,6 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -294,23 +295,31 @@ final class SegmentMeasurer {
     noteWeakSources(draft);
   }
 
+  /** One finding for size and length, where neither rests on a body that could be measured. */
   private static void noteWeakSources(Draft draft) {
-    weak(draft, draft.section, "the size");
-    weak(draft, draft.lengthM, "the length");
-  }
-
-  private static <T> void weak(Draft draft, @Nullable Measured<T> measured, String what) {
-    if (measured != null
-        && (measured.how() == How.PROPERTY
-            || measured.how() == How.QUANTITY_SET
-            || measured.how() == How.TEXT)
-        && measured.lost().stream().noneMatch(c -> c.how() == How.SOLID || c.how() == How.MESH)) {
+    List<String> weak = new ArrayList<>();
+    weakSource(draft.section).ifPresent(from -> weak.add("the size comes from " + from));
+    weakSource(draft.lengthM).ifPresent(from -> weak.add("the length comes from " + from));
+    if (!weak.isEmpty()) {
       draft.note(
           ReadFinding.NO_GEOMETRY,
           Effect.ESTIMATED,
           String.join("; ", draft.shape.problems()),
-          what,
-          measured.evidence().toString());
+          String.join(", ", weak));
     }
+  }
+
+  private static <T> Optional<String> weakSource(@Nullable Measured<T> measured) {
+    if (measured == null || measured.lost().stream().anyMatch(c -> isDrawn(c.how()))) {
+      return Optional.empty();
+    }
+    return switch (measured.how()) {
+      case PROPERTY, QUANTITY_SET, TEXT -> Optional.of(measured.evidence().toString());
+      default -> Optional.empty();
+    };
+  }
+
+  private static boolean isDrawn(How how) {
+    return how == How.SOLID || how == How.MESH;
   }
 }

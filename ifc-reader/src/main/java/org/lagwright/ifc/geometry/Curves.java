@@ -211,6 +211,24 @@ final class Curves {
     return new Path(List.of(forward ? arc : arc.reversed()));
   }
 
+  /** The part of an edge's curve between two of its points; null if it is a plain line. */
+  @Nullable Path between(IfcRecord curve, Vec start, Vec end, boolean sameSense) {
+    if (!curve.is("IfcConic")) {
+      Path path = read(curve);
+      boolean turned =
+          path != null
+              && path.first().start().distanceTo(start) > path.last().end().distanceTo(start);
+      return path != null && turned ? path.reversed() : path;
+    }
+    Leg.Arc whole = conic(curve);
+    if (whole == null) {
+      return null;
+    }
+    double from = turn(whole.u(), whole.v(), start.minus(whole.centre()));
+    double to = turn(whole.u(), whole.v(), end.minus(whole.centre()));
+    return part(whole, from, to, sameSense);
+  }
+
   /** Part of a whole conic from a parameter on. */
   static Leg.Arc arcFrom(Leg.Arc whole, double from, double sweep) {
     double cos = Math.cos(from);

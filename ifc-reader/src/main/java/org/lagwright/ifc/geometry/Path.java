@@ -55,6 +55,24 @@ record Path(List<Leg> legs) {
     return new Path(legs.stream().map(leg -> leg.in(frame)).toList());
   }
 
+  /**
+   * Part of a path of straight legs between two parameters, where leg i runs from i to i + 1; the
+   * whole path where the parameters leave nothing.
+   */
+  Path between(double from, double to) {
+    List<Leg> kept = new ArrayList<>();
+    for (int i = 0; i < legs.size(); i++) {
+      double low = Math.max(0, from - i);
+      double high = Math.min(1, to - i);
+      if (high > low) {
+        Vec start = legs.get(i).start();
+        Vec along = legs.get(i).end().minus(start);
+        kept.add(new Leg.Line(start.plus(along.times(low)), start.plus(along.times(high))));
+      }
+    }
+    return kept.isEmpty() ? this : new Path(kept);
+  }
+
   /** Points along the path without repeats; a closed path does not repeat its first point. */
   List<Vec> points() {
     List<Vec> points = new ArrayList<>();

@@ -20,9 +20,7 @@ public enum ReadFinding implements FindingCode {
   KIND_ASSUMED(
       Severity.WARNING,
       "The file does not say whether this is a pipe or a duct; {0} is assumed because {1}."),
-  NO_GEOMETRY(
-      Severity.INFO,
-      "There is no measurable body ({0}); {1} comes from {2}. Check it on the drawing."),
+  NO_GEOMETRY(Severity.INFO, "There is no measurable body ({0}): {1}. Check it on the drawing."),
   GEOMETRY_ONLY_PARTLY_MEASURED(Severity.INFO, "{0}. Check the size on the drawing."),
   LENGTH_CONFLICT(
       Severity.WARNING,

@@ -21,6 +21,9 @@ final class StepText {
   private Charset codePage = StandardCharsets.ISO_8859_1;
   private int at;
 
+  /** True once several characters were escaped together, so escapes stand for characters. */
+  private boolean escapesWholeText;
+
   private StepText(String raw) {
     this.raw = raw;
     this.out = new StringBuilder(raw.length());
@@ -64,7 +67,7 @@ final class StepText {
         at++;
       }
     }
-    return repaired(out.toString());
+    return escapesWholeText ? out.toString() : repaired(out.toString());
   }
 
   /**
@@ -133,6 +136,7 @@ final class StepText {
       return false;
     }
     at = closed ? i + 4 : i;
+    escapesWholeText |= out.length() - start > 1;
     return true;
   }
 

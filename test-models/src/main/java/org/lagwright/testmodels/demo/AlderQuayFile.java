@@ -7,8 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.testmodels.ifc.Body;
 import org.lagwright.testmodels.ifc.BuildingWriter;
@@ -184,8 +186,8 @@ final class AlderQuayFile {
   private void insulation(Plan.Insulation insulation) {
     Piece host = insulation.host();
     double thickness = insulation.thicknessMm();
-    double outer = host.measure().lengthMm();
-    Size section = java.util.Objects.requireNonNull(host.section());
+    double lengthMm = host.measure().lengthMm();
+    Size section = Objects.requireNonNull(host.section());
     Profile ring = new Profile.Ring(section.largest() + 2 * thickness, thickness);
     String key = "insulation of " + host.key();
     Ref covering =
@@ -193,7 +195,7 @@ final class AlderQuayFile {
             key,
             insulation.material() + " " + Size.text(thickness) + " mm",
             shapes.placement(placements.get(host), Frame.WORLD),
-            shapes.shape(List.of(new Body.Extrusion(ring, outer).inPlace())));
+            shapes.shape(List.of(new Body.Extrusion(ring, lengthMm).inPlace())));
     if (ifc.schema() == Schema.IFC4X3) {
       building.aggregate(host.key(), at(elements, host), List.of(covering));
     } else {
@@ -232,8 +234,7 @@ final class AlderQuayFile {
     }
   }
 
-  private Map<String, List<Piece>> group(
-      Function<Piece, String> key, java.util.function.Predicate<Piece> which) {
+  private Map<String, List<Piece>> group(Function<Piece, String> key, Predicate<Piece> which) {
     Map<String, List<Piece>> groups = new LinkedHashMap<>();
     for (Piece piece : elements.keySet()) {
       if (which.test(piece)) {

@@ -1,7 +1,6 @@
 package org.lagwright.testmodels.demo;
 
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -34,13 +33,8 @@ public record DemoQuantity(
 
   /** One quantity for each difference in system, kind, form, size, angle or radius; sorted. */
   static List<DemoQuantity> sum(List<Piece> pieces) {
-    Map<DemoQuantity, List<Piece>> groups = new LinkedHashMap<>();
-    for (Piece piece : pieces) {
-      groups.merge(
-          groupOf(piece),
-          List.of(piece),
-          (a, b) -> java.util.stream.Stream.concat(a.stream(), b.stream()).toList());
-    }
+    Map<DemoQuantity, List<Piece>> groups =
+        pieces.stream().collect(Collectors.groupingBy(DemoQuantity::groupOf));
     return groups.entrySet().stream()
         .map(entry -> entry.getKey().holding(entry.getValue()))
         .sorted(Comparator.comparing(DemoQuantity::csvLine))

@@ -5,6 +5,7 @@ import static org.lagwright.testmodels.step.Value.token;
 import static org.lagwright.testmodels.step.Value.typed;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -105,7 +106,7 @@ public final class IfcWriter {
     List<@Nullable Object> arguments = new ArrayList<>();
     arguments.add(globalId);
     arguments.add(owner);
-    arguments.addAll(java.util.Arrays.asList(rest));
+    arguments.addAll(Arrays.asList(rest));
     return step.add(entity, arguments.toArray());
   }
 

@@ -1,6 +1,7 @@
 package org.lagwright.testmodels.ifc;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** A cross-section centred on its origin. All lengths in millimetres. */
 public sealed interface Profile {
@@ -23,7 +24,7 @@ public sealed interface Profile {
 
   /** The corners on a circle, counter-clockwise, beginning on the x axis. */
   static List<Vec> circlePoints(double diameter, int count) {
-    return java.util.stream.IntStream.range(0, count)
+    return IntStream.range(0, count)
         .mapToObj(i -> 2 * Math.PI * i / count)
         .map(a -> new Vec(diameter / 2 * Math.cos(a), diameter / 2 * Math.sin(a), 0))
         .toList();

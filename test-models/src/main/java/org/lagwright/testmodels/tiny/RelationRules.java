@@ -24,6 +24,7 @@ final class RelationRules {
     models.put("covering-that-is-part-of-a-pipe-is-existing-insulation", RelationRules::part);
     models.put("port-in-ifc4-file-connected-the-ifc2x3-way", RelationRules::oldPorts);
     models.put("system-group-contains-ports-too", RelationRules::portsInGroup);
+    models.put("system-named-chilled-but-typed-heating-is-a-contradiction", RelationRules::twisted);
     models.put("duplicate-global-ids-stay-two-elements", RelationRules::duplicateIds);
     models.put("space-outdoors-makes-its-pipes-outdoors", RelationRules::outdoors);
     return models;
@@ -99,6 +100,14 @@ final class RelationRules {
     file.mep.ownPorts("Pipe", pipe, List.of(in, out));
     Ref system = file.mep.system("CHW", "Chilled water flow", "CHW 6/12", "CHILLEDWATER");
     file.mep.group("CHW", List.of(in, pipe, out), system);
+    return file.text();
+  }
+
+  private static String twisted() {
+    TinyFile file = TinyFile.of(Schema.IFC4);
+    Ref pipe = file.pipe("Pipe", 60.3, 1_000);
+    Ref system = file.mep.system("S1", "Chilled water flow", null, "HEATING");
+    file.mep.group("S1", List.of(pipe), system);
     return file.text();
   }
 

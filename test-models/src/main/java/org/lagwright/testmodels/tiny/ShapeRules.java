@@ -23,12 +23,14 @@ final class ShapeRules {
     models.put("extruded-circle-gives-diameter-and-length", ShapeRules::circle);
     models.put("hollow-circle-diameter-is-the-outer-one", ShapeRules::hollow);
     models.put("polygon-of-24-points-is-a-circle", ShapeRules::polygon);
+    models.put("four-corners-on-a-circle-are-a-rectangle", ShapeRules::fourCorners);
     models.put("vertical-extrusion-of-a-duct-is-not-its-length", ShapeRules::verticalDuct);
     models.put("bend-without-predefined-type-is-known-by-its-revolved-solid", ShapeRules::revolved);
     models.put("bend-angle-in-degrees-through-conversion-unit", ShapeRules::degrees);
     models.put("length-in-feet-through-conversion-unit", ShapeRules::feet);
     models.put("tapered-extrusion-is-a-reducer", ShapeRules::tapered);
     models.put("swept-disk-length-is-its-directrix", ShapeRules::sweptDisk);
+    models.put("scale-of-a-mapped-item-multiplies-its-lengths", ShapeRules::scaled);
     models.put("mapped-fitting-takes-its-form-from-its-type-name", ShapeRules::mapped);
     return models;
   }
@@ -55,6 +57,15 @@ final class ShapeRules {
     Profile profile = new Profile.Polygon(Profile.circlePoints(88.9, 24));
     file.element(
         ElementClass.PIPE_SEGMENT, "Pipe", "RIGIDSEGMENT", new Body.Extrusion(profile, 1_200));
+    return file.text();
+  }
+
+  /** 400 x 300 mm, 1.5 m; the corners of any rectangle lie on a circle. */
+  private static String fourCorners() {
+    TinyFile file = TinyFile.of(Schema.IFC4);
+    Profile profile = new Profile.Polygon(Profile.rectanglePoints(400, 300));
+    file.element(
+        ElementClass.DUCT_SEGMENT, "Duct", "RIGIDSEGMENT", new Body.Extrusion(profile, 1_500));
     return file.text();
   }
 
@@ -112,18 +123,35 @@ final class ShapeRules {
     Ref end = file.ifc.step().share("IfcCartesianPoint", List.of(3_000.0, 4_000.0, 0.0));
     Ref line = file.ifc.step().add("IfcPolyline", List.of(start, corner, end));
     Ref disk = file.ifc.step().add("IfcSweptDiskSolid", line, 14.0, null, null, null);
+    Ref product = product(file, "AdvancedSweptSolid", disk);
+    file.element(ElementClass.PIPE_SEGMENT, "Pipe", "RIGIDSEGMENT", file.world(), product);
+    return file.text();
+  }
+
+  /** Drawn 30 mm and 1 m, repeated with scale 2: 60 mm and 2 m. */
+  private static String scaled() {
+    TinyFile file = TinyFile.of(Schema.IFC4);
+    Body body = new Body.Extrusion(new Profile.Circle(30), 1_000);
+    Ref map = file.shapes.map(List.of(body.inPlace()));
+    Ref origin = file.ifc.step().share("IfcCartesianPoint", List.of(0.0, 0.0, 0.0));
+    Ref twice =
+        file.ifc.step().add("IfcCartesianTransformationOperator3D", null, null, origin, 2.0, null);
+    Ref item = file.ifc.step().add("IfcMappedItem", map, twice);
+    file.element(
+        ElementClass.PIPE_SEGMENT,
+        "Pipe",
+        "RIGIDSEGMENT",
+        file.world(),
+        product(file, "MappedRepresentation", item));
+    return file.text();
+  }
+
+  private static Ref product(TinyFile file, String type, Ref item) {
     Ref shape =
         file.ifc
             .step()
-            .add(
-                "IfcShapeRepresentation",
-                file.ifc.bodyContext(),
-                "Body",
-                "AdvancedSweptSolid",
-                List.of(disk));
-    Ref product = file.ifc.step().add("IfcProductDefinitionShape", null, null, List.of(shape));
-    file.element(ElementClass.PIPE_SEGMENT, "Pipe", "RIGIDSEGMENT", file.world(), product);
-    return file.text();
+            .add("IfcShapeRepresentation", file.ifc.bodyContext(), "Body", type, List.of(item));
+    return file.ifc.step().add("IfcProductDefinitionShape", null, null, List.of(shape));
   }
 
   /** A tee by its type name only: predefined type NOTDEFINED, a box for a shape. */
