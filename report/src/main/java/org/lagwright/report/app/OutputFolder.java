@@ -3,7 +3,9 @@ package org.lagwright.report.app;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -131,7 +133,14 @@ final class OutputFolder {
     }
   }
 
+  /** The message of a refused access is only the path, which the line names already. */
   private static String reason(IOException e) {
+    if (e instanceof AccessDeniedException) {
+      return "access denied";
+    }
+    if (e instanceof FileSystemException refused && refused.getReason() == null) {
+      return "refused: " + refused.getMessage();
+    }
     return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
   }
 }
