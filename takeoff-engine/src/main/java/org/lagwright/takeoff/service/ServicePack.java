@@ -92,6 +92,14 @@ public record ServicePack(
     return service.like() == null ? service : service(service.like());
   }
 
+  /** The family a vote speaks for, null where it tells a direction only. */
+  public @Nullable String findFamilyOf(Vote vote) {
+    String label = vote.serviceId();
+    return findService(label)
+        .map(Service::family)
+        .orElse(families.stream().anyMatch(f -> f.id().equals(label)) ? label : null);
+  }
+
   Family family(String familyId) {
     return families.stream()
         .filter(f -> f.id().equals(familyId))

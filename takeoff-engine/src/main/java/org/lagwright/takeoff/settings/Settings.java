@@ -49,7 +49,7 @@ public record Settings(
    * Air around the insulation.
    *
    * @param temperatureC dry-bulb temperature for condensation, degC
-   * @param relativeHumidityPct relative humidity, 0 to 100
+   * @param relativeHumidityPct relative humidity, 1 to 100
    * @param source where the figures come from
    */
   public record Air(double temperatureC, double relativeHumidityPct, String source) {
@@ -63,7 +63,7 @@ public record Settings(
     }
 
     static void requireHumidity(double relativeHumidityPct) {
-      requireBetween("relativeHumidityPct", relativeHumidityPct, 0, 100);
+      requireBetween("relativeHumidityPct", relativeHumidityPct, 1, 100);
     }
   }
 
