@@ -36,8 +36,7 @@ final class Locations {
       for (String name : names) {
         if (name.toLowerCase(Locale.ROOT).contains(wanted)) {
           String setting = "places: '" + rule.contains() + "' in '" + name + "'";
-          return new Choice(
-              rule.location(), new Trace.Given("location", rule.location(), setting));
+          return new Choice(rule.location(), new Trace.Given("location", rule.location(), setting));
         }
       }
     }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Section;
 
 /** The steps of a trace that say what was read from the model, losers included. */
@@ -31,8 +31,7 @@ final class ReadSteps {
       return;
     }
     steps.add(
-        new Trace.Read(
-            what, inWords.apply(measured.value()), measured.how(), measured.evidence()));
+        new Trace.Read(what, inWords.apply(measured.value()), measured.how(), measured.evidence()));
     measured
         .lost()
         .forEach(
