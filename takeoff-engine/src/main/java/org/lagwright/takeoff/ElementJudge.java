@@ -112,7 +112,9 @@ final class ElementJudge {
 
   private Trace.Step scopeStep(ScopeFacts facts, ScopePack.Rule rule, ScopeDecision decision) {
     String value = decision.scope().label() + ": " + decision.reason();
-    if (facts.settingsScope() != null && rule.scope().label().equals(facts.settingsScope())) {
+    boolean leftOutByUser = rule.when().settingsScopes() != null;
+    boolean takenInByUser = decision.scope() == Scope.IN && facts.settingsScope() != null;
+    if (leftOutByUser || takenInByUser) {
       return new Trace.Given("scope", value, "scope: " + facts.serviceId());
     }
     return new Trace.Decided("scope", value, scopePack.id(), rule.id(), rule.source());

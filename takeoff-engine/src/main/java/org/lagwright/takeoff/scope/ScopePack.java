@@ -50,7 +50,8 @@ public record ScopePack(String id, String version, String source, String status,
       }
     }
 
-    Scope scope() {
+    /** The decision. */
+    public Scope scope() {
       return Scope.valueOf(then.toUpperCase(Locale.ROOT));
     }
   }
