@@ -21,6 +21,7 @@ final class PhraseBook<T> {
   private final Map<String, List<Entry<T>>> byFirst = new HashMap<>();
   private final Map<String, List<Entry<T>>> stems = new HashMap<>();
   private final List<Entry<T>> inside = new ArrayList<>();
+  private boolean insideSorted;
 
   /**
    * Adds a phrase.
@@ -37,7 +38,7 @@ final class PhraseBook<T> {
       }
       if (insideFrom != null && phrase.fitsInside(insideFrom)) {
         inside.add(entry);
-        inside.sort(longestFirst());
+        insideSorted = false;
       }
     }
   }
@@ -82,6 +83,10 @@ final class PhraseBook<T> {
   }
 
   private List<Match<T>> findInside(Token token, String composed, Predicate<T> applies) {
+    if (!insideSorted) {
+      inside.sort(longestFirst());
+      insideSorted = true;
+    }
     List<Match<T>> matches = new ArrayList<>();
     String rest = token.folded();
     String raw = composed.substring(token.start(), token.end());

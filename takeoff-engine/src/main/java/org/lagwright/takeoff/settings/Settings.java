@@ -33,6 +33,9 @@ public record Settings(
     Map<String, String> scope,
     Map<String, Double> thicknessesM) {
 
+  static final double LARGEST_MARGIN_K = 20;
+  static final double LOWEST_EMISSIVITY = 0.01;
+
   public Settings {
     air = Map.copyOf(air);
     places = List.copyOf(places);
@@ -41,8 +44,8 @@ public record Settings(
     temperaturesC = Map.copyOf(temperaturesC);
     scope = Map.copyOf(scope);
     thicknessesM = Map.copyOf(thicknessesM);
-    requireBetween("condensationMarginK", condensationMarginK, 0, 20);
-    requireBetween("surfaceEmissivity", surfaceEmissivity, 0.01, 1);
+    requireBetween("condensationMarginK", condensationMarginK, 0, LARGEST_MARGIN_K);
+    requireBetween("surfaceEmissivity", surfaceEmissivity, LOWEST_EMISSIVITY, 1);
   }
 
   /**
@@ -97,7 +100,7 @@ public record Settings(
     }
   }
 
-  static void requireBetween(String key, double value, double least, double most) {
+  private static void requireBetween(String key, double value, double least, double most) {
     if (!(value >= least && value <= most)) {
       throw new IllegalArgumentException(
           key + " must lie between " + least + " and " + most + ", was " + value + ".");

@@ -20,6 +20,7 @@ final class SettingsCheck {
 
   private static final double COLDEST_MEDIUM_C = -200;
   private static final double HOTTEST_MEDIUM_C = 700;
+  private static final double THINNEST_MM = 1;
   private static final double THICKEST_MM = 500;
 
   private final Path file;
@@ -47,9 +48,17 @@ final class SettingsCheck {
     }
     entries(given.materials(), "materials")
         .forEach((key, value) -> requireOneOf("materials", key, KINDS, "kind of material"));
+    checkNumber("condensationMarginK", given.condensationMarginK(), 0, Settings.LARGEST_MARGIN_K);
+    checkNumber("surfaceEmissivity", given.surfaceEmissivity(), Settings.LOWEST_EMISSIVITY, 1);
     checkTemperatures(given);
     checkScope(given);
     checkThicknesses(given);
+  }
+
+  private void checkNumber(String key, @Nullable Double value, double least, double most) {
+    if (value != null) {
+      requireBetween(key, key, value, least, most);
+    }
   }
 
   private static final Set<String> KINDS = Set.of("air", "cold", "hot");
@@ -91,7 +100,7 @@ final class SettingsCheck {
         .forEach(
             (id, mm) -> {
               requireOneOf("thicknessesMm", id, serviceIds, "service");
-              requireBetween("thicknessesMm", id, mm, Double.MIN_VALUE, THICKEST_MM);
+              requireBetween("thicknessesMm", id, mm, THINNEST_MM, THICKEST_MM);
             });
   }
 
@@ -107,8 +116,9 @@ final class SettingsCheck {
 
   private void requireBetween(String section, String id, double value, double least, double most) {
     if (!(value >= least && value <= most)) {
-      throw refused(
-          section, id, section + " of " + id + " is impossible: " + value, "Correct the value.");
+      String what = section.equals(id) ? id : section + " of " + id;
+      String range = value + " is not between " + least + " and " + most;
+      throw refused(section, id, what + " is impossible: " + range, "Correct the value.");
     }
   }
 

@@ -23,15 +23,6 @@ record SettingsFile(
     @Nullable Map<String, String> scope,
     @Nullable Map<String, Double> thicknessesMm) {
 
-  SettingsFile {
-    if (condensationMarginK != null) {
-      Settings.requireBetween("condensationMarginK", condensationMarginK, 0, 20);
-    }
-    if (surfaceEmissivity != null) {
-      Settings.requireBetween("surfaceEmissivity", surfaceEmissivity, 0.01, 1);
-    }
-  }
-
   /** Air of one location class; what is null keeps its default. */
   record AirEntry(
       @Nullable Double temperatureC,

@@ -78,15 +78,16 @@ class SettingsReaderTest {
         "2 | thicknessesMm: {steam: 0} | is impossible",
         "2 | thicknessesMm: {steam: -25} | is impossible",
         "2 | materials: {lukewarm: fef_nbr} | 'lukewarm' is no kind of material",
-        "2 | surfaceEmissivity: 90 | surfaceEmissivity must lie between",
-        "2 | condensationMarginK: -1 | condensationMarginK must lie between",
-        "2 | places: [ ~ ] | an entry is empty",
+        "2 | surfaceEmissivity: 90 | surfaceEmissivity is impossible: 90.0 is not between",
+        "2 | condensationMarginK: -1 | condensationMarginK is impossible",
+        "2 | places:\\n  - | an entry is empty",
         "2 | colour: red | unknown key 'colour'"
       })
   void impossibleValueIsRefusedWithFileAndLine(int line, String yaml, String message)
       throws IOException {
     Path file =
-        Files.writeString(folder.resolve("job.yaml"), "project: Alder Quay\n" + yaml + "\n");
+        Files.writeString(
+            folder.resolve("job.yaml"), "project: Alder Quay\n" + yaml.replace("\\n", "\n") + "\n");
 
     assertThatThrownBy(() -> SettingsReader.read(file))
         .isInstanceOf(PackException.class)
