@@ -104,7 +104,8 @@ final class FittingMeasurer {
           case BEND, TEE, LATERAL, CROSS, WYE, REDUCER, TRANSITION, OFFSET -> true;
           default -> false;
         };
-    boolean drawnFirst = bodyIsTheSize && drawn != null && drawn.how() == How.SOLID;
+    boolean allKnown = next.size() == draft.ports.size();
+    boolean drawnFirst = bodyIsTheSize && drawn != null && (drawn.how() == How.SOLID || !allKnown);
     if (drawnFirst) {
       options.addAll(drawn);
     }

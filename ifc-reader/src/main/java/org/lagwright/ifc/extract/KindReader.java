@@ -159,7 +159,7 @@ final class KindReader {
    * A general segment or fitting without a telling type: words settle pipe or duct, if anything.
    */
   private static Reading general(IfcRecord element, @Nullable IfcRecord type, Names names) {
-    List<String> texts = names.ofTypeElseOwn();
+    List<String> texts = element.is("IfcFlowSegment") ? names.ofTypeElseOwn() : names.all();
     if (texts.stream().anyMatch(Words::isNeitherPipeNorDuct)) {
       return new Reading(Kind.OTHER, Form.UNKNOWN);
     }

@@ -69,12 +69,27 @@ class TinyModelTest {
   }
 
   @Test
+  void fourCornersOnACircleAreARectangle() {
+    MepElement duct = only("four-corners-on-a-circle-are-a-rectangle");
+
+    assertThat(value(duct.section())).isEqualTo(new Section.Rectangular(0.4, 0.3));
+    assertLength(duct, 1.5, How.SOLID);
+  }
+
+  @Test
+  void scaleOfAMappedItemMultipliesItsLengths() {
+    MepElement pipe = only("scale-of-a-mapped-item-multiplies-its-lengths");
+
+    assertRound(pipe, 0.06, How.SOLID);
+    assertLength(pipe, 2.0, How.SOLID);
+  }
+
+  @Test
   void sweptDiskLengthIsItsDirectrix() {
     MepElement pipe = only("swept-disk-length-is-its-directrix");
 
-    assertThat(pipe.lengthM()).isNotNull();
-    assertThat(value(pipe.lengthM())).isPositive();
-    assertThat(pipe.section()).isNotNull();
+    assertRound(pipe, 0.028, How.SOLID);
+    assertLength(pipe, 7.0, How.SOLID);
   }
 
   @Test
@@ -185,6 +200,14 @@ class TinyModelTest {
     MepElement pipe = only("system-group-contains-ports-too");
 
     assertThat(pipe.systems()).extracting(s -> s.name()).containsExactly("Chilled water flow");
+  }
+
+  @Test
+  void systemNamedChilledButTypedHeatingIsAContradictionThatTheReaderPassesOn() {
+    MepElement pipe = only("system-named-chilled-but-typed-heating-is-a-contradiction");
+
+    assertThat(pipe.systems().get(0).name()).isEqualTo("Chilled water flow");
+    assertThat(pipe.systems().get(0).predefinedType()).isEqualTo("HEATING");
   }
 
   @Test
