@@ -1,0 +1,106 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/**
+ * Finds the items of a product's body. Axis, box, footprint and clearance representations are not
+ * bodies and never measured.
+ */
+final class Bodies {
+
+  /** Mapped items within mapped items that are followed. */
+  private static final int MAX_NESTING = 20;
+
+  private static final Set<String> NO_BODIES =
+      Set.of(
+          "axis",
+          "box",
+          "footprint",
+          "clearance",
+          "annotation",
+          "plan",
+          "lighting",
+          "reference",
+          "cog",
+          "profile",
+          "surveypoints",
+          "fallback");
+
+  /** Representation types of flat or empty content, whatever their identifier says. */
+  private static final Set<String> NO_BODY_TYPES =
+      Set.of(
+          "boundingbox",
+          "curve",
+          "curve2d",
+          "curve3d",
+          "geometriccurveset",
+          "annotation2d",
+          "point",
+          "pointcloud",
+          "fillarea",
+          "text",
+          "segment");
+
+  private final Coordinates coordinates;
+
+  Bodies(Coordinates coordinates) {
+    this.coordinates = coordinates;
+  }
+
+  /** The items of the body; empty if the product has none. */
+  List<Item> items(IfcRecord product, Frame frame) {
+    List<Item> items = new ArrayList<>();
+    IfcRecord body = body(product);
+    if (body != null) {
+      collect(body, frame, 0, items);
+    }
+    return items;
+  }
+
+  /** The representation called Body, else the first one that may be a body. */
+  private static @Nullable IfcRecord body(IfcRecord product) {
+    IfcRecord shape = product.ref("Representation");
+    IfcRecord substitute = null;
+    for (IfcRecord representation :
+        shape == null ? List.<IfcRecord>of() : shape.refs("Representations")) {
+      String identifier = lower(representation.text("RepresentationIdentifier"));
+      String type = lower(representation.text("RepresentationType"));
+      if (identifier.equals("body") && !NO_BODY_TYPES.contains(type)) {
+        return representation;
+      }
+      boolean possible = !NO_BODIES.contains(identifier) && !NO_BODY_TYPES.contains(type);
+      substitute = substitute == null && possible ? representation : substitute;
+    }
+    return substitute;
+  }
+
+  private static String lower(@Nullable String text) {
+    return text == null ? "" : text.trim().toLowerCase(Locale.ROOT);
+  }
+
+  private void collect(IfcRecord representation, Frame frame, int nesting, List<Item> into) {
+    for (IfcRecord item : representation.refs("Items")) {
+      if (item.is("IfcMappedItem")) {
+        mapped(item, frame, nesting, into);
+      } else {
+        into.add(new Item(item, frame));
+      }
+    }
+  }
+
+  /** Placement x mapping target x mapping origin, as other open readers do it. */
+  private void mapped(IfcRecord item, Frame frame, int nesting, List<Item> into) {
+    IfcRecord map = item.ref("MappingSource");
+    Frame target = coordinates.operator(item.ref("MappingTarget"));
+    Frame origin = map == null ? null : coordinates.axes(map.ref("MappingOrigin"));
+    IfcRecord source = map == null ? null : map.ref("MappedRepresentation");
+    if (target != null && origin != null && source != null && nesting < MAX_NESTING) {
+      collect(source, frame.times(target).times(origin), nesting + 1, into);
+    }
+  }
+}

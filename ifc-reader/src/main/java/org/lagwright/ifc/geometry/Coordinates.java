@@ -1,0 +1,101 @@
+package org.lagwright.ifc.geometry;
+
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/** Reads points, directions and axis systems; lengths come out in metres. Null means broken. */
+final class Coordinates {
+
+  private final GeometryUnits units;
+
+  Coordinates(GeometryUnits units) {
+    this.units = units;
+  }
+
+  GeometryUnits units() {
+    return units;
+  }
+
+  /** A length attribute in metres, NaN if there is none. */
+  double length(IfcRecord record, String attribute) {
+    return record.number(attribute) * units.lengthM();
+  }
+
+  /** An IfcCartesianPoint of two or three dimensions. */
+  @Nullable Vec point(@Nullable IfcRecord point) {
+    Vec read = point == null ? null : triple(point.numbers("Coordinates"));
+    return read == null ? null : read.times(units.lengthM());
+  }
+
+  /** An IfcDirection, made a unit vector. */
+  @Nullable Vec direction(@Nullable IfcRecord direction) {
+    Vec read = direction == null ? null : triple(direction.numbers("DirectionRatios"));
+    return read == null || read.isTiny() ? null : read.unit();
+  }
+
+  private static @Nullable Vec triple(double[] numbers) {
+    if (numbers.length < 2) {
+      return null;
+    }
+    Vec read = new Vec(numbers[0], numbers[1], numbers.length > 2 ? numbers[2] : 0);
+    return read.isFinite() ? read : null;
+  }
+
+  /** A direction attribute; the default where the record leaves it out, null where it is broken. */
+  private @Nullable Vec direction(IfcRecord owner, String attribute, Vec absent) {
+    return owner.has(attribute) ? direction(owner.ref(attribute)) : absent;
+  }
+
+  /** The optional axis placement of a solid or a profile; the identity where left out. */
+  @Nullable Frame position(IfcRecord owner, String attribute) {
+    return owner.has(attribute) ? axes(owner.ref(attribute)) : Frame.WORLD;
+  }
+
+  /** IfcAxis2Placement2D and 3D, IfcAxis1Placement. The axis given wins over the reference. */
+  @Nullable Frame axes(@Nullable IfcRecord placement) {
+    Vec origin = placement == null ? null : point(placement.ref("Location"));
+    Vec z = placement == null ? null : direction(placement, "Axis", Vec.Z);
+    Vec given = placement == null ? null : direction(placement, "RefDirection", Vec.X);
+    if (origin == null || z == null || given == null) {
+      return null;
+    }
+    Vec x = firstAxis(z, given);
+    return Frame.of(origin, x, z.cross(x), z);
+  }
+
+  private static Vec firstAxis(Vec z, Vec given) {
+    Vec x = given.across(z);
+    return x.norm() < 1e-6 ? z.anyNormal() : x.unit();
+  }
+
+  /**
+   * IfcCartesianTransformationOperator2D and 3D, also the uneven ones. Axis 2 may make it a mirror;
+   * where it is left out the frame is right-handed.
+   */
+  @Nullable Frame operator(@Nullable IfcRecord operator) {
+    Vec origin = operator == null ? null : point(operator.ref("LocalOrigin"));
+    Vec z = operator == null ? null : direction(operator, "Axis3", Vec.Z);
+    Vec first = operator == null ? null : direction(operator, "Axis1", Vec.X);
+    if (operator == null || origin == null || z == null || first == null) {
+      return null;
+    }
+    Vec x = firstAxis(z, first);
+    Vec y = z.cross(x);
+    Vec second = direction(operator, "Axis2", y);
+    if (second == null) {
+      return null;
+    }
+    Vec signed = second.dot(y) < 0 ? y.times(-1) : y;
+    double scale = scale(operator, "Scale", 1);
+    return Frame.of(
+        origin,
+        x.times(scale),
+        signed.times(scale(operator, "Scale2", scale)),
+        z.times(scale(operator, "Scale3", scale)));
+  }
+
+  private static double scale(IfcRecord operator, String attribute, double absent) {
+    double scale = operator.number(attribute);
+    return Double.isFinite(scale) && scale != 0 ? scale : absent;
+  }
+}

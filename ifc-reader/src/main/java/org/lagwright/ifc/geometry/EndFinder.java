@@ -1,0 +1,186 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds where a mesh ends: plane patches bounded by a circle, rectangle or oval, and open edges of
+ * that shape. Sleeves, flanges and the inner ends of branches are told apart from real ends.
+ */
+final class EndFinder {
+
+  /** Cosine of the least angle between an end and the wall next to it: 35 degrees for round. */
+  private static final double ROUND_SHARP = 0.82;
+
+  /** 50 degrees for rectangles: mitred walls meet at 45. */
+  private static final double RECTANGULAR_SHARP = 0.64;
+
+  /** Ends whose axes differ by less than 3 degrees and a twentieth of the radius are coaxial. */
+  private static final double COAXIAL_RAD = Math.toRadians(3);
+
+  private static final double COAXIAL_SHIFT = 0.05;
+
+  /** Outlines at one place along an axis, such as the outside and the bore of one end. */
+  private static final double SAME_PLANE_M = 1e-3;
+
+  /** An end of the mesh; outline in local coordinates. */
+  record Found(Outline outline, Vec outward, int vertices) {
+    double along(Vec direction) {
+      return outline.centre().dot(direction);
+    }
+  }
+
+  private final Mesh mesh;
+  private final MeshTopology topology;
+  private final Map<Integer, Vec> centroids = new HashMap<>();
+
+  EndFinder(Mesh mesh, MeshTopology topology) {
+    this.mesh = mesh;
+    this.topology = topology;
+    Map<Integer, Double> areas = new HashMap<>();
+    for (int face = 0; face < mesh.faces().size(); face++) {
+      double area = topology.area(face);
+      Vec middle = Vec.mean(mesh.points(mesh.faces().get(face).loops().get(0)));
+      centroids.merge(topology.piece(face), middle.times(area), Vec::plus);
+      areas.merge(topology.piece(face), area, Double::sum);
+    }
+    areas.forEach(
+        (piece, area) -> centroids.computeIfPresent(piece, (p, sum) -> sum.times(1 / area)));
+  }
+
+  /** The ends, each once, none inside the body. */
+  List<Found> find() {
+    List<Found> all = new ArrayList<>();
+    topology.patches().forEach((patch, faces) -> addPatch(patch, faces, all));
+    for (int[] loop : MeshTopology.loops(topology.openEdges())) {
+      Outline outline = OutlineFit.fit(mesh.points(loop));
+      if (outline != null) {
+        all.add(outward(outline, topology.pieceOfVertex(loop[0]), loop.length));
+      }
+    }
+    return outermost(all).stream().filter(end -> !runsIntoBody(end)).toList();
+  }
+
+  private void addPatch(int patch, List<Integer> faces, List<Found> into) {
+    List<MeshTopology.Edge> boundary = topology.boundary(faces);
+    int[] outer = largest(MeshTopology.loops(boundary));
+    Outline outline = outer == null ? null : OutlineFit.fit(mesh.points(outer));
+    if (outer == null || outline == null) {
+      return;
+    }
+    double sharp = outline.kind() == Outline.Kind.RECTANGULAR ? RECTANGULAR_SHARP : ROUND_SHARP;
+    Vec normal = outline.normal();
+    if (boundary.stream().allMatch(edge -> topology.isSharp(edge, patch, normal, sharp))) {
+      into.add(outward(outline, topology.piece(faces.get(0)), outer.length));
+    }
+  }
+
+  private int @Nullable [] largest(List<int[]> loops) {
+    return loops.stream()
+        .max(
+            Comparator.comparingDouble(
+                loop -> {
+                  List<Vec> points = mesh.points(loop);
+                  return OutlineFit.areaNormal(points, points.get(0)).norm();
+                }))
+        .orElse(null);
+  }
+
+  /** Faces may be turned inside out, so the outside is where the piece's centroid is not. */
+  private Found outward(Outline outline, int piece, int vertices) {
+    Vec normal = outline.normal();
+    Vec centroid = centroids.getOrDefault(piece, Vec.ZERO);
+    double side = outline.centre().minus(centroid).dot(normal);
+    return new Found(outline, side < 0 ? normal.times(-1) : normal, vertices);
+  }
+
+  /** Of coaxial ends the position of the outermost and the size of the smallest. */
+  private static List<Found> outermost(List<Found> all) {
+    List<List<Found>> clusters = new ArrayList<>();
+    List<Found> byAxisSize = new ArrayList<>(all);
+    byAxisSize.sort(Comparator.comparingDouble(f -> -f.outline().largestHalfM()));
+    for (Found end : byAxisSize) {
+      List<Found> home = null;
+      for (List<Found> cluster : clusters) {
+        home = home == null && coaxial(cluster.get(0), end) ? cluster : home;
+      }
+      if (home == null) {
+        clusters.add(new ArrayList<>(List.of(end)));
+      } else {
+        home.add(end);
+      }
+    }
+    return clusters.stream().map(EndFinder::merged).toList();
+  }
+
+  private static boolean coaxial(Found a, Found b) {
+    Vec between = b.outline().centre().minus(a.outline().centre());
+    double size = Math.min(a.outline().largestHalfM(), b.outline().largestHalfM());
+    return a.outward().angleTo(b.outward()) < COAXIAL_RAD
+        && between.across(a.outward()).norm() < Math.max(SAME_PLANE_M, COAXIAL_SHIFT * size);
+  }
+
+  private static Found merged(List<Found> cluster) {
+    Vec direction = cluster.get(0).outward();
+    List<Found> perPlane = new ArrayList<>();
+    for (Found end : cluster) {
+      boolean bore =
+          perPlane.stream()
+              .anyMatch(o -> Math.abs(o.along(direction) - end.along(direction)) < SAME_PLANE_M);
+      if (!bore) {
+        perPlane.add(end);
+      }
+    }
+    Found smallest = perPlane.get(perPlane.size() - 1);
+    double outermost = cluster.stream().mapToDouble(end -> end.along(direction)).max().orElse(0);
+    double shift = outermost - smallest.along(direction);
+    Vec centre = smallest.outline().centre().plus(direction.times(shift));
+    return new Found(smallest.outline().at(centre), smallest.outward(), smallest.vertices());
+  }
+
+  /** True if a ray out of the end, a little off its centre, meets a face. */
+  private boolean runsIntoBody(Found end) {
+    Vec off = end.outline().u().times(0.13).plus(end.outline().v().times(0.07));
+    Vec from = end.outline().centre().plus(off);
+    for (int face = 0; face < mesh.faces().size(); face++) {
+      if (mesh.faces().get(face).plane() && hits(face, from, end.outward())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean hits(int face, Vec from, Vec direction) {
+    Vec normal = topology.normal(face);
+    double slope = normal.dot(direction);
+    if (Math.abs(slope) < 1e-6) {
+      return false;
+    }
+    int[] outer = mesh.faces().get(face).loops().get(0);
+    double at = mesh.vertices().get(outer[0]).minus(from).dot(normal) / slope;
+    return at > SAME_PLANE_M && contains(face, from.plus(direction.times(at)), normal);
+  }
+
+  /** Crossing test over all loops of a face, in the plane of its normal. */
+  private boolean contains(int face, Vec point, Vec normal) {
+    Vec u = normal.anyNormal();
+    Vec v = normal.cross(u);
+    boolean inside = false;
+    for (int[] loop : mesh.faces().get(face).loops()) {
+      for (int i = 0; i < loop.length; i++) {
+        Vec a = mesh.vertices().get(loop[i]).minus(point);
+        Vec b = mesh.vertices().get(loop[(i + 1) % loop.length]).minus(point);
+        boolean crosses = a.dot(v) > 0 != b.dot(v) > 0;
+        double share = a.dot(v) / (a.dot(v) - b.dot(v));
+        if (crosses && a.dot(u) + share * (b.dot(u) - a.dot(u)) > 0) {
+          inside = !inside;
+        }
+      }
+    }
+    return inside;
+  }
+}

@@ -1,0 +1,156 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * What a set of open ends makes: two facing ends a straight or a reducer, two at an angle a bend,
+ * three a tee.
+ */
+final class Ends {
+
+  /** Ends that turn by less are parallel; elbows of less than half a degree are not made. */
+  private static final double PARALLEL_RAD = Math.toRadians(0.5);
+
+  /** Directions of a run through a tee or a cross may differ by this. */
+  private static final double RUN_RAD = Math.toRadians(2);
+
+  /** A branch within this of a right angle is a tee, beyond it a lateral. */
+  private static final double SQUARE_RAD = Math.toRadians(5);
+
+  /** Sections that differ by less (relative) are equal. */
+  private static final double SAME_SIZE = 0.01;
+
+  /** Sideways shift over distance up to which two ends lie on one axis. */
+  private static final double COAXIAL = 0.005;
+
+  /** Unequal legs of a bend, over its chord, up to which the radius is told. */
+  private static final double SYMMETRIC = 0.01;
+
+  /**
+   * The ends in order and what they make.
+   *
+   * @param lengthM of a bend the arc, of a tee or cross the longest run
+   */
+  record Joined(
+      Form form,
+      List<ShapeEnd> ordered,
+      @Nullable Double lengthM,
+      @Nullable Double angleDeg,
+      @Nullable Double radiusM,
+      List<String> problems) {
+
+    static Joined of(Form form, List<ShapeEnd> ordered, @Nullable Double lengthM) {
+      return new Joined(form, ordered, lengthM, null, null, List.of());
+    }
+  }
+
+  private Ends() {}
+
+  static Joined join(List<ShapeEnd> ends) {
+    return switch (ends.size()) {
+      case 0 -> new Joined(Form.UNKNOWN, ends, null, null, null, List.of("no open end recognised"));
+      case 1 -> Joined.of(Form.CAP, ends, null);
+      case 2 -> two(ends.get(0), ends.get(1));
+      case 3 -> three(ends);
+      case 4 -> four(ends);
+      default ->
+          new Joined(
+              Form.UNKNOWN, ends, null, null, null, List.of(ends.size() + " ends, no known form"));
+    };
+  }
+
+  private static Joined two(ShapeEnd a, ShapeEnd b) {
+    double turn = Math.PI - a.out().angleTo(b.out());
+    return turn < PARALLEL_RAD ? facing(a, b) : bend(a, b, turn);
+  }
+
+  private static Joined facing(ShapeEnd a, ShapeEnd b) {
+    Vec between = b.centre().minus(a.centre());
+    double axialM = between.dot(b.out());
+    if (!(axialM > 0)) {
+      return new Joined(
+          Form.UNKNOWN, List.of(a, b), null, null, null, List.of("ends face each other inwards"));
+    }
+    boolean coaxial = between.across(b.out()).norm() < Math.max(1e-3, COAXIAL * axialM);
+    return Joined.of(facingForm(a.section(), b.section(), coaxial), List.of(a, b), axialM);
+  }
+
+  private static Form facingForm(Section a, Section b, boolean coaxial) {
+    if (same(a, b)) {
+      return coaxial ? Form.STRAIGHT : Form.OFFSET;
+    }
+    return a.getClass() == b.getClass() ? Form.REDUCER : Form.TRANSITION;
+  }
+
+  /** True if two sections are equal but for tessellation; the sides may be swapped. */
+  static boolean same(Section a, Section b) {
+    return a.getClass() == b.getClass()
+        && near(a.perimeterM(), b.perimeterM())
+        && near(a.largestSideM(), b.largestSideM());
+  }
+
+  private static boolean near(double a, double b) {
+    return Math.abs(a - b) < SAME_SIZE * Math.max(a, b);
+  }
+
+  /** Radius from the chord: {@code R = chord / (2 sin(turn / 2))}, if both legs are alike. */
+  private static Joined bend(ShapeEnd a, ShapeEnd b, double turn) {
+    Vec chord = b.centre().minus(a.centre());
+    double chordM = chord.norm();
+    double atA = -chord.dot(a.out());
+    double atB = chord.dot(b.out());
+    double twist = Math.abs(chord.dot(a.out().cross(b.out())));
+    List<String> problems = new ArrayList<>();
+    Double radiusM = null;
+    if (Math.abs(atA - atB) < SYMMETRIC * chordM && twist < SYMMETRIC * chordM) {
+      radiusM = chordM / (2 * Math.sin(turn / 2));
+    } else {
+      problems.add("legs of the bend are unequal, its radius is not known");
+    }
+    if (!same(a.section(), b.section())) {
+      problems.add("ends of the bend differ in size");
+    }
+    Double lengthM = radiusM == null ? null : Double.valueOf(radiusM * turn);
+    return new Joined(Form.BEND, List.of(a, b), lengthM, Math.toDegrees(turn), radiusM, problems);
+  }
+
+  private static boolean isRun(ShapeEnd a, ShapeEnd b) {
+    Vec between = b.centre().minus(a.centre());
+    return a.out().angleTo(b.out().times(-1)) < RUN_RAD
+        && between.dot(b.out()) > 0
+        && between.across(b.out()).norm() < Math.tan(RUN_RAD) * between.norm();
+  }
+
+  private static Joined three(List<ShapeEnd> ends) {
+    for (int branch = 2; branch >= 0; branch--) {
+      ShapeEnd a = ends.get(branch == 0 ? 1 : 0);
+      ShapeEnd b = ends.get(branch == 2 ? 1 : 2);
+      ShapeEnd c = ends.get(branch);
+      if (isRun(a, b)) {
+        boolean square = Math.abs(c.out().angleTo(b.out()) - Math.PI / 2) < SQUARE_RAD;
+        double lengthM = a.centreM().distanceM(b.centreM());
+        return Joined.of(square ? Form.TEE : Form.LATERAL, List.of(a, b, c), lengthM);
+      }
+    }
+    return Joined.of(Form.WYE, ends, null);
+  }
+
+  private static Joined four(List<ShapeEnd> ends) {
+    ShapeEnd first = ends.get(0);
+    for (int i = 1; i < 4; i++) {
+      List<ShapeEnd> rest = new ArrayList<>(ends.subList(1, 4));
+      ShapeEnd partner = rest.remove(i - 1);
+      if (isRun(first, partner) && isRun(rest.get(0), rest.get(1))) {
+        double one = first.centreM().distanceM(partner.centreM());
+        double other = rest.get(0).centreM().distanceM(rest.get(1).centreM());
+        return Joined.of(
+            Form.CROSS, List.of(first, partner, rest.get(0), rest.get(1)), Math.max(one, other));
+      }
+    }
+    return new Joined(Form.UNKNOWN, ends, null, null, null, List.of("4 ends that make no cross"));
+  }
+}

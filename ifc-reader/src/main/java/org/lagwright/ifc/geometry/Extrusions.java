@@ -1,0 +1,93 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/**
+ * Measures extruded solids. The length is the depth, because the extrusion direction counts as a
+ * unit vector whatever its written length, times the scale of the frame.
+ */
+final class Extrusions {
+
+  private final Coordinates coordinates;
+  private final Profiles profiles;
+
+  Extrusions(Coordinates coordinates, Profiles profiles) {
+    this.coordinates = coordinates;
+    this.profiles = profiles;
+  }
+
+  Shape measure(Item item, ShapeHints hints) {
+    IfcRecord solid = item.record();
+    Frame own = coordinates.position(solid, "Position");
+    Vec direction = coordinates.direction(solid.ref("ExtrudedDirection"));
+    double depth = coordinates.length(solid, "Depth");
+    Profile profile = profiles.read(solid.ref("SweptArea"));
+    if (own == null || direction == null || !(depth > 0 && Double.isFinite(depth))) {
+      return Shape.unmeasured(solid + ": position, direction or depth missing");
+    }
+    if (profile == null) {
+      return Shape.unmeasured(solid + ": profile missing or broken");
+    }
+    Frame frame = item.frame().times(own);
+    Vec axis = frame.vector(direction.times(depth));
+    Evidence length = new Evidence(solid.id(), solid.entityName() + ".Depth", solid.raw("Depth"));
+    if (solid.is("IfcExtrudedAreaSolidTapered")) {
+      return tapered(solid, profile, frame, axis, length);
+    }
+    return straight(profile.in(frame), axis, length, hints);
+  }
+
+  private static Shape straight(Profile profile, Vec axis, Evidence length, ShapeHints hints) {
+    Outline outline = profile.outline();
+    if (outline != null) {
+      return new Prism(outline, axis, How.SOLID, profile.evidence(), length).measure(hints);
+    }
+    Path path = profile.path();
+    Shape bend = path == null ? null : ProfileBend.measure(path, axis, profile.evidence(), length);
+    return bend != null ? bend : onlyLength(profile, axis, length);
+  }
+
+  /** The profile is unknown, so the depth is a length only if nothing better turns up. */
+  private static Shape onlyLength(Profile profile, Vec axis, Evidence length) {
+    return new Shape(
+        org.lagwright.ifc.model.Form.UNKNOWN,
+        null,
+        Measured.of(axis.norm(), How.SOLID, length),
+        null,
+        null,
+        List.of(),
+        List.of("profile " + profile.evidence() + " is neither circle, rectangle nor oval"));
+  }
+
+  private Shape tapered(IfcRecord solid, Profile start, Frame frame, Vec axis, Evidence length) {
+    Profile far = profiles.read(solid.ref("EndSweptArea"));
+    Outline small = start.outline();
+    Outline large = far == null ? null : far.outline();
+    if (small == null || large == null) {
+      return Shape.unmeasured(solid + ": one of its two profiles cannot be read");
+    }
+    Outline first = small.in(frame);
+    Outline last = large.in(frame);
+    Vec normal = first.normal().dot(axis) < 0 ? first.normal().times(-1) : first.normal();
+    List<ShapeEnd> ends =
+        Stream.of(first.end(normal.times(-1)), last.at(last.centre().plus(axis)).end(normal))
+            .flatMap(Stream::ofNullable)
+            .toList();
+    return Parts.fromEnds(ends, How.SOLID, bigger(start, far, ends), length, List.of());
+  }
+
+  /** The evidence of the larger of both ends. */
+  private static Evidence bigger(Profile start, @Nullable Profile far, List<ShapeEnd> ends) {
+    Measured<Section> largest = Parts.largest(ends, How.SOLID, start.evidence());
+    boolean first =
+        largest == null || ends.isEmpty() || largest.value().equals(ends.get(0).section());
+    return first || far == null ? start.evidence() : far.evidence();
+  }
+}

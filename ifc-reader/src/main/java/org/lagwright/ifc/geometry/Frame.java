@@ -1,0 +1,48 @@
+package org.lagwright.ifc.geometry;
+
+import org.lagwright.ifc.model.Point;
+
+/**
+ * An affine frame: {@code world = origin + x ex + y ey + z ez}. Works in metres; whoever reads
+ * coordinates from a file scales them first. Axes are unit vectors at right angles for placements,
+ * but may be scaled, mirrored or, with uneven scales, skewed below mapped items.
+ */
+public record Frame(Point origin, Point ex, Point ey, Point ez) {
+
+  /** World coordinates. */
+  public static final Frame WORLD = of(Vec.ZERO, Vec.X, Vec.Y, Vec.Z);
+
+  static Frame of(Vec origin, Vec ex, Vec ey, Vec ez) {
+    return new Frame(origin.point(), ex.point(), ey.point(), ez.point());
+  }
+
+  /** World position of local coordinates in metres. */
+  public Point point(double x, double y, double z) {
+    return point(new Vec(x, y, z)).point();
+  }
+
+  /** World unit vector of a local direction; zero if the direction is zero. */
+  public Point direction(double x, double y, double z) {
+    return vector(new Vec(x, y, z)).unit().point();
+  }
+
+  Vec point(Vec local) {
+    return Vec.of(origin).plus(vector(local));
+  }
+
+  Vec vector(Vec local) {
+    return Vec.of(ex)
+        .times(local.x())
+        .plus(Vec.of(ey).times(local.y()))
+        .plus(Vec.of(ez).times(local.z()));
+  }
+
+  /** The frame that applies the inner one first. */
+  Frame times(Frame inner) {
+    return of(
+        point(Vec.of(inner.origin)),
+        vector(Vec.of(inner.ex)),
+        vector(Vec.of(inner.ey)),
+        vector(Vec.of(inner.ez)));
+  }
+}

@@ -1,0 +1,117 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Faces over welded vertices. Coordinates are metres from a local origin, because models far from
+ * zero would lose digits.
+ *
+ * @param origin world position of the local origin
+ */
+record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
+
+  /** Vertices closer than this are one: a hundredth of a millimetre. */
+  static final double WELD_M = 1e-5;
+
+  /**
+   * A face with its loops of vertex numbers, the outer one first.
+   *
+   * @param plane false for curved faces, of which only the edges are known
+   */
+  record Face(List<int[]> loops, boolean plane) {
+    Face {
+      loops = List.copyOf(loops);
+    }
+  }
+
+  /** Newell's sum over all loops, as long as the face's area. */
+  Vec areaNormal(Face face) {
+    Vec sum = Vec.ZERO;
+    Vec base = vertices.get(face.loops().get(0)[0]);
+    for (int i = 0; i < face.loops().size(); i++) {
+      Vec own = OutlineFit.areaNormal(points(face.loops().get(i)), base);
+      boolean hole = i > 0;
+      // a hole takes away whichever way round it is written
+      sum = hole ? sum.minus(own.times(Math.signum(own.dot(sum)))) : sum.plus(own);
+    }
+    return sum;
+  }
+
+  List<Vec> points(int[] loop) {
+    List<Vec> points = new ArrayList<>();
+    for (int index : loop) {
+      points.add(vertices.get(index));
+    }
+    return points;
+  }
+
+  /** Collects faces and welds their corners. */
+  static final class Builder {
+
+    private record Cell(long x, long y, long z) {}
+
+    private final Map<Cell, Integer> cells = new HashMap<>();
+    private final List<Vec> vertices = new ArrayList<>();
+    private final List<Face> faces = new ArrayList<>();
+    private @Nullable Vec origin;
+
+    /** Adds a face by its loops of world positions; loops that shrink to a line are dropped. */
+    void face(List<List<Vec>> loops, boolean plane) {
+      List<int[]> welded = new ArrayList<>();
+      for (List<Vec> loop : loops) {
+        int[] indices = weld(loop);
+        if (indices.length >= 3) {
+          welded.add(indices);
+        }
+      }
+      if (!welded.isEmpty()) {
+        faces.add(new Face(welded, plane));
+      }
+    }
+
+    private int[] weld(List<Vec> loop) {
+      List<Integer> indices = new ArrayList<>();
+      for (Vec point : loop) {
+        int index = weld(point);
+        if (indices.isEmpty() || indices.get(indices.size() - 1) != index) {
+          indices.add(index);
+        }
+      }
+      if (indices.size() > 1 && indices.get(0).equals(indices.get(indices.size() - 1))) {
+        indices.remove(indices.size() - 1);
+      }
+      return indices.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    private int weld(Vec world) {
+      if (origin == null) {
+        origin = world;
+      }
+      Vec point = world.minus(origin);
+      long x = Math.round(point.x() / WELD_M);
+      long y = Math.round(point.y() / WELD_M);
+      long z = Math.round(point.z() / WELD_M);
+      for (int i = 0; i < 27; i++) {
+        Cell near = new Cell(x + i % 3 - 1, y + i / 3 % 3 - 1, z + i / 9 - 1);
+        Integer index = cells.get(near);
+        if (index != null && vertices.get(index).distanceTo(point) <= WELD_M) {
+          return index;
+        }
+      }
+      cells.put(new Cell(x, y, z), vertices.size());
+      vertices.add(point);
+      return vertices.size() - 1;
+    }
+
+    /** The mesh, null if it has no face. */
+    @Nullable Mesh build() {
+      return origin == null || faces.isEmpty()
+          ? null
+          : new Mesh(origin, List.copyOf(vertices), List.copyOf(faces));
+    }
+  }
+}

@@ -1,0 +1,146 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.EndFinder.Found;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/** Measures a mesh by its ends. */
+final class MeshMeasurer {
+
+  /** A port belongs to an end within this share of the end's half size, or within 10 mm. */
+  private static final double PORT_REACH = 0.3;
+
+  private static final double PORT_REACH_M = 0.01;
+
+  /** Walls this parallel to the axis (sine) make a body cut at a slant, not a bend. */
+  private static final double WALL_PARALLEL = 0.01;
+
+  private final Mesh mesh;
+  private final IfcRecord record;
+  private final ShapeHints hints;
+  private final MeshTopology topology;
+
+  MeshMeasurer(Mesh mesh, IfcRecord record, ShapeHints hints) {
+    this.mesh = mesh;
+    this.record = record;
+    this.hints = hints;
+    this.topology = new MeshTopology(mesh);
+  }
+
+  Shape measure() {
+    List<Found> found = new EndFinder(mesh, topology).find();
+    List<Found> ends = choose(found);
+    Prism prism = prism(ends);
+    if (prism != null) {
+      return prism.measure(hints);
+    }
+    List<ShapeEnd> open =
+        ends.stream()
+            .map(
+                end ->
+                    end.outline().at(mesh.origin().plus(end.outline().centre())).end(end.outward()))
+            .flatMap(Stream::ofNullable)
+            .toList();
+    return Parts.fromEnds(open, How.MESH, loops(ends), distances(), List.of());
+  }
+
+  private Evidence loops(List<Found> ends) {
+    List<Integer> vertices = ends.stream().map(Found::vertices).distinct().toList();
+    return new Evidence(
+        record.id(), record.entityName() + " end loops", "loops of " + vertices + " vertices");
+  }
+
+  private Evidence distances() {
+    return new Evidence(record.id(), record.entityName() + " ends", mesh.faces().size() + " faces");
+  }
+
+  /** Ends at ports if there are more ends than ports; round ones before flat sides of the body. */
+  private List<Found> choose(List<Found> found) {
+    List<Found> atPorts = atPorts(found);
+    if (atPorts.size() == hints.portsM().size() && !atPorts.isEmpty()) {
+      return atPorts;
+    }
+    List<Found> round =
+        found.stream().filter(f -> f.outline().kind() != Outline.Kind.RECTANGULAR).toList();
+    return round.size() >= 2 ? round : found;
+  }
+
+  private List<Found> atPorts(List<Found> found) {
+    List<Found> chosen = new ArrayList<>();
+    for (Point port : hints.portsM()) {
+      Vec local = Vec.of(port).minus(mesh.origin());
+      found.stream()
+          .filter(end -> !chosen.contains(end) && reaches(end, local))
+          .min(Comparator.comparingDouble(end -> end.outline().centre().distanceTo(local)))
+          .ifPresent(chosen::add);
+    }
+    return chosen;
+  }
+
+  private static boolean reaches(Found end, Vec port) {
+    double reach = Math.max(PORT_REACH_M, PORT_REACH * end.outline().largestHalfM());
+    return end.outline().centre().distanceTo(port) < reach;
+  }
+
+  /** Boxes, and straight bodies with slanted ends; null for anything else. */
+  private @Nullable Prism prism(List<Found> ends) {
+    if (ends.size() == 6) {
+      return box(ends);
+    }
+    return ends.size() == 2 ? slanted(ends.get(0), ends.get(1)) : null;
+  }
+
+  private @Nullable Prism box(List<Found> ends) {
+    Found first = null;
+    Found opposite = null;
+    double longest = 0;
+    for (Found a : ends) {
+      Found partner = null;
+      for (Found b : ends) {
+        boolean faces = a.outward().angleTo(b.outward().times(-1)) < Math.toRadians(1);
+        partner = faces ? b : partner;
+      }
+      if (partner == null || a.outline().kind() != Outline.Kind.RECTANGULAR) {
+        return null;
+      }
+      double distance = a.outline().centre().distanceTo(partner.outline().centre());
+      if (distance > longest) {
+        longest = distance;
+        first = a;
+        opposite = partner;
+      }
+    }
+    return first == null || opposite == null ? null : between(first, opposite);
+  }
+
+  private Prism between(Found a, Found b) {
+    Vec axis = b.outline().centre().minus(a.outline().centre());
+    Outline start = a.outline().at(a.outline().centre().plus(mesh.origin()));
+    return new Prism(start, axis, How.MESH, loops(List.of(a, b)), distances());
+  }
+
+  private @Nullable Prism slanted(Found a, Found b) {
+    boolean square = a.outward().angleTo(b.outward().times(-1)) < Math.toRadians(0.5);
+    Vec axis = b.outline().centre().minus(a.outline().centre()).unit();
+    if (square || axis.equals(Vec.ZERO)) {
+      return null;
+    }
+    for (int face = 0; face < mesh.faces().size(); face++) {
+      Vec normal = topology.normal(face);
+      boolean atEnd =
+          normal.cross(a.outward()).norm() < WALL_PARALLEL
+              || normal.cross(b.outward()).norm() < WALL_PARALLEL;
+      if (!atEnd && Math.abs(normal.dot(axis)) > WALL_PARALLEL) {
+        return null;
+      }
+    }
+    return between(a, b);
+  }
+}

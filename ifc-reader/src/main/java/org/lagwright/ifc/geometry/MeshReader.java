@@ -1,0 +1,144 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.schema.IfcRecord;
+import org.lagwright.ifc.step.StepArguments;
+
+/** Reads boundary representations, surface models and tessellated face sets as meshes. */
+final class MeshReader {
+
+  private final Coordinates coordinates;
+  private final Curves curves;
+
+  MeshReader(Coordinates coordinates, Curves curves) {
+    this.coordinates = coordinates;
+    this.curves = curves;
+  }
+
+  /** The mesh of an item in world coordinates, null if the item is none or has no faces. */
+  @Nullable Mesh read(Item item) {
+    IfcRecord record = item.record();
+    Mesh.Builder mesh = new Mesh.Builder();
+    if (record.is("IfcTriangulatedFaceSet")) {
+      triangles(record, item.frame(), mesh);
+    } else if (record.is("IfcPolygonalFaceSet")) {
+      polygons(record, item.frame(), mesh);
+    } else if (record.is("IfcManifoldSolidBrep")) {
+      shell(record.ref("Outer"), item.frame(), mesh);
+    } else if (record.is("IfcConnectedFaceSet")) {
+      shell(record, item.frame(), mesh);
+    } else {
+      record.refs("SbsmBoundary").forEach(shell -> shell(shell, item.frame(), mesh));
+      record.refs("FbsmFaces").forEach(shell -> shell(shell, item.frame(), mesh));
+    }
+    return mesh.build();
+  }
+
+  private List<Vec> points(IfcRecord faceSet, Frame frame) {
+    return curves.pointList(faceSet.ref("Coordinates")).stream().map(frame::point).toList();
+  }
+
+  private void triangles(IfcRecord faceSet, Frame frame, Mesh.Builder mesh) {
+    List<Vec> points = points(faceSet, frame);
+    double[] through = faceSet.numbers("PnIndex");
+    double[] indices = faceSet.numbers("CoordIndex");
+    for (int i = 0; i + 3 <= indices.length; i += 3) {
+      double[] corners = {indices[i], indices[i + 1], indices[i + 2]};
+      mesh.face(List.of(loop(points, through, corners)), true);
+    }
+  }
+
+  private void polygons(IfcRecord faceSet, Frame frame, Mesh.Builder mesh) {
+    List<Vec> points = points(faceSet, frame);
+    double[] through = faceSet.numbers("PnIndex");
+    for (IfcRecord face : faceSet.refs("Faces")) {
+      List<List<Vec>> loops = new ArrayList<>();
+      loops.add(loop(points, through, face.numbers("CoordIndex")));
+      StepArguments holes = face.list("InnerCoordIndices");
+      for (int i = 0; i < holes.size(); i++) {
+        loops.add(loop(points, through, holes.numbers(i)));
+      }
+      mesh.face(loops, true);
+    }
+  }
+
+  /** Points by number from 1, through a second list of numbers if there is one. */
+  private static List<Vec> loop(List<Vec> points, double[] through, double[] indices) {
+    List<Vec> loop = new ArrayList<>();
+    for (double index : indices) {
+      double at = through.length == 0 ? index : number(through, index);
+      if (at >= 1 && at <= points.size()) {
+        loop.add(points.get((int) at - 1));
+      }
+    }
+    return loop;
+  }
+
+  private static double number(double[] through, double index) {
+    return index >= 1 && index <= through.length ? through[(int) index - 1] : 0;
+  }
+
+  private void shell(@Nullable IfcRecord shell, Frame frame, Mesh.Builder mesh) {
+    for (IfcRecord face : shell == null ? List.<IfcRecord>of() : shell.refs("CfsFaces")) {
+      IfcRecord surface = face.ref("FaceSurface");
+      boolean plane = surface == null || surface.is("IfcPlane");
+      List<List<Vec>> loops = new ArrayList<>();
+      for (IfcRecord bound : face.refs("Bounds")) {
+        List<Vec> loop = bound(bound.ref("Bound"), frame);
+        loops.add(bound.is("IfcFaceOuterBound") ? 0 : loops.size(), loop);
+      }
+      mesh.face(loops, plane);
+    }
+  }
+
+  private List<Vec> bound(@Nullable IfcRecord loop, Frame frame) {
+    List<Vec> points = new ArrayList<>();
+    if (loop != null && loop.is("IfcEdgeLoop")) {
+      loop.refs("EdgeList").forEach(edge -> points.addAll(edge(edge)));
+    } else if (loop != null) {
+      for (IfcRecord record : loop.refs("Polygon")) {
+        Vec point = coordinates.point(record);
+        if (point != null) {
+          points.add(point);
+        }
+      }
+    }
+    return points.stream().map(frame::point).toList();
+  }
+
+  /** Points of an edge in the direction of its loop, both ends included. */
+  private List<Vec> edge(IfcRecord oriented) {
+    IfcRecord edge = oriented.is("IfcOrientedEdge") ? oriented.ref("EdgeElement") : oriented;
+    if (edge == null) {
+      return List.of();
+    }
+    List<Vec> points = new ArrayList<>(alongEdge(edge));
+    if ("F".equals(oriented.enumeration("Orientation"))) {
+      java.util.Collections.reverse(points);
+    }
+    return points;
+  }
+
+  private List<Vec> alongEdge(IfcRecord edge) {
+    Vec start = vertex(edge.ref("EdgeStart"));
+    Vec end = vertex(edge.ref("EdgeEnd"));
+    if (start == null || end == null) {
+      return List.of();
+    }
+    IfcRecord curve = edge.ref("EdgeGeometry");
+    boolean sameSense = !"F".equals(edge.enumeration("SameSense"));
+    Path path = curve == null ? null : curves.between(curve, start, end, sameSense);
+    if (path == null) {
+      return List.of(start, end);
+    }
+    List<Vec> points = new ArrayList<>(path.points());
+    points.add(end);
+    return points;
+  }
+
+  private @Nullable Vec vertex(@Nullable IfcRecord vertex) {
+    return vertex == null ? null : coordinates.point(vertex.ref("VertexGeometry"));
+  }
+}

@@ -1,0 +1,174 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What hangs together in a mesh: edges, coplanar patches, connected pieces, boundary loops. */
+final class MeshTopology {
+
+  /** Faces that turn by less belong to one patch; a 900-gon turns by 0.4 degrees. */
+  private static final double COPLANAR = Math.sin(Math.toRadians(0.2));
+
+  /** An edge by its vertices, the smaller number first. */
+  record Edge(int a, int b) {
+    static Edge of(int from, int to) {
+      return new Edge(Math.min(from, to), Math.max(from, to));
+    }
+  }
+
+  private final Mesh mesh;
+  private final List<Vec> normals = new ArrayList<>();
+  private final List<Double> areas = new ArrayList<>();
+  private final Map<Edge, List<Integer>> edges = new LinkedHashMap<>();
+  private final DisjointSets pieces;
+  private final DisjointSets patches;
+
+  MeshTopology(Mesh mesh) {
+    this.mesh = mesh;
+    this.pieces = new DisjointSets(mesh.vertices().size());
+    this.patches = new DisjointSets(mesh.faces().size());
+    for (int face = 0; face < mesh.faces().size(); face++) {
+      index(face);
+    }
+    joinPatches();
+  }
+
+  private void index(int face) {
+    Vec areaNormal = mesh.areaNormal(mesh.faces().get(face));
+    normals.add(areaNormal.unit());
+    areas.add(areaNormal.norm());
+    for (int[] loop : mesh.faces().get(face).loops()) {
+      for (int i = 0; i < loop.length; i++) {
+        int next = loop[(i + 1) % loop.length];
+        edges.computeIfAbsent(Edge.of(loop[i], next), edge -> new ArrayList<>()).add(face);
+        pieces.join(loop[i], next);
+      }
+      pieces.join(loop[0], mesh.faces().get(face).loops().get(0)[0]);
+    }
+  }
+
+  private void joinPatches() {
+    for (List<Integer> faces : edges.values()) {
+      if (faces.size() == 2) {
+        int a = faces.get(0);
+        int b = faces.get(1);
+        boolean plane = mesh.faces().get(a).plane() && mesh.faces().get(b).plane();
+        if (plane && normals.get(a).cross(normals.get(b)).norm() < COPLANAR) {
+          patches.join(a, b);
+        }
+      }
+    }
+  }
+
+  Vec normal(int face) {
+    return normals.get(face);
+  }
+
+  double area(int face) {
+    return areas.get(face);
+  }
+
+  /** Number of the connected piece that a face belongs to. */
+  int piece(int face) {
+    return pieces.find(mesh.faces().get(face).loops().get(0)[0]);
+  }
+
+  int pieceOfVertex(int vertex) {
+    return pieces.find(vertex);
+  }
+
+  /** Plane patches: their faces by patch number. */
+  Map<Integer, List<Integer>> patches() {
+    Map<Integer, List<Integer>> byPatch = new LinkedHashMap<>();
+    for (int face = 0; face < mesh.faces().size(); face++) {
+      if (mesh.faces().get(face).plane() && area(face) > 0) {
+        byPatch.computeIfAbsent(patches.find(face), patch -> new ArrayList<>()).add(face);
+      }
+    }
+    return byPatch;
+  }
+
+  /** Edges that only one face of a patch has. */
+  List<Edge> boundary(List<Integer> patch) {
+    Set<Edge> once = new HashSet<>();
+    List<Edge> inOrder = new ArrayList<>();
+    for (int face : patch) {
+      for (int[] loop : mesh.faces().get(face).loops()) {
+        for (int i = 0; i < loop.length; i++) {
+          Edge edge = Edge.of(loop[i], loop[(i + 1) % loop.length]);
+          inOrder.add(edge);
+          if (!once.add(edge)) {
+            once.remove(edge);
+          }
+        }
+      }
+    }
+    return inOrder.stream().filter(once::contains).toList();
+  }
+
+  /** Edges that only one face of the whole mesh has. */
+  List<Edge> openEdges() {
+    return edges.entrySet().stream()
+        .filter(entry -> entry.getValue().size() == 1)
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /**
+   * True if the faces beyond an edge of a patch are turned away from it by more than the angle
+   * whose cosine is given; so is an edge with nothing beyond.
+   */
+  boolean isSharp(Edge edge, int patch, Vec patchNormal, double cosine) {
+    for (int face : edges.getOrDefault(edge, List.of())) {
+      boolean beyond = patches.find(face) != patch && mesh.faces().get(face).plane();
+      if (beyond && Math.abs(normals.get(face).dot(patchNormal)) > cosine) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Chains edges to closed loops of vertex numbers; where more than two meet, any way on. */
+  static List<int[]> loops(List<Edge> boundary) {
+    Map<Integer, List<Edge>> at = new HashMap<>();
+    for (Edge edge : boundary) {
+      at.computeIfAbsent(edge.a(), v -> new ArrayList<>()).add(edge);
+      at.computeIfAbsent(edge.b(), v -> new ArrayList<>()).add(edge);
+    }
+    Set<Edge> used = new HashSet<>();
+    List<int[]> loops = new ArrayList<>();
+    for (Edge first : boundary) {
+      if (used.add(first)) {
+        List<Integer> loop = follow(first, at, used);
+        if (loop.size() >= 3) {
+          loops.add(loop.stream().mapToInt(Integer::intValue).toArray());
+        }
+      }
+    }
+    return loops;
+  }
+
+  /** The loop from an edge on; empty if it does not come back to its start. */
+  private static List<Integer> follow(Edge first, Map<Integer, List<Edge>> at, Set<Edge> used) {
+    List<Integer> loop = new ArrayList<>(List.of(first.a()));
+    int vertex = first.b();
+    while (vertex != first.a()) {
+      loop.add(vertex);
+      Edge next = null;
+      for (Edge edge : at.getOrDefault(vertex, List.of())) {
+        next = next == null && !used.contains(edge) ? edge : next;
+      }
+      if (next == null) {
+        return List.of();
+      }
+      used.add(next);
+      vertex = next.a() == vertex ? next.b() : next.a();
+    }
+    return loop;
+  }
+}

@@ -1,0 +1,100 @@
+package org.lagwright.ifc.geometry;
+
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * An outer cross-section in space: its centre and its two half axes, so that any frame can be
+ * applied to it. Metres.
+ *
+ * @param u half axis: radius, half of a side, half of the length of an oval
+ * @param v the other half axis, at right angles to u
+ */
+record Outline(Kind kind, Vec centre, Vec u, Vec v) {
+
+  /** Relative difference of the half axes up to which an outline is a circle. */
+  private static final double ROUND = 2e-3;
+
+  /** Difference in the sines of the slopes up to which two sides are equally level: 3 degrees. */
+  private static final double EQUALLY_LEVEL = 0.05;
+
+  enum Kind {
+    ROUND,
+    RECTANGULAR,
+    OVAL
+  }
+
+  static Outline circle(Vec centre, Vec normal, double radius) {
+    Vec u = normal.anyNormal();
+    return new Outline(Kind.ROUND, centre, u.times(radius), normal.cross(u).times(radius));
+  }
+
+  /** In its own plane; sizes that are not above zero make it unusable. */
+  static Outline inPlane(Kind kind, double halfU, double halfV) {
+    boolean possible = halfU > 0 && halfV > 0;
+    return new Outline(
+        kind,
+        possible ? Vec.ZERO : Vec.X.times(Double.NaN),
+        Vec.X.times(halfU),
+        Vec.Y.times(halfV));
+  }
+
+  Outline in(Frame frame) {
+    return new Outline(kind, frame.point(centre), frame.vector(u), frame.vector(v));
+  }
+
+  Outline at(Vec newCentre) {
+    return new Outline(kind, newCentre, u, v);
+  }
+
+  /** What a plane at right angles to a unit vector sees of it. */
+  Outline across(Vec axis) {
+    return new Outline(kind, centre, u.across(axis), v.across(axis));
+  }
+
+  Vec normal() {
+    return u.cross(v).unit();
+  }
+
+  /** True if it can be the section of something. */
+  boolean isUsable() {
+    return centre.isFinite() && u.isFinite() && v.isFinite() && !u.isTiny() && !v.isTiny();
+  }
+
+  /** True if the section is a circle although the outline may have been a squeezed one. */
+  boolean isRound() {
+    double a = u.norm();
+    double b = v.norm();
+    return kind != Kind.RECTANGULAR && Math.abs(a - b) <= ROUND * Math.max(a, b);
+  }
+
+  double radiusM() {
+    return (u.norm() + v.norm()) / 2;
+  }
+
+  double largestHalfM() {
+    return Math.max(u.norm(), v.norm());
+  }
+
+  /**
+   * The section; of rectangles and ovals the side that lies more level is the width. In a riser
+   * both lie level, and the longer one is.
+   */
+  Section section() {
+    if (isRound()) {
+      return new Section.Round(2 * radiusM());
+    }
+    double tilt = Math.abs(u.unit().z()) - Math.abs(v.unit().z());
+    boolean uIsWidth = Math.abs(tilt) < EQUALLY_LEVEL ? u.norm() >= v.norm() : tilt < 0;
+    double width = 2 * (uIsWidth ? u : v).norm();
+    double height = 2 * (uIsWidth ? v : u).norm();
+    return kind == Kind.RECTANGULAR
+        ? new Section.Rectangular(width, height)
+        : new Section.Oval(width, height);
+  }
+
+  /** An end with this outline, null if the outline is degenerate. */
+  @Nullable ShapeEnd end(Vec outward) {
+    return isUsable() ? new ShapeEnd(centre.point(), outward.unit().point(), section()) : null;
+  }
+}

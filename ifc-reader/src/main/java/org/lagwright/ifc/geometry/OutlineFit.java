@@ -1,0 +1,217 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Recognises circles, rectangles and ovals in closed loops of points. Rectangles are tried first,
+ * because the corners of a rectangle lie on a circle.
+ */
+final class OutlineFit {
+
+  /** Fewer points than this make no circle. */
+  private static final int MIN_CIRCLE_POINTS = 6;
+
+  /** Standard deviation of the radius over the radius; real exports stay below 0.1 %. */
+  private static final double CIRCLE_TOLERANCE = 0.02;
+
+  /** Distance from the mean plane over the size. */
+  private static final double PLANE_TOLERANCE = 0.01;
+
+  /** Cosine of a corner that still counts as a right angle: 1.1 degrees. */
+  private static final double RIGHT_ANGLE = 0.02;
+
+  /** A loop that fills this much of its bounding rectangle is one with rounded corners. */
+  private static final double RECTANGLE_FILL = 0.97;
+
+  /** Relative difference between area found and area of the oval; a 16-gon is 2.6 % short. */
+  private static final double OVAL_TOLERANCE = 0.04;
+
+  private OutlineFit() {}
+
+  /** The outline of a loop, null if it is none of the three or not plane. */
+  static @Nullable Outline fit(List<Vec> loop) {
+    if (loop.size() < 4) {
+      return null;
+    }
+    Vec origin = Vec.mean(loop);
+    Vec normal = areaNormal(loop, origin);
+    double size = loop.stream().mapToDouble(p -> p.distanceTo(origin)).max().orElse(0);
+    if (normal.norm() < 1e-6 * size * size || !isPlane(loop, origin, normal.unit(), size)) {
+      return null;
+    }
+    Vec n = normal.unit();
+    Outline rectangle = rectangle(corners(loop), n);
+    if (rectangle != null) {
+      return rectangle;
+    }
+    Outline circle = circle(loop, origin, n);
+    return circle != null ? circle : oval(loop, n, normal.norm());
+  }
+
+  /** Newell's sum: at right angles to the loop, as long as its area. */
+  static Vec areaNormal(List<Vec> loop, Vec origin) {
+    Vec sum = Vec.ZERO;
+    for (int i = 0; i < loop.size(); i++) {
+      Vec a = loop.get(i).minus(origin);
+      Vec b = loop.get((i + 1) % loop.size()).minus(origin);
+      sum = sum.plus(a.cross(b));
+    }
+    return sum.times(0.5);
+  }
+
+  private static boolean isPlane(List<Vec> loop, Vec origin, Vec normal, double size) {
+    return loop.stream()
+        .allMatch(p -> Math.abs(p.minus(origin).dot(normal)) <= PLANE_TOLERANCE * size);
+  }
+
+  /** The points where the loop turns. */
+  private static List<Vec> corners(List<Vec> loop) {
+    List<Vec> corners = new ArrayList<>();
+    for (int i = 0; i < loop.size(); i++) {
+      Vec before = loop.get((i + loop.size() - 1) % loop.size());
+      Vec after = loop.get((i + 1) % loop.size());
+      Vec in = loop.get(i).minus(before).unit();
+      Vec out = after.minus(loop.get(i)).unit();
+      if (in.cross(out).norm() > 1e-3 || in.dot(out) < 0) {
+        corners.add(loop.get(i));
+      }
+    }
+    return corners;
+  }
+
+  private static @Nullable Outline rectangle(List<Vec> c, Vec normal) {
+    if (c.size() != 4) {
+      return null;
+    }
+    for (int i = 0; i < 4; i++) {
+      Vec a = c.get((i + 1) % 4).minus(c.get(i)).unit();
+      Vec b = c.get((i + 2) % 4).minus(c.get((i + 1) % 4)).unit();
+      if (Math.abs(a.dot(b)) > RIGHT_ANGLE) {
+        return null;
+      }
+    }
+    Vec u = c.get(1).minus(c.get(0)).plus(c.get(2).minus(c.get(3))).times(0.25);
+    double half = c.get(2).minus(c.get(1)).plus(c.get(3).minus(c.get(0))).norm() / 4;
+    return new Outline(
+        Outline.Kind.RECTANGULAR, Vec.mean(c), u, normal.cross(u.unit()).times(half));
+  }
+
+  /**
+   * Least squares on the equation of the circle (Kasa's linear fit): exact where all points lie on
+   * a circle, however unevenly they are spread.
+   */
+  private static @Nullable Outline circle(List<Vec> loop, Vec origin, Vec n) {
+    if (loop.size() < MIN_CIRCLE_POINTS) {
+      return null;
+    }
+    Vec u = n.anyNormal();
+    Vec v = n.cross(u);
+    double xx = 0;
+    double xy = 0;
+    double yy = 0;
+    double xr = 0;
+    double yr = 0;
+    double rr = 0;
+    for (Vec p : loop) {
+      double x = p.minus(origin).dot(u);
+      double y = p.minus(origin).dot(v);
+      double r2 = x * x + y * y;
+      xx += x * x;
+      xy += x * y;
+      yy += y * y;
+      xr += x * r2;
+      yr += y * r2;
+      rr += r2;
+    }
+    double det = xx * yy - xy * xy;
+    if (!(det > 1e-9 * xx * yy)) {
+      return null;
+    }
+    double cx = (xr * yy - yr * xy) / det / 2;
+    double cy = (yr * xx - xr * xy) / det / 2;
+    double radius = Math.sqrt(cx * cx + cy * cy + rr / loop.size());
+    Vec centre = origin.plus(u.times(cx)).plus(v.times(cy));
+    return isCircle(loop, centre, radius, u, v) ? Outline.circle(centre, n, radius) : null;
+  }
+
+  /** Small deviation, and no gap of 100 degrees or more between neighbouring points. */
+  private static boolean isCircle(List<Vec> loop, Vec centre, double radius, Vec u, Vec v) {
+    double sum = 0;
+    for (Vec p : loop) {
+      double off = p.distanceTo(centre) - radius;
+      sum += off * off;
+    }
+    double[] angles =
+        loop.stream()
+            .map(p -> p.minus(centre))
+            .mapToDouble(d -> Math.atan2(d.dot(v), d.dot(u)))
+            .sorted()
+            .toArray();
+    double gap = angles[0] + 2 * Math.PI - angles[angles.length - 1];
+    for (int i = 1; i < angles.length; i++) {
+      gap = Math.max(gap, angles[i] - angles[i - 1]);
+    }
+    return Math.sqrt(sum / loop.size()) < CIRCLE_TOLERANCE * radius && gap < Math.toRadians(100);
+  }
+
+  /**
+   * Flat ovals, ellipses and rectangles with rounded corners: bounding rectangle along the longest
+   * edge or, for ellipses, along the widest extent; told apart by how much of it is filled.
+   */
+  private static @Nullable Outline oval(List<Vec> loop, Vec n, double area) {
+    for (Vec direction : List.of(longestEdge(loop), widestExtent(loop))) {
+      Vec u = direction.across(n).unit();
+      Outline box = bounding(loop, u, n.cross(u));
+      double a = 2 * box.u().norm();
+      double b = 2 * box.v().norm();
+      double flatOval =
+          Math.abs(a - b) * Math.min(a, b) + Math.PI / 4 * Math.min(a, b) * Math.min(a, b);
+      double ellipse = Math.PI / 4 * a * b;
+      if (area > RECTANGLE_FILL * a * b) {
+        return box;
+      }
+      if (loop.size() >= MIN_CIRCLE_POINTS && (near(area, flatOval) || near(area, ellipse))) {
+        return new Outline(Outline.Kind.OVAL, box.centre(), box.u(), box.v());
+      }
+    }
+    return null;
+  }
+
+  private static boolean near(double found, double expected) {
+    return Math.abs(found - expected) < OVAL_TOLERANCE * expected;
+  }
+
+  private static Vec longestEdge(List<Vec> loop) {
+    Vec longest = Vec.ZERO;
+    for (int i = 0; i < loop.size(); i++) {
+      Vec edge = loop.get((i + 1) % loop.size()).minus(loop.get(i));
+      longest = edge.norm() > longest.norm() ? edge : longest;
+    }
+    return longest;
+  }
+
+  private static Vec widestExtent(List<Vec> loop) {
+    Vec centre = Vec.mean(loop);
+    Vec widest = Vec.ZERO;
+    for (Vec p : loop) {
+      widest = p.distanceTo(centre) > widest.norm() ? p.minus(centre) : widest;
+    }
+    return widest;
+  }
+
+  private static Outline bounding(List<Vec> loop, Vec u, Vec v) {
+    double uMin = loop.stream().mapToDouble(p -> p.dot(u)).min().orElse(0);
+    double uMax = loop.stream().mapToDouble(p -> p.dot(u)).max().orElse(0);
+    double vMin = loop.stream().mapToDouble(p -> p.dot(v)).min().orElse(0);
+    double vMax = loop.stream().mapToDouble(p -> p.dot(v)).max().orElse(0);
+    Vec n = u.cross(v);
+    Vec centre =
+        u.times((uMin + uMax) / 2)
+            .plus(v.times((vMin + vMax) / 2))
+            .plus(n.times(Vec.mean(loop).dot(n)));
+    return new Outline(
+        Outline.Kind.RECTANGULAR, centre, u.times((uMax - uMin) / 2), v.times((vMax - vMin) / 2));
+  }
+}

@@ -1,0 +1,62 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Section;
+
+/** Puts shapes together from ends and figures. */
+final class Parts {
+
+  private Parts() {}
+
+  static Measured<Double> number(double value, How how, long step, String path, String raw) {
+    return Measured.of(value, how, new Evidence(step, path, raw));
+  }
+
+  /** A shape known by its ends. */
+  static Shape fromEnds(
+      List<ShapeEnd> ends, How how, Evidence section, Evidence figures, List<String> problems) {
+    Ends.Joined joined = Ends.join(ends);
+    List<String> all = new ArrayList<>(problems);
+    all.addAll(joined.problems());
+    return new Shape(
+        joined.form(),
+        largest(joined.ordered(), how, section),
+        measured(joined.lengthM(), how, figures),
+        measured(joined.angleDeg(), how, figures),
+        measured(joined.radiusM(), how, figures),
+        joined.ordered(),
+        all);
+  }
+
+  private static @Nullable Measured<Double> measured(
+      @Nullable Double value, How how, Evidence evidence) {
+    return value == null ? null : Measured.of(value, how, evidence);
+  }
+
+  static @Nullable Measured<Section> largest(List<ShapeEnd> ends, How how, Evidence evidence) {
+    return ends.stream()
+        .map(ShapeEnd::section)
+        .max(Comparator.comparingDouble(Section::perimeterM))
+        .map(section -> Measured.of(section, how, evidence))
+        .orElse(null);
+  }
+
+  static Shape withProblem(Shape shape, String problem) {
+    List<String> problems = new ArrayList<>(shape.problems());
+    problems.add(problem);
+    return new Shape(
+        shape.form(),
+        shape.section(),
+        shape.lengthM(),
+        shape.angleDeg(),
+        shape.bendRadiusM(),
+        shape.ends(),
+        problems);
+  }
+}

@@ -1,0 +1,92 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** A curve of one or more legs, each beginning where the last one ends. */
+record Path(List<Leg> legs) {
+
+  /** Points closer than this are one; a hundredth of the length tolerance of 0.1 mm. */
+  static final double SAME_POINT_M = 1e-6;
+
+  Path {
+    legs = List.copyOf(legs);
+  }
+
+  /** Straight legs from point to point; repeated points are passed over. */
+  static Path through(List<Vec> points) {
+    List<Leg> legs = new ArrayList<>();
+    for (int i = 1; i < points.size(); i++) {
+      Vec from = points.get(i - 1);
+      if (from.distanceTo(points.get(i)) > SAME_POINT_M) {
+        legs.add(new Leg.Line(from, points.get(i)));
+      }
+    }
+    return new Path(legs);
+  }
+
+  boolean isEmpty() {
+    return legs.isEmpty();
+  }
+
+  Leg first() {
+    return legs.get(0);
+  }
+
+  Leg last() {
+    return legs.get(legs.size() - 1);
+  }
+
+  double lengthM() {
+    return legs.stream().mapToDouble(Leg::lengthM).sum();
+  }
+
+  Path reversed() {
+    List<Leg> turned = new ArrayList<>();
+    for (Leg leg : legs) {
+      turned.add(leg.reversed());
+    }
+    Collections.reverse(turned);
+    return new Path(turned);
+  }
+
+  Path in(Frame frame) {
+    return new Path(legs.stream().map(leg -> leg.in(frame)).toList());
+  }
+
+  /**
+   * Part of a path of straight legs between two parameters, where leg i runs from i to i + 1; the
+   * whole path where the parameters leave nothing.
+   */
+  Path between(double from, double to) {
+    List<Leg> kept = new ArrayList<>();
+    for (int i = 0; i < legs.size(); i++) {
+      double low = Math.max(0, from - i);
+      double high = Math.min(1, to - i);
+      if (high > low) {
+        Vec start = legs.get(i).start();
+        Vec along = legs.get(i).end().minus(start);
+        kept.add(new Leg.Line(start.plus(along.times(low)), start.plus(along.times(high))));
+      }
+    }
+    return kept.isEmpty() ? this : new Path(kept);
+  }
+
+  /** Points along the path without repeats; a closed path does not repeat its first point. */
+  List<Vec> points() {
+    List<Vec> points = new ArrayList<>();
+    for (Leg leg : legs) {
+      for (Vec p : leg.points()) {
+        if (points.isEmpty() || points.get(points.size() - 1).distanceTo(p) > SAME_POINT_M) {
+          points.add(p);
+        }
+      }
+    }
+    if (points.size() > 1
+        && points.get(0).distanceTo(points.get(points.size() - 1)) <= SAME_POINT_M) {
+      points.remove(points.size() - 1);
+    }
+    return points;
+  }
+}

@@ -1,0 +1,156 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Candidate;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * A straight body: an outline moved along an axis. A box has three readings, because exporters
+ * extrude rectangular ducts upwards as well as along; ports, then a length property, then the
+ * longest edge decide which edge is the length.
+ *
+ * @param outline the outline at the start
+ * @param axis from the start to the other end, metres
+ * @param section where the size stands
+ * @param length where the length stands
+ */
+record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence length) {
+
+  /** Ports and the ends of an edge may be this far apart: gaskets, flange faces, rounding. */
+  private static final double PORT_TOLERANCE_M = 0.005;
+
+  private static final double PORT_TOLERANCE = 0.01;
+  private static final double PORT_ANGLE_RAD = Math.toRadians(2);
+
+  /** A length property is rounded to whole millimetres. */
+  private static final double PROPERTY_TOLERANCE_M = 0.001;
+
+  private static final double PROPERTY_TOLERANCE = 0.005;
+
+  /** A reading: the edge taken as the axis, and the outline at its start. */
+  private record Reading(Vec axis, Outline outline) {
+    double lengthM() {
+      return axis.norm();
+    }
+  }
+
+  private record Choice(Reading reading, String why) {}
+
+  Shape measure(ShapeHints hints) {
+    Reading depth = new Reading(axis, outline);
+    if (!isBox()) {
+      return shape(depth, null, "");
+    }
+    List<Reading> readings =
+        List.of(depth, turned(outline.u(), outline.v()), turned(outline.v(), outline.u()));
+    Choice choice = choose(readings, hints);
+    Reading other = choice.reading() == depth ? longest(readings) : depth;
+    return other == choice.reading()
+        ? shape(depth, null, "")
+        : shape(choice.reading(), other, choice.why());
+  }
+
+  private boolean isBox() {
+    return outline.kind() == Outline.Kind.RECTANGULAR
+        && outline.normal().cross(axis.unit()).norm() < Math.sin(PORT_ANGLE_RAD);
+  }
+
+  private Reading turned(Vec along, Vec kept) {
+    Vec centre = outline.centre().plus(axis.times(0.5)).minus(along);
+    Vec half = axis.times(0.5);
+    return new Reading(along.times(2), new Outline(Outline.Kind.RECTANGULAR, centre, kept, half));
+  }
+
+  private static Reading longest(List<Reading> readings) {
+    Reading longest = readings.get(0);
+    for (Reading reading : readings) {
+      longest = reading.lengthM() > longest.lengthM() * (1 + 1e-9) ? reading : longest;
+    }
+    return longest;
+  }
+
+  private static Choice choose(List<Reading> readings, ShapeHints hints) {
+    Vec between = farthest(hints.portsM());
+    for (Reading reading : readings) {
+      if (between != null && fits(reading, between)) {
+        return new Choice(reading, "the ports lie at the ends of the other edge");
+      }
+    }
+    Double property = hints.lengthPropertyM();
+    for (Reading reading : readings) {
+      if (property != null && fits(reading, property)) {
+        return new Choice(reading, "a length property equals the other edge");
+      }
+    }
+    return hints.straight()
+        ? new Choice(longest(readings), "the longest edge of a box is taken as its length")
+        : new Choice(readings.get(0), "the body is no straight segment");
+  }
+
+  private static boolean fits(Reading reading, Vec between) {
+    double angle = reading.axis().angleTo(between);
+    double off = Math.abs(between.norm() - reading.lengthM());
+    return Math.min(angle, Math.PI - angle) < PORT_ANGLE_RAD
+        && off < Math.max(PORT_TOLERANCE_M, PORT_TOLERANCE * reading.lengthM());
+  }
+
+  private static boolean fits(Reading reading, double propertyM) {
+    return Math.abs(reading.lengthM() - propertyM)
+        < Math.max(PROPERTY_TOLERANCE_M, PROPERTY_TOLERANCE * reading.lengthM());
+  }
+
+  /** The longest line between two ports, null if there are no two. */
+  private static @Nullable Vec farthest(List<Point> ports) {
+    Vec longest = null;
+    for (Point a : ports) {
+      for (Point b : ports) {
+        Vec between = Vec.of(b).minus(Vec.of(a));
+        longest = longest == null || between.norm() > longest.norm() ? between : longest;
+      }
+    }
+    return longest == null || longest.isTiny() ? null : longest;
+  }
+
+  private Shape shape(Reading chosen, @Nullable Reading other, String why) {
+    Vec along = chosen.axis().unit();
+    Outline across = chosen.outline().across(along);
+    List<ShapeEnd> ends =
+        Stream.of(
+                across.end(along.times(-1)),
+                across.at(across.centre().plus(chosen.axis())).end(along))
+            .flatMap(Stream::ofNullable)
+            .toList();
+    if (ends.size() < 2) {
+      return Shape.unmeasured("profile and extrusion lie in one plane");
+    }
+    List<Candidate<Double>> lostLengths = new ArrayList<>();
+    List<Candidate<Section>> lostSections = new ArrayList<>();
+    if (other != null) {
+      lostLengths.add(new Candidate<>(other.lengthM(), how, length, why));
+      lostSections.add(new Candidate<>(other.outline().section(), how, section, why));
+    }
+    Section measured = ends.get(0).section();
+    return new Shape(
+        Form.STRAIGHT,
+        new Measured<>(measured, how, section, lostSections),
+        new Measured<>(chosen.lengthM(), how, length, lostLengths),
+        null,
+        null,
+        ends,
+        obliqueness(chosen));
+  }
+
+  private static List<String> obliqueness(Reading chosen) {
+    boolean oblique =
+        chosen.outline().normal().cross(chosen.axis().unit()).norm() > Math.sin(PORT_ANGLE_RAD);
+    return oblique ? List.of("extruded at a slant; section taken at right angles") : List.of();
+  }
+}

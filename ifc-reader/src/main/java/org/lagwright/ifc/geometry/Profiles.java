@@ -1,0 +1,118 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/** Reads profile definitions; the outer outline only, bores do not matter for insulation. */
+final class Profiles {
+
+  /** Derived and composite profiles within each other that are followed. */
+  private static final int MAX_NESTING = 20;
+
+  private final Coordinates coordinates;
+  private final Curves curves;
+
+  Profiles(Coordinates coordinates, Curves curves) {
+    this.coordinates = coordinates;
+    this.curves = curves;
+  }
+
+  /** The profile, null if its record is missing or broken. */
+  @Nullable Profile read(@Nullable IfcRecord profile) {
+    return read(profile, 0);
+  }
+
+  private @Nullable Profile read(@Nullable IfcRecord profile, int nesting) {
+    if (profile == null || nesting > MAX_NESTING) {
+      return null;
+    }
+    if (profile.is("IfcDerivedProfileDef")) {
+      return derived(profile, nesting);
+    }
+    if (profile.is("IfcCompositeProfileDef")) {
+      return profile.refs("Profiles").stream()
+          .map(part -> read(part, nesting + 1))
+          .filter(Objects::nonNull)
+          .max(Comparator.comparingDouble(Profiles::size))
+          .orElse(null);
+    }
+    if (profile.is("IfcArbitraryClosedProfileDef")) {
+      return free(profile);
+    }
+    return profile.is("IfcParameterizedProfileDef") ? withParameters(profile) : null;
+  }
+
+  private static double size(Profile profile) {
+    return profile.outline() == null ? 0 : profile.outline().largestHalfM();
+  }
+
+  private @Nullable Profile derived(IfcRecord profile, int nesting) {
+    Profile parent = read(profile.ref("ParentProfile"), nesting + 1);
+    // the operator of a mirrored profile is derived; a mirror changes no size
+    Frame operator =
+        profile.has("Operator") ? coordinates.operator(profile.ref("Operator")) : Frame.WORLD;
+    return parent == null || operator == null ? null : parent.in(operator);
+  }
+
+  private @Nullable Profile free(IfcRecord profile) {
+    IfcRecord curve = profile.ref("OuterCurve");
+    Path path = curves.read(curve);
+    if (curve == null || path == null) {
+      return null;
+    }
+    List<Vec> points = path.points();
+    Outline outline =
+        path.legs().size() == 1 && path.first() instanceof Leg.Arc arc
+            ? new Outline(Outline.Kind.OVAL, arc.centre(), arc.u(), arc.v())
+            : OutlineFit.fit(points);
+    Evidence evidence =
+        new Evidence(
+            profile.id(),
+            profile.entityName() + ".OuterCurve",
+            curve.entityName() + " #" + curve.id() + " through " + points.size() + " points");
+    return new Profile(outline, path, evidence);
+  }
+
+  private @Nullable Profile withParameters(IfcRecord profile) {
+    Frame position = coordinates.position(profile, "Position");
+    if (position == null) {
+      return null;
+    }
+    Profile read;
+    if (profile.is("IfcCircleProfileDef")) {
+      double radius = coordinates.length(profile, "Radius");
+      read = of(profile, Outline.inPlane(Outline.Kind.ROUND, radius, radius), "Radius");
+    } else if (profile.is("IfcRectangleProfileDef")) {
+      read = of(profile, rectangle(profile), "XDim", "YDim");
+    } else if (profile.is("IfcEllipseProfileDef")) {
+      double a = coordinates.length(profile, "SemiAxis1");
+      double b = coordinates.length(profile, "SemiAxis2");
+      read = of(profile, Outline.inPlane(Outline.Kind.OVAL, a, b), "SemiAxis1", "SemiAxis2");
+    } else {
+      return new Profile(null, null, new Evidence(profile.id(), profile.entityName(), ""));
+    }
+    return read.outline() != null && read.outline().isUsable() ? read.in(position) : null;
+  }
+
+  /** Corners rounded by half the shorter side make a flat oval. */
+  private Outline rectangle(IfcRecord profile) {
+    double halfX = coordinates.length(profile, "XDim") / 2;
+    double halfY = coordinates.length(profile, "YDim") / 2;
+    double rounding = coordinates.length(profile, "RoundingRadius");
+    boolean oval = rounding > 0.98 * Math.min(halfX, halfY);
+    return Outline.inPlane(oval ? Outline.Kind.OVAL : Outline.Kind.RECTANGULAR, halfX, halfY);
+  }
+
+  private static Profile of(IfcRecord profile, Outline outline, String... attributes) {
+    StringBuilder raw = new StringBuilder();
+    for (String attribute : attributes) {
+      raw.append(raw.isEmpty() ? "" : " x ").append(profile.raw(attribute));
+    }
+    String path = profile.entityName() + "." + String.join(",", attributes);
+    return new Profile(outline, null, new Evidence(profile.id(), path, raw.toString()));
+  }
+}

@@ -1,0 +1,101 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/**
+ * Measures revolved solids as bends: the angle is written, the radius is the distance of the
+ * profile's centre to the axis, the length is the arc {@code R theta}.
+ */
+final class Revolutions {
+
+  /** From here on it is a body of revolution, such as a valve, and no bend. */
+  private static final double FULL_TURN_RAD = Math.toRadians(355);
+
+  private final Coordinates coordinates;
+  private final Profiles profiles;
+
+  Revolutions(Coordinates coordinates, Profiles profiles) {
+    this.coordinates = coordinates;
+    this.profiles = profiles;
+  }
+
+  Shape measure(Item item) {
+    IfcRecord solid = item.record();
+    Frame own = coordinates.position(solid, "Position");
+    Frame axis = coordinates.axes(solid.ref("Axis"));
+    double turn = Math.abs(solid.number("Angle")) * coordinates.units().angleRad();
+    Profile profile = profiles.read(solid.ref("SweptArea"));
+    if (own == null || axis == null || profile == null || !(turn > 0)) {
+      return Shape.unmeasured(solid + ": position, axis, angle or profile missing");
+    }
+    if (profile.outline() == null) {
+      return Shape.unmeasured(
+          solid + ": profile " + profile.evidence() + " is neither circle, rectangle nor oval");
+    }
+    if (turn >= FULL_TURN_RAD) {
+      return Shape.unmeasured(solid + " is a body of revolution");
+    }
+    double signed = Math.copySign(turn, solid.number("Angle"));
+    return bend(solid, profile, item.frame().times(own), axis, signed);
+  }
+
+  private static Shape bend(
+      IfcRecord solid, Profile profile, Frame frame, Frame axis, double angleRad) {
+    Outline start = profile.outline();
+    if (start == null) {
+      return Shape.unmeasured(solid + ": no profile");
+    }
+    Vec origin = Vec.of(axis.origin());
+    Vec direction = Vec.of(axis.ez());
+    Vec radial = start.centre().minus(origin).across(direction);
+    if (radial.norm() < Path.SAME_POINT_M) {
+      return Shape.unmeasured(solid + ": the profile's centre lies on the axis");
+    }
+    Outline end = turned(start, origin, direction, angleRad);
+    Vec travel = direction.cross(radial).times(Math.signum(angleRad));
+    Vec arrival = rotate(travel, direction, angleRad);
+    List<ShapeEnd> ends =
+        Stream.of(
+                start.in(frame).end(frame.vector(travel.times(-1))),
+                end.in(frame).end(frame.vector(arrival)))
+            .flatMap(Stream::ofNullable)
+            .toList();
+    double radiusM = frame.vector(radial).norm();
+    Evidence angle = new Evidence(solid.id(), solid.entityName() + ".Angle", solid.raw("Angle"));
+    Evidence figures =
+        new Evidence(
+            solid.id(), solid.entityName() + ".Axis,Angle", "profile to axis, " + angle.raw());
+    double turn = Math.abs(angleRad);
+    return new Shape(
+        Form.BEND,
+        Parts.largest(ends, How.SOLID, profile.evidence()),
+        Measured.of(radiusM * turn, How.SOLID, figures),
+        Measured.of(Math.toDegrees(turn), How.SOLID, angle),
+        Measured.of(radiusM, How.SOLID, figures),
+        ends,
+        List.of());
+  }
+
+  private static Outline turned(Outline outline, Vec origin, Vec axis, double angleRad) {
+    Vec arm = rotate(outline.centre().minus(origin), axis, angleRad);
+    return new Outline(
+        outline.kind(),
+        origin.plus(arm),
+        rotate(outline.u(), axis, angleRad),
+        rotate(outline.v(), axis, angleRad));
+  }
+
+  /** Rodrigues' formula. */
+  private static Vec rotate(Vec v, Vec axis, double angleRad) {
+    double cos = Math.cos(angleRad);
+    return v.times(cos)
+        .plus(axis.cross(v).times(Math.sin(angleRad)))
+        .plus(axis.times(axis.dot(v) * (1 - cos)));
+  }
+}

@@ -1,0 +1,40 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * What the geometry of one element tells. Everything that could not be measured is null or empty,
+ * with a phrase in {@code problems}.
+ *
+ * @param form STRAIGHT, BEND, TEE, LATERAL, WYE, CROSS, REDUCER, TRANSITION, OFFSET, CAP, or
+ *     UNKNOWN
+ * @param section outer section; of a reducer, tee or cross that of its largest end
+ * @param lengthM length along the centre line in metres; of a tee the run, of a bend the arc
+ * @param angleDeg angle that a bend turns through, in degrees, above 0
+ * @param bendRadiusM centre-line radius of a bend in metres
+ * @param ends open ends in world coordinates; tees and laterals run, run, branch; crosses in pairs
+ * @param problems why something is missing or weak, as short phrases
+ */
+public record Shape(
+    Form form,
+    @Nullable Measured<Section> section,
+    @Nullable Measured<Double> lengthM,
+    @Nullable Measured<Double> angleDeg,
+    @Nullable Measured<Double> bendRadiusM,
+    List<ShapeEnd> ends,
+    List<String> problems) {
+
+  public Shape {
+    ends = List.copyOf(ends);
+    problems = List.copyOf(problems);
+  }
+
+  /** A shape of which nothing is known, with the reason. */
+  static Shape unmeasured(String problem) {
+    return new Shape(Form.UNKNOWN, null, null, null, null, List.of(), List.of(problem));
+  }
+}

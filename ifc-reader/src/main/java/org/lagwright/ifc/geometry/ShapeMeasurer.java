@@ -1,0 +1,57 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.List;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/**
+ * Measures the body of one element. Never throws for bad geometry: what cannot be measured is null
+ * or empty in the {@link Shape}, with a phrase why.
+ */
+public final class ShapeMeasurer {
+
+  private final Placements placements;
+  private final Bodies bodies;
+  private final Solids solids;
+
+  /**
+   * @param units units of the file
+   * @param placements frames of the products of the same file, in metres
+   */
+  public ShapeMeasurer(IfcFile file, GeometryUnits units, Placements placements) {
+    Coordinates coordinates = new Coordinates(units);
+    this.placements = placements;
+    this.bodies = new Bodies(coordinates);
+    this.solids = new Solids(coordinates, file.step().limits());
+  }
+
+  /**
+   * Measures the body representation of a product.
+   *
+   * @param hints what else is known, for bodies with more than one reading
+   */
+  public Shape measure(IfcRecord product, ShapeHints hints) {
+    Frame frame = placements.of(product);
+    List<Item> items = bodies.items(product, frame == null ? Frame.WORLD : frame);
+    if (items.isEmpty()) {
+      return Shape.unmeasured(
+          product.has("Representation") ? "no body representation" : "no representation");
+    }
+    Shape shape = solids.measure(items, hints);
+    return frame == null ? unplaced(shape) : shape;
+  }
+
+  /** Sizes hold without a placement, positions do not. */
+  private static Shape unplaced(Shape shape) {
+    Shape without =
+        new Shape(
+            shape.form(),
+            shape.section(),
+            shape.lengthM(),
+            shape.angleDeg(),
+            shape.bendRadiusM(),
+            List.of(),
+            shape.problems());
+    return Parts.withProblem(without, "placement missing or broken");
+  }
+}

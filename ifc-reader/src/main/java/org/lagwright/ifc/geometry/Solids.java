@@ -1,0 +1,81 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.schema.IfcRecord;
+import org.lagwright.ifc.step.StepLimits;
+
+/** Measures body items of every class that is read, and decides between several of them. */
+final class Solids {
+
+  private final int maxDepth;
+  private final Extrusions extrusions;
+  private final Revolutions revolutions;
+  private final Sweeps sweeps;
+  private final Clippings clippings;
+  private final MeshReader meshes;
+
+  Solids(Coordinates coordinates, StepLimits limits) {
+    Curves curves = new Curves(coordinates);
+    Profiles profiles = new Profiles(coordinates, curves);
+    this.maxDepth = limits.maxReferenceDepth();
+    this.extrusions = new Extrusions(coordinates, profiles);
+    this.revolutions = new Revolutions(coordinates, profiles);
+    this.sweeps = new Sweeps(coordinates, curves, profiles);
+    this.clippings = new Clippings(coordinates);
+    this.meshes = new MeshReader(coordinates, curves);
+  }
+
+  Shape measure(List<Item> items, ShapeHints hints) {
+    List<Shape> shapes = new ArrayList<>();
+    for (Item item : items) {
+      shapes.add(measure(item, hints, 0));
+    }
+    Shape largest = shapes.get(0);
+    for (Shape shape : shapes) {
+      largest = weight(shape) > weight(largest) ? shape : largest;
+    }
+    return largest;
+  }
+
+  private static double weight(Shape shape) {
+    Section section = shape.section() == null ? null : shape.section().value();
+    Double lengthM = shape.lengthM() == null ? null : shape.lengthM().value();
+    return section == null ? 0 : section.perimeterM() * (lengthM == null ? 0.001 : lengthM);
+  }
+
+  private Shape measure(Item item, ShapeHints hints, int depth) {
+    IfcRecord record = item.record();
+    if (record.is("IfcBooleanResult") || record.is("IfcCsgSolid")) {
+      return combined(item, hints, depth);
+    }
+    if (record.is("IfcExtrudedAreaSolid")) {
+      return extrusions.measure(item, hints);
+    }
+    if (record.is("IfcRevolvedAreaSolid")) {
+      return revolutions.measure(item);
+    }
+    if (record.is("IfcSweptDiskSolid")) {
+      return sweeps.disk(item);
+    }
+    if (record.is("IfcSweptAreaSolid")) {
+      return sweeps.profile(item);
+    }
+    Mesh mesh = meshes.read(item);
+    return mesh == null
+        ? Shape.unmeasured(record + " is not measured")
+        : new MeshMeasurer(mesh, record, hints).measure();
+  }
+
+  private Shape combined(Item item, ShapeHints hints, int depth) {
+    IfcRecord record = item.record();
+    boolean csg = record.is("IfcCsgSolid");
+    IfcRecord first = record.ref(csg ? "TreeRootExpression" : "FirstOperand");
+    if (first == null || depth >= maxDepth) {
+      return Shape.unmeasured(record + ": first operand missing or too deep");
+    }
+    Shape uncut = measure(new Item(first, item.frame()), hints, depth + 1);
+    return csg ? uncut : clippings.cut(record, uncut, item.frame());
+  }
+}

@@ -1,0 +1,104 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/** Measures what is swept along a curve: disks and profiles. */
+final class Sweeps {
+
+  private final Coordinates coordinates;
+  private final Curves curves;
+  private final Profiles profiles;
+
+  Sweeps(Coordinates coordinates, Curves curves, Profiles profiles) {
+    this.coordinates = coordinates;
+    this.curves = curves;
+    this.profiles = profiles;
+  }
+
+  /** IfcSweptDiskSolid. */
+  Shape disk(Item item) {
+    IfcRecord solid = item.record();
+    double radius = coordinates.length(solid, "Radius");
+    Path path = directrix(solid);
+    if (path == null || !(radius > 0 && Double.isFinite(radius))) {
+      return Shape.unmeasured(solid + ": directrix or radius cannot be read");
+    }
+    Outline local = Outline.circle(path.first().start(), path.first().startTangent(), radius);
+    Evidence section =
+        new Evidence(solid.id(), solid.entityName() + ".Radius", solid.raw("Radius"));
+    return SweptPath.measure(
+        path.in(item.frame()), local.in(item.frame()), section, evidence(solid));
+  }
+
+  /** IfcSurfaceCurveSweptAreaSolid, IfcFixedReferenceSweptAreaSolid and their like. */
+  Shape profile(Item item) {
+    IfcRecord solid = item.record();
+    Frame own = coordinates.position(solid, "Position");
+    Path path = directrix(solid);
+    Profile profile = profiles.read(solid.ref("SweptArea"));
+    if (own == null || path == null || profile == null) {
+      return Shape.unmeasured(solid + ": position, directrix or profile cannot be read");
+    }
+    Outline outline = profile.outline();
+    if (outline == null) {
+      return Shape.unmeasured(
+          solid + ": profile " + profile.evidence() + " is neither circle, rectangle nor oval");
+    }
+    Frame frame = item.frame().times(own);
+    Outline placed = outline.in(start(solid, path)).in(frame);
+    return SweptPath.measure(path.in(frame), placed, profile.evidence(), evidence(solid));
+  }
+
+  private static Evidence evidence(IfcRecord solid) {
+    return new Evidence(solid.id(), solid.entityName() + ".Directrix", solid.raw("Directrix"));
+  }
+
+  /**
+   * Where the profile stands at the start: its x axis along the normal of the reference surface, or
+   * along the fixed reference.
+   */
+  private Frame start(IfcRecord solid, Path path) {
+    Vec tangent = path.first().startTangent();
+    Vec reference = reference(solid, tangent);
+    Vec across = reference == null ? Vec.ZERO : reference.across(tangent);
+    Vec x = across.norm() < 1e-6 ? tangent.anyNormal() : across.unit();
+    return Frame.of(path.first().start(), x, tangent.cross(x), tangent);
+  }
+
+  private @Nullable Vec reference(IfcRecord solid, Vec tangent) {
+    if (solid.has("FixedReference")) {
+      return coordinates.direction(solid.ref("FixedReference"));
+    }
+    IfcRecord surface = solid.ref("ReferenceSurface");
+    if (surface == null) {
+      return null;
+    }
+    Frame position = coordinates.position(surface, "Position");
+    if (position == null || surface.is("IfcPlane")) {
+      return position == null ? null : Vec.of(position.ez());
+    }
+    Vec extruded = coordinates.direction(surface.ref("ExtrudedDirection"));
+    return extruded == null ? null : tangent.cross(position.vector(extruded));
+  }
+
+  /** The directrix between its parameters; null if it cannot be read. */
+  private @Nullable Path directrix(IfcRecord solid) {
+    IfcRecord curve = solid.ref("Directrix");
+    Path whole = curves.read(curve);
+    double from = solid.number("StartParam");
+    double to = solid.number("EndParam");
+    if (curve == null || whole == null || !Double.isFinite(from) || !Double.isFinite(to)) {
+      return whole;
+    }
+    if (curve.is("IfcConic") && whole.first() instanceof Leg.Arc arc) {
+      double angle = coordinates.units().angleRad();
+      double sweep = (to - from) * angle;
+      boolean part = sweep > 0 && sweep < 2 * Math.PI;
+      return part ? new Path(List.of(Curves.arcFrom(arc, from * angle, sweep))) : whole;
+    }
+    return curve.is("IfcPolyline") ? whole.between(from, to) : whole;
+  }
+}

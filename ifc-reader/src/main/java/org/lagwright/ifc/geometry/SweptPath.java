@@ -1,0 +1,139 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
+
+/** Measures a section swept along a path: straight, one bend with its tangents, or many parts. */
+final class SweptPath {
+
+  /** Turns smaller than this are none. */
+  private static final double STRAIGHT_RAD = Math.toRadians(0.1);
+
+  /** A corner between two straight legs up to which a row of legs stands for an arc. */
+  private static final double SMOOTH_RAD = Math.toRadians(31);
+
+  /** Relative difference of the radii of arcs that make one bend. */
+  private static final double SAME_RADIUS = 1e-3;
+
+  private SweptPath() {}
+
+  static Shape measure(Path path, Outline start, Evidence section, Evidence directrix) {
+    Leg first = path.first();
+    Leg last = path.last();
+    Outline across = start.across(first.startTangent());
+    List<ShapeEnd> ends =
+        Stream.of(
+                across.end(first.startTangent().times(-1)),
+                across.at(last.end()).end(last.endTangent()))
+            .flatMap(Stream::ofNullable)
+            .toList();
+    if (ends.size() < 2) {
+      return Shape.unmeasured("profile and directrix lie in one plane");
+    }
+    return shape(path, ends, section, directrix);
+  }
+
+  private static Shape shape(Path path, List<ShapeEnd> ends, Evidence section, Evidence directrix) {
+    List<Leg.Arc> arcs = new ArrayList<>();
+    for (Leg leg : path.legs()) {
+      if (leg instanceof Leg.Arc arc) {
+        arcs.add(arc);
+      }
+    }
+    List<Vec> corners = corners(path);
+    if (arcs.isEmpty() && corners.isEmpty()) {
+      return of(Form.STRAIGHT, path, Double.NaN, Double.NaN, ends, section, directrix, "");
+    }
+    if (!arcs.isEmpty() && corners.isEmpty() && isOneBend(arcs)) {
+      double turn = Math.toDegrees(arcs.stream().mapToDouble(Leg.Arc::sweepRad).sum());
+      double radiusM = arcs.get(0).radiusM();
+      return of(Form.BEND, path, turn, radiusM, ends, section, directrix, "");
+    }
+    if (arcs.isEmpty() && isOneTurn(corners)) {
+      double turn = corners.stream().mapToDouble(SweptPath::angle).sum();
+      double radiusM = corners.size() < 3 ? Double.NaN : radius(path, corners);
+      String problem = corners.size() < 3 ? "bend without an arc, its radius is not known" : "";
+      return of(Form.BEND, path, Math.toDegrees(turn), radiusM, ends, section, directrix, problem);
+    }
+    String many = "path of " + path.legs().size() + " legs, several bends in one element";
+    return of(Form.UNKNOWN, path, Double.NaN, Double.NaN, ends, section, directrix, many);
+  }
+
+  /** Axis of every corner between legs, as long as the sine and turned by the angle. */
+  private static List<Vec> corners(Path path) {
+    List<Vec> corners = new ArrayList<>();
+    for (int i = 1; i < path.legs().size(); i++) {
+      Vec in = path.legs().get(i - 1).endTangent();
+      Vec out = path.legs().get(i).startTangent();
+      double angle = in.angleTo(out);
+      if (angle > STRAIGHT_RAD) {
+        Vec axis = in.cross(out).unit();
+        corners.add(axis.times(angle));
+      }
+    }
+    return corners;
+  }
+
+  private static double angle(Vec corner) {
+    return corner.norm();
+  }
+
+  private static boolean isOneBend(List<Leg.Arc> arcs) {
+    Leg.Arc first = arcs.get(0);
+    return arcs.stream()
+        .allMatch(
+            arc ->
+                arc.isCircular()
+                    && arc.centre().distanceTo(first.centre()) < SAME_RADIUS * first.radiusM()
+                    && Math.abs(arc.radiusM() - first.radiusM()) < SAME_RADIUS * first.radiusM());
+  }
+
+  /** One corner, or many small ones the same way round. */
+  private static boolean isOneTurn(List<Vec> corners) {
+    Vec first = corners.get(0).unit();
+    return corners.stream()
+        .allMatch(
+            c ->
+                c.unit().angleTo(first) < STRAIGHT_RAD * 10
+                    && (corners.size() == 1 || angle(c) < SMOOTH_RAD));
+  }
+
+  /** Radius of the circle through the corners of a row of short legs. */
+  private static double radius(Path path, List<Vec> corners) {
+    List<Vec> turning = new ArrayList<>();
+    for (int i = 1; i < path.legs().size(); i++) {
+      Leg leg = path.legs().get(i);
+      if (path.legs().get(i - 1).endTangent().angleTo(leg.startTangent()) > STRAIGHT_RAD) {
+        turning.add(leg.start());
+      }
+    }
+    Leg.Arc arc =
+        Curves.arcThrough(
+            turning.get(0), turning.get(corners.size() / 2), turning.get(corners.size() - 1));
+    return arc == null ? Double.NaN : arc.radiusM();
+  }
+
+  private static Shape of(
+      Form form,
+      Path path,
+      double angleDeg,
+      double radiusM,
+      List<ShapeEnd> ends,
+      Evidence section,
+      Evidence directrix,
+      String problem) {
+    return new Shape(
+        form,
+        Measured.of(ends.get(0).section(), How.SOLID, section),
+        Measured.of(path.lengthM(), How.SOLID, directrix),
+        Double.isNaN(angleDeg) ? null : Measured.of(angleDeg, How.SOLID, directrix),
+        Double.isNaN(radiusM) ? null : Measured.of(radiusM, How.SOLID, directrix),
+        ends,
+        problem.isEmpty() ? List.of() : List.of(problem));
+  }
+}
