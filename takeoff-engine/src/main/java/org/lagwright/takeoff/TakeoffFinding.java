@@ -14,8 +14,8 @@ public enum TakeoffFinding implements FindingCode {
           + " designer which is right."),
   SCOPE_UNDECIDED(
       Severity.WARNING,
-      "{0}. Set 'in' or 'out' for {1} under 'scope' in the settings, or name it better in the"
-          + " model."),
+      "{0}. In the settings, map its name to a service under 'services', or set 'in' or 'out' for"
+          + " {1} under 'scope'."),
   SIZE_UNKNOWN(
       Severity.WARNING,
       "No size could be measured or read, so no thickness can be chosen. Ask the designer for the"
@@ -24,7 +24,8 @@ public enum TakeoffFinding implements FindingCode {
       Severity.WARNING, "No length could be measured or read. Measure it on the drawing."),
   EQUIPMENT_BY_DRAWING(
       Severity.INFO,
-      "Insulation of apparatus is not measured from the model. Take {0} off its drawing."),
+      "Insulation of apparatus is not measured from the model. Take this one, on {0}, off its"
+          + " drawing."),
   NO_STOCK_THICKNESS(
       Severity.ERROR,
       "{0} of insulation needed, which no stock build-up of {1} reaches. Choose another material in"

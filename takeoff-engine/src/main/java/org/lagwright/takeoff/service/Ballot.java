@@ -27,7 +27,8 @@ final class Ballot {
     static final Outcome NOTHING = new Outcome(null, 0, null);
   }
 
-  private static final double EQUAL_WEIGHT = 1e-9;
+  /** Part of a weight below which a difference is rounding. */
+  private static final double ROUNDING = 1e-9;
 
   private final ServicePack services;
   private final VotePack votes;
@@ -122,17 +123,17 @@ final class Ballot {
     if (sorted.isEmpty()) {
       return null;
     }
-    boolean tie =
-        sorted.size() > 1 && sorted.get(0).getValue() - sorted.get(1).getValue() < EQUAL_WEIGHT;
+    double first = sorted.get(0).getValue();
+    boolean tie = sorted.size() > 1 && sorted.get(1).getValue() >= first * (1 - ROUNDING);
     return tie ? null : sorted.get(0).getKey();
   }
 
   private @Nullable Service rival(
       List<Hint> hints, Service winner, Map<String, Double> scores, boolean directionTold) {
-    double needed = votes.contradictionShare() * score(scores, winner.family());
+    double needed = votes.contradictionShare() * score(scores, winner.family()) * (1 - ROUNDING);
     return scores.keySet().stream()
         .filter(f -> !services.related(f, winner.family()))
-        .filter(f -> score(scores, f) >= needed - EQUAL_WEIGHT)
+        .filter(f -> score(scores, f) >= needed)
         .sorted(
             Comparator.comparingDouble((String f) -> -score(scores, f))
                 .thenComparingInt(this::familyOrder))

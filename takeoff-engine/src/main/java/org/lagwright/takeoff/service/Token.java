@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * A run of letters or of digits in a name.
@@ -15,6 +16,8 @@ import java.util.Locale;
  * @param end where it ends, exclusive
  */
 record Token(String folded, boolean glued, int start, int end) {
+
+  private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
 
   /** Composed form of a text, to which the positions of tokens refer. */
   static String composed(String text) {
@@ -44,7 +47,7 @@ record Token(String folded, boolean glued, int start, int end) {
   /** Lower case, accents dropped, sharp s as ss. */
   static String fold(String text) {
     String lower = text.toLowerCase(Locale.ROOT).replace("ß", "ss");
-    return Normalizer.normalize(lower, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
+    return ACCENTS.matcher(Normalizer.normalize(lower, Normalizer.Form.NFD)).replaceAll("");
   }
 
   private static boolean boundary(String text, int at) {

@@ -14,10 +14,12 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.ServicePack;
+import org.lagwright.takeoff.thickness.ThicknessChooser;
 
 /** Checks that the names in a settings file mean something, and says in which line one does not. */
 final class SettingsCheck {
 
+  private static final Set<String> MATERIAL_KINDS = Set.of("air", "cold", "hot");
   private static final double COLDEST_MEDIUM_C = -200;
   private static final double HOTTEST_MEDIUM_C = 700;
   private static final double THINNEST_MM = 1;
@@ -26,6 +28,7 @@ final class SettingsCheck {
   private final Path file;
   private final List<String> lines;
   private final Set<String> serviceIds = ServicePack.bundled().serviceIds();
+  private final ThicknessChooser chooser = ThicknessChooser.bundled();
 
   SettingsCheck(Path file) {
     this.file = file;
@@ -47,7 +50,14 @@ final class SettingsCheck {
       requireOneOf("services", rule.service(), serviceIds, "service");
     }
     entries(given.materials(), "materials")
-        .forEach((key, value) -> requireOneOf("materials", key, KINDS, "kind of material"));
+        .forEach(
+            (kind, material) -> {
+              requireOneOf("materials", kind, MATERIAL_KINDS, "kind of material");
+              requireInPacks("materials", kind, ThicknessChooser.NO_ENERGY_RULE, material);
+            });
+    if (given.energyRule() != null) {
+      requireInPacks("energyRule", "energyRule", given.energyRule());
+    }
     checkNumber("condensationMarginK", given.condensationMarginK(), 0, Settings.LARGEST_MARGIN_K);
     checkNumber("surfaceEmissivity", given.surfaceEmissivity(), Settings.LOWEST_EMISSIVITY, 1);
     checkTemperatures(given);
@@ -60,8 +70,6 @@ final class SettingsCheck {
       requireBetween(key, key, value, least, most);
     }
   }
-
-  private static final Set<String> KINDS = Set.of("air", "cold", "hot");
 
   private void checkAir(String location, SettingsFile.AirEntry entry, Settings defaults) {
     if (entry.over(defaults.air().get(location)) == null) {
@@ -102,6 +110,14 @@ final class SettingsCheck {
               requireOneOf("thicknessesMm", id, serviceIds, "service");
               requireBetween("thicknessesMm", id, mm, THINNEST_MM, THICKEST_MM);
             });
+  }
+
+  private void requireInPacks(String section, String word, String energyRule, String... materials) {
+    try {
+      chooser.requireKnown(energyRule, List.of(materials));
+    } catch (PackException e) {
+      throw new PackException(place(section, word) + e.getMessage(), e);
+    }
   }
 
   private void requireOneOf(String section, String word, Collection<String> known, String what) {
@@ -149,7 +165,11 @@ final class SettingsCheck {
   }
 
   private PackException refused(String section, String word, String what, String advice) {
-    return new PackException(file + ":" + lineOf(section, word) + ": " + what + ". " + advice);
+    return new PackException(place(section, word) + what + ". " + advice);
+  }
+
+  private String place(String section, String word) {
+    return file + ":" + lineOf(section, word) + ": ";
   }
 
   /** The line a word stands in, looked for from its section on; YAML keeps no lines for values. */

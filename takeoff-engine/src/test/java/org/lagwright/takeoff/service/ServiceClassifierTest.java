@@ -170,6 +170,13 @@ class ServiceClassifierTest {
   }
 
   @Test
+  void damperReadsWordsOfAirAndNotOfWater() {
+    TestElement damper = TestElement.of(1, Kind.INLINE, Form.DAMPER).named("Supply 1 LTHW");
+
+    assertThat(classify(damper).serviceId()).isEqualTo("supply-air");
+  }
+
+  @Test
   void coveringsAndOthersCarryNoService() {
     MepElement covering =
         TestElement.of(1, Kind.COVERING, Form.UNKNOWN).inSystem("Heating").build();

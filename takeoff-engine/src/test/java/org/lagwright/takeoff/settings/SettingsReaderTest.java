@@ -78,6 +78,8 @@ class SettingsReaderTest {
         "2 | thicknessesMm: {steam: 0} | is impossible",
         "2 | thicknessesMm: {steam: -25} | is impossible",
         "2 | materials: {lukewarm: fef_nbr} | 'lukewarm' is no kind of material",
+        "3 | materials:\\n  hot: straw | unknown material 'straw'",
+        "2 | energyRule: lunar | unknown energy rule 'lunar'",
         "2 | surfaceEmissivity: 90 | surfaceEmissivity is impossible: 90.0 is not between",
         "2 | condensationMarginK: -1 | condensationMarginK is impossible",
         "2 | places:\\n  - | an entry is empty",
