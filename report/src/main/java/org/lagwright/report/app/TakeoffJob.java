@@ -5,8 +5,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.source.ModelException;
 import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.report.json.TakeoffJson;
 import org.lagwright.report.workbook.TakeoffWorkbook;
@@ -86,9 +90,41 @@ public final class TakeoffJob {
     for (Path file : files) {
       models.add(pipeline.readModel(file, models.size(), progress));
     }
+    refuseIfNothingToLag(files, models);
     progress.progress("taking off", 0);
     Takeoff takeoff = pipeline.takeOff(models, settings);
     progress.progress("taking off", 1);
     return takeoff;
+  }
+
+  /** One model may be architecture only; all of them may not. */
+  private static void refuseIfNothingToLag(List<Path> files, List<MepModel> models) {
+    if (models.stream().flatMap(m -> m.elements().stream()).anyMatch(TakeoffJob::canBeLagged)) {
+      return;
+    }
+    Map<String, Integer> seen = new TreeMap<>();
+    for (MepModel model : models) {
+      model.otherProducts().forEach((ifcClass, count) -> seen.merge(ifcClass, count, Integer::sum));
+      model.elements().forEach(e -> seen.merge(e.kind().label(), 1, Integer::sum));
+    }
+    String found =
+        seen.isEmpty()
+            ? "it is empty"
+            : "it holds "
+                + seen.entrySet().stream()
+                    .map(e -> e.getValue() + " " + e.getKey())
+                    .collect(Collectors.joining(", "));
+    throw new ModelException(
+        files.stream().map(Path::toString).collect(Collectors.joining(", "))
+            + ": there is no pipe, duct, fitting or valve in the model ("
+            + found
+            + "). Give the model of the mechanical services.");
+  }
+
+  private static boolean canBeLagged(MepElement element) {
+    return switch (element.kind()) {
+      case PIPE_SEGMENT, PIPE_FITTING, DUCT_SEGMENT, DUCT_FITTING, VALVE, INLINE -> true;
+      case EQUIPMENT, TERMINAL, COVERING, OTHER -> false;
+    };
   }
 }

@@ -1,6 +1,8 @@
 package org.lagwright.report.cli;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.lagwright.report.app.ModelPipeline;
 import org.lagwright.report.app.Pipeline;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -19,6 +21,16 @@ public final class Main {
    */
   public Main(Pipeline pipeline, PrintWriter out, PrintWriter err, boolean terminal) {
     session = new Session(pipeline, out, err, terminal);
+  }
+
+  /** Starts the program and ends the virtual machine with its exit code. */
+  public static void main(String[] args) {
+    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    int code = new Main(new ModelPipeline(), out, err, System.console() != null).run(args);
+    out.flush();
+    err.flush();
+    System.exit(code);
   }
 
   /**
