@@ -54,11 +54,7 @@ final class QuestionBook {
 
   private static Question question(Group group, List<MepElement> elements) {
     List<MepElement> sorted =
-        elements.stream()
-            .sorted(
-                Comparator.comparingInt((MepElement e) -> e.key().model())
-                    .thenComparingLong(e -> e.key().step()))
-            .toList();
+        elements.stream().sorted(Comparator.comparing(MepElement::key)).toList();
     double lengthM = 0;
     for (MepElement element : sorted) {
       if (QuantityMeasurer.isMeasuredInMetres(element) && element.lengthM() != null) {
