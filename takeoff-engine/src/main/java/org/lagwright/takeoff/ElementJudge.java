@@ -104,10 +104,9 @@ final class ElementJudge {
   }
 
   private @Nullable String givenScope(String serviceId, @Nullable Service service) {
-    String own = settings.scope().get(serviceId);
-    return own != null || service == null
-        ? own
-        : settings.scope().get(services.temperatureRow(service).id());
+    return service == null
+        ? settings.scope().get(serviceId)
+        : services.findGiven(settings.scope(), service);
   }
 
   private Trace.Step scopeStep(ScopeFacts facts, ScopePack.Rule rule, ScopeDecision decision) {
