@@ -93,7 +93,7 @@ final class ElementJudge {
     String packScope = service == null ? Classification.UNKNOWN : service.scope();
     return new ScopeFacts(
         element.kind(),
-        element.ifcClass(),
+        described(element),
         serviceId,
         classification == null ? "no service" : classification.name(),
         given == null ? packScope : given,
@@ -101,6 +101,12 @@ final class ElementJudge {
         service == null ? "nothing tells" : service.reason(),
         location,
         hosts.getOrDefault(element.key(), "an element that is not in the files"));
+  }
+
+  /** The class, with the type where there is one: a ditch may be an IfcPipeSegment. */
+  private static String described(MepElement element) {
+    String type = element.typeName() != null ? element.typeName() : element.objectType();
+    return type == null ? element.ifcClass() : element.ifcClass() + " '" + type + "'";
   }
 
   private @Nullable String givenScope(String serviceId, @Nullable Service service) {

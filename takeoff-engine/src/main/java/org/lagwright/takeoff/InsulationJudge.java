@@ -167,6 +167,7 @@ final class InsulationJudge {
         Size.find(element).orElseThrow(),
         thickness.location(),
         material.id(),
+        material.name(),
         thickness.totalM(),
         thickness.layersInWords());
   }

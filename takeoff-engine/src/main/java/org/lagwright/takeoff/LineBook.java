@@ -63,6 +63,7 @@ final class LineBook {
         key.size().words(),
         key.location(),
         key.materialId(),
+        key.materialName(),
         key.thicknessM(),
         key.layers(),
         metres ? "m" : "pcs",

@@ -77,7 +77,7 @@ final class QuestionBook {
       case SERVICE_UNKNOWN -> serviceQuestion(judgement);
       case SCOPE_UNDECIDED -> "Is " + service + " insulated?";
       case EQUIPMENT_BY_DRAWING ->
-          "What does the drawing of this apparatus of " + service + " ask?";
+          "Apparatus on " + service + ": is it insulated on site, and how thick?";
       case SIZE_UNKNOWN -> "What size is it?";
       case LENGTH_UNKNOWN -> "How long is it?";
       case MATERIAL_LIMIT -> "Which material stands the temperature of " + service + "?";

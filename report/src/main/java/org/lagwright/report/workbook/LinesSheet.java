@@ -42,7 +42,7 @@ final class LinesSheet {
         Column.text(FORM, 12, l -> l.form().label()),
         Column.text(SIZE, 20, TakeoffLine::size),
         Column.text("Location", 11, TakeoffLine::location),
-        Column.text("Material", 24, TakeoffLine::materialId),
+        Column.text("Material", 24, TakeoffLine::materialName),
         Column.text("Build-up", 24, TakeoffLine::layers),
         Column.number("Thickness mm", 11, Look.PLAIN, l -> Words.roundedMm(l.thicknessM())),
         Column.text(UNIT, 6, TakeoffLine::unit),
