@@ -9,7 +9,6 @@ import org.lagwright.ifc.geometry.EndFinder.Found;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Point;
-import org.lagwright.ifc.schema.IfcRecord;
 
 /** Measures a mesh by its ends. */
 final class MeshMeasurer {
@@ -22,15 +21,26 @@ final class MeshMeasurer {
   /** Walls this parallel to the axis (sine) make a body cut at a slant, not a bend. */
   private static final double WALL_PARALLEL = 0.01;
 
+  /** Ends this square to the line between them are those of a straight body or a reducer. */
+  private static final double SQUARE_RAD = Math.toRadians(0.2);
+
   private final Mesh mesh;
-  private final IfcRecord record;
+  private final long step;
+  private final String what;
   private final ShapeHints hints;
+  private final How how;
   private final MeshTopology topology;
 
-  MeshMeasurer(Mesh mesh, IfcRecord record, ShapeHints hints) {
+  /**
+   * @param step the record that findings point to
+   * @param what what the faces belong to, for the evidence
+   */
+  MeshMeasurer(Mesh mesh, long step, String what, ShapeHints hints, How how) {
     this.mesh = mesh;
-    this.record = record;
+    this.step = step;
+    this.what = what;
     this.hints = hints;
+    this.how = how;
     this.topology = new MeshTopology(mesh);
   }
 
@@ -48,17 +58,16 @@ final class MeshMeasurer {
                     end.outline().at(mesh.origin().plus(end.outline().centre())).end(end.outward()))
             .flatMap(Stream::ofNullable)
             .toList();
-    return Parts.fromEnds(open, How.MESH, loops(ends), distances(), List.of());
+    return Parts.fromEnds(open, how, loops(ends), distances(), List.of());
   }
 
   private Evidence loops(List<Found> ends) {
     List<Integer> vertices = ends.stream().map(Found::vertices).distinct().toList();
-    return new Evidence(
-        record.id(), record.entityName() + " end loops", "loops of " + vertices + " vertices");
+    return new Evidence(step, what + " end loops", "loops of " + vertices + " vertices");
   }
 
   private Evidence distances() {
-    return new Evidence(record.id(), record.entityName() + " ends", mesh.faces().size() + " faces");
+    return new Evidence(step, what + " ends", mesh.faces().size() + " faces");
   }
 
   /** Ends at ports if there are more ends than ports; round ones before flat sides of the body. */
@@ -123,12 +132,13 @@ final class MeshMeasurer {
   private Prism between(Found a, Found b) {
     Vec axis = b.outline().centre().minus(a.outline().centre());
     Outline start = a.outline().at(a.outline().centre().plus(mesh.origin()));
-    return new Prism(start, axis, How.MESH, loops(List.of(a, b)), distances());
+    return new Prism(start, axis, how, loops(List.of(a, b)), distances());
   }
 
   private @Nullable Prism slanted(Found a, Found b) {
-    boolean square = a.outward().angleTo(b.outward().times(-1)) < Math.toRadians(0.5);
     Vec axis = b.outline().centre().minus(a.outline().centre()).unit();
+    boolean square =
+        a.outward().angleTo(axis.times(-1)) < SQUARE_RAD && b.outward().angleTo(axis) < SQUARE_RAD;
     if (square || axis.equals(Vec.ZERO)) {
       return null;
     }
