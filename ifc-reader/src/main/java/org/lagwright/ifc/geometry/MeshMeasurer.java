@@ -62,7 +62,7 @@ final class MeshMeasurer {
   }
 
   private Evidence loops(List<Found> ends) {
-    List<Integer> vertices = ends.stream().map(Found::vertices).distinct().toList();
+    List<Integer> vertices = ends.stream().map(end -> end.loop().size()).distinct().toList();
     return new Evidence(step, what + " end loops", "loops of " + vertices + " vertices");
   }
 
@@ -131,7 +131,10 @@ final class MeshMeasurer {
 
   private Prism between(Found a, Found b) {
     Vec axis = b.outline().centre().minus(a.outline().centre());
-    Outline start = a.outline().at(a.outline().centre().plus(mesh.origin()));
+    Vec along = axis.unit();
+    Outline square = OutlineFit.fit(a.loop().stream().map(p -> p.across(along)).toList());
+    Outline start =
+        (square == null ? a.outline() : square).at(a.outline().centre().plus(mesh.origin()));
     return new Prism(start, axis, how, loops(List.of(a, b)), distances());
   }
 
