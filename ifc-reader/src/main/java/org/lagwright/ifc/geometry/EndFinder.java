@@ -24,6 +24,9 @@ final class EndFinder {
 
   private static final double COAXIAL_SHIFT = 0.05;
 
+  /** Ends looked at, so that machines of many parts do not take long. */
+  private static final int MAX_ENDS = 64;
+
   /** Outlines at one place along an axis, such as the outside and the bore of one end. */
   private static final double SAME_PLANE_M = 1e-3;
 
@@ -115,7 +118,8 @@ final class EndFinder {
         home.add(end);
       }
     }
-    return clusters.stream().map(EndFinder::merged).toList();
+    // largest first; nothing with more ends is a pipe or a duct
+    return clusters.stream().limit(MAX_ENDS).map(EndFinder::merged).toList();
   }
 
   private static boolean coaxial(Found a, Found b) {

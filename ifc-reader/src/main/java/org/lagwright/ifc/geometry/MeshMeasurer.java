@@ -7,7 +7,9 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.EndFinder.Found;
 import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 
 /** Measures a mesh by its ends. */
@@ -58,7 +60,25 @@ final class MeshMeasurer {
                     end.outline().at(mesh.origin().plus(end.outline().centre())).end(end.outward()))
             .flatMap(Stream::ofNullable)
             .toList();
-    return Parts.fromEnds(open, how, loops(ends), distances(), List.of());
+    Shape shape = Parts.fromEnds(open, how, loops(ends), distances(), List.of());
+    return shape.form() == Form.BEND ? bend(shape) : shape;
+  }
+
+  /** With the radius of the arc between its tangents, if the body is round. */
+  private Shape bend(Shape shape) {
+    List<Vec> corners = mesh.vertices().stream().map(mesh.origin()::plus).toList();
+    BendFit.Fit fit = BendFit.of(corners, shape.ends().get(0), shape.ends().get(1));
+    if (fit == null) {
+      return shape;
+    }
+    return new Shape(
+        shape.form(),
+        shape.section(),
+        Measured.of(fit.lengthM(), how, distances()),
+        shape.angleDeg(),
+        Measured.of(fit.radiusM(), how, distances()),
+        shape.ends(),
+        List.of());
   }
 
   private Evidence loops(List<Found> ends) {

@@ -64,9 +64,10 @@ final class Solids {
         new MeshMeasurer(
                 mesh, items.get(0).record().id(), "body of " + items.size() + " items", hints, how)
             .measure();
-    // a bend keeps the radius of its own body; tangents and sleeves would falsify it
-    boolean sameBend = whole.form() == Form.BEND && largest.form() == Form.BEND;
-    return whole.form() == Form.UNKNOWN || sameBend ? Parts.withProblem(largest, note) : whole;
+    if (whole.form() == Form.BEND && largest.form() == Form.BEND) {
+      return TangentBend.of(largest, whole);
+    }
+    return whole.form() == Form.UNKNOWN ? Parts.withProblem(largest, note) : whole;
   }
 
   private static boolean isSolid(Shape shape) {

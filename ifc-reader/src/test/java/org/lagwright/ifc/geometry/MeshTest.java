@@ -132,6 +132,25 @@ class MeshTest {
   }
 
   @Test
+  void bendWithUnequalTangentsKeepsTheRadiusOfItsArc() {
+    MeshText mesh = new MeshText();
+    int[][] rings = new int[13][];
+    for (int i = 0; i < rings.length; i++) {
+      double t = Math.PI / 2 * Math.min(10, Math.max(0, i - 1)) / 10;
+      double straight = i == 0 ? -0.1 : 0;
+      double[] centre = {
+        0.15 * Math.sin(t) + straight, 0.15 * (1 - Math.cos(t)) + (i == 12 ? 0.04 : 0), 0
+      };
+      rings[i] = mesh.ring(centre, new double[] {-Math.sin(t), Math.cos(t), 0}, Z, 0.05, 20);
+    }
+    Shape shape = TinyModel.item(METRES, mesh.tube(rings).faceted(100));
+    assertThat(shape.form()).isEqualTo(Form.BEND);
+    assertThat(angleDeg(shape).value()).isCloseTo(90, within(1e-6));
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.15, within(1e-5));
+    assertThat(lengthM(shape).value()).isCloseTo(0.15 * Math.PI / 2 + 0.14, within(1e-5));
+  }
+
+  @Test
   void frustumIsAReducerAlsoWhenItIsEccentric() {
     for (double eccentricity : new double[] {0, 0.02}) {
       MeshText mesh = new MeshText();

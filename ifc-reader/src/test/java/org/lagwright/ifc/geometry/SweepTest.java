@@ -38,7 +38,7 @@ class SweepTest {
         #101=IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,#16,57.15,3.6);
         #102=IFCAXIS2PLACEMENT3D(#10,#11,#12);
         #103=IFCAXIS1PLACEMENT(#104,#12);
-        #104=IFCCARTESIANPOINT((152.5,0.,40.));
+        #104=IFCCARTESIANPOINT((152.5,77.,0.));
         """
         .formatted(angle);
   }
@@ -47,8 +47,8 @@ class SweepTest {
   void revolvedAngleIsReadInTheUnitOfTheFile() {
     Shape degrees = TinyModel.item(MM_DEG, revolved("45."));
     Shape radians = TinyModel.item(MM_RAD, revolved("0.7853981633974483"));
-    // the axis lies 152.5 aside and 40 behind: the radius is the distance to the line
-    double radiusM = Math.hypot(0.1525, 0.040);
+    // the axis is written by a point 77 further along it; what counts is the distance to the line
+    double radiusM = 0.1525;
     bend(degrees, 45, radiusM, 0.1143);
     bend(radians, 45, radiusM, 0.1143);
     assertThat(lengthM(radians).value()).isCloseTo(radiusM * Math.PI / 4, within(1e-9));
@@ -58,7 +58,38 @@ class SweepTest {
   @Test
   void revolvedTheOtherWayRoundIsTheSameBendMirrored() {
     Shape shape = TinyModel.item(MM_DEG, revolved("-45."));
-    bend(shape, 45, Math.hypot(0.1525, 0.040), 0.1143);
+    bend(shape, 45, 0.1525, 0.1143);
+  }
+
+  @Test
+  void bendWithTangentsKeepsItsRadiusAndCountsThemAsLength() {
+    Shape shape =
+        TinyModel.measure(
+            TinyModel.body(
+                TinyModel.AT_ORIGIN,
+                "#100,#110,#120",
+                revolved("90.")
+                    + """
+                    #110=IFCEXTRUDEDAREASOLID(#111,#102,#130,30.);
+                    #111=IFCCIRCLEPROFILEDEF(.AREA.,$,$,57.15);
+                    #120=IFCEXTRUDEDAREASOLID(#111,#121,#13,20.);
+                    #121=IFCAXIS2PLACEMENT3D(#122,#12,#11);
+                    #122=IFCCARTESIANPOINT((152.5,152.5,0.));
+                    #130=IFCDIRECTION((0.,0.,-1.));
+                    """),
+            MM_DEG,
+            ShapeHints.NONE);
+    assertThat(shape.form()).isEqualTo(Form.BEND);
+    assertThat(angleDeg(shape).value()).isCloseTo(90, within(1e-9));
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.1525, within(1e-9));
+    assertThat(lengthM(shape).value()).isCloseTo(0.1525 * Math.PI / 2 + 0.05, within(1e-6));
+    assertThat(shape.ends())
+        .anySatisfy(e -> near(e, new Point(-0.03, 0, 0)))
+        .anySatisfy(e -> near(e, new Point(0.1525, 0.1725, 0)));
+  }
+
+  private static void near(ShapeEnd end, Point expected) {
+    assertThat(end.centreM().distanceM(expected)).isCloseTo(0, within(1e-6));
   }
 
   @Test

@@ -22,7 +22,6 @@ final class TinyModel {
   private static final String COMMON =
       """
       #1=IFCPIPESEGMENT('0123456789012345678901',$,$,$,$,#2,#3,$,$);
-      #3=IFCPRODUCTDEFINITIONSHAPE($,$,(#4));
       #10=IFCCARTESIANPOINT((0.,0.,0.));
       #11=IFCDIRECTION((1.,0.,0.));
       #12=IFCDIRECTION((0.,1.,0.));
@@ -49,7 +48,10 @@ final class TinyModel {
 
   /** The product with its placement and the items of its body. */
   static IfcFile body(String placement, String items, String records) {
-    String body = "#4=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(" + items + "));\n";
+    String body =
+        "#3=IFCPRODUCTDEFINITIONSHAPE($,$,(#4));\n#4=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',("
+            + items
+            + "));\n";
     return file(COMMON + placement + body + records);
   }
 
