@@ -65,7 +65,8 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
 
   /** True if it can be the section of something. */
   boolean isUsable() {
-    return centre.isFinite() && u.isFinite() && v.isFinite() && !u.isTiny() && !v.isTiny();
+    boolean finite = Double.isFinite(u.norm()) && Double.isFinite(v.norm());
+    return centre.isFinite() && finite && !u.isTiny() && !v.isTiny();
   }
 
   /** True if the section is a circle although the outline may have been a squeezed one. */
