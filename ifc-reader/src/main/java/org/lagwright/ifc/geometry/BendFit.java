@@ -17,6 +17,9 @@ final class BendFit {
   /** Radii tried in a row, before the best one is narrowed down. */
   private static final int STEPS = 100;
 
+  /** Corners may lie this much further out than the ends: coarse arcs, flanges. */
+  private static final double OUTSIDE = 1.1;
+
   /** A bend radius and the length with tangents, metres. */
   record Fit(double radiusM, double lengthM) {}
 
@@ -52,6 +55,24 @@ final class BendFit {
       return null;
     }
     return new BendFit(corners, a, b, a.section().largestSideM() / 2).best();
+  }
+
+  /**
+   * True if nearly all corners lie within the ends' width of the centre line through both ends; so
+   * a square or mitred elbow, or a body that only looks like a bend, does not pass.
+   *
+   * @param half half the width of the ends in the plane of the bend
+   */
+  static boolean followsArc(List<Vec> corners, ShapeEnd a, ShapeEnd b, double half) {
+    BendFit fit = new BendFit(corners, a, b, half);
+    double radius = Math.min(fit.legA, fit.legB) / Math.tan(fit.turn / 2);
+    Vec normal = fit.toA.cross(fit.toB).unit();
+    long outside =
+        corners.stream()
+            .map(p -> fit.corner.plus(p.minus(fit.corner).across(normal)))
+            .filter(p -> fit.fromAxis(p, radius) > half * OUTSIDE + Mesh.WELD_M)
+            .count();
+    return outside <= corners.size() / 20;
   }
 
   private @Nullable Fit best() {

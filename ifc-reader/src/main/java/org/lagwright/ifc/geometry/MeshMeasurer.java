@@ -61,24 +61,37 @@ final class MeshMeasurer {
             .flatMap(Stream::ofNullable)
             .toList();
     Shape shape = Parts.fromEnds(open, how, loops(ends), distances(), List.of());
-    return shape.form() == Form.BEND ? bend(shape) : shape;
+    return shape.form() == Form.BEND ? bend(shape, ends.get(0)) : shape;
   }
 
-  /** With the radius of the arc between its tangents, if the body is round. */
-  private Shape bend(Shape shape) {
+  /** With the radius of the arc between its tangents if round; without one if it is no arc. */
+  private Shape bend(Shape shape, Found end) {
     List<Vec> corners = mesh.vertices().stream().map(mesh.origin()::plus).toList();
-    BendFit.Fit fit = BendFit.of(corners, shape.ends().get(0), shape.ends().get(1));
-    if (fit == null) {
+    ShapeEnd a = shape.ends().get(0);
+    ShapeEnd b = shape.ends().get(1);
+    BendFit.Fit fit = BendFit.of(corners, a, b);
+    if (fit != null) {
+      return withArc(shape, fit.lengthM(), fit.radiusM(), List.of());
+    }
+    Vec across = a.out().cross(b.out()).cross(a.out()).unit();
+    double half = Math.abs(end.outline().u().dot(across)) + Math.abs(end.outline().v().dot(across));
+    if (shape.bendRadiusM() == null || BendFit.followsArc(corners, a, b, half)) {
       return shape;
     }
+    List<String> problems = new ArrayList<>(shape.problems());
+    problems.add("body does not follow an arc between its ends, its radius is not known");
+    return withArc(shape, Double.NaN, Double.NaN, problems);
+  }
+
+  private Shape withArc(Shape bend, double lengthM, double radiusM, List<String> problems) {
     return new Shape(
-        shape.form(),
-        shape.section(),
-        Measured.of(fit.lengthM(), how, distances()),
-        shape.angleDeg(),
-        Measured.of(fit.radiusM(), how, distances()),
-        shape.ends(),
-        List.of());
+        bend.form(),
+        bend.section(),
+        Double.isNaN(lengthM) ? null : Measured.of(lengthM, how, distances()),
+        bend.angleDeg(),
+        Double.isNaN(radiusM) ? null : Measured.of(radiusM, how, distances()),
+        bend.ends(),
+        problems);
   }
 
   private Evidence loops(List<Found> ends) {
@@ -167,13 +180,18 @@ final class MeshMeasurer {
     }
     for (int face = 0; face < mesh.faces().size(); face++) {
       Vec normal = topology.normal(face);
-      boolean atEnd =
-          normal.cross(a.outward()).norm() < WALL_PARALLEL
-              || normal.cross(b.outward()).norm() < WALL_PARALLEL;
+      boolean atEnd = liesIn(a, face, normal) || liesIn(b, face, normal);
       if (!atEnd && Math.abs(normal.dot(axis)) > WALL_PARALLEL) {
         return null;
       }
     }
     return between(a, b);
+  }
+
+  private boolean liesIn(Found end, int face, Vec normal) {
+    Vec corner = mesh.vertices().get(mesh.faces().get(face).loops().get(0)[0]);
+    double off = corner.minus(end.outline().centre()).dot(end.outward());
+    return normal.cross(end.outward()).norm() < WALL_PARALLEL
+        && Math.abs(off) < WALL_PARALLEL * end.outline().largestHalfM();
   }
 }

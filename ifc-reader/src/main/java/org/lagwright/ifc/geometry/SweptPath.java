@@ -18,6 +18,9 @@ final class SweptPath {
   /** A corner between two straight legs up to which a row of legs stands for an arc. */
   private static final double SMOOTH_RAD = Math.toRadians(31);
 
+  /** A corner that turns more leads back into the pipe. */
+  private static final double BACK_RAD = Math.toRadians(175);
+
   /** Relative difference of the radii of arcs that make one bend. */
   private static final double SAME_RADIUS = 1e-3;
 
@@ -124,8 +127,8 @@ final class SweptPath {
       Vec out = path.legs().get(i).startTangent();
       double angle = in.angleTo(out);
       if (angle > STRAIGHT_RAD) {
-        Vec axis = in.cross(out).unit();
-        corners.add(axis.times(angle));
+        Vec axis = in.cross(out);
+        corners.add((axis.isTiny() ? in.anyNormal() : axis.unit()).times(angle));
       }
     }
     return corners;
@@ -145,9 +148,12 @@ final class SweptPath {
                     && Math.abs(arc.radiusM() - first.radiusM()) < SAME_RADIUS * first.radiusM());
   }
 
-  /** One corner, or many small ones the same way round. */
+  /** One corner that does not turn back, or many small ones the same way round. */
   private static boolean isOneTurn(List<Vec> corners) {
     Vec first = corners.get(0).unit();
+    if (angle(corners.get(0)) > BACK_RAD) {
+      return false;
+    }
     return corners.stream()
         .allMatch(
             c ->

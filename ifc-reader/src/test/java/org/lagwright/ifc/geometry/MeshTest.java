@@ -210,6 +210,27 @@ class MeshTest {
   }
 
   @Test
+  void mitredRectangularElbowIsABendWithoutARadius() {
+    MeshText mesh = new MeshText();
+    mesh.tube(
+        mesh.rectangle(new double[] {0, 0, 0}, new double[] {0, 0.1, 0}, new double[] {0, 0, 0.05}),
+        mesh.rectangle(
+            new double[] {0.5, 0, 0}, new double[] {-0.1, 0.1, 0}, new double[] {0, 0, 0.05}),
+        mesh.rectangle(
+            new double[] {0.5, 0.5, 0}, new double[] {-0.1, 0, 0}, new double[] {0, 0, 0.05}));
+    Shape shape =
+        TinyModel.item(
+            METRES,
+            new ShapeHints(List.of(new Point(0, 0, 0), new Point(0.5, 0.5, 0)), null, false),
+            mesh.triangulated(100));
+    assertThat(shape.form()).isEqualTo(Form.BEND);
+    assertThat(angleDeg(shape).value()).isCloseTo(90, within(1e-6));
+    assertThat(shape.bendRadiusM()).isNull();
+    assertThat(shape.problems())
+        .containsExactly("body does not follow an arc between its ends, its radius is not known");
+  }
+
+  @Test
   void domedCapHasOneEnd() {
     MeshText mesh = new MeshText();
     int[] rim = mesh.ring(new double[] {0, 0, 0}, X, Y, 0.03, 24);
