@@ -85,4 +85,22 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule theReadersPackagesFormNoCycle =
       slices().matching("org.lagwright.ifc.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule outputsKnowNeitherTheUseCaseNorTheCommandLine =
+      noClasses()
+          .that()
+          .resideInAnyPackage("org.lagwright.report.workbook..", "org.lagwright.report.json..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.lagwright.report.app..", "org.lagwright.report.cli..");
+
+  @ArchTest
+  static final ArchRule theUseCaseDoesNotKnowTheCommandLine =
+      noClasses()
+          .that()
+          .resideInAPackage("org.lagwright.report.app..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.lagwright.report.cli..");
 }

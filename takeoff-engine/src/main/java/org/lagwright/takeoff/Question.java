@@ -4,8 +4,8 @@ import java.util.List;
 import org.lagwright.ifc.model.ElementKey;
 
 /**
- * Something the user has to decide before it can be priced: elements in scope {@code ask}, grouped
- * by cause, kind, form and size.
+ * Something to be settled before it can be priced: elements left out, whether in scope {@code ask}
+ * or in scope without a size, length or thickness, grouped by cause, kind, form and size.
  *
  * @param code code of the finding these elements carry
  * @param question what is asked, in one sentence

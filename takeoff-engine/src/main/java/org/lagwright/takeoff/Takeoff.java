@@ -3,6 +3,7 @@ package org.lagwright.takeoff;
 import java.util.List;
 import java.util.Optional;
 import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.settings.Settings;
@@ -36,6 +37,18 @@ public record Takeoff(
     lines = List.copyOf(lines);
     questions = List.copyOf(questions);
     findings = List.copyOf(findings);
+  }
+
+  /**
+   * Takes off the insulation of all models together.
+   *
+   * @param models files as read; no two elements may share a key
+   * @param settings what the user chose, from {@code SettingsReader}
+   * @throws org.lagwright.takeoff.pack.PackException if the settings name a material or an energy
+   *     rule that no pack has
+   */
+  public static Takeoff of(List<MepModel> models, Settings settings) {
+    return new TakeoffRun(List.copyOf(models), settings).run();
   }
 
   /** The first element with this GlobalId. */

@@ -12,6 +12,10 @@ public enum TakeoffFinding implements FindingCode {
       Severity.WARNING,
       "Votes contradict: {0} against {1}. The colder reading is used for condensation. Ask the"
           + " designer which is right."),
+  SCOPE_UNDECIDED(
+      Severity.WARNING,
+      "{0}. In the settings, map its name to a service under 'services', or set 'in' or 'out' for"
+          + " {1} under 'scope'."),
   SIZE_UNKNOWN(
       Severity.WARNING,
       "No size could be measured or read, so no thickness can be chosen. Ask the designer for the"
@@ -20,14 +24,15 @@ public enum TakeoffFinding implements FindingCode {
       Severity.WARNING, "No length could be measured or read. Measure it on the drawing."),
   EQUIPMENT_BY_DRAWING(
       Severity.INFO,
-      "Insulation of apparatus is not measured from the model. Take {0} off its drawing."),
+      "Insulation of apparatus is not measured from the model. Take this one, on {0}, off its"
+          + " drawing."),
   NO_STOCK_THICKNESS(
       Severity.ERROR,
-      "{0} mm are needed, which no stock build-up of {1} reaches. Choose another material in the"
-          + " settings."),
+      "{0} of insulation needed, which no stock build-up of {1} reaches. Choose another material in"
+          + " the settings."),
   MATERIAL_LIMIT(
       Severity.ERROR,
-      "{0} degC is outside the service range of {1} ({2}). Choose another material in the"
+      "{0} lies outside the service range of {1} ({2}). Choose another material in the"
           + " settings."),
   ALREADY_INSULATED(
       Severity.INFO,
@@ -35,8 +40,8 @@ public enum TakeoffFinding implements FindingCode {
           + " check before ordering."),
   NO_DEMAND(
       Severity.WARNING,
-      "No demand applies to {0} at {1} degC. Decide whether it is insulated, and set a thickness or"
-          + " 'out' in the settings.");
+      "No demand applies to {0} ({1}). Choose an energy rule, or set a thickness or 'out' for {2} in"
+          + " the settings.");
 
   private final Severity severity;
   private final String template;

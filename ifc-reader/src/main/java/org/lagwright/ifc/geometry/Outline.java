@@ -15,6 +15,9 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
   /** Relative difference of the half axes up to which an outline is a circle. */
   private static final double ROUND = 2e-3;
 
+  /** Difference in the sines of the slopes up to which two sides are equally level: 3 degrees. */
+  private static final double EQUALLY_LEVEL = 0.05;
+
   enum Kind {
     ROUND,
     RECTANGULAR,
@@ -84,14 +87,18 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
     return Math.max(u.norm(), v.norm());
   }
 
-  /** The section; of rectangles and ovals the side that lies more level is the width. */
+  /**
+   * The section; of rectangles and ovals the side that lies more level is the width. In a riser
+   * both lie level, and the longer one is.
+   */
   Section section() {
     if (isRound()) {
       return new Section.Round(2 * radiusM());
     }
-    boolean uIsLevel = Math.abs(u.unit().z()) <= Math.abs(v.unit().z());
-    double width = 2 * (uIsLevel ? u : v).norm();
-    double height = 2 * (uIsLevel ? v : u).norm();
+    double tilt = Math.abs(u.unit().z()) - Math.abs(v.unit().z());
+    boolean uIsWidth = Math.abs(tilt) < EQUALLY_LEVEL ? u.norm() >= v.norm() : tilt < 0;
+    double width = 2 * (uIsWidth ? u : v).norm();
+    double height = 2 * (uIsWidth ? v : u).norm();
     return kind == Kind.RECTANGULAR
         ? new Section.Rectangular(width, height)
         : new Section.Oval(width, height);

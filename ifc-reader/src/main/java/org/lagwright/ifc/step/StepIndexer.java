@@ -114,7 +114,10 @@ final class StepIndexer {
   private void instance(ByteBuffer window, int at, int end, long here) {
     int i = at + 1;
     long id = 0;
-    while (i < end && window.get(i) >= '0' && window.get(i) <= '9' && id < Long.MAX_VALUE / 20) {
+    while (i < end
+        && window.get(i) >= '0'
+        && window.get(i) <= '9'
+        && id < Long.MAX_VALUE / 10 - 1) {
       id = id * 10 + (window.get(i) - '0');
       i++;
     }

@@ -72,11 +72,18 @@ final class StepScanner {
     return (word - LOW) & ~word & HIGH;
   }
 
-  /** Position behind the closing quote; two quotes in a row are one inside the string. */
+  /**
+   * Position behind the closing quote. Two quotes in a row are one inside the string, and so is a
+   * quote that {@code \\S\\} escapes, unless what follows shows that the string ends there.
+   */
   static int endOfString(ByteBuffer bytes, int openingQuote, int limit) {
     int i = openingQuote + 1;
     while (i < limit) {
       if (bytes.get(i) == '\'') {
+        if (isEscapedQuote(bytes, openingQuote, i, limit)) {
+          i++;
+          continue;
+        }
         if (i + 1 < limit && bytes.get(i + 1) == '\'') {
           i++;
         } else {
@@ -86,6 +93,20 @@ final class StepScanner {
       i++;
     }
     return -1;
+  }
+
+  private static boolean isEscapedQuote(ByteBuffer bytes, int openingQuote, int quote, int limit) {
+    boolean escaped =
+        quote - 3 > openingQuote
+            && bytes.get(quote - 1) == '\\'
+            && bytes.get(quote - 2) == 'S'
+            && bytes.get(quote - 3) == '\\'
+            && bytes.get(quote - 4) != '\\';
+    if (!escaped) {
+      return false;
+    }
+    int next = skipSpace(bytes, quote + 1, limit);
+    return next >= limit || (bytes.get(next) != ',' && bytes.get(next) != ')');
   }
 
   /** Position behind the closing mark of a comment. */

@@ -5,6 +5,8 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Decodes strings of exchange files: doubled quotes, {@code \X\}, {@code \X2\}, {@code \X4\},
@@ -18,6 +20,9 @@ final class StepText {
   private final StringBuilder out;
   private Charset codePage = StandardCharsets.ISO_8859_1;
   private int at;
+
+  /** True once several characters were escaped together, so escapes stand for characters. */
+  private boolean escapesWholeText;
 
   private StepText(String raw) {
     this.raw = raw;
@@ -35,14 +40,19 @@ final class StepText {
 
   /** UTF-8 where the bytes are that, else Windows-1252, which contains Latin-1's letters. */
   private static String chars(byte[] bytes) {
+    return utf8(bytes).orElseGet(() -> new String(bytes, Charset.forName("windows-1252")));
+  }
+
+  private static Optional<String> utf8(byte[] bytes) {
     try {
-      return StandardCharsets.UTF_8
-          .newDecoder()
-          .onMalformedInput(CodingErrorAction.REPORT)
-          .decode(ByteBuffer.wrap(bytes))
-          .toString();
+      return Optional.of(
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .onMalformedInput(CodingErrorAction.REPORT)
+              .decode(ByteBuffer.wrap(bytes))
+              .toString());
     } catch (CharacterCodingException e) {
-      return new String(bytes, Charset.forName("windows-1252"));
+      return Optional.empty();
     }
   }
 
@@ -57,7 +67,18 @@ final class StepText {
         at++;
       }
     }
-    return out.toString();
+    return escapesWholeText ? out.toString() : repaired(out.toString());
+  }
+
+  /**
+   * Some exporters escape each byte of UTF-8 as if it were a character; then the bytes are read.
+   */
+  private static String repaired(String text) {
+    boolean onlyBytes = text.chars().allMatch(c -> c < 0x100);
+    boolean beyondAscii = text.chars().anyMatch(c -> c >= 0x80);
+    return onlyBytes && beyondAscii
+        ? utf8(text.getBytes(StandardCharsets.ISO_8859_1)).orElse(text)
+        : text;
   }
 
   /** Reads one escape sequence; false, and nothing consumed, if there is none. */
@@ -92,7 +113,7 @@ final class StepText {
       bytes[count++] = (byte) hex(at + 3, 2);
       at += 5;
     }
-    byte[] run = java.util.Arrays.copyOf(bytes, count);
+    byte[] run = Arrays.copyOf(bytes, count);
     out.append(count > 1 ? chars(run) : new String(run, StandardCharsets.ISO_8859_1));
     return count > 0;
   }
@@ -115,6 +136,7 @@ final class StepText {
       return false;
     }
     at = closed ? i + 4 : i;
+    escapesWholeText |= out.length() - start > 1;
     return true;
   }
 

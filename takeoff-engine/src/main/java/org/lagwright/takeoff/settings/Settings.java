@@ -5,7 +5,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Everything a user can choose, defaults filled in.
+ * Everything a user can choose, defaults filled in. Read with {@link SettingsReader}.
  *
  * @param project name shown on the outputs
  * @param air air by location class ({@code indoor}, {@code unheated}, {@code outdoor}, {@code
@@ -33,6 +33,9 @@ public record Settings(
     Map<String, String> scope,
     Map<String, Double> thicknessesM) {
 
+  static final double LARGEST_MARGIN_K = 20;
+  static final double LOWEST_EMISSIVITY = 0.01;
+
   public Settings {
     air = Map.copyOf(air);
     places = List.copyOf(places);
@@ -41,16 +44,31 @@ public record Settings(
     temperaturesC = Map.copyOf(temperaturesC);
     scope = Map.copyOf(scope);
     thicknessesM = Map.copyOf(thicknessesM);
+    requireBetween("condensationMarginK", condensationMarginK, 0, LARGEST_MARGIN_K);
+    requireBetween("surfaceEmissivity", surfaceEmissivity, LOWEST_EMISSIVITY, 1);
   }
 
   /**
    * Air around the insulation.
    *
    * @param temperatureC dry-bulb temperature for condensation, degC
-   * @param relativeHumidityPct relative humidity, 0 to 100
+   * @param relativeHumidityPct relative humidity, 1 to 100
    * @param source where the figures come from
    */
-  public record Air(double temperatureC, double relativeHumidityPct, String source) {}
+  public record Air(double temperatureC, double relativeHumidityPct, String source) {
+    public Air {
+      requireTemperature(temperatureC);
+      requireHumidity(relativeHumidityPct);
+    }
+
+    static void requireTemperature(double temperatureC) {
+      requireBetween("temperatureC", temperatureC, -60, 80);
+    }
+
+    static void requireHumidity(double relativeHumidityPct) {
+      requireBetween("relativeHumidityPct", relativeHumidityPct, 1, 100);
+    }
+  }
 
   /**
    * A name that means a location class.
@@ -58,7 +76,12 @@ public record Settings(
    * @param contains text looked for in storey, space and system names, any case
    * @param location location class
    */
-  public record PlaceRule(String contains, String location) {}
+  public record PlaceRule(String contains, String location) {
+    public PlaceRule {
+      requireText("contains", contains);
+      requireText("location", location);
+    }
+  }
 
   /**
    * A name that means a service.
@@ -67,5 +90,26 @@ public record Settings(
    * @param in {@code system}, {@code name} or {@code type}; null for all of them
    * @param service service id
    */
-  public record ServiceRule(String contains, @Nullable String in, String service) {}
+  public record ServiceRule(String contains, @Nullable String in, String service) {
+    public ServiceRule {
+      requireText("contains", contains);
+      requireText("service", service);
+      if (in != null && !List.of("system", "name", "type").contains(in)) {
+        throw new IllegalArgumentException("in '" + in + "' is none of system, name, type.");
+      }
+    }
+  }
+
+  private static void requireBetween(String key, double value, double least, double most) {
+    if (!(value >= least && value <= most)) {
+      throw new IllegalArgumentException(
+          key + " must lie between " + least + " and " + most + ", was " + value + ".");
+    }
+  }
+
+  private static void requireText(String key, @Nullable String text) {
+    if (text == null || text.isBlank()) {
+      throw new IllegalArgumentException(key + " is missing.");
+    }
+  }
 }

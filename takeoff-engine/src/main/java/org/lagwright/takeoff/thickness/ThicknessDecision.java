@@ -8,8 +8,9 @@ import org.jspecify.annotations.Nullable;
  * All demands on one element and what is bought to meet them.
  *
  * @param demands every demand, in the order of {@link Demand.Kind}
- * @param governing the largest one; null where no demand applies
- * @param requiredM thickness the governing demand needs, metres
+ * @param governing the largest one above 0; null where no demand needs insulation
+ * @param requiredM thickness the governing demand needs, metres; 0 where there is none, positive
+ *     infinity where no thickness meets it
  * @param layers stock layers from the inside out; empty where nothing is needed or nothing fits
  * @param location location class of the air around it: {@code indoor}
  */

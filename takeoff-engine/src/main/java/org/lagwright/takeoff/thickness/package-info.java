@@ -3,7 +3,7 @@
  *
  * <p>Knows: sections, temperatures, air, materials, rules. Must not know: IFC, names of services.
  *
- * <p>Start reading at {@link org.lagwright.takeoff.thickness.ThicknessDecision}.
+ * <p>Start reading at {@link org.lagwright.takeoff.thickness.ThicknessChooser}.
  */
 @NullMarked
 package org.lagwright.takeoff.thickness;

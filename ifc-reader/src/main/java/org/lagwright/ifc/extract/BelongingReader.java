@@ -1,0 +1,142 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/** What an element belongs to or consists of by name: systems, materials, presentation layers. */
+final class BelongingReader {
+
+  private static final int DEEPEST_MATERIAL = 5;
+
+  private static final List<String> MATERIAL_PARTS =
+      List.of(
+          "Material",
+          "Materials",
+          "MaterialLayers",
+          "MaterialProfiles",
+          "MaterialConstituents",
+          "ForLayerSet",
+          "ForProfileSet");
+
+  private final IfcFile file;
+  private final Relations relations;
+  private final Map<Long, Optional<MepSystem>> systems = new LinkedHashMap<>();
+  private final Map<Long, List<String>> materialNames = new HashMap<>();
+
+  BelongingReader(IfcFile file, Relations relations) {
+    this.file = file;
+    this.relations = relations;
+  }
+
+  /** Systems and other groups with a name; groups of groups count, as circuits lie in systems. */
+  List<MepSystem> systemsOf(long element) {
+    Set<Long> groups = new LinkedHashSet<>();
+    collectGroups(element, groups);
+    List<MepSystem> found = new ArrayList<>();
+    for (long group : groups) {
+      systems.computeIfAbsent(group, id -> system(file.find(id))).ifPresent(found::add);
+    }
+    return found;
+  }
+
+  private void collectGroups(long member, Set<Long> groups) {
+    if (groups.size() < file.step().limits().maxReferenceDepth()) {
+      for (long group : relations.groupsOf(member)) {
+        if (groups.add(group)) {
+          collectGroups(group, groups);
+        }
+      }
+    }
+  }
+
+  private static Optional<MepSystem> system(@Nullable IfcRecord group) {
+    if (group == null || !group.is("IfcSystem") || group.is("IfcStructuralAnalysisModel")) {
+      return Optional.empty();
+    }
+    String name = group.text("Name");
+    String globalId = group.text("GlobalId");
+    String predefined = group.enumeration("PredefinedType");
+    if (predefined == null) {
+      // one re-export wrote the enumeration as a string
+      predefined = group.text("PredefinedType");
+    }
+    return Optional.of(
+        new MepSystem(
+            group.id(),
+            globalId == null ? "" : globalId,
+            name == null ? "" : name,
+            group.text("LongName"),
+            group.text("ObjectType"),
+            predefined));
+  }
+
+  /** Every system that was asked about. */
+  List<MepSystem> systemsSeen() {
+    return systems.values().stream().flatMap(Optional::stream).toList();
+  }
+
+  /** Names of the materials of an element; of its type if it has none of its own. */
+  List<String> materialsOf(long element) {
+    Set<Long> own = relations.materialsOf(element);
+    Set<Long> ids = own.isEmpty() ? relations.materialsOf(relations.typeOf(element)) : own;
+    Set<String> names = new LinkedHashSet<>();
+    for (long id : ids) {
+      names.addAll(materialNames.computeIfAbsent(id, this::namesIn));
+    }
+    return List.copyOf(names);
+  }
+
+  private List<String> namesIn(long material) {
+    Set<String> names = new LinkedHashSet<>();
+    collectMaterials(file.find(material), 0, names);
+    return List.copyOf(names);
+  }
+
+  private static void collectMaterials(@Nullable IfcRecord at, int depth, Set<String> names) {
+    if (at == null || depth > DEEPEST_MATERIAL) {
+      return;
+    }
+    if (at.is("IfcMaterial")) {
+      String name = at.text("Name");
+      if (name != null && !name.isBlank()) {
+        names.add(name);
+      }
+      return;
+    }
+    for (String part : MATERIAL_PARTS) {
+      at.refs(part).forEach(r -> collectMaterials(r, depth + 1, names));
+    }
+  }
+
+  /** Presentation layers of the representations of an element and of their items. */
+  List<String> layersOf(IfcRecord element) {
+    Set<String> layers = new LinkedHashSet<>();
+    IfcRecord shape = element.ref("Representation");
+    if (shape != null) {
+      for (IfcRecord representation : shape.refs("Representations")) {
+        addLayer(representation.id(), layers);
+        for (long item : representation.refIds("Items")) {
+          addLayer(item, layers);
+        }
+      }
+    }
+    return List.copyOf(layers);
+  }
+
+  private void addLayer(long item, Set<String> layers) {
+    String layer = relations.layerOf(item);
+    if (layer != null) {
+      layers.add(layer);
+    }
+  }
+}

@@ -1,0 +1,80 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.model.Section;
+
+/** One element while it is being worked out: what was read, and what has been decided so far. */
+final class Draft {
+
+  final ElementKey key;
+  final String globalId;
+  final String ifcClass;
+  final Names names;
+  final List<Property> properties;
+  final List<Port> ports;
+  final Shape shape;
+  final boolean generalSegment;
+
+  @Nullable Kind kind;
+  Form form;
+  @Nullable Measured<Section> section;
+  List<Section> ends = List.of();
+  @Nullable String nominalSize;
+  @Nullable Measured<Double> lengthM;
+  @Nullable Measured<Double> angleDeg;
+  @Nullable Measured<Double> bendRadiusM;
+  private final List<Finding> findings = new ArrayList<>();
+
+  Draft(
+      ElementKey key,
+      String globalId,
+      String ifcClass,
+      Names names,
+      List<Property> properties,
+      List<Port> ports,
+      Shape shape,
+      KindReader.Reading reading,
+      boolean generalSegment) {
+    this.key = key;
+    this.globalId = globalId;
+    this.ifcClass = ifcClass;
+    this.names = names;
+    this.properties = properties;
+    this.ports = ports;
+    this.shape = shape;
+    this.kind = reading.kind();
+    this.form = reading.form();
+    this.generalSegment = generalSegment;
+  }
+
+  boolean isSegment() {
+    return kind == null ? generalSegment : kind.isSegment();
+  }
+
+  /** True for what is lagged in the line: fittings, valves, inline items. */
+  boolean isLaggedItem() {
+    return kind == null
+        ? !generalSegment
+        : kind.isFitting() || kind == Kind.VALVE || kind == Kind.INLINE;
+  }
+
+  void note(ReadFinding code, Effect effect, String... values) {
+    findings.add(Finding.about(key, code, effect, values));
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+}

@@ -1,0 +1,298 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * Form, sizes, angle and radius of fittings, valves and inline items. Works after the segments,
+ * whose sizes it takes over where a body is wider than the pipe it sits in.
+ */
+final class FittingMeasurer {
+
+  private final Neighbours neighbours;
+  private final Placeholders placeholders;
+  private final double lengthUnitM;
+
+  FittingMeasurer(Neighbours neighbours, Placeholders placeholders, double lengthUnitM) {
+    this.neighbours = neighbours;
+    this.placeholders = placeholders;
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  void measure(Draft draft) {
+    List<Neighbours.Found> next =
+        draft.ports.stream().flatMap(p -> neighbours.behind(draft, p).stream()).toList();
+    draft.form = form(draft, next);
+    size(draft, next);
+    draft.lengthM = length(draft);
+    if (draft.form == Form.BEND) {
+      bend(draft);
+    }
+    if (draft.section == null) {
+      draft.note(
+          ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED,
+          Effect.NONE,
+          draft.shape.problems().isEmpty()
+              ? "The body gives no size"
+              : String.join("; ", draft.shape.problems()));
+    }
+  }
+
+  private static Form form(Draft draft, List<Neighbours.Found> next) {
+    Form shape = draft.shape.form();
+    if (draft.form == Form.REDUCER || draft.form == Form.TRANSITION) {
+      return reducerOrTransition(draft, next);
+    }
+    if (draft.form != Form.UNKNOWN) {
+      return draft.form;
+    }
+    if (shape != Form.UNKNOWN && shape != Form.STRAIGHT) {
+      return shape;
+    }
+    return switch (draft.ports.size()) {
+      case 1 -> Form.CAP;
+      case 2 -> twoPorts(draft, next, shape);
+      case 3 -> Form.TEE;
+      case 4 -> Form.CROSS;
+      default -> shape == Form.STRAIGHT ? Form.COUPLING : Form.UNKNOWN;
+    };
+  }
+
+  private static Form twoPorts(Draft draft, List<Neighbours.Found> next, Form shape) {
+    if (next.size() == 2 && !Sizes.sameSection(next.get(0).section(), next.get(1).section())) {
+      return Form.REDUCER;
+    }
+    Optional<Double> turn = turnDeg(draft);
+    if (turn.isPresent()) {
+      return turn.get() > 1 ? Form.BEND : Form.COUPLING;
+    }
+    return shape == Form.STRAIGHT ? Form.COUPLING : Form.UNKNOWN;
+  }
+
+  /** A transition changes the shape of the section, a reducer only its size. */
+  private static Form reducerOrTransition(Draft draft, List<Neighbours.Found> next) {
+    List<Section> ends =
+        draft.shape.ends().size() == 2
+            ? draft.shape.ends().stream().map(ShapeEnd::section).toList()
+            : next.stream().map(Neighbours.Found::section).toList();
+    if (ends.size() != 2) {
+      return draft.form;
+    }
+    return ends.get(0).getClass() == ends.get(1).getClass() ? Form.REDUCER : Form.TRANSITION;
+  }
+
+  private void size(Draft draft, List<Neighbours.Found> next) {
+    Options<Section> options = new Options<>(Sizes::sameSection);
+    Measured<Section> drawn = draft.shape.section();
+    boolean bodyIsTheSize =
+        switch (draft.form) {
+          case BEND, TEE, LATERAL, CROSS, WYE, REDUCER, TRANSITION, OFFSET -> true;
+          default -> false;
+        };
+    boolean allKnown = next.size() == draft.ports.size();
+    boolean drawnFirst = bodyIsTheSize && drawn != null && (drawn.how() == How.SOLID || !allKnown);
+    if (drawnFirst) {
+      options.addAll(drawn);
+    }
+    next.stream()
+        .max(Comparator.comparingDouble(n -> n.section().largestSideM()))
+        .ifPresent(n -> options.add(n.section(), How.NEIGHBOUR, n.evidence()));
+    if (!drawnFirst && drawn != null) {
+      if (bodyIsTheSize || next.isEmpty()) {
+        options.addAll(drawn);
+      } else {
+        options.rule(drawn.value(), drawn.how(), drawn.evidence(), "body, not the pipe in it");
+      }
+    }
+    texts(draft, options);
+    draft.section = Sizes.withoutNoise(options.choose());
+    draft.ends = ends(draft, next).stream().map(Sizes::withoutNoise).toList();
+    nominal(draft);
+  }
+
+  private static void texts(Draft draft, Options<Section> options) {
+    for (String text : draft.names.ofType()) {
+      Evidence evidence = new Evidence(draft.key.step(), "name", text);
+      if (draft.kind == Kind.DUCT_FITTING) {
+        Sizes.sides(text).ifPresent(s -> options.add(s, How.TEXT, evidence));
+        Sizes.diameter(text).ifPresent(s -> options.add(s, How.TEXT, evidence));
+      } else {
+        Sizes.dn(text)
+            .flatMap(PipeSizes::forNominal)
+            .ifPresent(
+                s -> options.add(new Section.Round(s.outsideDiameterM()), How.TEXT, evidence));
+      }
+    }
+  }
+
+  private static void nominal(Draft draft) {
+    if (draft.kind == Kind.DUCT_FITTING || draft.section == null) {
+      return;
+    }
+    Section section = draft.section.value();
+    draft.names.ofType().stream()
+        .flatMap(t -> Sizes.dn(t).stream())
+        .filter(
+            dn -> section instanceof Section.Round r && PipeSizes.mayBe(dn, r.outsideDiameterM()))
+        .findFirst()
+        .ifPresent(dn -> draft.nominalSize = "DN" + dn);
+  }
+
+  /** Sizes of the ends: drawn ones, else those of the neighbours if every port has one. */
+  private static List<Section> ends(Draft draft, List<Neighbours.Found> next) {
+    boolean allKnown = next.size() == draft.ports.size() && next.size() > 1;
+    Measured<Section> drawn = draft.shape.section();
+    boolean drawnExactly = drawn != null && drawn.how() == How.SOLID;
+    if (draft.shape.ends().size() > 1 && (drawnExactly || !allKnown)) {
+      return draft.shape.ends().stream().map(ShapeEnd::section).toList();
+    }
+    return allKnown ? runFirst(draft, next) : List.of();
+  }
+
+  /** Run, run, branch: the two ports of a tee that are farthest apart are its run. */
+  private static List<Section> runFirst(Draft draft, List<Neighbours.Found> next) {
+    List<Section> sections = new ArrayList<>(next.stream().map(Neighbours.Found::section).toList());
+    if (sections.size() != 3) {
+      return sections;
+    }
+    int branch = 2;
+    double farthestM = 0;
+    for (int i = 0; i < 3; i++) {
+      Point a = draft.ports.get((i + 1) % 3).positionM();
+      Point b = draft.ports.get((i + 2) % 3).positionM();
+      double apartM = a == null || b == null ? 0 : a.distanceM(b);
+      if (apartM > farthestM) {
+        farthestM = apartM;
+        branch = i;
+      }
+    }
+    sections.add(sections.remove(branch));
+    return sections;
+  }
+
+  private static @Nullable Measured<Double> length(Draft draft) {
+    Options<Double> options = new Options<>(Sizes::sameLength);
+    options.addAll(draft.shape.lengthM());
+    List<Port> ports = draft.ports;
+    if (ports.size() == 2 && draft.form != Form.BEND) {
+      Point a = ports.get(0).positionM();
+      Point b = ports.get(1).positionM();
+      if (a != null && b != null && a.distanceM(b) > 0) {
+        Evidence evidence =
+            new Evidence(
+                ports.get(0).step(), "distance of ports", Sizes.metres(a.distanceM(b)) + " m");
+        options.add(a.distanceM(b), How.PORTS, evidence);
+      }
+    }
+    return options.choose();
+  }
+
+  private void bend(Draft draft) {
+    Options<Double> angle = new Options<>(Sizes::sameAngle);
+    angle.addAll(draft.shape.angleDeg());
+    turnDeg(draft)
+        .filter(deg -> deg > 1)
+        .ifPresent(
+            deg ->
+                angle.add(
+                    deg, How.PORTS, new Evidence(draft.key.step(), "axes of ports", deg + "")));
+    PropertyNames.of(draft.properties, PropertyNames.Role.ANGLE)
+        .flatMap(p -> degrees(p).map(deg -> new Degrees(p, deg)).stream())
+        .forEach(d -> angle.add(d.value, How.PROPERTY, d.property.evidence()));
+    for (String text : draft.names.all()) {
+      Sizes.angleDeg(text)
+          .ifPresent(deg -> angle.add(deg, How.TEXT, new Evidence(draft.key.step(), "name", text)));
+    }
+    draft.angleDeg = angle.choose();
+    draft.bendRadiusM = radius(draft);
+    arc(draft);
+  }
+
+  private record Degrees(Property property, double value) {}
+
+  /**
+   * Angles typed as angles are in radians by now; bare numbers are degrees in every file we met.
+   */
+  private static Optional<Double> degrees(Property p) {
+    Double number = p.number();
+    boolean typed = p.measure() != null && p.measure().contains("PLANEANGLE");
+    double deg =
+        number == null
+            ? PropertyNames.leadingNumber(p.text())
+            : typed ? Math.toDegrees(number) : number;
+    return deg > 0 && deg <= 180 ? Optional.of(deg) : Optional.empty();
+  }
+
+  private @Nullable Measured<Double> radius(Draft draft) {
+    Options<Double> options = new Options<>(Sizes::sameLength);
+    options.addAll(draft.shape.bendRadiusM());
+    chordRadius(draft, options);
+    PropertyNames.of(draft.properties, PropertyNames.Role.BEND_RADIUS)
+        .filter(p -> !placeholders.contains(p))
+        .forEach(
+            p ->
+                PropertyNames.lengthM(p, lengthUnitM)
+                    .ifPresent(r -> options.add(r, How.PROPERTY, p.evidence())));
+    return options.choose();
+  }
+
+  /** Radius from the distance of the ports and the angle: chord / (2 sin(angle / 2)). */
+  private static void chordRadius(Draft draft, Options<Double> options) {
+    if (draft.ports.size() != 2 || draft.angleDeg == null) {
+      return;
+    }
+    Point a = draft.ports.get(0).positionM();
+    Point b = draft.ports.get(1).positionM();
+    if (a != null && b != null && a.distanceM(b) > 0) {
+      double radiusM = a.distanceM(b) / (2 * Math.sin(Math.toRadians(draft.angleDeg.value()) / 2));
+      Evidence evidence =
+          new Evidence(
+              draft.ports.get(0).step(),
+              "chord of ports and angle",
+              Sizes.metres(a.distanceM(b)) + " m");
+      options.add(radiusM, How.PORTS, evidence);
+    }
+  }
+
+  /** The centre line of a bend that only ports or properties describe. */
+  private static void arc(Draft draft) {
+    if (draft.lengthM == null && draft.angleDeg != null && draft.bendRadiusM != null) {
+      double arcM = Math.toRadians(draft.angleDeg.value()) * draft.bendRadiusM.value();
+      draft.lengthM =
+          Measured.of(
+              arcM,
+              draft.bendRadiusM.how(),
+              new Evidence(
+                  draft.bendRadiusM.evidence().step(), "radius x angle", Sizes.metres(arcM)));
+    }
+  }
+
+  /** The angle a two-port fitting turns through, from the axes of its ports; empty if unknown. */
+  private static Optional<Double> turnDeg(Draft draft) {
+    if (draft.ports.size() != 2) {
+      return Optional.empty();
+    }
+    Point a = draft.ports.get(0).direction();
+    Point b = draft.ports.get(1).direction();
+    if (a == null || b == null) {
+      return Optional.empty();
+    }
+    double cosine = -(a.x() * b.x() + a.y() * b.y() + a.z() * b.z());
+    return Optional.of(Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cosine)))));
+  }
+}

@@ -1,0 +1,196 @@
+package org.lagwright.ifc.extract;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/**
+ * What an element is. The class of the occurrence tells from IFC4 on, that of the type object in
+ * IFC2X3; where both are general, words in the names do; where words are silent, the caller decides
+ * by shape.
+ */
+final class KindReader {
+
+  /**
+   * Kind and form as far as class and words tell.
+   *
+   * @param kind what it is; null for a general flow segment or fitting that only shape can settle
+   * @param form its form, UNKNOWN if nothing told
+   */
+  record Reading(@Nullable Kind kind, Form form) {}
+
+  private static final Map<String, Reading> BY_CLASS = new HashMap<>();
+
+  static {
+    for (String line : Resource.lines("kinds.txt")) {
+      String[] words = line.split(" ", -1);
+      BY_CLASS.put(words[0], new Reading(Kind.valueOf(words[1]), Form.valueOf(words[2])));
+    }
+  }
+
+  private KindReader() {}
+
+  /**
+   * Reads the kind.
+   *
+   * @param type the type object, null if there is none
+   * @param names its names; those of the type are asked before its own
+   */
+  static Reading read(IfcRecord element, @Nullable IfcRecord type, Names names) {
+    if (element.is("IfcCovering")) {
+      return new Reading(covering(element, type), Form.UNKNOWN);
+    }
+    if (!element.is("IfcDistributionElement")) {
+      return new Reading(Kind.OTHER, Form.UNKNOWN);
+    }
+    Reading byClass = byClass(element, type);
+    if (byClass != null) {
+      return refine(byClass, element, type, names);
+    }
+    if (element.is("IfcFlowSegment") || element.is("IfcFlowFitting")) {
+      return general(element, type, names);
+    }
+    return new Reading(Kind.OTHER, Form.UNKNOWN);
+  }
+
+  private static Kind covering(IfcRecord element, @Nullable IfcRecord type) {
+    String predefined = element.enumeration("PredefinedType");
+    if (predefined == null && type != null) {
+      predefined = type.enumeration("PredefinedType");
+    }
+    List<String> ofRooms = List.of("CEILING", "FLOORING", "CLADDING", "ROOFING", "SKIRTINGBOARD");
+    return predefined != null && ofRooms.contains(predefined) ? Kind.OTHER : Kind.COVERING;
+  }
+
+  private static @Nullable Reading byClass(IfcRecord element, @Nullable IfcRecord type) {
+    if (type != null && type.keyword().endsWith("TYPE")) {
+      String keyword = type.keyword().substring(0, type.keyword().length() - "TYPE".length());
+      Reading ofType = BY_CLASS.get(keyword);
+      // a leaf class of the occurrence says more than a type of another family
+      if (ofType != null && !isLeaf(element)) {
+        return ofType;
+      }
+      if (ofType == null && keyword.contains("CABLE")) {
+        return new Reading(Kind.OTHER, Form.UNKNOWN);
+      }
+    }
+    return BY_CLASS.get(element.keyword());
+  }
+
+  private static boolean isLeaf(IfcRecord element) {
+    return BY_CLASS.containsKey(element.keyword()) && !element.keyword().contains("FLOW")
+        || element.keyword().equals("IFCFLOWMETER");
+  }
+
+  /** Adds what words and the predefined type say, without leaving the family of the class. */
+  private static Reading refine(
+      Reading byClass, IfcRecord element, @Nullable IfcRecord type, Names names) {
+    Kind kind = byClass.kind();
+    if (kind == null) {
+      return byClass;
+    }
+    String predefined = predefined(element, type);
+    if (kind.isSegment()) {
+      return segment(byClass, predefined, names.ofType());
+    }
+    if (!kind.isFitting()) {
+      return byClass;
+    }
+    Optional<Form> worded = formInWords(names.all());
+    Form form = worded.orElse(formOf(predefined));
+    return new Reading(kindOfFitting(kind, form), form);
+  }
+
+  /** Manifolds come as segments, ditches and conduits as pipes. */
+  private static Reading segment(Reading byClass, String predefined, List<String> texts) {
+    if (texts.stream().anyMatch(Words::isNeitherPipeNorDuct) || predefined.equals("GUTTER")) {
+      return new Reading(Kind.OTHER, Form.UNKNOWN);
+    }
+    Optional<Form> worded = formInWords(texts);
+    if (worded.isPresent() && worded.get() == Form.APPARATUS) {
+      return new Reading(Kind.EQUIPMENT, Form.APPARATUS);
+    }
+    boolean flexible =
+        predefined.equals("FLEXIBLESEGMENT")
+            || (worded.isPresent() && worded.get() == Form.FLEXIBLE);
+    return flexible ? new Reading(byClass.kind(), Form.FLEXIBLE) : byClass;
+  }
+
+  /** Valve bodies, pumps and apparatus are found among the fittings of some exporters. */
+  private static Kind kindOfFitting(Kind kind, Form form) {
+    return switch (form) {
+      case VALVE_BODY -> Kind.VALVE;
+      case STRAINER, PUMP -> Kind.INLINE;
+      case APPARATUS -> Kind.EQUIPMENT;
+      case FLEXIBLE -> kind == Kind.DUCT_FITTING ? Kind.DUCT_SEGMENT : Kind.PIPE_SEGMENT;
+      default -> kind;
+    };
+  }
+
+  private static String predefined(IfcRecord element, @Nullable IfcRecord type) {
+    String own = element.enumeration("PredefinedType");
+    if (own != null && !own.equals("NOTDEFINED") && !own.equals("USERDEFINED")) {
+      return own;
+    }
+    String ofType = type == null ? null : type.enumeration("PredefinedType");
+    return ofType == null ? "" : ofType;
+  }
+
+  /** IfcPipeFittingTypeEnum and IfcDuctFittingTypeEnum as far as they name a shape. */
+  private static Form formOf(String predefined) {
+    return switch (predefined) {
+      case "BEND" -> Form.BEND;
+      case "TRANSITION" -> Form.REDUCER;
+      default -> Form.UNKNOWN;
+    };
+  }
+
+  static Optional<Form> formInWords(List<String> texts) {
+    return texts.stream().map(Words::form).flatMap(Optional::stream).findFirst();
+  }
+
+  /**
+   * A general segment or fitting without a telling type: words settle pipe or duct, if anything.
+   */
+  private static Reading general(IfcRecord element, @Nullable IfcRecord type, Names names) {
+    List<String> texts = element.is("IfcFlowSegment") ? names.ofTypeElseOwn() : names.all();
+    if (texts.stream().anyMatch(Words::isNeitherPipeNorDuct)) {
+      return new Reading(Kind.OTHER, Form.UNKNOWN);
+    }
+    boolean segment = element.is("IfcFlowSegment");
+    Kind kind = null;
+    if (texts.stream().anyMatch(Words::isDuct)) {
+      kind = segment ? Kind.DUCT_SEGMENT : Kind.DUCT_FITTING;
+    } else if (texts.stream().anyMatch(Words::isPipe)) {
+      kind = segment ? Kind.PIPE_SEGMENT : Kind.PIPE_FITTING;
+    }
+    Reading plain = new Reading(kind, segment ? Form.STRAIGHT : Form.UNKNOWN);
+    Optional<Form> worded = formInWords(texts);
+    if (segment && worded.isPresent() && worded.get() == Form.APPARATUS) {
+      return new Reading(Kind.EQUIPMENT, Form.APPARATUS);
+    }
+    if (kind != null) {
+      return refine(plain, element, type, names);
+    }
+    return segment ? plain : new Reading(null, worded.orElse(formOf(predefined(element, type))));
+  }
+
+  /** Kind for a general segment or fitting from the shape of its section. */
+  static Kind byShape(boolean segment, boolean round) {
+    if (segment) {
+      return round ? Kind.PIPE_SEGMENT : Kind.DUCT_SEGMENT;
+    }
+    return round ? Kind.PIPE_FITTING : Kind.DUCT_FITTING;
+  }
+
+  /** The words used in findings: {@code pipe segment}. */
+  static String inWords(Kind kind) {
+    return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+}

@@ -1,0 +1,251 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.lagwright.ifc.geometry.Placements;
+import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.ShapeHints;
+import org.lagwright.ifc.geometry.ShapeMeasurer;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
+import org.lagwright.ifc.schema.IfcSchema;
+import org.lagwright.ifc.step.StepProblem;
+
+/**
+ * From an indexed file to a measured model. First every element by itself, then what takes several:
+ * placeholders among properties, sizes from neighbours, insulation on hosts.
+ */
+public final class ModelExtractor {
+
+  /** What is taken in; everything else that is an element of the building is counted by class. */
+  private static final List<String> TAKEN_IN =
+      List.of(
+          "IfcDistributionElement",
+          "IfcCovering",
+          "IfcBuildingElementProxy",
+          "IfcDiscreteAccessory");
+
+  private static final int MAX_SYNTAX_FINDINGS = 20;
+
+  private static final Shape NOT_MEASURED =
+      new Shape(Form.UNKNOWN, null, null, null, null, List.of(), List.of());
+
+  private final IfcFile file;
+  private final ModelFile source;
+  private final Units units;
+  private final Relations relations;
+  private final PropertyReader properties;
+  private final PlaceReader places;
+  private final PortReader ports;
+  private final BelongingReader belongings;
+  private final ShapeMeasurer shapes;
+  private final List<Finding> findings = new ArrayList<>();
+
+  private ModelExtractor(IfcFile file, ModelFile source) {
+    this.file = file;
+    this.source = source;
+    this.units = new Units(file, source.index());
+    this.relations = new Relations(file);
+    this.properties = new PropertyReader(file, relations, units);
+    this.places = new PlaceReader(file, relations, properties, units.lengthM());
+    Placements placements = new Placements(file, units.geometry());
+    this.ports = new PortReader(file, relations, placements, source.index());
+    this.belongings = new BelongingReader(file, relations);
+    this.shapes = new ShapeMeasurer(file, units.geometry(), placements);
+  }
+
+  /** Extracts the whole model. */
+  public static MepModel extract(IfcFile file, ModelFile source) {
+    return new ModelExtractor(file, source).run();
+  }
+
+  private MepModel run() {
+    noteFile();
+    Map<ElementKey, Draft> drafts = new LinkedHashMap<>();
+    Map<ElementKey, IfcRecord> records = new LinkedHashMap<>();
+    for (String entity : TAKEN_IN) {
+      for (IfcRecord record : file.all(entity)) {
+        Draft draft = draft(record);
+        drafts.put(draft.key, draft);
+        records.put(draft.key, record);
+      }
+    }
+    measure(drafts);
+    InsulationReader insulation =
+        new InsulationReader(relations, belongings, drafts, units.lengthM());
+    List<MepElement> elements = new ArrayList<>();
+    for (Draft draft : drafts.values()) {
+      if (draft.kind == Kind.COVERING && !insulation.hasHost(draft.key)) {
+        draft.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
+      }
+      findings.addAll(draft.findings());
+      elements.add(element(draft, Objects.requireNonNull(records.get(draft.key)), insulation));
+    }
+    noteIdentities(elements);
+    return new MepModel(source, elements, belongings.systemsSeen(), findings, otherProducts());
+  }
+
+  private Draft draft(IfcRecord record) {
+    long typeId = relations.typeOf(record.id());
+    IfcRecord type = typeId == 0 ? null : file.find(typeId);
+    Names names = Names.of(record, type);
+    KindReader.Reading reading = KindReader.read(record, type, names);
+    List<Property> own = properties.propertiesOf(record.id());
+    List<Port> itsPorts = ports.portsOf(record.id());
+    String globalId = record.text("GlobalId");
+    return new Draft(
+        new ElementKey(source.index(), record.id()),
+        globalId == null ? "" : globalId,
+        record.entityName(),
+        names,
+        own,
+        itsPorts,
+        shape(record, reading, own, itsPorts),
+        reading,
+        record.is("IfcFlowSegment"));
+  }
+
+  /**
+   * Only what is lagged is measured; apparatus, terminals and coverings would cost and not count.
+   */
+  private Shape shape(
+      IfcRecord record, KindReader.Reading reading, List<Property> own, List<Port> itsPorts) {
+    Kind kind = reading.kind();
+    boolean lagged =
+        kind == null
+            || kind.isSegment()
+            || kind.isFitting()
+            || kind == Kind.VALVE
+            || kind == Kind.INLINE;
+    if (!lagged) {
+      return NOT_MEASURED;
+    }
+    List<Point> portsM = itsPorts.stream().map(Port::positionM).filter(Objects::nonNull).toList();
+    Double lengthM =
+        PropertyNames.of(own, PropertyNames.Role.LENGTH)
+            .flatMap(p -> PropertyNames.lengthM(p, units.lengthM()).stream())
+            .findFirst()
+            .orElse(null);
+    boolean straight = record.is("IfcFlowSegment");
+    return shapes.measure(record, new ShapeHints(portsM, lengthM, straight));
+  }
+
+  /** Segments first, as fittings take over their sizes. */
+  private void measure(Map<ElementKey, Draft> drafts) {
+    Placeholders placeholders = new Placeholders(drafts.values(), source.index());
+    findings.addAll(placeholders.findings());
+    SegmentMeasurer segments = new SegmentMeasurer(placeholders, units.lengthM());
+    FittingMeasurer fittings =
+        new FittingMeasurer(new Neighbours(drafts), placeholders, units.lengthM());
+    drafts.values().stream().filter(Draft::isSegment).forEach(segments::measure);
+    drafts.values().forEach(segments::settleKind);
+    drafts.values().stream().filter(Draft::isLaggedItem).forEach(fittings::measure);
+  }
+
+  private MepElement element(Draft draft, IfcRecord record, InsulationReader insulation) {
+    return MepElement.builder(draft.key, draft.globalId, draft.ifcClass)
+        .named(
+            draft.names.own(), draft.names.objectType(), draft.names.typeName(), draft.names.tag())
+        .is(Objects.requireNonNull(draft.kind), draft.form)
+        .section(draft.section)
+        .ends(draft.ends)
+        .nominalSize(draft.nominalSize)
+        .lengthM(draft.lengthM)
+        .bend(draft.angleDeg, draft.bendRadiusM)
+        .ports(draft.ports)
+        .systems(belongings.systemsOf(draft.key.step()))
+        .place(places.placeOf(draft.key.step(), draft.properties))
+        .properties(draft.properties)
+        .materials(belongings.materialsOf(draft.key.step()))
+        .layers(belongings.layersOf(record))
+        .existingInsulation(insulation.of(draft.key))
+        .build();
+  }
+
+  private void noteFile() {
+    int model = source.index();
+    if (!IfcSchema.isReleased(source.schema())) {
+      note(ReadFinding.DRAFT_SCHEMA, Effect.NONE, source.schema(), file.schema().name());
+    }
+    for (StepProblem problem :
+        file.step().problems().stream().limit(MAX_SYNTAX_FINDINGS).toList()) {
+      note(ReadFinding.SYNTAX, Effect.NONE, String.valueOf(problem.line()), problem.what());
+    }
+    file.step()
+        .counts()
+        .forEach(
+            (keyword, count) -> {
+              if (!file.schema().knows(keyword)) {
+                note(ReadFinding.UNKNOWN_ENTITY, Effect.NONE, keyword, String.valueOf(count));
+              }
+            });
+    findings.addAll(units.findings());
+    if (ports.orphans() > 0) {
+      findings.add(
+          Finding.ofFile(
+              model, ReadFinding.PORT_WITHOUT_OWNER, Effect.NONE, String.valueOf(ports.orphans())));
+    }
+  }
+
+  private void note(ReadFinding code, Effect effect, String... values) {
+    findings.add(Finding.ofFile(source.index(), code, effect, values));
+  }
+
+  private void noteIdentities(List<MepElement> elements) {
+    Map<String, Long> uses =
+        elements.stream()
+            .collect(
+                Collectors.groupingBy(MepElement::globalId, TreeMap::new, Collectors.counting()));
+    Map<String, MepElement> first =
+        elements.stream()
+            .collect(Collectors.toMap(MepElement::globalId, Function.identity(), (a, b) -> a));
+    uses.forEach(
+        (globalId, count) -> {
+          ElementKey key = Objects.requireNonNull(first.get(globalId)).key();
+          if (globalId.isEmpty()) {
+            findings.add(Finding.about(key, ReadFinding.MISSING_GLOBAL_ID, Effect.NONE));
+          } else if (count > 1) {
+            findings.add(
+                Finding.about(
+                    key,
+                    ReadFinding.DUPLICATE_GLOBAL_ID,
+                    Effect.NONE,
+                    globalId,
+                    String.valueOf(count)));
+          }
+        });
+  }
+
+  /** Elements of the building that are no services, by class as the standard spells it. */
+  private Map<String, Integer> otherProducts() {
+    Map<String, Integer> others = new TreeMap<>();
+    file.step()
+        .counts()
+        .forEach(
+            (keyword, count) -> {
+              boolean takenIn = TAKEN_IN.stream().anyMatch(e -> file.schema().isA(keyword, e));
+              if (file.schema().isA(keyword, "IfcElement") && !takenIn) {
+                others.put(file.schema().spelling(keyword), count);
+              }
+            });
+    return others;
+  }
+}

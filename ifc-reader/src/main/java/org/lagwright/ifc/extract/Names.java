@@ -1,0 +1,52 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/**
+ * The names of an element. Those of the type tell what it is; its own name often tells where it
+ * goes ("pipe - manifold to tank"), so it is asked last.
+ *
+ * @param own Name of the occurrence, empty if absent
+ */
+record Names(
+    String own, @Nullable String objectType, @Nullable String typeName, @Nullable String tag) {
+
+  static Names of(IfcRecord element, @Nullable IfcRecord type) {
+    String own = element.text("Name");
+    return new Names(
+        own == null ? "" : own,
+        blankToNull(element.text("ObjectType")),
+        type == null ? null : blankToNull(type.text("Name")),
+        blankToNull(element.text("Tag")));
+  }
+
+  private static @Nullable String blankToNull(@Nullable String text) {
+    return text == null || text.isBlank() ? null : text;
+  }
+
+  /** Names of the type, most telling first; empty if it has none. */
+  List<String> ofType() {
+    List<String> names = new ArrayList<>();
+    if (typeName != null) {
+      names.add(typeName);
+    }
+    if (objectType != null) {
+      names.add(objectType);
+    }
+    return names;
+  }
+
+  /** Names of the type, and then its own. */
+  List<String> all() {
+    return Stream.concat(ofType().stream(), Stream.of(own).filter(n -> !n.isBlank())).toList();
+  }
+
+  /** Names of the type if there are any, else its own. */
+  List<String> ofTypeElseOwn() {
+    return ofType().isEmpty() ? all() : ofType();
+  }
+}

@@ -1,0 +1,75 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Candidate;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
+
+/**
+ * The answers found for one question, most trusted first, and the choice among them. Answers that
+ * were ruled out beforehand are kept with the reason.
+ */
+final class Options<T> {
+
+  private record Option<T>(T value, How how, Evidence evidence, @Nullable String ruledOut) {}
+
+  private final BiPredicate<T, T> agree;
+  private final List<Option<T>> options = new ArrayList<>();
+
+  /**
+   * @param agree true if two values are the same within tolerance
+   */
+  Options(BiPredicate<T, T> agree) {
+    this.agree = agree;
+  }
+
+  void add(T value, How how, Evidence evidence) {
+    options.add(new Option<>(value, how, evidence, null));
+  }
+
+  void addAll(@Nullable Measured<T> measured) {
+    if (measured != null) {
+      add(measured.value(), measured.how(), measured.evidence());
+      for (Candidate<T> other : measured.lost()) {
+        rule(other.value(), other.how(), other.evidence(), other.why());
+      }
+    }
+  }
+
+  /** Adds a value that must not be chosen. */
+  void rule(T value, How how, Evidence evidence, String why) {
+    options.add(new Option<>(value, how, evidence, why));
+  }
+
+  /** The first option that is not ruled out, with all others as lost; null if there is none. */
+  @Nullable Measured<T> choose() {
+    Optional<Option<T>> first = options.stream().filter(o -> o.ruledOut() == null).findFirst();
+    if (first.isEmpty()) {
+      return null;
+    }
+    Option<T> chosen = first.get();
+    List<Candidate<T>> lost =
+        options.stream().filter(o -> o != chosen).map(o -> lost(o, chosen)).toList();
+    return new Measured<>(chosen.value(), chosen.how(), chosen.evidence(), lost);
+  }
+
+  private Candidate<T> lost(Option<T> other, Option<T> chosen) {
+    String why = other.ruledOut();
+    if (why == null) {
+      why = agree.test(other.value(), chosen.value()) ? "agrees" : "differs";
+    }
+    return new Candidate<>(other.value(), other.how(), other.evidence(), why);
+  }
+
+  /** The first candidate that differs from the chosen value for no known reason. */
+  static <T> Optional<Candidate<T>> firstConflict(@Nullable Measured<T> measured) {
+    return measured == null
+        ? Optional.empty()
+        : measured.lost().stream().filter(c -> c.why().equals("differs")).findFirst();
+  }
+}

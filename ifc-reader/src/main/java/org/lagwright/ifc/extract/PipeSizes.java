@@ -1,0 +1,44 @@
+package org.lagwright.ifc.extract;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Tabulated outside diameters of pipes (pipe-sizes.csv names the standards). */
+final class PipeSizes {
+
+  /** Tables print tenths of a millimetre; drawn sizes differ by as much. */
+  private static final double TOLERANCE_M = 0.00015;
+
+  /** One size of one standard; dn is 0 where the standard sizes by diameter. */
+  record Size(String series, int dn, double outsideDiameterM) {}
+
+  private static final List<Size> SIZES =
+      Resource.lines("pipe-sizes.csv").stream().skip(1).map(PipeSizes::parse).toList();
+
+  private PipeSizes() {}
+
+  private static Size parse(String line) {
+    String[] cells = line.split(",", -1);
+    int dn = cells[1].isEmpty() ? 0 : Integer.parseInt(cells[1]);
+    return new Size(cells[0], dn, Double.parseDouble(cells[2]) / 1000);
+  }
+
+  /** True if some standard has this outside diameter. */
+  static boolean isOutsideDiameter(double diameterM) {
+    return SIZES.stream().anyMatch(s -> Math.abs(s.outsideDiameterM - diameterM) < TOLERANCE_M);
+  }
+
+  /** The first tabulated size of a nominal diameter: steel by EN 10255 / EN 10220. */
+  static Optional<Size> forNominal(int dn) {
+    return SIZES.stream().filter(s -> s.dn == dn).findFirst();
+  }
+
+  /**
+   * True if a pipe of this nominal size may have this outside diameter. Wide on purpose: from thin
+   * tubes that are sized by their outside to thick plastic sized by their bore.
+   */
+  static boolean mayBe(int dn, double outsideDiameterM) {
+    double mm = outsideDiameterM * 1000;
+    return mm >= 0.85 * dn && mm <= 1.45 * dn + 8;
+  }
+}

@@ -1,0 +1,68 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lagwright.ifc.geometry.Frame;
+import org.lagwright.ifc.geometry.Placements;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/** The connection points of an element: where, which way, to what. */
+final class PortReader {
+
+  private final IfcFile file;
+  private final Relations relations;
+  private final Placements placements;
+  private final int model;
+
+  PortReader(IfcFile file, Relations relations, Placements placements, int model) {
+    this.file = file;
+    this.relations = relations;
+    this.placements = placements;
+    this.model = model;
+  }
+
+  List<Port> portsOf(long element) {
+    List<Port> ports = new ArrayList<>();
+    for (long id : relations.portsOf(element)) {
+      IfcRecord record = file.find(id);
+      if (record != null) {
+        ports.add(port(record, element));
+      }
+    }
+    return ports;
+  }
+
+  private Port port(IfcRecord record, long element) {
+    long other = relations.acrossPort(record.id());
+    boolean sink = "SINK".equals(record.enumeration("FlowDirection"));
+    Frame frame = placements.of(record);
+    boolean hasAxis = frame != null && hasAxis(record);
+    return new Port(
+        record.id(),
+        frame == null ? null : frame.origin(),
+        // the axis points out of the element, except for a sink, where it points in
+        !hasAxis || frame == null ? null : frame.direction(0, 0, sink ? -1 : 1),
+        record.enumeration("FlowDirection"),
+        record.enumeration("SystemType"),
+        other == 0 || other == element ? null : new ElementKey(model, other));
+  }
+
+  /** A port whose own placement gives no axis has no direction of its own. */
+  private static boolean hasAxis(IfcRecord port) {
+    IfcRecord placement = port.ref("ObjectPlacement");
+    IfcRecord relative = placement == null ? null : placement.ref("RelativePlacement");
+    return relative != null && relative.has("Axis");
+  }
+
+  /** Ports that no element owns. */
+  int orphans() {
+    int count = 0;
+    for (long id : file.ids("IfcDistributionPort")) {
+      count += relations.isOwned(id) ? 0 : 1;
+    }
+    return count;
+  }
+}

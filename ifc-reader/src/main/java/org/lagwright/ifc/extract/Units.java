@@ -1,0 +1,174 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.GeometryUnits;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/**
+ * The units of a file: only those that IfcProject.UnitsInContext assigns count, because files hold
+ * others besides. Missing ones are assumed as SI with a finding.
+ */
+final class Units {
+
+  /**
+   * Below this no medium in a building is that cold in kelvin; the value is degC (files do that).
+   */
+  private static final double COLDEST_KELVIN = 150;
+
+  private static final double ZERO_CELSIUS_K = 273.15;
+
+  private static final Map<String, Integer> PREFIX_EXPONENTS =
+      Map.ofEntries(
+          Map.entry("EXA", 18),
+          Map.entry("PETA", 15),
+          Map.entry("TERA", 12),
+          Map.entry("GIGA", 9),
+          Map.entry("MEGA", 6),
+          Map.entry("KILO", 3),
+          Map.entry("HECTO", 2),
+          Map.entry("DECA", 1),
+          Map.entry("DECI", -1),
+          Map.entry("CENTI", -2),
+          Map.entry("MILLI", -3),
+          Map.entry("MICRO", -6),
+          Map.entry("NANO", -9),
+          Map.entry("PICO", -12),
+          Map.entry("FEMTO", -15),
+          Map.entry("ATTO", -18));
+
+  /** Measure types by the kind of unit their numbers are in. */
+  private static final Map<String, String> UNIT_OF_MEASURE =
+      Map.ofEntries(
+          Map.entry("IFCLENGTHMEASURE", "LENGTHUNIT"),
+          Map.entry("IFCPOSITIVELENGTHMEASURE", "LENGTHUNIT"),
+          Map.entry("IFCNONNEGATIVELENGTHMEASURE", "LENGTHUNIT"),
+          Map.entry("IFCAREAMEASURE", "AREAUNIT"),
+          Map.entry("IFCVOLUMEMEASURE", "VOLUMEUNIT"),
+          Map.entry("IFCPLANEANGLEMEASURE", "PLANEANGLEUNIT"),
+          Map.entry("IFCPOSITIVEPLANEANGLEMEASURE", "PLANEANGLEUNIT"));
+
+  private static final Set<String> DIMENSIONS_OF_POWER_2 = Set.of("SQUARE_METRE");
+  private static final Set<String> DIMENSIONS_OF_POWER_3 = Set.of("CUBIC_METRE");
+
+  private final Map<String, Double> factors = new HashMap<>();
+  private @Nullable String temperatureUnit;
+  private final List<Finding> findings = new ArrayList<>();
+
+  Units(IfcFile file, int model) {
+    for (IfcRecord project : file.all("IfcProject")) {
+      IfcRecord assignment = project.ref("UnitsInContext");
+      if (assignment != null) {
+        assignment.refs("Units").forEach(this::assign);
+      }
+    }
+    assumeIfMissing("LENGTHUNIT", "length", "metre", model);
+    assumeIfMissing("PLANEANGLEUNIT", "plane angle", "radian", model);
+    factors.putIfAbsent("AREAUNIT", 1.0);
+    factors.putIfAbsent("VOLUMEUNIT", 1.0);
+  }
+
+  private void assign(IfcRecord unit) {
+    String kind = unit.enumeration("UnitType");
+    if (kind == null) {
+      return;
+    }
+    if (kind.equals("THERMODYNAMICTEMPERATUREUNIT")) {
+      temperatureUnit = unit.is("IfcSIUnit") ? unit.enumeration("Name") : unit.text("Name");
+      return;
+    }
+    double factor = factor(unit, 0);
+    if (factor > 0) {
+      factors.put(kind, factor);
+    }
+  }
+
+  /** SI value of one unit; NaN where the record does not tell. */
+  private static double factor(IfcRecord unit, int depth) {
+    if (unit.is("IfcSIUnit")) {
+      return siFactor(unit);
+    }
+    IfcRecord measure = unit.ref("ConversionFactor");
+    IfcRecord base = measure == null ? null : measure.ref("UnitComponent");
+    if (measure == null || base == null || depth > 5) {
+      return Double.NaN;
+    }
+    return measure.number("ValueComponent") * factor(base, depth + 1);
+  }
+
+  private static double siFactor(IfcRecord unit) {
+    String prefix = unit.enumeration("Prefix");
+    String name = unit.enumeration("Name");
+    int exponent = prefix == null ? 0 : PREFIX_EXPONENTS.getOrDefault(prefix, 0);
+    if (name != null && DIMENSIONS_OF_POWER_2.contains(name)) {
+      exponent *= 2;
+    } else if (name != null && DIMENSIONS_OF_POWER_3.contains(name)) {
+      exponent *= 3;
+    }
+    return Math.pow(10, exponent);
+  }
+
+  private void assumeIfMissing(String kind, String what, String assumed, int model) {
+    if (factors.putIfAbsent(kind, 1.0) == null) {
+      findings.add(Finding.ofFile(model, ReadFinding.UNITS_ASSUMED, Effect.ASSUMED, what, assumed));
+    }
+  }
+
+  /** What geometry needs. */
+  GeometryUnits geometry() {
+    return new GeometryUnits(lengthM(), unit("PLANEANGLEUNIT"));
+  }
+
+  /** Metres in one length unit of the file. */
+  double lengthM() {
+    return unit("LENGTHUNIT");
+  }
+
+  private double unit(String kind) {
+    return factors.getOrDefault(kind, 1.0);
+  }
+
+  /**
+   * A property's value in SI: metres, square and cubic metres, radians; temperatures in degC; other
+   * measures as written.
+   *
+   * @param measure IFC type of the value, null if untyped
+   * @param ownUnit the property's own unit record, null if it has none
+   */
+  double toSi(double value, @Nullable String measure, @Nullable IfcRecord ownUnit) {
+    if (measure != null && measure.equals("IFCTHERMODYNAMICTEMPERATUREMEASURE")) {
+      return celsius(value);
+    }
+    String kind = measure == null ? null : UNIT_OF_MEASURE.get(measure);
+    if (ownUnit != null) {
+      double factor = factor(ownUnit, 0);
+      return factor > 0 ? value * factor : value;
+    }
+    return kind == null ? value : value * unit(kind);
+  }
+
+  /** A temperature in degC: no unit, degree Celsius, and impossible kelvins count as degC. */
+  private double celsius(double value) {
+    String unit = temperatureUnit == null ? "" : temperatureUnit.toUpperCase(Locale.ROOT);
+    if (unit.contains("FAHRENHEIT")) {
+      return (value - 32) / 1.8;
+    }
+    return unit.equals("KELVIN") && Math.abs(value) >= COLDEST_KELVIN
+        ? value - ZERO_CELSIUS_K
+        : value;
+  }
+
+  /** What had to be assumed. */
+  List<Finding> findings() {
+    return List.copyOf(findings);
+  }
+}

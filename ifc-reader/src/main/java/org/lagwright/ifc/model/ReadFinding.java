@@ -1,0 +1,61 @@
+package org.lagwright.ifc.model;
+
+/** What reading a model can notice. Names are stable; the README lists them. */
+public enum ReadFinding implements FindingCode {
+  DRAFT_SCHEMA(
+      Severity.INFO,
+      "The file says schema {0}, which is a draft; it is read as {1}. Ask for an export in a"
+          + " released schema."),
+  SYNTAX(Severity.WARNING, "Line {0}: {1}. Have the export checked."),
+  UNKNOWN_ENTITY(
+      Severity.WARNING,
+      "{0} is in no supported schema; {1} records of it were not looked at. Check whether they are"
+          + " pipes or ducts."),
+  UNITS_ASSUMED(
+      Severity.WARNING, "The file declares no unit for {0}; {1} is assumed. Check one length."),
+  MISSING_GLOBAL_ID(Severity.WARNING, "The element has no GlobalId. Export again."),
+  DUPLICATE_GLOBAL_ID(
+      Severity.WARNING,
+      "GlobalId {0} is used by {1} elements; each is counted. Check for copies in the model."),
+  KIND_ASSUMED(
+      Severity.WARNING,
+      "The file does not say whether this is a pipe or a duct; {0} is assumed because {1}."),
+  NO_GEOMETRY(Severity.INFO, "There is no measurable body ({0}): {1}. Check it on the drawing."),
+  GEOMETRY_ONLY_PARTLY_MEASURED(Severity.INFO, "{0}. Check the size on the drawing."),
+  LENGTH_CONFLICT(
+      Severity.WARNING,
+      "Length {0} m is used ({1}), but {2} m is given by {3}. Check which holds."),
+  SECTION_CONFLICT(
+      Severity.WARNING, "Size {0} is used ({1}), but {2} is given by {3}. Check which holds."),
+  PLACEHOLDER_VALUES(
+      Severity.WARNING,
+      "{0} is {1} on {2} elements of different measured size: a placeholder, not used. Tell the"
+          + " exporter's user."),
+  SIZE_FROM_NOMINAL(
+      Severity.WARNING,
+      "Only the nominal size {0} is known; {1} mm outside diameter is taken from {2}. Check the pipe"
+          + " material."),
+  PORT_WITHOUT_OWNER(
+      Severity.INFO, "{0} ports belong to no element. Connections through them are not known."),
+  COVERING_WITHOUT_HOST(
+      Severity.INFO,
+      "This covering names no element that it covers, so it is no proof of insulation anywhere.");
+
+  private final Severity severity;
+  private final String template;
+
+  ReadFinding(Severity severity, String template) {
+    this.severity = severity;
+    this.template = template;
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+
+  @Override
+  public String template() {
+    return template;
+  }
+}

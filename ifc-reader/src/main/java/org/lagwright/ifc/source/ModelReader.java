@@ -1,0 +1,77 @@
+package org.lagwright.ifc.source;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.lagwright.ifc.extract.ModelExtractor;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.step.StepBytes;
+import org.lagwright.ifc.step.StepException;
+import org.lagwright.ifc.step.StepLimits;
+
+/** Reads a model from an {@code .ifc} or {@code .ifczip} file. */
+public final class ModelReader {
+
+  private ModelReader() {}
+
+  /**
+   * Reads and measures one model.
+   *
+   * @param index position of the file on the command line, from 0
+   * @throws ModelException if the file is missing or unreadable as a whole
+   */
+  public static MepModel read(Path file, int index, ProgressListener listener) {
+    if (!Files.exists(file)) {
+      throw new ModelException(file + ": no such file. Check the path.");
+    }
+    if (!Files.isRegularFile(file)) {
+      throw new ModelException(file + ": this is not a file. Give an .ifc or .ifczip file.");
+    }
+    String name = file.toString().toLowerCase(Locale.ROOT);
+    if (name.endsWith(".ifcxml")) {
+      throw new ModelException(file + ": ifcXML is not supported. Export as .ifc (STEP) instead.");
+    }
+    try {
+      if (ModelArchive.isZip(file)) {
+        try (ModelArchive archive = ModelArchive.unpack(file, StepLimits.DEFAULT)) {
+          return read(file, archive.content(), index, listener);
+        }
+      }
+      return read(file, file, index, listener);
+    } catch (StepException e) {
+      String line = e.line() > 0 ? ":" + e.line() : "";
+      throw new ModelException(file + line + ": " + e.getMessage(), e);
+    } catch (IOException e) {
+      throw new ModelException(
+          file + ": cannot be read (" + e.getMessage() + "). Check that it is complete and yours.",
+          e);
+    }
+  }
+
+  /**
+   * @param file the file that the user named
+   * @param content the exchange file itself, which is another one if the user's is packed
+   */
+  private static MepModel read(Path file, Path content, int index, ProgressListener listener)
+      throws IOException {
+    StepBytes bytes = StepBytes.map(content);
+    if (bytes.size() == 0) {
+      throw new ModelException(file + ": the file is empty. Export the model again.");
+    }
+    String name = String.valueOf(file.getFileName());
+    IfcFile ifc =
+        IfcFile.open(
+            bytes,
+            StepLimits.DEFAULT,
+            read -> listener.progress("reading " + name, (double) read / bytes.size()));
+    listener.progress("measuring " + name, 0);
+    String sha256 = Digest.sha256(file);
+    MepModel model =
+        ModelExtractor.extract(ifc, new ModelFile(index, name, sha256, ifc.step().schema()));
+    listener.progress("measuring " + name, 1);
+    return model;
+  }
+}

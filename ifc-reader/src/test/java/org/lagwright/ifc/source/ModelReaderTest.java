@@ -1,0 +1,127 @@
+package org.lagwright.ifc.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.testmodels.tiny.TinyModels;
+
+class ModelReaderTest {
+
+  private static final byte[] PIPE = TinyModels.read("extruded-circle-gives-diameter-and-length");
+
+  @TempDir Path folder;
+
+  @Test
+  void aPackedModelIsReadLikeAPlainOne() throws IOException {
+    Path plain = Files.write(folder.resolve("pipe.ifc"), PIPE);
+    Path packed = zip("pipe.ifczip", "model/pipe.ifc", PIPE);
+
+    MepModel fromPlain = read(plain);
+    MepModel fromPacked = read(packed);
+
+    assertThat(fromPacked.elements()).isEqualTo(fromPlain.elements());
+    assertThat(fromPacked.file().sha256()).hasSize(64).isNotEqualTo(fromPlain.file().sha256());
+    assertThat(fromPlain.file().schema()).isEqualTo("IFC4");
+  }
+
+  @Test
+  void missingFile() {
+    assertRefused(folder.resolve("none.ifc"), "no such file");
+  }
+
+  @Test
+  void folderInsteadOfFile() {
+    assertRefused(folder, "not a file");
+  }
+
+  @Test
+  void emptyFile() throws IOException {
+    assertRefused(Files.write(folder.resolve("empty.ifc"), new byte[0]), "is empty");
+  }
+
+  @Test
+  void notAnExchangeFile() throws IOException {
+    assertRefused(Files.writeString(folder.resolve("a.ifc"), "hello"), ":1: this is not an IFC");
+  }
+
+  @Test
+  void cutOffFileNamesTheLine() throws IOException {
+    String text = new String(PIPE, StandardCharsets.US_ASCII);
+    String cut = text.substring(0, text.lastIndexOf("IFCPIPESEGMENT") + 20);
+    long line = cut.lines().count();
+
+    assertRefused(
+        Files.writeString(folder.resolve("cut.ifc"), cut), "cut.ifc:" + line + ": the record");
+  }
+
+  @Test
+  void unsupportedSchema() throws IOException {
+    String text = new String(PIPE, StandardCharsets.US_ASCII);
+    Path file =
+        Files.writeString(folder.resolve("old.ifc"), text.replace("'IFC4'", "'IFC2X2_FINAL'"));
+
+    assertRefused(file, "schema 'IFC2X2_FINAL' is not supported");
+  }
+
+  @Test
+  void ifcXml() throws IOException {
+    assertRefused(Files.writeString(folder.resolve("a.ifcxml"), "<x/>"), "ifcXML is not supported");
+  }
+
+  @Test
+  void archiveWithoutAModel() throws IOException {
+    assertRefused(zip("a.ifczip", "readme.txt", PIPE), "holds no .ifc file");
+  }
+
+  @Test
+  void archiveWithXml() throws IOException {
+    assertRefused(zip("a.ifczip", "a.ifcxml", PIPE), "ifcXML");
+  }
+
+  @Test
+  void damagedArchive() throws IOException {
+    byte[] packed = Files.readAllBytes(zip("a.ifczip", "a.ifc", PIPE));
+    byte[] half = Arrays.copyOf(packed, packed.length / 2);
+
+    assertRefused(Files.write(folder.resolve("half.ifczip"), half), "damaged");
+  }
+
+  @Test
+  void archiveThatUnpacksWithoutEnd() throws IOException {
+    assertRefused(zip("bomb.ifczip", "a.ifc", new byte[40_000_000]), "more than the limits allow");
+  }
+
+  private static MepModel read(Path file) {
+    return ModelReader.read(file, 0, ProgressListener.SILENT);
+  }
+
+  private static void assertRefused(Path file, String what) {
+    assertThatThrownBy(() -> read(file))
+        .isInstanceOf(ModelException.class)
+        .hasMessageStartingWith(file.toString())
+        .hasMessageContaining(what)
+        .hasMessageNotContaining("\n");
+  }
+
+  private Path zip(String name, String entry, byte[] content) throws IOException {
+    Path file = folder.resolve(name);
+    try (OutputStream out = Files.newOutputStream(file);
+        ZipOutputStream zip = new ZipOutputStream(out)) {
+      zip.putNextEntry(new ZipEntry(entry));
+      zip.write(content);
+      zip.closeEntry();
+    }
+    return file;
+  }
+}

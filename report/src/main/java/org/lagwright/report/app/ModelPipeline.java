@@ -1,0 +1,40 @@
+package org.lagwright.report.app;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.source.ModelReader;
+import org.lagwright.ifc.source.ProgressListener;
+import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.pack.PackInfo;
+import org.lagwright.takeoff.settings.Settings;
+import org.lagwright.takeoff.settings.SettingsReader;
+
+/** Reader and engine as they are: from files on disk to a takeoff. */
+public final class ModelPipeline implements Pipeline {
+
+  @Override
+  public Settings defaultSettings() {
+    return SettingsReader.defaults();
+  }
+
+  @Override
+  public Settings readSettings(Path file) {
+    return SettingsReader.read(file);
+  }
+
+  @Override
+  public MepModel readModel(Path file, int index, ProgressListener progress) {
+    return ModelReader.read(file, index, progress);
+  }
+
+  @Override
+  public Takeoff takeOff(List<MepModel> models, Settings settings) {
+    return Takeoff.of(models, settings);
+  }
+
+  @Override
+  public List<PackInfo> packs() {
+    return takeOff(List.of(), defaultSettings()).packs();
+  }
+}

@@ -1,0 +1,41 @@
+package org.lagwright.report.app;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.source.ProgressListener;
+import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.pack.PackInfo;
+import org.lagwright.takeoff.settings.Settings;
+
+/** What the use case needs from reader and engine. */
+public interface Pipeline {
+
+  /** The settings where the user gives none. */
+  Settings defaultSettings();
+
+  /**
+   * The settings of a file, defaults filled in.
+   *
+   * @throws org.lagwright.takeoff.pack.PackException if the file is missing or wrong
+   */
+  Settings readSettings(Path file);
+
+  /**
+   * Reads and measures one model.
+   *
+   * @param index position of the file on the command line, from 0
+   * @throws org.lagwright.ifc.source.ModelException if it cannot be read
+   */
+  MepModel readModel(Path file, int index, ProgressListener progress);
+
+  /**
+   * Decides and measures.
+   *
+   * @throws org.lagwright.takeoff.pack.PackException if settings or packs do not fit together
+   */
+  Takeoff takeOff(List<MepModel> models, Settings settings);
+
+  /** The data packs that come with the program. */
+  List<PackInfo> packs();
+}

@@ -1,0 +1,130 @@
+package org.lagwright.report.app;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.source.ModelException;
+import org.lagwright.ifc.source.ProgressListener;
+import org.lagwright.report.json.TakeoffJson;
+import org.lagwright.report.workbook.TakeoffWorkbook;
+import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.settings.Settings;
+
+/** Reads models, takes off, writes the outputs. */
+public final class TakeoffJob {
+
+  /** Name of the workbook. */
+  public static final String WORKBOOK = "takeoff.xlsx";
+
+  /** Name of the file for other programs. */
+  public static final String JSON = "takeoff.json";
+
+  private final Pipeline pipeline;
+  private final ProgressListener progress;
+
+  /** A job that reads and computes by the pipeline and tells the listener how far it is. */
+  public TakeoffJob(Pipeline pipeline, ProgressListener progress) {
+    this.pipeline = pipeline;
+    this.progress = progress;
+  }
+
+  /**
+   * What was done.
+   *
+   * @param files the files written
+   */
+  public record Done(Takeoff takeoff, List<Path> files) {
+    public Done {
+      files = List.copyOf(files);
+    }
+  }
+
+  /**
+   * Computes the takeoff without writing anything.
+   *
+   * @param settings settings file, null for the defaults
+   * @throws org.lagwright.ifc.source.ModelException if a model cannot be read
+   * @throws org.lagwright.takeoff.pack.PackException if settings or packs are wrong
+   */
+  public Takeoff compute(List<Path> models, @Nullable Path settings) {
+    return compute(models, settings(settings));
+  }
+
+  /**
+   * Computes the takeoff and writes {@link #WORKBOOK} and {@link #JSON}: both or none.
+   *
+   * @param settings settings file, null for the defaults
+   * @param out folder for the outputs, created if missing
+   * @throws org.lagwright.ifc.source.ModelException if a model cannot be read
+   * @throws org.lagwright.takeoff.pack.PackException if settings or packs are wrong
+   * @throws OutputException if an output cannot be written
+   */
+  public Done run(List<Path> models, @Nullable Path settings, Path out) {
+    Settings chosen = settings(settings);
+    OutputFolder folder = new OutputFolder(out);
+    folder.check(List.of(WORKBOOK, JSON));
+    Takeoff takeoff = compute(models, chosen);
+    String version = Version.text();
+    Map<String, OutputFolder.Content> contents = new LinkedHashMap<>();
+    contents.put(WORKBOOK, new TakeoffWorkbook(takeoff, version)::write);
+    contents.put(JSON, new TakeoffJson(takeoff, version)::write);
+    progress.progress("writing", 0);
+    List<Path> files = folder.write(contents);
+    progress.progress("writing", 1);
+    return new Done(takeoff, files);
+  }
+
+  private Settings settings(@Nullable Path file) {
+    return file == null ? pipeline.defaultSettings() : pipeline.readSettings(file);
+  }
+
+  private Takeoff compute(List<Path> files, Settings settings) {
+    List<MepModel> models = new ArrayList<>();
+    for (Path file : files) {
+      models.add(pipeline.readModel(file, models.size(), progress));
+    }
+    refuseIfNothingToLag(files, models);
+    progress.progress("taking off", 0);
+    Takeoff takeoff = pipeline.takeOff(models, settings);
+    progress.progress("taking off", 1);
+    return takeoff;
+  }
+
+  /** One model may be architecture only; all of them may not. */
+  private static void refuseIfNothingToLag(List<Path> files, List<MepModel> models) {
+    if (models.stream().flatMap(m -> m.elements().stream()).anyMatch(TakeoffJob::canBeLagged)) {
+      return;
+    }
+    Map<String, Integer> seen = new TreeMap<>();
+    for (MepModel model : models) {
+      model.otherProducts().forEach((ifcClass, count) -> seen.merge(ifcClass, count, Integer::sum));
+      model.elements().forEach(e -> seen.merge(e.kind().label(), 1, Integer::sum));
+    }
+    String found =
+        seen.isEmpty()
+            ? "it is empty"
+            : "it holds "
+                + seen.entrySet().stream()
+                    .map(e -> e.getValue() + " " + e.getKey())
+                    .collect(Collectors.joining(", "));
+    throw new ModelException(
+        files.stream().map(Path::toString).collect(Collectors.joining(", "))
+            + ": there is no pipe, duct, fitting or valve in the model ("
+            + found
+            + "). Give the model of the mechanical services.");
+  }
+
+  private static boolean canBeLagged(MepElement element) {
+    return switch (element.kind()) {
+      case PIPE_SEGMENT, PIPE_FITTING, DUCT_SEGMENT, DUCT_FITTING, VALVE, INLINE -> true;
+      case EQUIPMENT, TERMINAL, COVERING, OTHER -> false;
+    };
+  }
+}

@@ -1,0 +1,35 @@
+package org.lagwright.report.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.function.Function;
+import org.lagwright.ifc.source.ProgressListener;
+import org.lagwright.report.app.Pipeline;
+import org.lagwright.report.app.TakeoffJob;
+
+/**
+ * What the commands share: where they read, compute and write.
+ *
+ * @param terminal true if {@code err} is a terminal and may show progress
+ */
+record Session(Pipeline pipeline, PrintWriter out, PrintWriter err, boolean terminal) {
+
+  /** Runs a job, showing its progress; the line is wiped however it ends. */
+  <T> T with(Function<TakeoffJob, T> work) {
+    if (!terminal) {
+      return work.apply(new TakeoffJob(pipeline, ProgressListener.SILENT));
+    }
+    ProgressLine line = new ProgressLine(err);
+    try {
+      return work.apply(new TakeoffJob(pipeline, line));
+    } finally {
+      line.clear();
+    }
+  }
+
+  /** Prints lines to standard output. */
+  void print(List<String> lines) {
+    lines.forEach(out::println);
+    out.flush();
+  }
+}

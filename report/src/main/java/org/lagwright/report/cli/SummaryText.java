@@ -1,0 +1,131 @@
+package org.lagwright.report.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.report.FindingGroup;
+import org.lagwright.report.ServiceTotal;
+import org.lagwright.takeoff.Question;
+import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.Totals;
+
+/** What the user reads after a takeoff. */
+final class SummaryText {
+
+  /** More would push the rest off the screen. */
+  private static final int MOST_QUESTIONS = 12;
+
+  private final Takeoff takeoff;
+  private final List<String> lines = new ArrayList<>();
+
+  private SummaryText(Takeoff takeoff) {
+    this.takeoff = takeoff;
+  }
+
+  /**
+   * The summary, line by line.
+   *
+   * @param files the files written
+   */
+  static List<String> of(Takeoff takeoff, List<Path> files) {
+    SummaryText text = new SummaryText(takeoff);
+    text.head();
+    text.account();
+    text.services();
+    text.questions();
+    text.findings();
+    text.files(files);
+    return text.lines;
+  }
+
+  private void head() {
+    lines.add(TextTable.shown(takeoff.settings().project()));
+    for (ModelFile model : takeoff.models()) {
+      lines.add(TextTable.shown("  " + model.name() + " (" + model.schema() + ")"));
+    }
+  }
+
+  private void account() {
+    Totals totals = takeoff.totals();
+    section("Elements");
+    TextTable table = new TextTable("  ", "lr");
+    table.row("read", String.valueOf(totals.read()));
+    table.row("on takeoff lines", String.valueOf(totals.onLines()));
+    table.row("left out, each with a finding", String.valueOf(totals.leftOut()));
+    table.row("out of scope, each with a reason", String.valueOf(totals.outOfScope()));
+    lines.addAll(table.lines());
+  }
+
+  private void services() {
+    section("Totals by service");
+    List<ServiceTotal> totals = ServiceTotal.of(takeoff.lines());
+    TextTable table = new TextTable("  ", "lrrrr");
+    table.row("", "length m", "pieces", "outer area m2", "volume m3");
+    totals.forEach(total -> service(table, total));
+    service(table, ServiceTotal.sum("all", totals));
+    lines.addAll(table.lines());
+  }
+
+  private static void service(TextTable table, ServiceTotal total) {
+    table.row(
+        total.service(),
+        decimals(2, total.lengthM()),
+        decimals(0, total.pieces()),
+        decimals(2, total.outerAreaM2()),
+        decimals(3, total.volumeM3()));
+  }
+
+  private void questions() {
+    if (takeoff.questions().isEmpty()) {
+      return;
+    }
+    section("To decide before pricing");
+    TextTable table = new TextTable("  ", "rlrl");
+    List<Question> questions = takeoff.questions();
+    for (Question q : questions.subList(0, Math.min(MOST_QUESTIONS, questions.size()))) {
+      table.row(
+          String.valueOf(q.pieces()),
+          q.what() + ", " + q.size(),
+          q.lengthM() > 0 ? decimals(2, q.lengthM()) + " m" : "",
+          q.question());
+    }
+    lines.addAll(table.lines());
+    if (questions.size() > MOST_QUESTIONS) {
+      int more = questions.size() - MOST_QUESTIONS;
+      lines.add("  and " + more + " more in takeoff.xlsx, sheet Summary");
+    }
+  }
+
+  private void findings() {
+    if (takeoff.findings().isEmpty()) {
+      return;
+    }
+    section("Findings");
+    TextTable table = new TextTable("  ", "lrll");
+    for (FindingGroup group : FindingGroup.of(takeoff.findings())) {
+      table.row(
+          group.severity().name().toLowerCase(Locale.ROOT),
+          String.valueOf(group.count()),
+          group.code(),
+          group.effect().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    }
+    lines.addAll(table.lines());
+    lines.add("  each one stands in takeoff.xlsx, sheet Findings");
+  }
+
+  private void files(List<Path> files) {
+    section("Written");
+    files.forEach(file -> lines.add("  " + file));
+  }
+
+  private void section(String title) {
+    lines.add("");
+    lines.add(title);
+  }
+
+  private static String decimals(int digits, double number) {
+    return String.format(Locale.ROOT, "%." + digits + "f", number);
+  }
+}

@@ -1,0 +1,70 @@
+package org.lagwright.report.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.FindingCode.Severity;
+import org.lagwright.report.app.TakeoffJob.Done;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code lagwright takeoff}: the main job. */
+@Command(
+    name = "takeoff",
+    description = "Takes insulation off IFC models; writes takeoff.xlsx and takeoff.json.",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class)
+final class TakeoffCommand implements Callable<Integer> {
+
+  /** From which severity on the exit code says that there are findings. */
+  enum FailOn {
+    info,
+    warning,
+    error,
+    never;
+
+    boolean isReachedBy(Severity severity) {
+      return this != never && severity.ordinal() >= ordinal();
+    }
+  }
+
+  private final Session session;
+
+  @Parameters(arity = "1..*", paramLabel = "MODEL", description = "IFC files: .ifc or .ifczip")
+  private List<Path> models = List.of();
+
+  @Option(names = "--settings", paramLabel = "FILE", description = "settings in YAML")
+  private @Nullable Path settings;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "lagwright-out",
+      description = "folder for the outputs, created if missing (default: ${DEFAULT-VALUE})")
+  private Path out = Path.of("lagwright-out");
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "LEVEL",
+      defaultValue = "error",
+      description =
+          "return 1 if a finding is at or above: ${COMPLETION-CANDIDATES} (default:"
+              + " ${DEFAULT-VALUE})")
+  private FailOn failOn = FailOn.error;
+
+  TakeoffCommand(Session session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() {
+    Done done = session.with(job -> job.run(models, settings, out));
+    session.print(SummaryText.of(done.takeoff(), done.files()));
+    boolean reached =
+        done.takeoff().findings().stream()
+            .anyMatch(finding -> failOn.isReachedBy(finding.code().severity()));
+    return reached ? ExitCode.FINDINGS : ExitCode.DONE;
+  }
+}

@@ -1,0 +1,125 @@
+package org.lagwright.report.json;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.report.Account;
+import org.lagwright.report.Words;
+import org.lagwright.report.json.ThicknessView.DemandView;
+import org.lagwright.report.json.ThicknessView.LayerView;
+import org.lagwright.takeoff.Quantities;
+import org.lagwright.takeoff.TakenElement;
+import org.lagwright.takeoff.thickness.ThicknessDecision;
+
+/** One element, in the names of the schema. */
+record ElementView(
+    String globalId,
+    long step,
+    int model,
+    String ifcClass,
+    String name,
+    @Nullable String type,
+    String kind,
+    String form,
+    @Nullable SectionView section,
+    List<SectionView> ends,
+    @Nullable Double lengthM,
+    @Nullable Double angleDeg,
+    @Nullable Double bendRadiusM,
+    MeasuredByView measuredBy,
+    @Nullable String system,
+    @Nullable ServiceView service,
+    @Nullable String storey,
+    @Nullable String space,
+    @Nullable String location,
+    String scope,
+    String reason,
+    String rule,
+    String account,
+    @Nullable Double thicknessM,
+    List<LayerView> layers,
+    @Nullable String governing,
+    List<DemandView> demands,
+    @Nullable QuantitiesView quantities,
+    @Nullable String line,
+    @Nullable String leftOutWith,
+    @Nullable ExistingView existingInsulation) {
+
+  record MeasuredByView(@Nullable String section, @Nullable String length) {}
+
+  record QuantitiesView(double lengthM, int pieces, double outerAreaM2, double volumeM3) {
+    static QuantitiesView of(Quantities q) {
+      return new QuantitiesView(
+          Finite.number(q.lengthM()),
+          q.pieces(),
+          Finite.number(q.outerAreaM2()),
+          Finite.number(q.volumeM3()));
+    }
+  }
+
+  record ExistingView(@Nullable Double thicknessM, @Nullable String material, String evidence) {
+    static @Nullable ExistingView of(@Nullable ExistingInsulation existing) {
+      return existing == null
+          ? null
+          : new ExistingView(
+              Finite.orNull(existing.thicknessM()),
+              existing.material(),
+              existing.evidence().toString());
+    }
+  }
+
+  static ElementView of(TakenElement taken) {
+    MepElement element = taken.element();
+    ThicknessDecision thickness = taken.thickness();
+    return new ElementView(
+        element.globalId(),
+        element.key().step(),
+        element.key().model(),
+        element.ifcClass(),
+        element.name(),
+        Words.type(element),
+        element.kind().label(),
+        element.form().label(),
+        section(element),
+        element.ends().stream().map(end -> SectionView.of(end, null)).toList(),
+        value(element.lengthM()),
+        value(element.angleDeg()),
+        value(element.bendRadiusM()),
+        new MeasuredByView(Words.how(element.section()), Words.how(element.lengthM())),
+        Words.systems(element.systems()),
+        ServiceView.of(taken.service()),
+        element.place().storey(),
+        element.place().space(),
+        thickness == null ? null : thickness.location(),
+        taken.scope().scope().label(),
+        taken.scope().reason(),
+        taken.scope().rule(),
+        Account.of(taken).label(),
+        thickness == null ? null : Finite.number(thickness.totalM()),
+        thickness == null ? List.of() : thickness.layers().stream().map(LayerView::of).toList(),
+        governing(thickness),
+        thickness == null ? List.of() : thickness.demands().stream().map(DemandView::of).toList(),
+        taken.lineId() == null ? null : QuantitiesView.of(taken.quantities()),
+        taken.lineId(),
+        taken.leftOutWith(),
+        ExistingView.of(element.existingInsulation()));
+  }
+
+  private static @Nullable SectionView section(MepElement element) {
+    return element.section() == null
+        ? null
+        : SectionView.of(element.section().value(), element.nominalSize());
+  }
+
+  private static @Nullable Double value(@Nullable Measured<Double> measured) {
+    return measured == null ? null : Finite.number(measured.value());
+  }
+
+  private static @Nullable String governing(@Nullable ThicknessDecision thickness) {
+    return thickness == null || thickness.governing() == null
+        ? null
+        : thickness.governing().kind().label();
+  }
+}

@@ -1,0 +1,36 @@
+package org.lagwright.report.json;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.lagwright.takeoff.settings.Settings;
+
+/** The settings used. Maps are sorted: equal runs give equal files. */
+record SettingsView(
+    String project,
+    Map<String, Settings.Air> air,
+    List<Settings.PlaceRule> places,
+    String energyRule,
+    double condensationMarginK,
+    double surfaceEmissivity,
+    Map<String, String> materials,
+    List<Settings.ServiceRule> services,
+    Map<String, Double> temperaturesC,
+    Map<String, String> scope,
+    Map<String, Double> thicknessesM) {
+
+  static SettingsView of(Settings settings) {
+    return new SettingsView(
+        settings.project(),
+        new TreeMap<>(settings.air()),
+        settings.places(),
+        settings.energyRule(),
+        settings.condensationMarginK(),
+        settings.surfaceEmissivity(),
+        new TreeMap<>(settings.materials()),
+        settings.services(),
+        new TreeMap<>(settings.temperaturesC()),
+        new TreeMap<>(settings.scope()),
+        new TreeMap<>(settings.thicknessesM()));
+  }
+}

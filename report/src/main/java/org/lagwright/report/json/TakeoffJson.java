@@ -1,0 +1,123 @@
+package org.lagwright.report.json;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.takeoff.Takeoff;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.ObjectWriter;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Writes {@code takeoff.json}, UTF-8, element by element. Names and units are those of {@code
+ * takeoff.schema.json}; what is unknown is absent and never null. Equal takeoffs give equal bytes.
+ */
+public final class TakeoffJson {
+
+  private static final ObjectWriter WRITER =
+      JsonMapper.builder()
+          .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+          .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+          .changeDefaultPropertyInclusion(i -> i.withValueInclusion(JsonInclude.Include.NON_NULL))
+          .build()
+          .writer()
+          .with(printer());
+
+  private final Takeoff takeoff;
+  private final String version;
+  private final Map<ElementKey, String> globalIds = new HashMap<>();
+
+  /**
+   * Prepares the JSON of one takeoff.
+   *
+   * @param version version of this program
+   */
+  public TakeoffJson(Takeoff takeoff, String version) {
+    this.takeoff = takeoff;
+    this.version = version;
+    takeoff.elements().forEach(t -> globalIds.put(t.element().key(), t.element().globalId()));
+  }
+
+  /** The same line ends on every system. */
+  private static DefaultPrettyPrinter printer() {
+    DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+    return new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
+  }
+
+  /**
+   * Writes it; the stream stays open.
+   *
+   * @throws IOException if the stream cannot be written
+   */
+  public void write(OutputStream out) throws IOException {
+    // the encoder replaces lone surrogates, which models may hold, by a question mark
+    Writer utf8 = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    try (JsonGenerator json = WRITER.createGenerator(utf8)) {
+      write(json);
+    } catch (JacksonException e) {
+      throw writingFailure(e);
+    }
+  }
+
+  /** What the stream threw, however deep it is wrapped; anything else is our own bug. */
+  private static IOException writingFailure(JacksonException e) {
+    for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
+      if (cause instanceof IOException failure) {
+        return failure;
+      }
+    }
+    throw e;
+  }
+
+  private void write(JsonGenerator json) {
+    json.writeStartObject();
+    json.writeStringProperty("lagwright", version);
+    array(json, "models", takeoff.models(), ModelView::of);
+    json.writePOJOProperty("settings", SettingsView.of(takeoff.settings()));
+    array(json, "packs", takeoff.packs(), pack -> pack);
+    array(json, "elements", takeoff.elements(), ElementView::of);
+    array(json, "lines", takeoff.lines(), line -> LineView.of(line, ids(line.elements())));
+    array(json, "questions", takeoff.questions(), q -> QuestionView.of(q, ids(q.elements())));
+    array(json, "findings", takeoff.findings(), f -> FindingView.of(f, id(f.element())));
+    json.writePOJOProperty("totals", takeoff.totals());
+    json.writeEndObject();
+  }
+
+  private record ModelView(String file, String sha256, String schema) {
+    static ModelView of(ModelFile model) {
+      return new ModelView(model.name(), model.sha256(), model.schema());
+    }
+  }
+
+  private static <T> void array(
+      JsonGenerator json, String name, List<T> items, Function<T, Object> view) {
+    json.writeName(name);
+    json.writeStartArray();
+    items.forEach(item -> json.writePOJO(view.apply(item)));
+    json.writeEndArray();
+  }
+
+  private List<String> ids(List<ElementKey> keys) {
+    return keys.stream().flatMap(key -> Stream.ofNullable(id(key))).toList();
+  }
+
+  private @Nullable String id(@Nullable ElementKey key) {
+    return key == null ? null : globalIds.get(key);
+  }
+}

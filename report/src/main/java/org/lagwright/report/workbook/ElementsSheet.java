@@ -1,0 +1,161 @@
+package org.lagwright.report.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collector;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.report.Account;
+import org.lagwright.report.Words;
+import org.lagwright.takeoff.TakenElement;
+import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.service.Classification;
+import org.lagwright.takeoff.thickness.ThicknessDecision;
+
+/** The sheet {@code Elements}: every element read, with what was decided about it. */
+final class ElementsSheet {
+
+  static final String NAME = "Elements";
+
+  /** Present for every element, where a faulty file may lack the GlobalId. */
+  static final String STEP = "Step id";
+
+  static final String ACCOUNT = "Account";
+
+  private final Takeoff takeoff;
+  private final Map<ElementKey, String> codes;
+
+  ElementsSheet(Takeoff takeoff) {
+    this.takeoff = takeoff;
+    codes =
+        takeoff.findings().stream()
+            .filter(f -> f.element() != null)
+            .collect(Collectors.groupingBy(ElementsSheet::key, codesInOrder()));
+  }
+
+  private static ElementKey key(Finding finding) {
+    ElementKey key = finding.element();
+    if (key == null) {
+      throw new IllegalArgumentException("a finding about a file has no element");
+    }
+    return key;
+  }
+
+  private static Collector<Finding, ?, String> codesInOrder() {
+    return Collectors.collectingAndThen(
+        Collectors.mapping(f -> f.code().name(), Collectors.toCollection(TreeSet::new)),
+        names -> String.join(" ", names));
+  }
+
+  /** The table, at its place. */
+  Table<TakenElement> table() {
+    List<Column<TakenElement>> columns = new ArrayList<>();
+    columns.addAll(identity());
+    columns.addAll(shape());
+    columns.addAll(surroundings());
+    columns.addAll(decisions());
+    columns.addAll(origins());
+    return new Table<>(NAME, 0, columns, takeoff.elements());
+  }
+
+  private List<Column<TakenElement>> identity() {
+    return List.of(
+        Column.text("GlobalId", 25, t -> t.element().globalId()),
+        Column.number(STEP, 9, Look.PLAIN, t -> (double) t.element().key().step()),
+        Column.text("Model file", 24, t -> takeoff.models().get(t.element().key().model()).name()),
+        Column.text("Class", 24, t -> t.element().ifcClass()),
+        Column.text("Name", 30, t -> t.element().name()),
+        Column.text("Type", 24, t -> Words.type(t.element())),
+        Column.text("Kind", 14, t -> t.element().kind().label()),
+        Column.text("Form", 12, t -> t.element().form().label()));
+  }
+
+  private List<Column<TakenElement>> shape() {
+    return List.of(
+        Column.text("Size", 20, t -> Words.size(t.element())),
+        Column.text("Ends", 22, t -> Words.ends(t.element().ends())),
+        Column.number("Length m", 10, Look.THREE_DECIMALS, t -> value(t, MepElement::lengthM)),
+        Column.number("Angle deg", 8, Look.PLAIN, t -> rounded(t, MepElement::angleDeg, 10)),
+        Column.number(
+            "Bend radius m", 9, Look.PLAIN, t -> rounded(t, MepElement::bendRadiusM, 1e4)),
+        Column.text("System", 24, t -> Words.systems(t.element().systems())));
+  }
+
+  private List<Column<TakenElement>> surroundings() {
+    return List.of(
+        Column.text("Service", 24, t -> service(t, Classification::name)),
+        Column.number("Medium degC", 9, Look.PLAIN, t -> Words.temperatureC(t.service())),
+        Column.text("Storey", 16, t -> t.element().place().storey()),
+        Column.text("Space", 18, t -> t.element().place().space()),
+        Column.text("Location", 11, t -> thickness(t, ThicknessDecision::location)));
+  }
+
+  private List<Column<TakenElement>> decisions() {
+    return List.of(
+        Column.text("Scope", 7, t -> t.scope().scope().label()),
+        Column.text(ACCOUNT, 12, t -> Account.of(t).label()),
+        Column.text("Reason", 40, t -> t.scope().reason()),
+        Column.text("Scope rule", 20, t -> t.scope().rule()),
+        Column.number("Thickness mm", 10, Look.PLAIN, ElementsSheet::thicknessMm),
+        Column.text("Build-up", 24, t -> thickness(t, ThicknessDecision::layersInWords)),
+        Column.text("Governing", 32, ElementsSheet::governing),
+        Column.text("Line", 8, TakenElement::lineId),
+        Column.number(
+            "Outer area m2", 10, Look.TWO_DECIMALS, t -> onLine(t, t.quantities().outerAreaM2())),
+        Column.number(
+            "Volume m3", 10, Look.THREE_DECIMALS, t -> onLine(t, t.quantities().volumeM3())));
+  }
+
+  private List<Column<TakenElement>> origins() {
+    return List.of(
+        Column.text("Section measured by", 14, t -> Words.how(t.element().section())),
+        Column.text("Length measured by", 14, t -> Words.how(t.element().lengthM())),
+        Column.text(
+            "Insulation in the model", 26, t -> Words.existing(t.element().existingInsulation())),
+        Column.text("Finding codes", 34, t -> codes.get(t.element().key())));
+  }
+
+  private static @Nullable Double value(
+      TakenElement taken, Function<MepElement, @Nullable Measured<Double>> measured) {
+    Measured<Double> found = measured.apply(taken.element());
+    return found == null ? null : found.value();
+  }
+
+  private static @Nullable Double rounded(
+      TakenElement taken, Function<MepElement, @Nullable Measured<Double>> measured, double steps) {
+    Double found = value(taken, measured);
+    return found == null ? null : Math.round(found * steps) / steps;
+  }
+
+  private static @Nullable String service(
+      TakenElement taken, Function<Classification, String> text) {
+    return taken.service() == null ? null : text.apply(taken.service());
+  }
+
+  private static @Nullable String thickness(
+      TakenElement taken, Function<ThicknessDecision, String> text) {
+    return taken.thickness() == null ? null : text.apply(taken.thickness());
+  }
+
+  private static @Nullable Double thicknessMm(TakenElement taken) {
+    return taken.thickness() == null ? null : Words.roundedMm(taken.thickness().totalM());
+  }
+
+  private static @Nullable String governing(TakenElement taken) {
+    ThicknessDecision decision = taken.thickness();
+    return decision == null || decision.governing() == null
+        ? null
+        : Words.demand(decision.governing());
+  }
+
+  private static @Nullable Double onLine(TakenElement taken, double value) {
+    return taken.lineId() == null ? null : value;
+  }
+}

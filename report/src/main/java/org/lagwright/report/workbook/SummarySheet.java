@@ -1,0 +1,210 @@
+package org.lagwright.report.workbook;
+
+import static org.lagwright.report.workbook.SheetWriter.cell;
+import static org.lagwright.report.workbook.SheetWriter.column;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.report.Account;
+import org.lagwright.report.FindingGroup;
+import org.lagwright.report.ServiceTotal;
+import org.lagwright.takeoff.Question;
+import org.lagwright.takeoff.TakenElement;
+import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.TakeoffLine;
+import org.lagwright.takeoff.Totals;
+
+/** The sheet {@code Summary}: the account, totals by service, what is open. Formulas throughout. */
+final class SummarySheet {
+
+  static final String NAME = "Summary";
+
+  private static final int WIDE = 6;
+
+  private final Takeoff takeoff;
+  private final Table<TakeoffLine> lines;
+  private final Table<TakenElement> elements;
+  private final Table<Finding> findings;
+  private final Map<String, String> names = new LinkedHashMap<>();
+
+  SummarySheet(
+      Takeoff takeoff,
+      Table<TakeoffLine> lines,
+      Table<TakenElement> elements,
+      Table<Finding> findings) {
+    this.takeoff = takeoff;
+    this.lines = lines;
+    this.elements = elements;
+    this.findings = findings;
+  }
+
+  /** Writes the sheet; returns names for its key cells with their references. */
+  Map<String, String> write(Sheet sheet, Styles styles) {
+    SheetWriter writer = new SheetWriter(sheet, styles);
+    writer.widths(38, 16, 16, 16, 22, 74);
+    writer.title("Insulation takeoff");
+    writer.row(Entry.text("Project"), Entry.text(takeoff.settings().project()));
+    account(writer);
+    services(writer);
+    questions(writer);
+    findingGroups(writer);
+    models(writer);
+    return names;
+  }
+
+  private void account(SheetWriter writer) {
+    writer.section("Account of the elements", WIDE);
+    Totals totals = takeoff.totals();
+    String all = "COUNT(" + elements.range(ElementsSheet.STEP) + ")";
+    int read = writer.row(Entry.text("Elements read"), Entry.live(all, totals.read(), Look.WHOLE));
+    count(writer, "On takeoff lines", Account.ON_LINE, totals.onLines());
+    count(writer, "Left out, each with a finding", Account.LEFT_OUT, totals.leftOut());
+    int out =
+        count(
+            writer, "Out of scope, each with a reason", Account.OUT_OF_SCOPE, totals.outOfScope());
+    String check =
+        "IF(AND("
+            + cell(read, 1)
+            + "=SUM("
+            + column(1, read + 1, out)
+            + "),"
+            + cell(read, 1)
+            + "="
+            + totals.read()
+            + "),\"OK\",\"DOES NOT ADD UP\")";
+    int checked =
+        writer.row(
+            Entry.text("Check: read = on lines + left out + out of scope"),
+            new Entry.LiveText(check, "OK", Look.TOTAL_RIGHT));
+    name("Elements_read", read, 1);
+    name("Elements_left_out", read + 2, 1);
+    name("Account_check", checked, 1);
+  }
+
+  private int count(SheetWriter writer, String label, Account place, int computed) {
+    String formula =
+        "COUNTIF(" + elements.range(ElementsSheet.ACCOUNT) + ",\"" + place.label() + "\")";
+    return writer.row(Entry.text(label), Entry.live(formula, computed, Look.WHOLE));
+  }
+
+  private void services(SheetWriter writer) {
+    writer.section("Totals by service", WIDE);
+    writer.headings(1, 4, "Service", "Length m", "Pieces", "Outer area m2", "Volume m3");
+    List<ServiceTotal> totals = ServiceTotal.of(takeoff.lines());
+    int first = writer.next();
+    totals.forEach(total -> service(writer, total));
+    int last = Math.max(first, writer.next() - 1);
+    if (totals.isEmpty()) {
+      writer.row(Entry.text("No element is on a takeoff line."));
+    }
+    ServiceTotal sum = ServiceTotal.sum("Total", totals);
+    int row =
+        writer.row(
+            Entry.text(sum.service(), Look.TOTAL_TEXT),
+            sum(1, first, last, sum.lengthM(), Look.TOTAL_TWO_DECIMALS),
+            sum(2, first, last, sum.pieces(), Look.TOTAL_WHOLE),
+            sum(3, first, last, sum.outerAreaM2(), Look.TOTAL_TWO_DECIMALS),
+            sum(4, first, last, sum.volumeM3(), Look.TOTAL_THREE_DECIMALS));
+    name("Insulated_length_m", row, 1);
+    name("Insulated_pieces", row, 2);
+    name("Insulation_outer_area_m2", row, 3);
+    name("Insulation_volume_m3", row, 4);
+  }
+
+  private void service(SheetWriter writer, ServiceTotal total) {
+    String service = "," + lines.range(LinesSheet.SERVICE) + "," + cell(writer.next(), 0);
+    String unit = service + "," + lines.range(LinesSheet.UNIT) + ",";
+    writer.row(
+        Entry.text(total.service()),
+        sumIfs(LinesSheet.QUANTITY, unit + "\"m\"", total.lengthM(), Look.TWO_DECIMALS),
+        sumIfs(LinesSheet.QUANTITY, unit + "\"pcs\"", total.pieces(), Look.WHOLE),
+        sumIfs(LinesSheet.AREA, service, total.outerAreaM2(), Look.TWO_DECIMALS),
+        sumIfs(LinesSheet.VOLUME, service, total.volumeM3(), Look.THREE_DECIMALS));
+  }
+
+  private Entry sumIfs(String heading, String criteria, double computed, Look look) {
+    return Entry.live("SUMIFS(" + lines.range(heading) + criteria + ")", computed, look);
+  }
+
+  private static Entry sum(int column, int first, int last, double computed, Look look) {
+    return Entry.live("SUM(" + column(column, first, last) + ")", computed, look);
+  }
+
+  private void questions(SheetWriter writer) {
+    writer.section("Questions to decide before pricing", WIDE);
+    List<Question> questions = takeoff.questions();
+    if (questions.isEmpty()) {
+      writer.row(Entry.text("None."));
+      return;
+    }
+    writer.headings(2, 3, "What", "Size", "Elements", "Length m", "Code", "Question");
+    int first = writer.next();
+    questions.forEach(
+        q ->
+            writer.row(
+                Entry.text(q.what()),
+                Entry.text(q.size()),
+                Entry.number((double) q.pieces(), Look.WHOLE),
+                Entry.number(q.lengthM(), Look.TWO_DECIMALS),
+                Entry.text(q.code()),
+                Entry.text(q.question(), Look.WRAPPED)));
+    int last = writer.next() - 1;
+    writer.row(
+        Entry.text("Total", Look.TOTAL_TEXT),
+        new Entry.Blank(Look.TOTAL_TEXT),
+        sum(2, first, last, total(questions, Question::pieces), Look.TOTAL_WHOLE),
+        sum(3, first, last, total(questions, Question::lengthM), Look.TOTAL_TWO_DECIMALS));
+  }
+
+  private static double total(List<Question> questions, ToDoubleFunction<Question> value) {
+    return questions.stream().mapToDouble(value).sum();
+  }
+
+  private void findingGroups(SheetWriter writer) {
+    writer.section("Findings by code", WIDE);
+    List<FindingGroup> groups = FindingGroup.of(takeoff.findings());
+    if (groups.isEmpty()) {
+      writer.row(Entry.text("None."));
+      return;
+    }
+    writer.headings(3, 3, "Code", "Severity", "Effect", "Findings", "", "For example");
+    groups.forEach(group -> findingGroup(writer, group));
+  }
+
+  private void findingGroup(SheetWriter writer, FindingGroup group) {
+    String formula =
+        "COUNTIFS("
+            + findings.range(FindingsSheet.CODE)
+            + ","
+            + cell(writer.next(), 0)
+            + ","
+            + findings.range(FindingsSheet.EFFECT)
+            + ","
+            + cell(writer.next(), 2)
+            + ")";
+    writer.row(
+        Entry.text(group.code()),
+        Entry.text(group.severity().name()),
+        Entry.text(group.effect().name()),
+        Entry.live(formula, group.count(), Look.WHOLE),
+        new Entry.Blank(Look.TEXT),
+        Entry.text(group.example(), Look.WRAPPED));
+  }
+
+  private void models(SheetWriter writer) {
+    writer.section("Models read", WIDE);
+    writer.headings(WIDE, WIDE, "File", "Schema", "SHA-256", "", "", "");
+    for (ModelFile model : takeoff.models()) {
+      writer.row(Entry.text(model.name()), Entry.text(model.schema()), Entry.text(model.sha256()));
+    }
+  }
+
+  private void name(String name, int row, int column) {
+    names.put(name, NAME + "!" + cell(row, column));
+  }
+}

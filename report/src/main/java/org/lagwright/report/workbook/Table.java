@@ -1,0 +1,83 @@
+package org.lagwright.report.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+
+/**
+ * Rows of one kind under a row of headings. Its place is known before it is written, so that
+ * formulas on other sheets can refer to it.
+ *
+ * @param sheetName a name that needs no quotes in formulas
+ * @param headingRow position of the headings, from 0
+ */
+record Table<T>(String sheetName, int headingRow, List<Column<T>> columns, List<T> rows) {
+
+  Table {
+    columns = List.copyOf(columns);
+    rows = List.copyOf(rows);
+  }
+
+  /** Cells of a column without its heading, with the sheet: {@code Takeoff!$K$6:$K$40}. */
+  String range(String heading) {
+    String letter = CellReference.convertNumToColString(position(heading));
+    return sheetName
+        + "!$"
+        + letter
+        + "$"
+        + (headingRow + 2)
+        + ":$"
+        + letter
+        + "$"
+        + (lastRow() + 1);
+  }
+
+  /** Position of a column, from 0. */
+  int position(String heading) {
+    for (int i = 0; i < columns.size(); i++) {
+      if (columns.get(i).heading().equals(heading)) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no column " + heading + " on sheet " + sheetName);
+  }
+
+  /** Position of the last row, from 0; an empty table has one empty row so that ranges exist. */
+  private int lastRow() {
+    return headingRow + Math.max(1, rows.size());
+  }
+
+  /** Writes headings, widths, filter, frozen and repeated rows. */
+  void writeHeadings(Sheet sheet, Styles styles) {
+    List<Entry> headings = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      Column<T> column = columns.get(i);
+      headings.add(new Entry.Text(column.heading(), column.headingLook()));
+      sheet.setColumnWidth(i, column.width() * 256);
+    }
+    write(sheet.createRow(headingRow), headings, styles);
+    sheet.createFreezePane(0, headingRow + 1);
+    sheet.setAutoFilter(new CellRangeAddress(headingRow, lastRow(), 0, columns.size() - 1));
+    sheet.setRepeatingRows(new CellRangeAddress(headingRow, headingRow, -1, -1));
+    sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
+  }
+
+  /** Writes the rows; the sheet may be a streaming one. */
+  void writeRows(Sheet sheet, Styles styles) {
+    int position = headingRow + 1;
+    for (T item : rows) {
+      List<Entry> entries = columns.stream().map(column -> column.entry().apply(item)).toList();
+      write(sheet.createRow(position++), entries, styles);
+    }
+  }
+
+  private static void write(Row row, List<Entry> entries, Styles styles) {
+    for (int i = 0; i < entries.size(); i++) {
+      entries.get(i).put(row, i, styles);
+    }
+    RowHeight.fit(row, entries);
+  }
+}

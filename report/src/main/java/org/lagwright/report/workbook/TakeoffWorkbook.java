@@ -1,0 +1,105 @@
+package org.lagwright.report.workbook;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.Instant;
+import java.util.Date;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.takeoff.TakenElement;
+import org.lagwright.takeoff.Takeoff;
+
+/**
+ * Writes {@code takeoff.xlsx}. Sheets that grow with the model (Elements, Findings) are streamed;
+ * the others are held in memory. Equal takeoffs give equal bytes.
+ */
+public final class TakeoffWorkbook {
+
+  /** Rows of a streamed sheet kept in memory. */
+  private static final int WINDOW = 200;
+
+  /** All columns of the elements on one page would be too small to read. */
+  private static final int ELEMENTS_PAGES_WIDE = 4;
+
+  /** The date written into the file: equal input shall give equal bytes, whenever it runs. */
+  private static final Instant CREATED = Instant.parse("2000-01-01T00:00:00Z");
+
+  private final Takeoff takeoff;
+  private final LinesSheet lines;
+  private final Table<TakenElement> elements;
+  private final Table<Finding> findings;
+  private final String version;
+
+  /**
+   * Prepares the workbook of one takeoff.
+   *
+   * @param version version of this program
+   */
+  public TakeoffWorkbook(Takeoff takeoff, String version) {
+    this.takeoff = takeoff;
+    this.version = version;
+    lines = new LinesSheet(takeoff.lines());
+    elements = new ElementsSheet(takeoff).table();
+    findings = new FindingsSheet(takeoff).table();
+  }
+
+  /**
+   * Writes it; the stream stays open.
+   *
+   * @throws IOException if the stream cannot be written
+   */
+  public void write(OutputStream out) throws IOException {
+    try (XSSFWorkbook book = new XSSFWorkbook()) {
+      Styles styles = new Styles(book);
+      describe(book);
+      writeSmallSheets(book, styles);
+      try (SXSSFWorkbook streaming = new SXSSFWorkbook(book, WINDOW)) {
+        streaming.setCompressTempFiles(true);
+        elements.writeRows(streaming.getSheet(ElementsSheet.NAME), styles);
+        findings.writeRows(streaming.getSheet(FindingsSheet.NAME), styles);
+        streaming.write(out);
+      }
+    } catch (OpenXML4JRuntimeException e) {
+      throw new IOException(e.getMessage(), e); // wraps what the stream threw
+    }
+  }
+
+  private void writeSmallSheets(XSSFWorkbook book, Styles styles) {
+    Map<String, String> names =
+        new SummarySheet(takeoff, lines.table(), elements, findings)
+            .write(sheet(book, SummarySheet.NAME), styles);
+    lines.write(sheet(book, LinesSheet.NAME), styles);
+    new FittingsSheet(lines.table()).write(sheet(book, FittingsSheet.NAME), styles);
+    elements.writeHeadings(sheet(book, ElementsSheet.NAME), styles);
+    findings.writeHeadings(sheet(book, FindingsSheet.NAME), styles);
+    new BasisSheet(takeoff, version).write(sheet(book, BasisSheet.NAME), styles);
+    names.forEach((name, reference) -> define(book, name, reference));
+  }
+
+  private Sheet sheet(XSSFWorkbook book, String name) {
+    Sheet sheet = book.createSheet(name);
+    sheet.setDisplayGridlines(false);
+    boolean wide = name.equals(ElementsSheet.NAME);
+    Page.setUp(sheet, takeoff.settings().project(), wide ? ELEMENTS_PAGES_WIDE : 1);
+    return sheet;
+  }
+
+  private static void define(XSSFWorkbook book, String name, String reference) {
+    Name defined = book.createName();
+    defined.setNameName(name);
+    defined.setRefersToFormula(reference);
+  }
+
+  private void describe(XSSFWorkbook book) {
+    var properties = book.getProperties().getCoreProperties();
+    properties.setCreator("Lagwright " + version);
+    properties.setTitle("Insulation takeoff");
+    properties.setCreated(Optional.of(Date.from(CREATED)));
+  }
+}

@@ -1,0 +1,169 @@
+package org.lagwright.report.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.report.Account;
+import org.lagwright.report.SampleTakeoff;
+import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.thickness.Demand;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+class TakeoffJsonTest {
+
+  private static final JsonMapper MAPPER = new JsonMapper();
+
+  static Stream<Takeoff> takeoffs() {
+    return Stream.of(SampleTakeoff.takeoff(), SampleTakeoff.empty());
+  }
+
+  @ParameterizedTest
+  @MethodSource("takeoffs")
+  void whatIsWrittenFitsTheSchema(Takeoff takeoff) throws IOException {
+    assertThat(errors(json(takeoff))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "/elements/0/lengthM, '\"1.75\"'",
+    "/elements/0/section/shape, '\"square\"'",
+    "/elements/0/section/outsideDiameterM, 0",
+    "/elements/0/scope, '\"maybe\"'",
+    "/elements/0/unheardOf, 1",
+    "/elements/0/type, null",
+    "/lines/0/unit, '\"ft\"'",
+    "/models/0/sha256, '\"abc\"'",
+    "/settings/air/indoor/relativeHumidityPct, 101",
+    "/totals/read, 1.5"
+  })
+  void theSchemaRefusesABrokenValue(String pointer, String value) throws IOException {
+    JsonNode document = MAPPER.readTree(json(SampleTakeoff.takeoff()));
+    int slash = pointer.lastIndexOf('/');
+    ObjectNode owner = (ObjectNode) document.at(pointer.substring(0, slash));
+    owner.set(pointer.substring(slash + 1), MAPPER.readTree(value));
+    assertThat(errors(document.toString())).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "totals",
+    "models",
+    "elements",
+    "lines",
+    "findings",
+    "questions",
+    "packs",
+    "settings"
+  })
+  void theSchemaRefusesADocumentWithout(String name) throws IOException {
+    ObjectNode document = (ObjectNode) MAPPER.readTree(json(SampleTakeoff.takeoff()));
+    document.remove(name);
+    assertThat(errors(document.toString())).hasSize(1);
+  }
+
+  @Test
+  void theSchemaKnowsExactlyTheWordsWeWrite() throws IOException {
+    JsonNode definitions = MAPPER.readTree(schemaText()).get("$defs");
+    assertThat(words(definitions.at("/kind/enum")))
+        .containsExactlyElementsOf(Arrays.stream(Kind.values()).map(Kind::label).toList());
+    assertThat(words(definitions.at("/form/enum")))
+        .containsExactlyElementsOf(Arrays.stream(Form.values()).map(Form::label).toList());
+    assertThat(words(definitions.at("/how/enum")))
+        .containsExactlyElementsOf(Arrays.stream(How.values()).map(How::name).toList());
+    assertThat(words(definitions.at("/demandKind/enum")))
+        .containsExactlyElementsOf(
+            Arrays.stream(Demand.Kind.values()).map(Demand.Kind::label).toList());
+    assertThat(words(definitions.at("/element/properties/account/enum")))
+        .containsExactlyElementsOf(Arrays.stream(Account.values()).map(Account::label).toList());
+  }
+
+  @Test
+  void eachPartOfTheSchemaIsDescribed() throws IOException {
+    JsonNode schema = MAPPER.readTree(schemaText());
+    List<JsonNode> properties =
+        properties(schema).filter(node -> !node.has("$ref") && !node.has("const")).toList();
+    assertThat(properties).hasSizeGreaterThan(90).allMatch(node -> node.has("description"));
+  }
+
+  private static Stream<JsonNode> properties(JsonNode node) {
+    Stream<JsonNode> below =
+        StreamSupport.stream(node.spliterator(), false).flatMap(TakeoffJsonTest::properties);
+    JsonNode own = node.path("properties");
+    return Stream.concat(StreamSupport.stream(own.spliterator(), false), below);
+  }
+
+  @Test
+  void elementsCarryTheNamesOtherProgramsRelyOn() throws IOException {
+    JsonNode document = MAPPER.readTree(json(SampleTakeoff.takeoff()));
+    JsonNode pipe = document.at("/elements/0");
+    assertThat(pipe.get("globalId").asString()).isEqualTo(SampleTakeoff.PIPE_ID);
+    assertThat(pipe.get("kind").asString()).isEqualTo("pipe-segment");
+    assertThat(pipe.at("/section/outsideDiameterM").doubleValue()).isEqualTo(0.0603);
+    assertThat(pipe.at("/section/nominal").asString()).isEqualTo("DN50");
+    assertThat(pipe.at("/measuredBy/length").asString()).isEqualTo("PORTS");
+    assertThat(pipe.at("/service/temperatureC").doubleValue()).isEqualTo(6);
+    assertThat(pipe.get("governing").asString()).isEqualTo("condensation");
+    assertThat(pipe.at("/quantities/outerAreaM2").doubleValue()).isEqualTo(0.75);
+    assertThat(document.at("/lines/0/elements/0").asString()).isEqualTo(SampleTakeoff.PIPE_ID);
+    assertThat(document.at("/findings/0/globalId").asString()).isEqualTo(SampleTakeoff.PIPE_ID);
+    assertThat(document.at("/elements/5/name").asString()).isEqualTo(SampleTakeoff.HOSTILE_NAME);
+  }
+
+  @Test
+  void halfACharacterInANameBecomesAQuestionMark() throws IOException {
+    JsonNode document = MAPPER.readTree(json(SampleTakeoff.takeoff()));
+    assertThat(document.at("/elements/7/name").asString()).isEqualTo("Buffer ?");
+  }
+
+  @Test
+  void equalTakeoffsGiveEqualBytesWithUnixLineEnds() throws IOException {
+    assertThat(json(SampleTakeoff.takeoff()))
+        .isEqualTo(json(SampleTakeoff.takeoff()))
+        .doesNotContain("\r\n")
+        .doesNotContain("null");
+  }
+
+  private static String json(Takeoff takeoff) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    new TakeoffJson(takeoff, "9.9.9").write(out);
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private static List<Error> errors(String json) throws IOException {
+    Schema schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(schemaText(), InputFormat.JSON);
+    return schema.validate(json, InputFormat.JSON);
+  }
+
+  private static String schemaText() throws IOException {
+    try (InputStream in = TakeoffJson.class.getResourceAsStream("takeoff.schema.json")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  private static List<String> words(JsonNode array) {
+    return StreamSupport.stream(array.spliterator(), false).map(JsonNode::asString).toList();
+  }
+}

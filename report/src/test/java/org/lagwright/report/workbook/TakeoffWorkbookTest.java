@@ -1,0 +1,202 @@
+package org.lagwright.report.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.CellValue;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.lagwright.report.SampleTakeoff;
+import org.lagwright.takeoff.Takeoff;
+
+class TakeoffWorkbookTest {
+
+  static Stream<Takeoff> takeoffs() {
+    return Stream.of(SampleTakeoff.takeoff(), SampleTakeoff.empty(), SampleTakeoff.large(1000));
+  }
+
+  @ParameterizedTest
+  @MethodSource("takeoffs")
+  void eachFormulaGivesTheValueCachedBesideIt(Takeoff takeoff) throws IOException {
+    try (XSSFWorkbook book = read(takeoff)) {
+      FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
+      List<Cell> formulas = cells(book).filter(c -> c.getCellType() == CellType.FORMULA).toList();
+      assertThat(formulas).hasSizeGreaterThan(15);
+      formulas.forEach(cell -> assertCachedValue(cell, evaluator.evaluate(cell)));
+    }
+  }
+
+  private static void assertCachedValue(Cell cell, CellValue evaluated) {
+    String at = cell.getAddress() + " = " + cell.getCellFormula();
+    assertThat(evaluated.getCellType()).as(at).isEqualTo(cell.getCachedFormulaResultType());
+    if (evaluated.getCellType() == CellType.STRING) {
+      assertThat(evaluated.getStringValue()).as(at).isEqualTo(cell.getStringCellValue());
+    } else {
+      assertThat(evaluated.getNumberValue())
+          .as(at)
+          .isCloseTo(cell.getNumericCellValue(), within(1e-9));
+    }
+  }
+
+  @Test
+  void namedTotalsHoldTheFiguresOfTheTakeoff() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      assertThat(named(book, "Elements_read").getNumericCellValue()).isEqualTo(9);
+      assertThat(named(book, "Elements_left_out").getNumericCellValue()).isEqualTo(2);
+      assertThat(named(book, "Account_check").getStringCellValue()).isEqualTo("OK");
+      assertThat(named(book, "Insulated_length_m").getNumericCellValue()).isEqualTo(6.25);
+      assertThat(named(book, "Insulated_pieces").getNumericCellValue()).isEqualTo(2);
+      assertThat(named(book, "Insulation_outer_area_m2").getNumericCellValue()).isEqualTo(6.75);
+      assertThat(named(book, "Insulation_volume_m3").getNumericCellValue())
+          .isCloseTo(0.175, within(1e-12));
+    }
+  }
+
+  @Test
+  void theCheckOfTheAccountNoticesAMissingElement() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      Row drain = book.getSheet("Elements").getRow(7);
+      drain.removeCell(cell(drain, "Account"));
+      FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
+      assertThat(evaluator.evaluate(named(book, "Account_check")).getStringValue())
+          .isEqualTo("DOES NOT ADD UP");
+    }
+  }
+
+  @Test
+  void elementWithoutGlobalIdIsStillCounted() throws IOException {
+    Takeoff takeoff = SampleTakeoff.takeoff();
+    assertThat(takeoff.elements().get(8).element().globalId()).isEmpty();
+    try (XSSFWorkbook book = read(takeoff)) {
+      FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
+      assertThat(evaluator.evaluate(named(book, "Elements_read")).getNumberValue()).isEqualTo(9);
+    }
+  }
+
+  @Test
+  void textOfAModelNeverBecomesAFormula() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      Row hostile = book.getSheet("Elements").getRow(6);
+      assertThat(cell(hostile, "Name").getCellType()).isEqualTo(CellType.STRING);
+      assertThat(cell(hostile, "Name").getStringCellValue()).isEqualTo(SampleTakeoff.HOSTILE_NAME);
+      assertThat(cell(hostile, "Type").getCellType()).isEqualTo(CellType.STRING);
+      assertThat(cell(hostile, "Type").getStringCellValue()).isEqualTo("@SUM(A1)");
+      assertThat(cells(book.getSheet("Elements"))).noneMatch(TakeoffWorkbookTest::isFormula);
+      assertThat(cells(book.getSheet("Findings"))).noneMatch(TakeoffWorkbookTest::isFormula);
+    }
+  }
+
+  @Test
+  void textIsShownOnOneLineAsLongAsACellMayHold() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      Sheet sheet = book.getSheet("Elements");
+      assertThat(cell(sheet.getRow(7), "Name").getStringCellValue()).isEqualTo("Drain   -1+2");
+      assertThat(cell(sheet.getRow(9), "Name").getStringCellValue())
+          .hasSize(32_767)
+          .endsWith("x [cut]");
+    }
+  }
+
+  @Test
+  void globalIdThatLooksLikeACharacterCodeStaysAsItIs() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      assertThat(cell(book.getSheet("Elements").getRow(6), "GlobalId").getStringCellValue())
+          .isEqualTo(SampleTakeoff.HOSTILE_ID);
+    }
+  }
+
+  @Test
+  void eachElementAndEachFindingHasARow() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      assertThat(book.getSheet("Elements").getLastRowNum()).isEqualTo(9);
+      assertThat(book.getSheet("Findings").getLastRowNum()).isEqualTo(6);
+      Row pipe = book.getSheet("Elements").getRow(1);
+      assertThat(cell(pipe, "Size").getStringCellValue()).isEqualTo("DN50 / 60.3 mm");
+      assertThat(cell(pipe, "Length m").getNumericCellValue()).isEqualTo(1.75);
+      assertThat(cell(pipe, "Thickness mm").getNumericCellValue()).isEqualTo(25);
+      assertThat(cell(pipe, "Governing").getStringCellValue())
+          .isEqualTo("condensation (dew-point)");
+      assertThat(cell(pipe, "Finding codes").getStringCellValue()).isEqualTo("ALREADY_INSULATED");
+      Row unknown = book.getSheet("Elements").getRow(6);
+      assertThat(cell(unknown, "Finding codes").getStringCellValue())
+          .isEqualTo("SERVICE_UNKNOWN SIZE_UNKNOWN");
+    }
+  }
+
+  @Test
+  void sheetsAreSetUpForReadingAndPrinting() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      for (Sheet sheet : book) {
+        assertThat(sheet.getPrintSetup().getLandscape()).as(sheet.getSheetName()).isTrue();
+        assertThat(sheet.getFitToPage()).isTrue();
+        assertThat(sheet.getHeader().getLeft()).isEqualTo("Alder Quay ferry terminal && pier");
+      }
+      for (String name : List.of("Takeoff", "Fittings", "Elements", "Findings")) {
+        Sheet sheet = book.getSheet(name);
+        assertThat(sheet.getPaneInformation().isFreezePane()).as(name).isTrue();
+        assertThat(sheet.getRepeatingRows()).as(name).isNotNull();
+        assertThat(book.getSheet(name).getCTWorksheet().isSetAutoFilter()).as(name).isTrue();
+      }
+    }
+  }
+
+  @Test
+  void equalTakeoffsGiveEqualBytes() throws IOException {
+    assertThat(bytes(SampleTakeoff.takeoff())).isEqualTo(bytes(SampleTakeoff.takeoff()));
+  }
+
+  private static boolean isFormula(Cell cell) {
+    return cell.getCellType() == CellType.FORMULA;
+  }
+
+  private static byte[] bytes(Takeoff takeoff) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    new TakeoffWorkbook(takeoff, "9.9.9").write(out);
+    return out.toByteArray();
+  }
+
+  private static XSSFWorkbook read(Takeoff takeoff) throws IOException {
+    return new XSSFWorkbook(new ByteArrayInputStream(bytes(takeoff)));
+  }
+
+  private static Cell named(XSSFWorkbook book, String name) {
+    CellReference at = new CellReference(book.getName(name).getRefersToFormula());
+    return book.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol());
+  }
+
+  /** The cell of a row under a heading of the first row. */
+  private static Cell cell(Row row, String heading) {
+    for (Cell title : row.getSheet().getRow(0)) {
+      if (title.getStringCellValue().equals(heading)) {
+        return row.getCell(title.getColumnIndex());
+      }
+    }
+    throw new AssertionError("no heading " + heading);
+  }
+
+  private static Stream<Cell> cells(XSSFWorkbook book) {
+    List<Sheet> sheets = new ArrayList<>();
+    book.forEach(sheets::add);
+    return sheets.stream().flatMap(TakeoffWorkbookTest::cells);
+  }
+
+  private static Stream<Cell> cells(Sheet sheet) {
+    return StreamSupport.stream(sheet.spliterator(), false)
+        .flatMap(row -> StreamSupport.stream(row.spliterator(), false));
+  }
+}

@@ -1,0 +1,162 @@
+package org.lagwright.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.takeoff.scope.Scope;
+import org.lagwright.takeoff.scope.ScopeDecision;
+import org.lagwright.takeoff.scope.ScopeFacts;
+import org.lagwright.takeoff.scope.ScopePack;
+import org.lagwright.takeoff.scope.ScopeRules;
+import org.lagwright.takeoff.service.Classification;
+import org.lagwright.takeoff.service.Service;
+import org.lagwright.takeoff.service.ServicePack;
+import org.lagwright.takeoff.settings.Settings;
+
+/** Decides one element: where it is, whether it is insulated, and if so how thick and how much. */
+final class ElementJudge {
+
+  private final ServicePack services;
+  private final ScopePack scopePack;
+  private final ScopeRules scopeRules;
+  private final Settings settings;
+  private final Locations locations;
+  private final ServiceSteps serviceSteps;
+  private final InsulationJudge insulation;
+  private final Map<ElementKey, String> hosts;
+
+  /**
+   * @param hosts what each covering covers, in words
+   */
+  ElementJudge(
+      ServicePack services,
+      ScopePack scopePack,
+      Settings settings,
+      InsulationJudge insulation,
+      Map<ElementKey, String> hosts) {
+    this.services = services;
+    this.scopePack = scopePack;
+    this.scopeRules = new ScopeRules(scopePack);
+    this.settings = settings;
+    this.locations = new Locations(settings.places());
+    this.serviceSteps = new ServiceSteps(services, settings.temperaturesC());
+    this.insulation = insulation;
+    this.hosts = hosts;
+  }
+
+  Judgement judge(MepElement element, @Nullable Classification classification) {
+    List<Trace.Step> steps = new ArrayList<>(ReadSteps.of(element));
+    List<Finding> findings = new ArrayList<>();
+    Locations.Choice location = locations.of(element);
+    steps.add(location.step());
+    if (classification != null) {
+      steps.addAll(serviceSteps.of(classification));
+      findContradiction(element, classification).ifPresent(findings::add);
+    }
+    ScopeFacts facts = facts(element, classification, location.location());
+    ScopePack.Rule rule = scopeRules.rule(facts);
+    ScopeDecision decision = scopeRules.decision(rule, facts);
+    steps.add(scopeStep(facts, rule, decision));
+    if (decision.scope() == Scope.IN && classification != null) {
+      findExisting(element).ifPresent(findings::add);
+      return insulation.judge(
+          element, classification, decision, location.location(), findings, steps);
+    }
+    TakeoffFinding asked = rule.finding() == null ? null : TakeoffFinding.valueOf(rule.finding());
+    if (asked != null) {
+      findings.add(asked(element, asked, facts, decision));
+    }
+    return new Judgement(
+        element,
+        classification,
+        decision,
+        null,
+        Quantities.NONE,
+        null,
+        asked,
+        findings,
+        new Trace(steps));
+  }
+
+  private ScopeFacts facts(
+      MepElement element, @Nullable Classification classification, String location) {
+    String serviceId = classification == null ? null : classification.serviceId();
+    Service service = serviceId == null ? null : services.findService(serviceId).orElse(null);
+    String given = serviceId == null ? null : givenScope(serviceId, service);
+    String packScope = service == null ? Classification.UNKNOWN : service.scope();
+    return new ScopeFacts(
+        element.kind(),
+        described(element),
+        serviceId,
+        classification == null ? "no service" : classification.name(),
+        given == null ? packScope : given,
+        given,
+        service == null ? "nothing tells" : service.reason(),
+        location,
+        hosts.getOrDefault(element.key(), "an element that is not in the files"));
+  }
+
+  /** The class, with the type where there is one: a ditch may be an IfcPipeSegment. */
+  private static String described(MepElement element) {
+    String type = element.typeName() != null ? element.typeName() : element.objectType();
+    return type == null ? element.ifcClass() : element.ifcClass() + " '" + type + "'";
+  }
+
+  private @Nullable String givenScope(String serviceId, @Nullable Service service) {
+    return service == null
+        ? settings.scope().get(serviceId)
+        : services.findGiven(settings.scope(), service);
+  }
+
+  private Trace.Step scopeStep(ScopeFacts facts, ScopePack.Rule rule, ScopeDecision decision) {
+    String value = decision.scope().label() + ": " + decision.reason();
+    boolean leftOutByUser = rule.when().settingsScopes() != null;
+    boolean takenInByUser = decision.scope() == Scope.IN && facts.settingsScope() != null;
+    if (leftOutByUser || takenInByUser) {
+      return new Trace.Given("scope", value, "scope: " + facts.serviceId());
+    }
+    return new Trace.Decided("scope", value, scopePack.id(), rule.id(), rule.source());
+  }
+
+  private static Finding asked(
+      MepElement element, TakeoffFinding code, ScopeFacts facts, ScopeDecision decision) {
+    String first =
+        code == TakeoffFinding.EQUIPMENT_BY_DRAWING ? facts.serviceName() : decision.reason();
+    String id = facts.serviceId() == null ? Classification.UNKNOWN : facts.serviceId();
+    return Finding.about(element.key(), code, Effect.LEFT_OUT, first, id);
+  }
+
+  private Optional<Finding> findContradiction(MepElement element, Classification classification) {
+    String rival = classification.contradiction();
+    if (rival == null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.about(
+            element.key(),
+            TakeoffFinding.SERVICE_CONTRADICTION,
+            Effect.ASSUMED,
+            serviceSteps.voteInWords(classification, services.service(classification.serviceId())),
+            serviceSteps.voteInWords(classification, services.service(rival))));
+  }
+
+  private static Optional<Finding> findExisting(MepElement element) {
+    ExistingInsulation existing = element.existingInsulation();
+    if (existing == null) {
+      return Optional.empty();
+    }
+    Double thicknessM = existing.thicknessM();
+    String shown =
+        (thicknessM == null ? "thickness not told" : Show.millimetres(thicknessM))
+            + (existing.material() == null ? "" : " " + existing.material());
+    return Optional.of(
+        Finding.about(element.key(), TakeoffFinding.ALREADY_INSULATED, Effect.NONE, shown));
+  }
+}

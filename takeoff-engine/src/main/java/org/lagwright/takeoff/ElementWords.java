@@ -1,0 +1,40 @@
+package org.lagwright.takeoff;
+
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepElement;
+
+/** Kind and form in words, in the plural: {@code pipe segments}, {@code duct bends}. */
+final class ElementWords {
+
+  private ElementWords() {}
+
+  static String plural(MepElement element) {
+    Form form = element.form();
+    return switch (element.kind()) {
+      case PIPE_SEGMENT, DUCT_SEGMENT ->
+          (form == Form.FLEXIBLE ? "flexible " : "") + carrier(element.kind()) + " segments";
+      case PIPE_FITTING, DUCT_FITTING ->
+          carrier(element.kind()) + " " + (form == Form.UNKNOWN ? "fittings" : plural(form));
+      case VALVE -> "valves";
+      case INLINE -> form == Form.UNKNOWN ? "inline items" : plural(form);
+      case EQUIPMENT -> form == Form.PUMP ? "pumps" : "apparatus";
+      case TERMINAL -> "terminals";
+      case COVERING -> "coverings";
+      case OTHER -> "other items";
+    };
+  }
+
+  private static String carrier(Kind kind) {
+    return kind == Kind.PIPE_SEGMENT || kind == Kind.PIPE_FITTING ? "pipe" : "duct";
+  }
+
+  private static String plural(Form form) {
+    return switch (form) {
+      case CROSS -> "crosses";
+      case VALVE_BODY -> "valve bodies";
+      case APPARATUS -> "apparatus";
+      default -> form.label().replace('-', ' ') + "s";
+    };
+  }
+}

@@ -1,0 +1,240 @@
+package org.lagwright.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.Section;
+import org.lagwright.takeoff.fitting.CentreLine;
+import org.lagwright.takeoff.material.MaterialFamily;
+import org.lagwright.takeoff.measure.QuantityMeasurer;
+import org.lagwright.takeoff.measure.Size;
+import org.lagwright.takeoff.scope.Scope;
+import org.lagwright.takeoff.scope.ScopeDecision;
+import org.lagwright.takeoff.service.Classification;
+import org.lagwright.takeoff.service.Service;
+import org.lagwright.takeoff.service.ServicePack;
+import org.lagwright.takeoff.settings.Settings;
+import org.lagwright.takeoff.thickness.Conditions;
+import org.lagwright.takeoff.thickness.Demand;
+import org.lagwright.takeoff.thickness.ThicknessChooser;
+import org.lagwright.takeoff.thickness.ThicknessDecision;
+
+/** Decides for one element in scope: material, thickness, quantities; or why it is left out. */
+final class InsulationJudge {
+
+  /** Where no demand needs insulation, this stands for the scope rule. */
+  private static final String NO_DEMAND_RULE = "no-demand";
+
+  private final ServicePack services;
+  private final Settings settings;
+  private final ThicknessChooser chooser;
+
+  InsulationJudge(ServicePack services, Settings settings, ThicknessChooser chooser) {
+    this.services = services;
+    this.settings = settings;
+    this.chooser = chooser;
+  }
+
+  /** One element on its way through the decisions. */
+  private record Case(
+      MepElement element,
+      Classification classification,
+      ScopeDecision scope,
+      List<Finding> findings,
+      List<Trace.Step> steps) {
+
+    Judgement leftOut(
+        TakeoffFinding code, @Nullable ThicknessDecision thickness, String... values) {
+      List<Finding> all = new ArrayList<>(findings);
+      all.add(Finding.about(element.key(), code, Effect.LEFT_OUT, values));
+      return judgement(scope, thickness, Quantities.NONE, null, code, all);
+    }
+
+    Judgement judgement(
+        ScopeDecision decision,
+        @Nullable ThicknessDecision thickness,
+        Quantities quantities,
+        @Nullable LineKey lineKey,
+        @Nullable TakeoffFinding leftOutWith,
+        List<Finding> all) {
+      return new Judgement(
+          element,
+          classification,
+          decision,
+          thickness,
+          quantities,
+          lineKey,
+          leftOutWith,
+          all,
+          new Trace(steps));
+    }
+  }
+
+  Judgement judge(
+      MepElement element,
+      Classification classification,
+      ScopeDecision scope,
+      String location,
+      List<Finding> findings,
+      List<Trace.Step> steps) {
+    Case in = new Case(element, classification, scope, findings, steps);
+    Section section = Size.findDecidingSection(element).orElse(null);
+    if (section == null) {
+      return in.leftOut(TakeoffFinding.SIZE_UNKNOWN, null);
+    }
+    if (QuantityMeasurer.isMeasuredInMetres(element) && element.lengthM() == null) {
+      return in.leftOut(TakeoffFinding.LENGTH_UNKNOWN, null);
+    }
+    MaterialFamily material = material(classification);
+    Double impossibleC = temperatureOutside(classification, material);
+    if (impossibleC != null) {
+      return in.leftOut(
+          TakeoffFinding.MATERIAL_LIMIT,
+          null,
+          Show.celsius(impossibleC),
+          material.name(),
+          material.serviceRangeInWords());
+    }
+    Conditions conditions = conditions(element, classification, section, location, material);
+    ThicknessDecision thickness = chooser.decide(conditions);
+    steps.addAll(ThicknessSteps.ofDemands(thickness));
+    return byThickness(in, conditions, thickness, material, section);
+  }
+
+  private Judgement byThickness(
+      Case in,
+      Conditions conditions,
+      ThicknessDecision thickness,
+      MaterialFamily material,
+      Section section) {
+    if (thickness.governing() == null) {
+      return withoutDemand(in, conditions, thickness);
+    }
+    if (thickness.layers().isEmpty()) {
+      return in.leftOut(
+          TakeoffFinding.NO_STOCK_THICKNESS,
+          thickness,
+          Show.millimetres(thickness.requiredM()),
+          material.name());
+    }
+    Quantities quantities = QuantityMeasurer.measure(in.element(), section, thickness.totalM());
+    in.steps().add(ThicknessSteps.ofLayers(thickness, material.id()));
+    in.steps().addAll(ThicknessSteps.ofQuantities(quantities, centreLine(in.element())));
+    LineKey key = lineKey(in, thickness, material);
+    return in.judgement(in.scope(), thickness, quantities, key, null, in.findings());
+  }
+
+  /** Out where a demand was tried and is met bare; left out where none says anything. */
+  private Judgement withoutDemand(Case in, Conditions conditions, ThicknessDecision thickness) {
+    Double mediumC = conditions.condensationC();
+    boolean condensationSays = mediumC != null && mediumC < conditions.airC();
+    boolean otherSays =
+        thickness.demands().stream().anyMatch(d -> d.kind() != Demand.Kind.CONDENSATION);
+    if (!condensationSays && !otherSays) {
+      String temperature = mediumC == null ? "no temperature known" : Show.celsius(mediumC);
+      return in.leftOut(
+          TakeoffFinding.NO_DEMAND,
+          thickness,
+          in.classification().name(),
+          temperature,
+          in.classification().serviceId());
+    }
+    String reason = in.classification().name() + ": no demand needs insulation here";
+    ScopeDecision out = new ScopeDecision(Scope.OUT, reason, NO_DEMAND_RULE);
+    in.steps()
+        .add(
+            new Trace.Decided(
+                "scope", "out: " + reason, "thickness", NO_DEMAND_RULE, "the demands above"));
+    return in.judgement(out, thickness, Quantities.NONE, null, null, in.findings());
+  }
+
+  private LineKey lineKey(Case in, ThicknessDecision thickness, MaterialFamily material) {
+    MepElement element = in.element();
+    String serviceId = in.classification().serviceId();
+    return new LineKey(
+        services.order(serviceId),
+        serviceId,
+        in.classification().name(),
+        element.kind(),
+        element.form(),
+        Size.find(element).orElseThrow(),
+        thickness.location(),
+        material.id(),
+        material.name(),
+        thickness.totalM(),
+        thickness.layersInWords());
+  }
+
+  private static String centreLine(MepElement element) {
+    if (QuantityMeasurer.isMeasuredInMetres(element)) {
+      return "length read";
+    }
+    return CentreLine.of(element).map(CentreLine::formula).orElse("not given by what was read");
+  }
+
+  /** The material of the settings; of contradicting services that of the colder one. */
+  private MaterialFamily material(Classification classification) {
+    Service service = services.service(classification.serviceId());
+    String rivalId = classification.contradiction();
+    Service deciding =
+        Optional.ofNullable(rivalId)
+            .map(services::service)
+            .filter(rival -> isColder(rival, service))
+            .orElse(service);
+    String materialId = settings.materials().get(deciding.material());
+    return chooser.materials().family(Objects.requireNonNull(materialId, deciding.material()));
+  }
+
+  private boolean isColder(Service one, Service other) {
+    Double a = services.temperatureRow(one).condensationC();
+    Double b = services.temperatureRow(other).condensationC();
+    return a != null && (b == null || a < b);
+  }
+
+  private static @Nullable Double temperatureOutside(
+      Classification classification, MaterialFamily material) {
+    return Stream.of(
+            Optional.ofNullable(classification.condensationC()),
+            Optional.ofNullable(classification.energyC()))
+        .flatMap(Optional::stream)
+        .filter(temperatureC -> !material.stands(temperatureC))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private Conditions conditions(
+      MepElement element,
+      Classification classification,
+      Section section,
+      String location,
+      MaterialFamily material) {
+    Settings.Air air = Objects.requireNonNull(settings.air().get(location), location);
+    return new Conditions(
+        section,
+        isDuct(element, classification),
+        classification.condensationC(),
+        classification.energyC(),
+        air.temperatureC(),
+        air.relativeHumidityPct(),
+        settings.surfaceEmissivity(),
+        settings.condensationMarginK(),
+        material.id(),
+        settings.energyRule(),
+        services.findGiven(settings.thicknessesM(), services.service(classification.serviceId())),
+        location);
+  }
+
+  private boolean isDuct(MepElement element, Classification classification) {
+    if (element.kind() == Kind.INLINE) {
+      return services.service(classification.serviceId()).kind().equals("air");
+    }
+    return element.kind() == Kind.DUCT_SEGMENT || element.kind() == Kind.DUCT_FITTING;
+  }
+}

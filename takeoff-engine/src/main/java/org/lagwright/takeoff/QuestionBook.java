@@ -1,0 +1,115 @@
+package org.lagwright.takeoff;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.takeoff.measure.QuantityMeasurer;
+import org.lagwright.takeoff.measure.Size;
+import org.lagwright.takeoff.service.Vote;
+
+/** Groups what was left out into questions that an estimator can put to the designer. */
+final class QuestionBook {
+
+  private static final Size UNKNOWN_SIZE = new Size("size unknown", List.of());
+
+  private record Group(TakeoffFinding code, String question, String what, Size size)
+      implements Comparable<Group> {
+
+    private static final Comparator<Group> ORDER =
+        Comparator.comparing(Group::code)
+            .thenComparing(Group::question)
+            .thenComparing(Group::what)
+            .thenComparing(Group::size);
+
+    @Override
+    public int compareTo(Group other) {
+      return ORDER.compare(this, other);
+    }
+  }
+
+  private QuestionBook() {}
+
+  static List<Question> of(List<Judgement> judgements) {
+    Map<Group, List<MepElement>> groups = new TreeMap<>();
+    for (Judgement judgement : judgements) {
+      TakeoffFinding code = judgement.leftOutWith();
+      if (code != null) {
+        MepElement element = judgement.element();
+        Group group =
+            new Group(
+                code,
+                question(code, judgement),
+                ElementWords.plural(element),
+                Size.find(element).orElse(UNKNOWN_SIZE));
+        groups.computeIfAbsent(group, g -> new ArrayList<>()).add(element);
+      }
+    }
+    return groups.entrySet().stream().map(e -> question(e.getKey(), e.getValue())).toList();
+  }
+
+  private static Question question(Group group, List<MepElement> elements) {
+    List<MepElement> sorted =
+        elements.stream().sorted(Comparator.comparing(MepElement::key)).toList();
+    double lengthM = 0;
+    for (MepElement element : sorted) {
+      if (QuantityMeasurer.isMeasuredInMetres(element) && element.lengthM() != null) {
+        lengthM += element.lengthM().value();
+      }
+    }
+    return new Question(
+        group.code().name(),
+        group.question(),
+        group.what(),
+        group.size().words(),
+        sorted.size(),
+        lengthM,
+        sorted.stream().map(MepElement::key).toList());
+  }
+
+  private static String question(TakeoffFinding code, Judgement judgement) {
+    String service = judgement.service() == null ? "it" : judgement.service().name();
+    return switch (code) {
+      case SERVICE_UNKNOWN -> serviceQuestion(judgement);
+      case SCOPE_UNDECIDED -> "Is " + service + " insulated?";
+      case EQUIPMENT_BY_DRAWING ->
+          "Apparatus on " + service + ": is it insulated on site, and how thick?";
+      case SIZE_UNKNOWN -> "What size is it?";
+      case LENGTH_UNKNOWN -> "How long is it?";
+      case MATERIAL_LIMIT -> "Which material stands the temperature of " + service + "?";
+      case NO_STOCK_THICKNESS -> "Which material is thick enough for " + service + "?";
+      case NO_DEMAND -> "How thick is " + service + " insulated, if at all?";
+      case SERVICE_CONTRADICTION, ALREADY_INSULATED ->
+          throw new IllegalArgumentException(code + " leaves nothing out");
+    };
+  }
+
+  /** Names the systems, else the direction if that is all that was told. */
+  private static String serviceQuestion(Judgement judgement) {
+    String systems =
+        judgement.element().systems().stream()
+            .map(MepSystem::name)
+            .filter(name -> !name.isBlank())
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining("', '"));
+    if (!systems.isEmpty()) {
+      return "Which service flows in system '" + systems + "'?";
+    }
+    String told =
+        judgement.service() == null
+            ? ""
+            : judgement.service().votes().stream()
+                .map(Vote::serviceId)
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(" and "));
+    return told.isEmpty()
+        ? "Which service is this? No system is named."
+        : "Of which service is this the " + told + "? No system is named.";
+  }
+}

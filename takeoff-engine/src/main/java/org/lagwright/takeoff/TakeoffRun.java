@@ -1,0 +1,147 @@
+package org.lagwright.takeoff;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.takeoff.pack.PackInfo;
+import org.lagwright.takeoff.scope.ScopePack;
+import org.lagwright.takeoff.service.Classification;
+import org.lagwright.takeoff.service.ServiceClassifier;
+import org.lagwright.takeoff.service.ServicePack;
+import org.lagwright.takeoff.service.UserMapping;
+import org.lagwright.takeoff.settings.Settings;
+import org.lagwright.takeoff.thickness.ThicknessChooser;
+
+/** One run over all models: classify, judge each element, put it on a line, add up. */
+final class TakeoffRun {
+
+  private final List<MepModel> models;
+  private final Settings settings;
+  private final ServicePack services = ServicePack.bundled();
+  private final ScopePack scopePack = ScopePack.bundled();
+  private final ThicknessChooser chooser = ThicknessChooser.bundled();
+  private final ServiceClassifier classifier;
+
+  TakeoffRun(List<MepModel> models, Settings settings) {
+    this.models = models;
+    this.settings = settings;
+    chooser.requireKnown(settings.energyRule(), settings.materials().values());
+    List<UserMapping> mappings =
+        settings.services().stream()
+            .map(rule -> new UserMapping(rule.contains(), rule.in(), rule.service()))
+            .toList();
+    this.classifier = new ServiceClassifier(services, mappings, settings.temperaturesC());
+  }
+
+  Takeoff run() {
+    List<MepElement> elements = models.stream().flatMap(m -> m.elements().stream()).toList();
+    requireUnique(elements);
+    Map<ElementKey, Classification> classified = classifier.classify(elements);
+    InsulationJudge insulation = new InsulationJudge(services, settings, chooser);
+    ElementJudge judge =
+        new ElementJudge(services, scopePack, settings, insulation, hosts(elements));
+    List<Judgement> judgements =
+        elements.stream().map(e -> judge.judge(e, classified.get(e.key()))).toList();
+    LineBook book = new LineBook(judgements);
+    List<TakenElement> taken =
+        judgements.stream().map(j -> j.taken(book.lineId(j.element().key()))).toList();
+    return new Takeoff(
+        models.stream().map(MepModel::file).toList(),
+        settings,
+        packs(),
+        taken,
+        book.lines(),
+        QuestionBook.of(judgements),
+        findings(judgements),
+        totals(judgements));
+  }
+
+  private List<PackInfo> packs() {
+    List<PackInfo> packs = new ArrayList<>(classifier.packs());
+    packs.add(scopePack.info());
+    packs.addAll(chooser.listPacks());
+    return packs;
+  }
+
+  /** For each covering, what it covers in words. */
+  private static Map<ElementKey, String> hosts(List<MepElement> elements) {
+    Map<ElementKey, String> hosts = new HashMap<>();
+    for (MepElement element : elements) {
+      ExistingInsulation existing = element.existingInsulation();
+      if (existing != null) {
+        String words = element.name().isBlank() ? element.globalId() : "'" + element.name() + "'";
+        existing.coverings().forEach(covering -> hosts.put(covering, words));
+      }
+    }
+    return hosts;
+  }
+
+  /** Findings model by model: about the file, then element by element, the reader's first. */
+  private List<Finding> findings(List<Judgement> judgements) {
+    List<Finding> findings = new ArrayList<>();
+    for (MepModel model : models) {
+      Set<ElementKey> known = new HashSet<>();
+      model.elements().forEach(element -> known.add(element.key()));
+      Map<ElementKey, List<Finding>> byElement = new HashMap<>();
+      for (Finding finding : model.findings()) {
+        ElementKey element = finding.element();
+        if (element == null || !known.contains(element)) {
+          findings.add(finding);
+        } else {
+          byElement.computeIfAbsent(element, k -> new ArrayList<>()).add(finding);
+        }
+      }
+      for (Judgement judgement : judgements) {
+        if (known.contains(judgement.element().key())) {
+          findings.addAll(byElement.getOrDefault(judgement.element().key(), List.of()));
+          findings.addAll(judgement.findings());
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static Totals totals(List<Judgement> judgements) {
+    int onLines = 0;
+    int leftOut = 0;
+    int out = 0;
+    Quantities sum = Quantities.NONE;
+    for (Judgement judgement : judgements) {
+      if (judgement.lineKey() != null) {
+        onLines++;
+        sum = sum.plus(judgement.quantities());
+      } else if (judgement.leftOutWith() != null) {
+        leftOut++;
+      } else {
+        out++;
+      }
+    }
+    return new Totals(
+        judgements.size(),
+        onLines,
+        leftOut,
+        out,
+        sum.lengthM(),
+        sum.pieces(),
+        sum.outerAreaM2(),
+        sum.volumeM3());
+  }
+
+  private static void requireUnique(List<MepElement> elements) {
+    Set<ElementKey> seen = new HashSet<>();
+    for (MepElement element : elements) {
+      if (!seen.add(Objects.requireNonNull(element.key()))) {
+        throw new IllegalArgumentException("two elements share the key " + element.key());
+      }
+    }
+  }
+}

@@ -1,0 +1,121 @@
+package org.lagwright.takeoff.material;
+
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.pack.SourceStatus;
+
+/**
+ * One generic family of insulation.
+ *
+ * @param id stable id: {@code fef_nbr}
+ * @param name in words
+ * @param standards product standards it is sold under
+ * @param conductivity published points, by rising mean temperature
+ * @param service medium temperatures it stands
+ * @param closedCell true where the cells are closed
+ * @param vapourBarrierIncluded true where cold pipes need no separate vapour barrier
+ * @param stock what is sold
+ * @param note what the user should know, null where nothing
+ */
+public record MaterialFamily(
+    String id,
+    String name,
+    List<String> standards,
+    Points conductivity,
+    ServiceRange service,
+    boolean closedCell,
+    boolean vapourBarrierIncluded,
+    Stock stock,
+    @Nullable String note) {
+
+  /** How far beyond the end points the end value still counts as published, kelvin. */
+  public static final double REACH_K = 10;
+
+  public MaterialFamily {
+    standards = List.copyOf(standards);
+  }
+
+  /**
+   * Conductivity over mean temperature.
+   *
+   * @param grade density or product class the points belong to
+   */
+  public record Points(String grade, SourceStatus status, String source, List<Point> points) {
+    public Points {
+      points = List.copyOf(points);
+      if (points.isEmpty()) {
+        throw new IllegalArgumentException("conductivity needs at least one point.");
+      }
+      for (int i = 1; i < points.size(); i++) {
+        if (!(points.get(i).meanC() > points.get(i - 1).meanC())) {
+          throw new IllegalArgumentException("meanC must rise from point to point.");
+        }
+      }
+    }
+  }
+
+  /**
+   * One published point.
+   *
+   * @param meanC mean temperature, degC
+   * @param wPerMK conductivity, W/(m K)
+   */
+  public record Point(double meanC, double wPerMK) {
+    public Point {
+      if (!(wPerMK > 0 && wPerMK < 1)) {
+        throw new IllegalArgumentException(
+            "wPerMK must lie between 0 and 1 for an insulation, was " + wPerMK + ".");
+      }
+    }
+  }
+
+  /** Medium temperatures the family stands, degC. */
+  public record ServiceRange(double fromC, double toC, SourceStatus status, String source) {
+    public ServiceRange {
+      if (!(fromC < toC)) {
+        throw new IllegalArgumentException("fromC must be below toC.");
+      }
+    }
+  }
+
+  /**
+   * Conductivity at a mean temperature: linear between the points; beyond them the value of the end
+   * point, marked as extrapolated from {@link #REACH_K} outwards.
+   *
+   * @param meanC mean of inner and outer surface, degC
+   */
+  public Conductivity conductivityAt(double meanC) {
+    List<Point> points = conductivity.points();
+    double firstC = points.get(0).meanC();
+    double lastC = points.get(points.size() - 1).meanC();
+    boolean extrapolated = meanC < firstC - REACH_K || meanC > lastC + REACH_K;
+    return new Conductivity(interpolated(points, meanC), meanC, extrapolated);
+  }
+
+  private static double interpolated(List<Point> points, double meanC) {
+    Point before = points.get(0);
+    for (Point after : points) {
+      if (meanC <= after.meanC()) {
+        return meanC <= before.meanC() ? before.wPerMK() : between(before, after, meanC);
+      }
+      before = after;
+    }
+    return before.wPerMK();
+  }
+
+  private static double between(Point a, Point b, double meanC) {
+    double share = (meanC - a.meanC()) / (b.meanC() - a.meanC());
+    return a.wPerMK() + share * (b.wPerMK() - a.wPerMK());
+  }
+
+  /** True where the family stands a medium of this temperature, degC. */
+  public boolean stands(double mediumC) {
+    return mediumC >= service.fromC() && mediumC <= service.toC();
+  }
+
+  /** The service range in words: {@code -40 to 116 degC}. */
+  public String serviceRangeInWords() {
+    return String.format(Locale.ROOT, "%.0f to %.0f degC", service.fromC(), service.toC());
+  }
+}

@@ -1,0 +1,27 @@
+package org.lagwright.takeoff.scope;
+
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Kind;
+
+/**
+ * What the scope rules look at.
+ *
+ * @param ifcClass IFC class, and type where there is one, for the reason
+ * @param serviceId id of the service, null where an element carries none
+ * @param serviceName service in words
+ * @param serviceScope in, out, ask or unknown, after the settings
+ * @param settingsScope what the settings say for the service, null if nothing
+ * @param because the service's own reason
+ * @param location location class
+ * @param host what a covering covers, in words
+ */
+public record ScopeFacts(
+    Kind kind,
+    String ifcClass,
+    @Nullable String serviceId,
+    String serviceName,
+    @Nullable String serviceScope,
+    @Nullable String settingsScope,
+    String because,
+    String location,
+    String host) {}

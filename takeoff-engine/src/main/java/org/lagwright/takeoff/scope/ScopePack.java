@@ -1,0 +1,102 @@
+package org.lagwright.takeoff.scope;
+
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.takeoff.pack.PackInfo;
+import org.lagwright.takeoff.pack.PackReader;
+
+/**
+ * The scope rules, in the order in which they are tried.
+ *
+ * @param rules the last one applies always
+ */
+public record ScopePack(String id, String version, String source, String status, List<Rule> rules) {
+
+  public ScopePack {
+    rules = List.copyOf(rules);
+    if (rules.isEmpty() || !rules.get(rules.size() - 1).when().isAlways()) {
+      throw new IllegalArgumentException("the last rule must apply always, with 'when: {}'.");
+    }
+  }
+
+  /** The pack that belongs to the program. */
+  public static ScopePack bundled() {
+    return PackReader.readBundled(ScopePack.class, "scope.yaml", ScopePack.class);
+  }
+
+  /** Names the pack in the results. */
+  public PackInfo info() {
+    return new PackInfo(id, version, source, status);
+  }
+
+  /**
+   * One rule.
+   *
+   * @param then in, out or ask
+   * @param reason template with {class}, {service}, {because}, {host}
+   * @param finding code of the finding that asked elements carry; null for in and out
+   */
+  public record Rule(
+      String id, When when, String then, String reason, @Nullable String finding, String source) {
+
+    public Rule {
+      if (then.equals("ask") == (finding == null)) {
+        throw new IllegalArgumentException(id + ": 'ask' needs a finding, others have none.");
+      }
+      if (!List.of("in", "out", "ask").contains(then)) {
+        throw new IllegalArgumentException(id + ": then '" + then + "' is none of in, out, ask.");
+      }
+    }
+
+    /** The decision. */
+    public Scope scope() {
+      return Scope.valueOf(then.toUpperCase(Locale.ROOT));
+    }
+  }
+
+  /**
+   * Conditions that must all hold; what is not named holds always.
+   *
+   * @param kinds kinds of element by label
+   * @param services service ids
+   * @param serviceScopes in, out, ask or unknown
+   * @param settingsScopes in or out, as the settings say for the service
+   * @param locations location classes
+   */
+  public record When(
+      @Nullable List<String> kinds,
+      @Nullable List<String> services,
+      @Nullable List<String> serviceScopes,
+      @Nullable List<String> settingsScopes,
+      @Nullable List<String> locations) {
+
+    public When {
+      List<String> known = List.of(Kind.values()).stream().map(Kind::label).toList();
+      if (kinds != null && !known.containsAll(kinds)) {
+        throw new IllegalArgumentException("kinds " + kinds + " are not all among " + known + ".");
+      }
+    }
+
+    boolean isAlways() {
+      return kinds == null
+          && services == null
+          && serviceScopes == null
+          && settingsScopes == null
+          && locations == null;
+    }
+
+    boolean holds(ScopeFacts facts) {
+      return holds(kinds, facts.kind().label())
+          && holds(services, facts.serviceId())
+          && holds(serviceScopes, facts.serviceScope())
+          && holds(settingsScopes, facts.settingsScope())
+          && holds(locations, facts.location());
+    }
+
+    private static boolean holds(@Nullable List<String> allowed, @Nullable String value) {
+      return allowed == null || (value != null && allowed.contains(value));
+    }
+  }
+}

@@ -1,0 +1,159 @@
+package org.lagwright.takeoff.service;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Counts the hints of one element. Hints from the same place count once per family, so that an
+ * element in five systems of one name does not shout. Words of a broader family (heating) support a
+ * narrower one (floor heating) and never contradict it.
+ */
+final class Ballot {
+
+  /**
+   * The outcome.
+   *
+   * @param service the winner, null where no family is told
+   * @param strength weight behind it, at most 1
+   * @param rival the service that contradicts, null if none
+   */
+  record Outcome(@Nullable Service service, double strength, @Nullable Service rival) {
+    static final Outcome NOTHING = new Outcome(null, 0, null);
+  }
+
+  /** Part of a weight below which a difference is rounding. */
+  private static final double ROUNDING = 1e-9;
+
+  private final ServicePack services;
+  private final VotePack votes;
+
+  Ballot(ServicePack services, VotePack votes) {
+    this.services = services;
+    this.votes = votes;
+  }
+
+  Outcome count(List<Hint> hints) {
+    for (Hint hint : hints) {
+      if (hint.exact() != null) {
+        return new Outcome(services.service(hint.exact()), 1, null);
+      }
+    }
+    boolean directionTold = directionTold(hints);
+    Map<String, Double> scores = scores(own(hints, directionTold));
+    String winner =
+        scores.keySet().stream()
+            .min(
+                Comparator.comparingDouble((String f) -> -score(scores, f))
+                    .thenComparingInt(this::familyOrder))
+            .orElse(null);
+    if (winner == null) {
+      return Outcome.NOTHING;
+    }
+    Service service = services.service(winner, direction(hints, winner, directionTold));
+    return new Outcome(
+        service, Math.min(1, score(scores, winner)), rival(hints, service, scores, directionTold));
+  }
+
+  /** True if any hint tells flow or return, whatever the family. */
+  static boolean directionTold(List<Hint> hints) {
+    return hints.stream()
+        .anyMatch(h -> "flow".equals(h.direction()) || "return".equals(h.direction()));
+  }
+
+  /** Weight of each family by its own words: the heaviest hint of each place, summed. */
+  private static Map<String, Double> own(List<Hint> hints, boolean directionTold) {
+    Map<List<String>, Double> perPlace = new HashMap<>();
+    for (Hint hint : hints) {
+      String family = hint.familyMeant(directionTold);
+      if (family != null) {
+        perPlace.merge(List.of(family, hint.from()), hint.weight(), Math::max);
+      }
+    }
+    Map<String, Double> own = new HashMap<>();
+    perPlace.keySet().stream()
+        .sorted(Comparator.comparing(key -> key.get(1)))
+        .forEach(
+            key -> own.merge(key.get(0), Objects.requireNonNull(perPlace.get(key)), Double::sum));
+    return own;
+  }
+
+  /** Adds the weight of broader families to those narrower ones that carry weight themselves. */
+  private Map<String, Double> scores(Map<String, Double> own) {
+    Map<String, Double> scores = new HashMap<>();
+    own.forEach(
+        (family, weight) -> {
+          double sum = weight;
+          for (String broader : services.family(family).broader()) {
+            double support = own.getOrDefault(broader, 0.0);
+            if (weight >= votes.contradictionShare() * support) {
+              sum += support;
+            }
+          }
+          scores.put(family, sum);
+        });
+    return scores;
+  }
+
+  private @Nullable String direction(List<Hint> hints, String family, boolean directionTold) {
+    Set<String> possible = services.directions(family);
+    Map<List<String>, Double> perPlace = new HashMap<>();
+    for (Hint hint : hints) {
+      String meant = hint.familyMeant(directionTold);
+      if (hint.direction() != null
+          && possible.contains(hint.direction())
+          && (meant == null || services.related(meant, family))) {
+        perPlace.merge(List.of(hint.direction(), hint.from()), hint.weight(), Math::max);
+      }
+    }
+    return clearWinner(perPlace);
+  }
+
+  /** The direction with the most weight, null where none or where two weigh the same. */
+  private static @Nullable String clearWinner(Map<List<String>, Double> perPlace) {
+    Map<String, Double> sums = new HashMap<>();
+    perPlace.forEach((key, weight) -> sums.merge(key.get(0), weight, Double::sum));
+    List<Map.Entry<String, Double>> sorted = new ArrayList<>(sums.entrySet());
+    sorted.sort(Map.Entry.<String, Double>comparingByValue().reversed());
+    if (sorted.isEmpty()) {
+      return null;
+    }
+    double first = sorted.get(0).getValue();
+    boolean tie = sorted.size() > 1 && sorted.get(1).getValue() >= first * (1 - ROUNDING);
+    return tie ? null : sorted.get(0).getKey();
+  }
+
+  private @Nullable Service rival(
+      List<Hint> hints, Service winner, Map<String, Double> scores, boolean directionTold) {
+    double needed = votes.contradictionShare() * score(scores, winner.family()) * (1 - ROUNDING);
+    return scores.keySet().stream()
+        .filter(f -> !services.related(f, winner.family()))
+        .filter(f -> score(scores, f) >= needed)
+        .sorted(
+            Comparator.comparingDouble((String f) -> -score(scores, f))
+                .thenComparingInt(this::familyOrder))
+        .map(f -> services.service(f, direction(hints, f, directionTold)))
+        .filter(rival -> differs(winner, rival))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private boolean differs(Service one, Service other) {
+    Double a = services.temperatureRow(one).condensationC();
+    Double b = services.temperatureRow(other).condensationC();
+    return a == null || b == null || Math.abs(a - b) > votes.contradictionK();
+  }
+
+  private int familyOrder(String family) {
+    return services.families().indexOf(services.family(family));
+  }
+
+  private static double score(Map<String, Double> scores, String family) {
+    return scores.getOrDefault(family, 0.0);
+  }
+}

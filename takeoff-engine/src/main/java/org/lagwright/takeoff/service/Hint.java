@@ -1,0 +1,50 @@
+package org.lagwright.takeoff.service;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A vote before it is known which service it means.
+ *
+ * @param family family voted for, null where only a direction is told
+ * @param direction direction voted for, null where only a family is told
+ * @param withDirection family meant instead if any hint tells flow or return
+ * @param exact service id given by the user, null for all other hints
+ */
+record Hint(
+    @Nullable String family,
+    @Nullable String direction,
+    @Nullable String withDirection,
+    @Nullable String exact,
+    String from,
+    String text,
+    double weight) {
+
+  static Hint ofWords(Words.Meaning meaning, String from, String text, double weight) {
+    return new Hint(
+        meaning.family(), meaning.direction(), meaning.withDirection(), null, from, text, weight);
+  }
+
+  static Hint ofFamily(
+      String family, @Nullable String direction, String from, String text, double weight) {
+    return new Hint(family, direction, null, null, from, text, weight);
+  }
+
+  /** The family meant, given whether flow or return is told somewhere. */
+  @Nullable String familyMeant(boolean directionTold) {
+    return directionTold && withDirection != null ? withDirection : family;
+  }
+
+  /** The hint as a vote. */
+  Vote toVote(ServicePack pack, boolean directionTold) {
+    String meant = familyMeant(directionTold);
+    String label;
+    if (exact != null) {
+      label = exact;
+    } else if (meant == null) {
+      label = direction == null ? Classification.UNKNOWN : direction;
+    } else {
+      label = direction == null ? meant : pack.service(meant, direction).id();
+    }
+    return new Vote(label, from, text, weight);
+  }
+}

@@ -1,0 +1,112 @@
+package org.lagwright.takeoff.service;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Property;
+
+/** Gathers what an element itself, its systems and its ports say about its service. */
+final class HintCollector {
+
+  private final Words words;
+  private final ServicePack services;
+  private final VotePack votes;
+  private final Set<String> mediumProperties;
+  private final List<UserMapping> mappings;
+  private final Map<ElementKey, List<Port>> portsTowards;
+
+  /**
+   * @param portsTowards ports of other elements that are connected to an element
+   */
+  HintCollector(
+      Words words,
+      ServicePack services,
+      VotePack votes,
+      List<UserMapping> mappings,
+      Map<ElementKey, List<Port>> portsTowards) {
+    this.words = words;
+    this.services = services;
+    this.votes = votes;
+    this.mediumProperties = votes.lowerCaseMediumProperties();
+    this.mappings = mappings;
+    this.portsTowards = portsTowards;
+  }
+
+  List<Hint> collect(MepElement element) {
+    List<Hint> hints = new ArrayList<>();
+    Carrier carrier = Carrier.of(element);
+    addMapping(hints, element);
+    addMedium(hints, element, carrier);
+    addSystems(hints, element, carrier);
+    addText(hints, element.name(), VotePack.FROM_NAME, carrier);
+    addText(hints, element.typeName(), VotePack.FROM_TYPE_NAME, carrier);
+    addText(hints, element.objectType(), VotePack.FROM_OBJECT_TYPE, carrier);
+    for (Port port : element.ports()) {
+      addSystemType(hints, port.systemType(), VotePack.FROM_PORT, carrier);
+    }
+    for (Port port : portsTowards.getOrDefault(element.key(), List.of())) {
+      addSystemType(hints, port.systemType(), VotePack.FROM_PORT, carrier);
+    }
+    element.layers().forEach(layer -> addText(hints, layer, VotePack.FROM_LAYER, carrier));
+    return hints.stream().distinct().toList();
+  }
+
+  private void addMapping(List<Hint> hints, MepElement element) {
+    for (UserMapping mapping : mappings) {
+      String text = mapping.findIn(element).orElse(null);
+      if (text != null) {
+        String from = VotePack.FROM_SETTINGS;
+        hints.add(new Hint(null, null, null, mapping.service(), from, text, votes.weight(from)));
+        return;
+      }
+    }
+  }
+
+  private void addMedium(List<Hint> hints, MepElement element, Carrier carrier) {
+    for (Property property : element.properties()) {
+      if (!property.quantity()
+          && mediumProperties.contains(property.name().toLowerCase(Locale.ROOT))) {
+        String from = "property " + property.name();
+        addText(hints, property.text(), from, votes.weight(VotePack.FROM_MEDIUM), carrier);
+      }
+    }
+  }
+
+  private void addSystems(List<Hint> hints, MepElement element, Carrier carrier) {
+    for (MepSystem system : element.systems()) {
+      addText(hints, system.name(), VotePack.FROM_SYSTEM, carrier);
+      addText(hints, system.longName(), VotePack.FROM_SYSTEM, carrier);
+      addText(hints, system.objectType(), VotePack.FROM_SYSTEM, carrier);
+      addSystemType(hints, system.predefinedType(), VotePack.FROM_SYSTEM_TYPE, carrier);
+    }
+  }
+
+  private void addText(List<Hint> hints, @Nullable String text, String from, Carrier carrier) {
+    addText(hints, text, from, votes.weight(from), carrier);
+  }
+
+  private void addText(
+      List<Hint> hints, @Nullable String text, String from, double weight, Carrier carrier) {
+    if (text == null || text.isBlank()) {
+      return;
+    }
+    for (PhraseBook.Match<Words.Meaning> match : words.read(text, carrier)) {
+      hints.add(Hint.ofWords(match.meaning(), from, match.text(), weight));
+    }
+  }
+
+  private void addSystemType(
+      List<Hint> hints, @Nullable String type, String from, Carrier carrier) {
+    String family = type == null ? null : votes.systemTypes().get(type.toUpperCase(Locale.ROOT));
+    if (type != null && family != null && services.family(family).carriedIn().fits(carrier)) {
+      hints.add(Hint.ofFamily(family, null, from, type, votes.weight(from)));
+    }
+  }
+}

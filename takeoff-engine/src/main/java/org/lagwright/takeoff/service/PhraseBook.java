@@ -1,0 +1,112 @@
+package org.lagwright.takeoff.service;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+
+/** Finds listed phrases in names; of several at one place the longest wins. */
+final class PhraseBook<T> {
+
+  /** A phrase found; {@code text} as it stands in the name. */
+  record Match<T>(T meaning, String text) {}
+
+  private record Entry<T>(Phrase phrase, T meaning) {}
+
+  private static final int STEM_LETTERS = 2;
+
+  private final Map<String, List<Entry<T>>> byFirst = new HashMap<>();
+  private final Map<String, List<Entry<T>>> stems = new HashMap<>();
+  private final List<Entry<T>> inside = new ArrayList<>();
+  private boolean insideSorted;
+
+  /**
+   * Adds a phrase.
+   *
+   * @param insideFrom letters from which on it is found inside longer words, null for never
+   */
+  void add(String written, T meaning, @Nullable Integer insideFrom) {
+    for (Phrase phrase : Phrase.listOf(written)) {
+      Entry<T> entry = new Entry<>(phrase, meaning);
+      if (phrase.stem() && phrase.tokens().size() == 1) {
+        insert(stems, phrase.first().substring(0, STEM_LETTERS), entry);
+      } else {
+        insert(byFirst, phrase.first(), entry);
+      }
+      if (insideFrom != null && phrase.fitsInside(insideFrom)) {
+        inside.add(entry);
+        insideSorted = false;
+      }
+    }
+  }
+
+  /** All matches whose meaning applies, from left to right. */
+  List<Match<T>> find(String text, Predicate<T> applies) {
+    String composed = Token.composed(text);
+    List<Token> tokens = Token.listIn(composed);
+    List<Match<T>> matches = new ArrayList<>();
+    int at = 0;
+    while (at < tokens.size()) {
+      List<Entry<T>> here = longestAt(tokens, at, applies);
+      if (here.isEmpty()) {
+        matches.addAll(findInside(tokens.get(at), composed, applies));
+        at++;
+      } else {
+        int after = at + here.get(0).phrase().tokens().size();
+        String raw = composed.substring(tokens.get(at).start(), tokens.get(after - 1).end());
+        here.forEach(entry -> matches.add(new Match<>(entry.meaning(), raw)));
+        at = after;
+      }
+    }
+    return matches;
+  }
+
+  /** The longest entry here, with its twins that mean something else. */
+  private List<Entry<T>> longestAt(List<Token> tokens, int at, Predicate<T> applies) {
+    String first = tokens.get(at).folded();
+    List<Entry<T>> candidates = new ArrayList<>(byFirst.getOrDefault(first, List.of()));
+    if (first.length() >= STEM_LETTERS) {
+      candidates.addAll(stems.getOrDefault(first.substring(0, STEM_LETTERS), List.of()));
+    }
+    List<Entry<T>> found =
+        candidates.stream()
+            .filter(e -> applies.test(e.meaning()) && e.phrase().standsAt(tokens, at))
+            .sorted(longestFirst())
+            .toList();
+    return found.stream()
+        .filter(e -> e.phrase().size() == found.get(0).phrase().size())
+        .filter(e -> e.phrase().tokens().size() == found.get(0).phrase().tokens().size())
+        .toList();
+  }
+
+  private List<Match<T>> findInside(Token token, String composed, Predicate<T> applies) {
+    if (!insideSorted) {
+      inside.sort(longestFirst());
+      insideSorted = true;
+    }
+    List<Match<T>> matches = new ArrayList<>();
+    String rest = token.folded();
+    String raw = composed.substring(token.start(), token.end());
+    for (Entry<T> entry : inside) {
+      String word = entry.phrase().first();
+      if (word.length() < rest.length() && rest.contains(word) && applies.test(entry.meaning())) {
+        matches.add(new Match<>(entry.meaning(), raw));
+        rest = rest.replace(word, " ".repeat(word.length()));
+      }
+    }
+    return matches;
+  }
+
+  private static <T> Comparator<Entry<T>> longestFirst() {
+    return Comparator.<Entry<T>>comparingInt(e -> e.phrase().tokens().size())
+        .thenComparingInt(e -> e.phrase().size())
+        .reversed();
+  }
+
+  private static <T> void insert(Map<String, List<Entry<T>>> map, String key, Entry<T> entry) {
+    map.computeIfAbsent(key, k -> new ArrayList<>()).add(entry);
+  }
+}

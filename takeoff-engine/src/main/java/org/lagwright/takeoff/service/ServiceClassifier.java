@@ -1,0 +1,109 @@
+package org.lagwright.takeoff.service;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.takeoff.pack.PackInfo;
+
+/**
+ * Finds the service of every element: votes of its systems, properties, names, ports and layers,
+ * then what its neighbours tell. Coverings and things that are neither pipe nor duct get none.
+ */
+public final class ServiceClassifier {
+
+  private final ServicePack services;
+  private final WordPack wordPack = WordPack.bundled();
+  private final VotePack votes = VotePack.bundled();
+  private final Words words;
+  private final List<UserMapping> mappings;
+  private final Map<String, Double> temperaturesC;
+
+  /**
+   * @param mappings the user's mapping of names to services; the first that fits wins over all
+   *     votes
+   * @param temperaturesC the user's medium temperatures by service id, degC
+   */
+  public ServiceClassifier(
+      ServicePack services, List<UserMapping> mappings, Map<String, Double> temperaturesC) {
+    this.services = services;
+    this.words = new Words(wordPack, services);
+    this.mappings = List.copyOf(mappings);
+    this.temperaturesC = Map.copyOf(temperaturesC);
+  }
+
+  /** The data packs it decides by. */
+  public List<PackInfo> packs() {
+    return List.of(
+        services.info(),
+        wordPack.info(),
+        new PackInfo(votes.id(), votes.version(), votes.source(), votes.status()));
+  }
+
+  /** The service of every element that can carry one. */
+  public Map<ElementKey, Classification> classify(List<MepElement> elements) {
+    Connections connections = new Connections(elements, words);
+    HintCollector collector =
+        new HintCollector(words, services, votes, mappings, connections.portsTowards());
+    Map<ElementKey, List<Hint>> hints = new HashMap<>();
+    for (MepElement element : elements) {
+      if (element.kind() != Kind.COVERING && element.kind() != Kind.OTHER) {
+        hints.put(element.key(), collector.collect(element));
+      }
+    }
+    Ballot ballot = new Ballot(services, votes);
+    Map<ElementKey, Ballot.Outcome> outcomes =
+        new NeighbourVotes(connections, services, ballot, votes.neighbourShare(), hints).carry();
+    Map<ElementKey, Classification> classified = new LinkedHashMap<>();
+    for (MepElement element : elements) {
+      Ballot.Outcome outcome = outcomes.get(element.key());
+      if (outcome != null) {
+        List<Hint> told = Objects.requireNonNull(hints.get(element.key()));
+        boolean oneMedium = connections.passesOn(element.key());
+        classified.put(element.key(), classification(outcome, told, oneMedium));
+      }
+    }
+    return classified;
+  }
+
+  /** Where several media meet, hints for two services are no contradiction. */
+  private Classification classification(
+      Ballot.Outcome outcome, List<Hint> hints, boolean oneMedium) {
+    boolean directionTold = Ballot.directionTold(hints);
+    List<Vote> cast = hints.stream().map(h -> h.toVote(services, directionTold)).toList();
+    Service service = outcome.service();
+    if (service == null) {
+      return new Classification(Classification.UNKNOWN, "unknown service", null, null, cast, null);
+    }
+    Service rival = oneMedium ? outcome.rival() : null;
+    return new Classification(
+        service.id(),
+        service.name(),
+        colder(condensationC(service), rival == null ? null : condensationC(rival)),
+        energyC(service),
+        cast,
+        rival == null ? null : rival.id());
+  }
+
+  private static @Nullable Double colder(@Nullable Double one, @Nullable Double other) {
+    if (one == null || other == null) {
+      return one == null ? other : one;
+    }
+    return Math.min(one, other);
+  }
+
+  private @Nullable Double condensationC(Service service) {
+    Double given = services.findGiven(temperaturesC, service);
+    return given == null ? services.temperatureRow(service).condensationC() : given;
+  }
+
+  private @Nullable Double energyC(Service service) {
+    Double given = services.findGiven(temperaturesC, service);
+    return given == null ? services.temperatureRow(service).energyC() : given;
+  }
+}

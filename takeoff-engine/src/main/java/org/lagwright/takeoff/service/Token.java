@@ -1,0 +1,65 @@
+package org.lagwright.takeoff.service;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/**
+ * A run of letters or of digits in a name.
+ *
+ * @param folded lower case without accents
+ * @param glued true if nothing stands between it and the token before ({@code HK1}, {@code
+ *     HeizungVL})
+ * @param start where it starts in the composed text
+ * @param end where it ends, exclusive
+ */
+record Token(String folded, boolean glued, int start, int end) {
+
+  private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
+
+  /** Composed form of a text, to which the positions of tokens refer. */
+  static String composed(String text) {
+    return Normalizer.normalize(text, Normalizer.Form.NFC);
+  }
+
+  /** The tokens of a text in composed form. */
+  static List<Token> listIn(String composed) {
+    List<Token> tokens = new ArrayList<>();
+    int start = 0;
+    while (start < composed.length()) {
+      if (!Character.isLetterOrDigit(composed.charAt(start))) {
+        start++;
+        continue;
+      }
+      int end = start + 1;
+      while (end < composed.length() && !boundary(composed, end)) {
+        end++;
+      }
+      boolean glued = start > 0 && Character.isLetterOrDigit(composed.charAt(start - 1));
+      tokens.add(new Token(fold(composed.substring(start, end)), glued, start, end));
+      start = end;
+    }
+    return tokens;
+  }
+
+  /** Lower case, accents dropped, sharp s as ss. */
+  static String fold(String text) {
+    String lower = text.toLowerCase(Locale.ROOT).replace("ß", "ss");
+    return ACCENTS.matcher(Normalizer.normalize(lower, Normalizer.Form.NFD)).replaceAll("");
+  }
+
+  private static boolean boundary(String text, int at) {
+    char before = text.charAt(at - 1);
+    char here = text.charAt(at);
+    if (!Character.isLetterOrDigit(here) || Character.isDigit(before) != Character.isDigit(here)) {
+      return true;
+    }
+    if (!Character.isUpperCase(here)) {
+      return false;
+    }
+    boolean startsWord = at + 1 < text.length() && Character.isLowerCase(text.charAt(at + 1));
+    return Character.isLowerCase(before) || startsWord;
+  }
+}

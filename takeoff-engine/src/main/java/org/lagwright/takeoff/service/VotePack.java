@@ -1,0 +1,70 @@
+package org.lagwright.takeoff.service;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.lagwright.takeoff.pack.PackReader;
+
+/**
+ * How much each hint weighs, and where hints stand.
+ *
+ * @param weights weight by place of the hint
+ * @param neighbourShare part of its strength that a hint keeps from one element to the next, 0 to 1
+ * @param contradictionShare part of the winner's weight from which on another service contradicts
+ * @param contradictionK temperature difference from which on it does, kelvin
+ * @param mediumProperties names of properties that tell the medium, system or service
+ * @param systemTypes family by IfcDistributionSystemEnum value
+ */
+record VotePack(
+    String id,
+    String version,
+    String source,
+    String status,
+    Map<String, Double> weights,
+    double neighbourShare,
+    double contradictionShare,
+    double contradictionK,
+    List<String> mediumProperties,
+    Map<String, String> systemTypes) {
+
+  static final String FROM_SETTINGS = "settings";
+  static final String FROM_NEIGHBOUR = "neighbour";
+  static final String FROM_MEDIUM = "medium";
+  static final String FROM_SYSTEM = "system name";
+  static final String FROM_SYSTEM_TYPE = "system type";
+  static final String FROM_NAME = "element name";
+  static final String FROM_TYPE_NAME = "type name";
+  static final String FROM_OBJECT_TYPE = "object type";
+  static final String FROM_PORT = "port system type";
+  static final String FROM_LAYER = "layer";
+
+  VotePack {
+    weights = Map.copyOf(weights);
+    mediumProperties = List.copyOf(mediumProperties);
+    systemTypes = Map.copyOf(systemTypes);
+    if (!(neighbourShare > 0 && neighbourShare < 1)) {
+      throw new IllegalArgumentException("neighbourShare must lie between 0 and 1.");
+    }
+  }
+
+  static VotePack bundled() {
+    return PackReader.readBundled(VotePack.class, "votes.yaml", VotePack.class);
+  }
+
+  double weight(String from) {
+    Double weight = weights.get(from);
+    if (weight == null) {
+      throw new IllegalStateException("no weight for '" + from + "' in the votes pack");
+    }
+    return weight;
+  }
+
+  /** Names of the properties that tell a medium, lower case. */
+  Set<String> lowerCaseMediumProperties() {
+    return mediumProperties.stream()
+        .map(name -> name.toLowerCase(Locale.ROOT))
+        .collect(Collectors.toUnmodifiableSet());
+  }
+}

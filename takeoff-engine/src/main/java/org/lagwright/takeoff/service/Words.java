@@ -1,0 +1,68 @@
+package org.lagwright.takeoff.service;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Understands names: which family and which direction do their words mean. Remembers texts. */
+final class Words {
+
+  /** What a word means; family and direction both null for words that are no hint. */
+  record Meaning(
+      @Nullable String family,
+      @Nullable String direction,
+      @Nullable String withDirection,
+      Carrier carrier) {
+
+    boolean isHint() {
+      return family != null || direction != null;
+    }
+  }
+
+  private record Asked(String text, Carrier carrier) {}
+
+  private final PhraseBook<Meaning> book = new PhraseBook<>();
+  private final PhraseBook<String> stops = new PhraseBook<>();
+  private final Map<Asked, List<PhraseBook.Match<Meaning>>> remembered = new HashMap<>();
+  private final Map<String, Boolean> rememberedStops = new HashMap<>();
+
+  Words(WordPack pack, ServicePack services) {
+    Meaning noHint = new Meaning(null, null, null, Carrier.ANY);
+    pack.ignored().forEach(text -> book.add(text, noHint, null));
+    for (WordPack.Meaning row : pack.meanings()) {
+      Meaning meaning =
+          new Meaning(row.family(), row.direction(), row.withDirection(), carrier(row, services));
+      row.words().forEach((language, words) -> addAll(pack, book, language, words, meaning));
+    }
+    pack.stops().forEach((language, words) -> addAll(pack, stops, language, words, "stop"));
+  }
+
+  /** The hints in a text on an element of this carrier. */
+  List<PhraseBook.Match<Meaning>> read(String text, Carrier carrier) {
+    return remembered.computeIfAbsent(
+        new Asked(text, carrier),
+        asked ->
+            book.find(text, meaning -> meaning.carrier().fits(carrier)).stream()
+                .filter(match -> match.meaning().isHint())
+                .toList());
+  }
+
+  /** True if a text names something where more than one medium or temperature meets. */
+  boolean isStop(String text) {
+    return rememberedStops.computeIfAbsent(text, t -> !stops.find(t, meaning -> true).isEmpty());
+  }
+
+  private static <T> void addAll(
+      WordPack pack, PhraseBook<T> book, String language, List<String> words, T meaning) {
+    Integer inside = pack.compounding().contains(language) ? pack.shortestInside() : null;
+    words.forEach(word -> book.add(word, meaning, inside));
+  }
+
+  private static Carrier carrier(WordPack.Meaning row, ServicePack services) {
+    if (row.on() != null) {
+      return Carrier.of(row.on());
+    }
+    return row.family() == null ? Carrier.ANY : services.family(row.family()).carriedIn();
+  }
+}

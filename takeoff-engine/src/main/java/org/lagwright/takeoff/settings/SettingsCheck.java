@@ -1,0 +1,193 @@
+package org.lagwright.takeoff.settings;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.pack.PackException;
+import org.lagwright.takeoff.service.Classification;
+import org.lagwright.takeoff.service.ServicePack;
+import org.lagwright.takeoff.thickness.ThicknessChooser;
+
+/** Checks that the names in a settings file mean something, and says in which line one does not. */
+final class SettingsCheck {
+
+  private static final Set<String> MATERIAL_KINDS = Set.of("air", "cold", "hot");
+  private static final double COLDEST_MEDIUM_C = -200;
+  private static final double HOTTEST_MEDIUM_C = 700;
+  private static final double THINNEST_MM = 1;
+  private static final double THICKEST_MM = 500;
+
+  private final Path file;
+  private final List<String> lines;
+  private final Set<String> serviceIds = ServicePack.bundled().serviceIds();
+  private final ThicknessChooser chooser = ThicknessChooser.bundled();
+
+  SettingsCheck(Path file) {
+    this.file = file;
+    try {
+      this.lines = Files.readAllLines(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  void check(SettingsFile given, Settings defaults) {
+    Set<String> locations = new TreeSet<>(defaults.air().keySet());
+    entries(given.air(), "air").forEach((key, entry) -> checkAir(key, entry, defaults));
+    locations.addAll(entries(given.air(), "air").keySet());
+    for (Settings.PlaceRule rule : items(given.places(), "places")) {
+      requireOneOf("places", rule.location(), locations, "location class");
+    }
+    for (Settings.ServiceRule rule : items(given.services(), "services")) {
+      requireOneOf("services", rule.service(), serviceIds, "service");
+    }
+    entries(given.materials(), "materials")
+        .forEach(
+            (kind, material) -> {
+              requireOneOf("materials", kind, MATERIAL_KINDS, "kind of material");
+              requireInPacks("materials", kind, ThicknessChooser.NO_ENERGY_RULE, material);
+            });
+    if (given.energyRule() != null) {
+      requireInPacks("energyRule", "energyRule", given.energyRule());
+    }
+    checkNumber("condensationMarginK", given.condensationMarginK(), 0, Settings.LARGEST_MARGIN_K);
+    checkNumber("surfaceEmissivity", given.surfaceEmissivity(), Settings.LOWEST_EMISSIVITY, 1);
+    checkTemperatures(given);
+    checkScope(given);
+    checkThicknesses(given);
+  }
+
+  private void checkNumber(String key, @Nullable Double value, double least, double most) {
+    if (value != null) {
+      requireBetween(key, key, value, least, most);
+    }
+  }
+
+  private void checkAir(String location, SettingsFile.AirEntry entry, Settings defaults) {
+    if (entry.over(defaults.air().get(location)) == null) {
+      throw refused(
+          "air",
+          location,
+          "a new location class needs temperatureC and relativeHumidityPct",
+          "Add the missing one.");
+    }
+  }
+
+  private void checkTemperatures(SettingsFile given) {
+    entries(given.temperaturesC(), "temperaturesC")
+        .forEach(
+            (id, tC) -> {
+              requireOneOf("temperaturesC", id, serviceIds, "service");
+              requireBetween("temperaturesC", id, tC, COLDEST_MEDIUM_C, HOTTEST_MEDIUM_C);
+            });
+  }
+
+  private void checkScope(SettingsFile given) {
+    entries(given.scope(), "scope")
+        .forEach(
+            (id, decision) -> {
+              if (id.equals(Classification.UNKNOWN)) {
+                requireOneOf("scope", decision, Set.of("out"), "decision on unknown services");
+              } else {
+                requireOneOf("scope", id, serviceIds, "service");
+                requireOneOf("scope", decision, Set.of("in", "out"), "decision");
+              }
+            });
+  }
+
+  private void checkThicknesses(SettingsFile given) {
+    entries(given.thicknessesMm(), "thicknessesMm")
+        .forEach(
+            (id, mm) -> {
+              requireOneOf("thicknessesMm", id, serviceIds, "service");
+              requireBetween("thicknessesMm", id, mm, THINNEST_MM, THICKEST_MM);
+            });
+  }
+
+  private void requireInPacks(String section, String word, String energyRule, String... materials) {
+    try {
+      chooser.requireKnown(energyRule, List.of(materials));
+    } catch (PackException e) {
+      throw new PackException(place(section, word) + e.getMessage(), e);
+    }
+  }
+
+  private void requireOneOf(String section, String word, Collection<String> known, String what) {
+    if (!known.contains(word)) {
+      throw refused(
+          section,
+          word,
+          "'" + word + "' is no " + what,
+          "Known: " + String.join(", ", new TreeSet<>(known)) + ".");
+    }
+  }
+
+  private void requireBetween(String section, String id, double value, double least, double most) {
+    if (!(value >= least && value <= most)) {
+      String what = section.equals(id) ? id : section + " of " + id;
+      String range = value + " is not between " + least + " and " + most;
+      throw refused(section, id, what + " is impossible: " + range, "Correct the value.");
+    }
+  }
+
+  /** The entries of a map, none of them without a value. */
+  private <T> Map<String, T> entries(@Nullable Map<String, T> map, String section) {
+    if (map == null) {
+      return Map.of();
+    }
+    map.forEach(
+        (key, value) -> {
+          if (value == null) {
+            throw refused(section, key, "'" + key + "' has no value", "Write one, or drop it.");
+          }
+        });
+    return map;
+  }
+
+  private <T> List<T> items(@Nullable List<T> list, String section) {
+    if (list == null) {
+      return List.of();
+    }
+    for (T item : list) {
+      if (item == null) {
+        throw refused(section, section, "an entry is empty", "Fill it, or drop it.");
+      }
+    }
+    return list;
+  }
+
+  private PackException refused(String section, String word, String what, String advice) {
+    return new PackException(place(section, word) + what + ". " + advice);
+  }
+
+  private String place(String section, String word) {
+    return file + ":" + lineOf(section, word) + ": ";
+  }
+
+  /** The line a word stands in, looked for from its section on; YAML keeps no lines for values. */
+  private int lineOf(String section, String word) {
+    Pattern heading = Pattern.compile("^\\s*[\"']?" + Pattern.quote(section) + "[\"']?\\s*:.*");
+    Pattern wanted = Pattern.compile("(?<![\\w-])" + Pattern.quote(word) + "(?![\\w-])");
+    int from = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      if (heading.matcher(lines.get(i)).matches()) {
+        from = i;
+        break;
+      }
+    }
+    for (int i = from; i < lines.size(); i++) {
+      if (wanted.matcher(lines.get(i)).find()) {
+        return i + 1;
+      }
+    }
+    return from + 1;
+  }
+}

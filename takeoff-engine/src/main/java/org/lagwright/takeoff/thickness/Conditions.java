@@ -1,0 +1,67 @@
+package org.lagwright.takeoff.thickness;
+
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * Everything the thickness of one element depends on. Elements with equal conditions get the same
+ * thickness, whatever they are called.
+ *
+ * @param section outer section without insulation
+ * @param duct true for ducts, which are lagged with sheet and have no pipe rule; false for pipes
+ * @param condensationC temperature of the medium for condensation, degC; null where none is known
+ * @param energyC temperature of the medium for the energy rule, degC; null where none is known
+ * @param airC dry bulb of the air around it, -60 to 80 degC
+ * @param relativeHumidityPct relative humidity of that air, 1 to 100 %
+ * @param emissivity of the finished surface for long waves, 0 to 1; the low end is the safe one
+ *     against condensation
+ * @param marginK how far the surface must stay above the dew point, kelvin, 0 or more
+ * @param materialId material family
+ * @param energyRuleId id of the energy rule, or {@link ThicknessChooser#NO_ENERGY_RULE}
+ * @param userMinimumM thickness the user asks for at least, metres, above 0; null where none
+ * @param location location class of the air, carried through to the decision
+ */
+public record Conditions(
+    Section section,
+    boolean duct,
+    @Nullable Double condensationC,
+    @Nullable Double energyC,
+    double airC,
+    double relativeHumidityPct,
+    double emissivity,
+    double marginK,
+    String materialId,
+    String energyRuleId,
+    @Nullable Double userMinimumM,
+    String location) {
+
+  public Conditions {
+    require(airC >= -60 && airC <= 80, "air must be from -60 to 80 degC", airC);
+    require(
+        relativeHumidityPct >= 1 && relativeHumidityPct <= 100,
+        "relative humidity must be from 1 to 100 %",
+        relativeHumidityPct);
+    require(emissivity >= 0 && emissivity <= 1, "emissivity must be from 0 to 1", emissivity);
+    require(marginK >= 0 && marginK <= 50, "margin must be from 0 to 50 K", marginK);
+    requireMedium(condensationC);
+    requireMedium(energyC);
+    if (userMinimumM != null) {
+      require(
+          userMinimumM > 0 && userMinimumM <= 1,
+          "minimum thickness must be above 0 and up to 1 m",
+          userMinimumM);
+    }
+  }
+
+  private static void requireMedium(@Nullable Double mediumC) {
+    if (mediumC != null) {
+      require(mediumC >= -273 && mediumC <= 2000, "medium must be from -273 to 2000 degC", mediumC);
+    }
+  }
+
+  private static void require(boolean holds, String what, double value) {
+    if (!holds) {
+      throw new IllegalArgumentException(what + ", was " + value);
+    }
+  }
+}

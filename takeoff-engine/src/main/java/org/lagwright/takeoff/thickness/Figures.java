@@ -1,0 +1,40 @@
+package org.lagwright.takeoff.thickness;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+
+/** Collects the figures of a proof in order, each formatted with fixed decimals. */
+final class Figures {
+
+  private final Map<String, String> byName = new LinkedHashMap<>();
+
+  /** Adds a number; the name ends in its unit. */
+  Figures number(String name, double value, int decimals) {
+    byName.put(
+        name,
+        Double.isInfinite(value)
+            ? "out of reach"
+            : String.format(Locale.ROOT, "%." + decimals + "f", withoutMinusZero(value, decimals)));
+    return this;
+  }
+
+  /** Adds a length given in metres as millimetres. */
+  Figures millimetres(String what, double lengthM) {
+    return number(what + " mm", lengthM * 1000, 1);
+  }
+
+  /** Adds words. */
+  Figures text(String name, String value) {
+    byName.put(name, value);
+    return this;
+  }
+
+  Map<String, String> toMap() {
+    return byName;
+  }
+
+  private static double withoutMinusZero(double value, int decimals) {
+    return Math.abs(value) < 0.5 * Math.pow(10, -decimals) ? 0 : value;
+  }
+}

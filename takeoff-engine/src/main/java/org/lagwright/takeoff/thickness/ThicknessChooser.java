@@ -1,0 +1,162 @@
+package org.lagwright.takeoff.thickness;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Section;
+import org.lagwright.takeoff.material.MaterialFamily;
+import org.lagwright.takeoff.material.MaterialPack;
+import org.lagwright.takeoff.pack.PackException;
+import org.lagwright.takeoff.pack.PackInfo;
+
+/**
+ * Decides the thickness of insulation: all demands, the governing one, the stock layers that meet
+ * it. Conditions that are equal are decided once. One chooser serves one run and one thread.
+ */
+public final class ThicknessChooser {
+
+  /** Id that stands for no energy rule. */
+  public static final String NO_ENERGY_RULE = "none";
+
+  private static final String USER_RULE = "user-minimum";
+  private static final String USER_SOURCE = "settings";
+
+  private final MaterialPack materials;
+  private final NominalPipeSizes sizes;
+  private final List<PipeRulePack> rules;
+  private final Map<Conditions, ThicknessDecision> decided = new HashMap<>();
+
+  private ThicknessChooser(
+      MaterialPack materials, NominalPipeSizes sizes, List<PipeRulePack> rules) {
+    this.materials = materials;
+    this.sizes = sizes;
+    this.rules = rules;
+  }
+
+  /** A chooser with the packs that belong to the program. */
+  public static ThicknessChooser bundled() {
+    return new ThicknessChooser(
+        MaterialPack.bundled(),
+        NominalPipeSizes.bundled(),
+        List.of(PipeRulePack.bundled("us-ashrae-90.1-pipe.yaml")));
+  }
+
+  /** The families of materials to choose from. */
+  public MaterialPack materials() {
+    return materials;
+  }
+
+  /** Every pack available, for the basis of the estimate. */
+  public List<PackInfo> listPacks() {
+    List<PackInfo> packs = new ArrayList<>();
+    packs.add(materials.info());
+    packs.add(sizes.info());
+    rules.forEach(rule -> packs.add(rule.info()));
+    return List.copyOf(packs);
+  }
+
+  /**
+   * Refuses ids that no pack has; for settings, before the first element.
+   *
+   * @throws PackException with one line for the user
+   */
+  public void requireKnown(String energyRuleId, Iterable<String> materialIds) {
+    findRule(energyRuleId);
+    materialIds.forEach(materials::family);
+  }
+
+  /**
+   * Decides one set of conditions.
+   *
+   * <p>Demands that apply but are met without insulation stand in the list with thickness 0. The
+   * governing demand is null where none needs insulation. A demand no thickness meets is infinite
+   * and has no layers.
+   *
+   * @throws PackException if the material or the energy rule is in no pack
+   */
+  public ThicknessDecision decide(Conditions conditions) {
+    return decided.computeIfAbsent(conditions, this::compute);
+  }
+
+  private ThicknessDecision compute(Conditions conditions) {
+    MaterialFamily material = materials.family(conditions.materialId());
+    List<Demand> demands = demands(conditions, material);
+    Demand governing = governing(demands);
+    double requiredM = governing == null ? 0 : governing.thicknessM();
+    List<Layer> layers =
+        StockBuildUp.choose(material, conditions.section(), conditions.duct(), requiredM);
+    ThicknessDecision bought =
+        new ThicknessDecision(demands, governing, requiredM, layers, conditions.location());
+    if (layers.isEmpty()) {
+      return bought;
+    }
+    List<Demand> proven =
+        demands.stream()
+            .map(d -> AsBought.proven(d, conditions, material, bought.totalM()))
+            .toList();
+    return new ThicknessDecision(
+        proven, governing(proven), requiredM, layers, conditions.location());
+  }
+
+  private List<Demand> demands(Conditions conditions, MaterialFamily material) {
+    List<Demand> demands = new ArrayList<>();
+    Double condensationC = conditions.condensationC();
+    if (condensationC != null) {
+      demands.add(CondensationDemand.of(conditions, condensationC, material));
+    }
+    findEnergyDemand(conditions, material).ifPresent(demands::add);
+    Double userMinimumM = conditions.userMinimumM();
+    if (userMinimumM != null) {
+      Map<String, String> figures =
+          new Figures().millimetres("thickness needed", userMinimumM).toMap();
+      demands.add(new Demand(Demand.Kind.USER, userMinimumM, USER_RULE, USER_SOURCE, figures));
+    }
+    return demands;
+  }
+
+  private Optional<Demand> findEnergyDemand(Conditions conditions, MaterialFamily material) {
+    Optional<PipeRulePack> rule = findRule(conditions.energyRuleId());
+    Double energyC = conditions.energyC();
+    if (rule.isEmpty()
+        || energyC == null
+        || conditions.duct()
+        || !(conditions.section() instanceof Section.Round round)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        EnergyRuleDemand.of(rule.get(), sizes, round.outsideDiameterM(), energyC, material));
+  }
+
+  private Optional<PipeRulePack> findRule(String ruleId) {
+    if (ruleId.equals(NO_ENERGY_RULE)) {
+      return Optional.empty();
+    }
+    for (PipeRulePack rule : rules) {
+      if (rule.id().equals(ruleId)) {
+        return Optional.of(rule);
+      }
+    }
+    throw new PackException(
+        "unknown energy rule '"
+            + ruleId
+            + "'. Known: "
+            + NO_ENERGY_RULE
+            + ", "
+            + String.join(", ", rules.stream().map(PipeRulePack::id).toList())
+            + ". Correct 'energyRule' in the settings.");
+  }
+
+  /** The largest demand above 0; of equal ones the first. */
+  private static @Nullable Demand governing(List<Demand> demands) {
+    Demand largest = null;
+    for (Demand demand : demands) {
+      if (demand.thicknessM() > (largest == null ? 0 : largest.thicknessM())) {
+        largest = demand;
+      }
+    }
+    return largest;
+  }
+}

@@ -1,0 +1,165 @@
+package org.lagwright.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.ifc.model.Place;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.Section;
+
+/** Elements for tests, one sentence each: a pipe of 60.3 mm, 5 m long, in system "CHWS". */
+public final class TestElement {
+
+  private final long step;
+  private final MepElement.Builder builder;
+  private final List<Port> ports = new ArrayList<>();
+  private final List<MepSystem> systems = new ArrayList<>();
+  private final List<Property> properties = new ArrayList<>();
+
+  private TestElement(long step, Kind kind, Form form) {
+    this.step = step;
+    String ifcClass = "IFC" + kind.name().replace("_", "");
+    this.builder = MepElement.builder(key(step), "guid-" + step, ifcClass).is(kind, form);
+  }
+
+  public static ElementKey key(long step) {
+    return new ElementKey(0, step);
+  }
+
+  public static TestElement of(long step, Kind kind, Form form) {
+    return new TestElement(step, kind, form);
+  }
+
+  public static TestElement pipe(long step, double outsideMm, double lengthM) {
+    return of(step, Kind.PIPE_SEGMENT, Form.STRAIGHT).round(outsideMm).length(lengthM);
+  }
+
+  public static TestElement duct(long step, double widthMm, double heightMm, double lengthM) {
+    Section section = new Section.Rectangular(widthMm / 1000, heightMm / 1000);
+    return of(step, Kind.DUCT_SEGMENT, Form.STRAIGHT).section(section).length(lengthM);
+  }
+
+  public static TestElement fitting(long step, Form form, double outsideMm) {
+    return of(step, Kind.PIPE_FITTING, form).round(outsideMm);
+  }
+
+  public TestElement round(double outsideMm) {
+    return section(new Section.Round(outsideMm / 1000));
+  }
+
+  public TestElement section(Section section) {
+    builder.section(
+        Measured.of(section, How.SOLID, new Evidence(step, "Profile.Radius", "as drawn")));
+    return this;
+  }
+
+  public TestElement ends(Section... ends) {
+    builder.ends(List.of(ends));
+    return this;
+  }
+
+  public TestElement nominal(String size) {
+    builder.nominalSize(size);
+    return this;
+  }
+
+  public TestElement length(double lengthM) {
+    builder.lengthM(Measured.of(lengthM, How.PORTS, new Evidence(step, "ports", "distance")));
+    return this;
+  }
+
+  public TestElement bend(double angleDeg, double radiusM) {
+    Evidence evidence = new Evidence(step, "IfcRevolvedAreaSolid.Angle", "as drawn");
+    builder.bend(
+        Measured.of(angleDeg, How.SOLID, evidence), Measured.of(radiusM, How.SOLID, evidence));
+    return this;
+  }
+
+  public TestElement named(String name) {
+    builder.named(name, null, null, null);
+    return this;
+  }
+
+  public TestElement typed(@Nullable String objectType, @Nullable String typeName) {
+    builder.named("", objectType, typeName, null);
+    return this;
+  }
+
+  public TestElement inSystem(String name) {
+    return inSystem(name, null);
+  }
+
+  public TestElement inSystem(String name, @Nullable String predefinedType) {
+    systems.add(new MepSystem(900, "sys-" + name, name, null, null, predefinedType));
+    return this;
+  }
+
+  public TestElement property(String name, String text) {
+    properties.add(new Property("Set", name, text, null, null, false, false, step));
+    return this;
+  }
+
+  public TestElement layer(String layer) {
+    builder.layers(List.of(layer));
+    return this;
+  }
+
+  public TestElement joinedTo(long... others) {
+    for (long other : others) {
+      ports.add(new Port(step * 10, null, null, null, null, key(other)));
+    }
+    return this;
+  }
+
+  public TestElement port(@Nullable String systemType, long other) {
+    ports.add(new Port(step * 10, null, null, null, systemType, key(other)));
+    return this;
+  }
+
+  public TestElement freePort() {
+    ports.add(new Port(step * 10, null, null, null, null, null));
+    return this;
+  }
+
+  public TestElement at(@Nullable String storey, @Nullable Boolean external) {
+    builder.place(new Place("Alder Quay", storey, 0.0, null, external));
+    return this;
+  }
+
+  public TestElement insulated(double thicknessM, long covering) {
+    builder.existingInsulation(
+        new ExistingInsulation(
+            thicknessM,
+            "foam",
+            new Evidence(covering, "IfcCovering", "x"),
+            List.of(key(covering))));
+    return this;
+  }
+
+  public MepElement build() {
+    return builder.ports(ports).systems(systems).properties(properties).build();
+  }
+
+  /** A model of these elements. */
+  public static MepModel model(List<MepElement> elements) {
+    ModelFile file = new ModelFile(0, "alder-quay.ifc", "0".repeat(64), "IFC4");
+    return new MepModel(file, elements, List.of(), List.of(), java.util.Map.of());
+  }
+
+  /** A model of these elements. */
+  public static MepModel model(TestElement... elements) {
+    return model(List.of(elements).stream().map(TestElement::build).toList());
+  }
+}

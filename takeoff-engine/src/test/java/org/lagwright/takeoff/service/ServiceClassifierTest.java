@@ -1,0 +1,210 @@
+package org.lagwright.takeoff.service;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.takeoff.TestElement;
+
+class ServiceClassifierTest {
+
+  private static final ServicePack PACK = ServicePack.bundled();
+
+  @Test
+  void systemNameTells() {
+    Classification found = classify(pipe().inSystem("Heizung_VL"));
+
+    assertThat(found.serviceId()).isEqualTo("heating-flow");
+    assertThat(found.votes())
+        .containsExactlyInAnyOrder(
+            new Vote("heating", "system name", "Heizung", 1.0),
+            new Vote("flow", "system name", "VL", 1.0));
+  }
+
+  @Test
+  void systemTypeTellsTheFamilyOnly() {
+    Classification found = classify(pipe().inSystem("Kreis 7", "CHILLEDWATER"));
+
+    assertThat(found.serviceId()).isEqualTo("chilled-water");
+    assertThat(found.condensationC()).isEqualTo(6);
+  }
+
+  @Test
+  void mediumPropertyTells() {
+    Classification found = classify(pipe().property("Medium", "Eau glacée retour"));
+
+    assertThat(found.serviceId()).isEqualTo("chilled-water-return");
+    assertThat(found.votes()).extracting(Vote::from).containsOnly("property Medium");
+  }
+
+  @Test
+  void operatingLimitIsNoMedium() {
+    MepElement limited =
+        pipe().property("Max. Operating temperature", "70 heating").inSystem("?").build();
+
+    assertThat(classify(limited).isKnown()).isFalse();
+  }
+
+  @Test
+  void elementNameTypeNameAndObjectTypeTell() {
+    assertThat(classify(pipe().named("Rohr - Vorlauf HK1")).serviceId()).isEqualTo("heating-flow");
+    assertThat(classify(pipe().typed("CHWS pipe", null)).serviceId())
+        .isEqualTo("chilled-water-flow");
+    assertThat(classify(pipe().typed(null, "DHW copper")).serviceId())
+        .isEqualTo("domestic-hot-water");
+  }
+
+  @Test
+  void layerTells() {
+    assertThat(classify(pipe().layer("M-PIPE-LTHW-R-HEATING_RETURN")).serviceId())
+        .isEqualTo("heating-return");
+  }
+
+  @Test
+  void ownPortAndPortOfAnApplianceTell() {
+    MepElement own = TestElement.pipe(1, 22, 1).port("DOMESTICHOTWATER", 99).build();
+    MepElement tap =
+        TestElement.of(2, Kind.TERMINAL, Form.APPARATUS).port("DOMESTICCOLDWATER", 3).build();
+    MepElement fed = TestElement.pipe(3, 22, 1).build();
+
+    assertThat(classify(own).serviceId()).isEqualTo("domestic-hot-water");
+    assertThat(classify(fed, tap).serviceId()).isEqualTo("domestic-cold-water");
+  }
+
+  @Test
+  void familyAndDirectionFromDifferentPlacesCombine() {
+    assertThat(classify(pipe().inSystem("Kreis", "HEATING").named("Rücklauf")).serviceId())
+        .isEqualTo("heating-return");
+  }
+
+  @Test
+  void coldWaterWithDirectionElsewhereIsChilledWater() {
+    assertThat(classify(pipe().inSystem("Kaltwasser").named("Rohr VL")).serviceId())
+        .isEqualTo("chilled-water-flow");
+  }
+
+  @Test
+  void settingsWinOverEverything() {
+    UserMapping mapping = new UserMapping("kreis 7", "system", "brine-flow");
+    MepElement element = pipe().inSystem("KREIS 7", "HEATING").property("Medium", "LTHW").build();
+
+    Classification found = classify(List.of(mapping), Map.of(), element);
+
+    assertThat(found.serviceId()).isEqualTo("brine-flow");
+    assertThat(found.contradiction()).isNull();
+    assertThat(found.votes()).extracting(Vote::from).contains("settings");
+  }
+
+  @Test
+  void settingsLookOnlyWhereTheyAreTold() {
+    UserMapping mapping = new UserMapping("kreis 7", "type", "brine-flow");
+
+    assertThat(classify(List.of(mapping), Map.of(), pipe().inSystem("Kreis 7").build()).isKnown())
+        .isFalse();
+  }
+
+  @Test
+  void temperatureOfTheSettingsReachesTheUndirectedServiceToo() {
+    Map<String, Double> temperaturesC = Map.of("chilled-water-flow", 9.0);
+
+    assertThat(classify(List.of(), temperaturesC, pipe().inSystem("CHW").build()).energyC())
+        .isEqualTo(9);
+  }
+
+  @Test
+  void narrowerWordIsNoContradictionToItsFamily() {
+    Classification found =
+        classify(pipe().inSystem("Bauteilaktivierung_VL", "HEATING").named("Heizung"));
+
+    assertThat(found.serviceId()).isEqualTo("low-temperature-heating-flow");
+    assertThat(found.contradiction()).isNull();
+  }
+
+  @Test
+  void nameAgainstSystemIsAContradictionAndTheColderTemperatureIsKept() {
+    Classification found = classify(pipe().inSystem("Heating flow").named("Kälte VL"));
+
+    assertThat(found.serviceId()).isEqualTo("heating-flow");
+    assertThat(found.contradiction()).isEqualTo("chilled-water-flow");
+    assertThat(found.condensationC()).isEqualTo(6);
+    assertThat(found.energyC()).isEqualTo(80);
+  }
+
+  @Test
+  void ownMediumBeatsTheNameOfTheSystem() {
+    Classification found =
+        classify(pipe().inSystem("Heizung").property("Medium", "Kälte").named("Rohr VL"));
+
+    assertThat(found.serviceId()).isEqualTo("chilled-water-flow");
+    assertThat(found.contradiction()).isEqualTo("heating-flow");
+  }
+
+  @Test
+  void aSystemTypeAloneDoesNotContradictTwoClearNames() {
+    Classification found =
+        classify(pipe().inSystem("Kälte VL", "HEATING").named("Chilled water flow"));
+
+    assertThat(found.serviceId()).isEqualTo("chilled-water-flow");
+    assertThat(found.contradiction()).isNull();
+  }
+
+  @Test
+  void fiveSystemsOfOneNameWeighNoMoreThanOne() {
+    TestElement element = pipe().property("Medium", "Chilled water");
+    for (int i = 0; i < 5; i++) {
+      element.inSystem("Heating " + i);
+    }
+
+    assertThat(classify(element).serviceId()).isEqualTo("chilled-water");
+  }
+
+  @Test
+  void flowAndReturnOfEqualWeightLeaveTheDirectionOpen() {
+    assertThat(classify(pipe().inSystem("LTHW flow").inSystem("LTHW return")).serviceId())
+        .isEqualTo("heating");
+  }
+
+  @Test
+  void damperReadsWordsOfAirAndNotOfWater() {
+    TestElement damper = TestElement.of(1, Kind.INLINE, Form.DAMPER).named("Supply 1 LTHW");
+
+    assertThat(classify(damper).serviceId()).isEqualTo("supply-air");
+  }
+
+  @Test
+  void coveringsAndOthersCarryNoService() {
+    MepElement covering =
+        TestElement.of(1, Kind.COVERING, Form.UNKNOWN).inSystem("Heating").build();
+
+    assertThat(new ServiceClassifier(PACK, List.of(), Map.of()).classify(List.of(covering)))
+        .isEmpty();
+  }
+
+  private static TestElement pipe() {
+    return TestElement.pipe(1, 60.3, 2);
+  }
+
+  private static Classification classify(TestElement element) {
+    return classify(element.build());
+  }
+
+  private static Classification classify(MepElement element, MepElement... others) {
+    return classify(List.of(), Map.of(), element, others);
+  }
+
+  private static Classification classify(
+      List<UserMapping> mappings,
+      Map<String, Double> temperaturesC,
+      MepElement element,
+      MepElement... others) {
+    List<MepElement> all = new java.util.ArrayList<>(List.of(others));
+    all.add(element);
+    return Objects.requireNonNull(
+        new ServiceClassifier(PACK, mappings, temperaturesC).classify(all).get(element.key()));
+  }
+}

@@ -1,0 +1,103 @@
+package org.lagwright.takeoff.settings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.takeoff.material.MaterialPack;
+import org.lagwright.takeoff.pack.PackException;
+
+class SettingsReaderTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void defaultsAreComplete() {
+    Settings settings = SettingsReader.defaults();
+
+    assertThat(settings.air())
+        .containsKeys("indoor", "plant-room", "unheated", "outdoor", "ceiling-void", "shaft");
+    assertThat(settings.air().get("indoor"))
+        .isEqualTo(new Settings.Air(24, 55, "common practice, no source: conditioned space"));
+    assertThat(settings.materials()).containsOnlyKeys("cold", "hot", "air");
+    assertThat(settings.materials().values())
+        .allSatisfy(id -> assertThat(MaterialPack.bundled().findFamily(id)).isPresent());
+  }
+
+  @Test
+  void fileIsLaidOverTheDefaultsKeyByKey() throws IOException {
+    Settings settings =
+        read(
+            """
+            project: Alder Quay ferry terminal
+            air:
+              indoor: {relativeHumidityPct: 65}
+              kitchen: {temperatureC: 32, relativeHumidityPct: 80, source: client}
+            places:
+              - {contains: Galley, location: kitchen}
+            services:
+              - {contains: Kreis 7, in: system, service: chilled-water-flow}
+            temperaturesC: {chilled-water-flow: 7.5}
+            scope: {return-air: in, unknown: out}
+            thicknessesMm: {chilled-water-flow: 25}
+            """);
+
+    assertThat(settings.project()).isEqualTo("Alder Quay ferry terminal");
+    assertThat(settings.air().get("indoor")).isEqualTo(new Settings.Air(24, 65, "settings"));
+    assertThat(settings.air().get("kitchen")).isEqualTo(new Settings.Air(32, 80, "client"));
+    assertThat(settings.air()).containsKey("outdoor");
+    assertThat(settings.places()).containsExactly(new Settings.PlaceRule("Galley", "kitchen"));
+    assertThat(settings.thicknessesM()).isEqualTo(Map.of("chilled-water-flow", 0.025));
+    assertThat(settings.condensationMarginK())
+        .isEqualTo(SettingsReader.defaults().condensationMarginK());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "2 | air: {indoor: {relativeHumidityPct: 130}} | relativeHumidityPct must lie between",
+        "2 | air: {attic: {temperatureC: 30}} | a new location class needs",
+        "2 | places: [{contains: Roof, location: balcony}] | 'balcony' is no location class",
+        "2 | places: [{location: outdoor}] | contains is missing",
+        "2 | services: [{contains: X, service: lemonade}] | 'lemonade' is no service",
+        "2 | services: [{contains: X, in: layer, service: gas}] | is none of system, name, type",
+        "2 | temperaturesC: {lemonade: 4} | 'lemonade' is no service",
+        "2 | temperaturesC: {steam: 7000} | is impossible",
+        "2 | temperaturesC: {steam: } | 'steam' has no value",
+        "2 | temperaturesC: {steam: warm} | warm",
+        "2 | scope: {steam: maybe} | 'maybe' is no decision",
+        "2 | scope: {unknown: in} | 'in' is no decision on unknown services",
+        "2 | thicknessesMm: {steam: 0} | is impossible",
+        "2 | thicknessesMm: {steam: -25} | is impossible",
+        "2 | materials: {lukewarm: fef_nbr} | 'lukewarm' is no kind of material",
+        "3 | materials:\\n  hot: straw | unknown material 'straw'",
+        "2 | energyRule: lunar | unknown energy rule 'lunar'",
+        "2 | surfaceEmissivity: 90 | surfaceEmissivity is impossible: 90.0 is not between",
+        "2 | condensationMarginK: -1 | condensationMarginK is impossible",
+        "2 | places:\\n  - | an entry is empty",
+        "2 | colour: red | unknown key 'colour'"
+      })
+  void impossibleValueIsRefusedWithFileAndLine(int line, String yaml, String message)
+      throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("job.yaml"), "project: Alder Quay\n" + yaml.replace("\\n", "\n") + "\n");
+
+    assertThatThrownBy(() -> SettingsReader.read(file))
+        .isInstanceOf(PackException.class)
+        .hasMessageStartingWith(file + ":" + line + ":")
+        .hasMessageContaining(message);
+  }
+
+  private Settings read(String yaml) throws IOException {
+    return SettingsReader.read(Files.writeString(folder.resolve("job.yaml"), yaml));
+  }
+}

@@ -1,0 +1,159 @@
+package org.lagwright.takeoff.thickness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Random;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.RepeatedTest;
+import org.junit.jupiter.api.RepetitionInfo;
+import org.lagwright.ifc.model.Section;
+import org.lagwright.takeoff.heat.Body;
+import org.lagwright.takeoff.heat.StillAir;
+import org.lagwright.takeoff.material.MaterialFamily;
+import org.lagwright.takeoff.moistair.MoistAir;
+
+/**
+ * Properties that hold for any conditions. Each run draws a new seed and prints it; to repeat a
+ * run, set the system property {@code thickness.seed}.
+ */
+class GeneratedThicknessTest {
+
+  private static final long SEED =
+      Long.getLong("thickness.seed", new Random().nextInt(Integer.MAX_VALUE));
+
+  private final ThicknessChooser chooser = ThicknessChooser.bundled();
+
+  @BeforeAll
+  static void printSeed() {
+    System.out.println("thickness.seed=" + SEED);
+  }
+
+  @RepeatedTest(300)
+  void moreHumidityNeverNeedsLess(RepetitionInfo repetition) {
+    Random random = new Random(SEED + repetition.getCurrentRepetition());
+    Conditions drier = conditions(random);
+    double humidityPct =
+        drier.relativeHumidityPct() + random.nextDouble() * (100 - drier.relativeHumidityPct());
+
+    assertNotThinner(drier, with(drier, mediumC(drier), humidityPct));
+  }
+
+  @RepeatedTest(300)
+  void aColderMediumNeverNeedsLess(RepetitionInfo repetition) {
+    Random random = new Random(SEED + 1000 + repetition.getCurrentRepetition());
+    Conditions warmer = conditions(random);
+    double colderC = mediumC(warmer) - 20 * random.nextDouble();
+
+    assertNotThinner(warmer, with(warmer, colderC, warmer.relativeHumidityPct()));
+  }
+
+  @RepeatedTest(300)
+  void computedThicknessHoldsTheSurfaceAtTheLimit(RepetitionInfo repetition) {
+    Random random = new Random(SEED + 2000 + repetition.getCurrentRepetition());
+    Conditions conditions = conditions(random);
+    double thicknessM = condensationM(conditions);
+    double limitC =
+        MoistAir.dewPointC(conditions.airC(), conditions.relativeHumidityPct())
+            + conditions.marginK();
+
+    if (thicknessM > 1e-4 && Double.isFinite(thicknessM)) {
+      assertThat(surfaceC(conditions, thicknessM)).isGreaterThan(limitC - 1e-5);
+      assertThat(surfaceC(conditions, thicknessM - 1e-4)).isLessThan(limitC);
+    }
+  }
+
+  @RepeatedTest(300)
+  void stockIsNeverThinnerThanRequired(RepetitionInfo repetition) {
+    Random random = new Random(SEED + 3000 + repetition.getCurrentRepetition());
+    ThicknessDecision decision = chooser.decide(conditions(random));
+
+    if (!decision.layers().isEmpty()) {
+      assertThat(decision.totalM()).isGreaterThanOrEqualTo(decision.requiredM() - 1e-9);
+      assertThat(decision.demands())
+          .allSatisfy(
+              d -> assertThat(d.thicknessM()).isLessThanOrEqualTo(decision.totalM() + 1e-9));
+    }
+  }
+
+  private void assertNotThinner(Conditions less, Conditions more) {
+    assertThat(condensationM(more))
+        .as("%s%n%s", less, more)
+        .isGreaterThanOrEqualTo(condensationM(less) - 1e-9);
+  }
+
+  private double condensationM(Conditions conditions) {
+    return chooser.decide(conditions).demands().get(0).thicknessM();
+  }
+
+  private static double mediumC(Conditions conditions) {
+    return Objects.requireNonNull(conditions.condensationC());
+  }
+
+  /** The coldest of the surfaces under this thickness, computed forwards. */
+  private double surfaceC(Conditions conditions, double thicknessM) {
+    MaterialFamily material = chooser.materials().family(conditions.materialId());
+    StillAir air = new StillAir(conditions.airC(), conditions.emissivity());
+    return Bodies.surfaces(conditions.section()).stream()
+        .mapToDouble(body -> surfaceC(air, body, thicknessM, conditions, material))
+        .min()
+        .orElseThrow();
+  }
+
+  private static double surfaceC(
+      StillAir air, Body body, double thicknessM, Conditions conditions, MaterialFamily material) {
+    return air.insulated(
+            body, thicknessM, mediumC(conditions), meanC -> material.conductivityAt(meanC).wPerMK())
+        .surfaceC();
+  }
+
+  private Conditions conditions(Random random) {
+    List<MaterialFamily> families = chooser.materials().families();
+    boolean duct = random.nextBoolean();
+    return new Conditions(
+        section(random, duct),
+        duct,
+        between(random, -30, 20),
+        between(random, -30, 200),
+        between(random, 10, 40),
+        between(random, 30, 97),
+        between(random, 0.05, 0.95),
+        between(random, 0, 1),
+        families.get(random.nextInt(families.size())).id(),
+        random.nextBoolean() ? "us-ashrae-90.1-pipe" : ThicknessChooser.NO_ENERGY_RULE,
+        random.nextBoolean() ? between(random, 0.006, 0.1) : null,
+        "indoor");
+  }
+
+  private static Section section(Random random, boolean duct) {
+    if (!duct || random.nextInt(3) == 0) {
+      return new Section.Round(between(random, 0.01, 1.2));
+    }
+    double widthM = between(random, 0.1, 2);
+    double heightM = between(random, 0.1, 2);
+    return random.nextBoolean()
+        ? new Section.Rectangular(widthM, heightM)
+        : new Section.Oval(widthM, heightM);
+  }
+
+  private static double between(Random random, double from, double to) {
+    return from + random.nextDouble() * (to - from);
+  }
+
+  private static Conditions with(Conditions c, double condensationC, double humidityPct) {
+    return new Conditions(
+        c.section(),
+        c.duct(),
+        condensationC,
+        c.energyC(),
+        c.airC(),
+        humidityPct,
+        c.emissivity(),
+        c.marginK(),
+        c.materialId(),
+        c.energyRuleId(),
+        c.userMinimumM(),
+        c.location());
+  }
+}
