@@ -84,12 +84,17 @@ final class FittingMeasurer {
     return shape == Form.STRAIGHT ? Form.COUPLING : Form.UNKNOWN;
   }
 
-  /** A transition changes the shape of the section, a reducer only its size. */
+  /**
+   * A transition changes the shape of the section, a reducer only its size; pipes are all round.
+   */
   private static Form reducerOrTransition(Draft draft, List<Neighbours.Found> next) {
     List<Section> ends =
         draft.shape.ends().size() == 2
             ? draft.shape.ends().stream().map(ShapeEnd::section).toList()
             : next.stream().map(Neighbours.Found::section).toList();
+    if (draft.kind == Kind.PIPE_FITTING) {
+      return Form.REDUCER;
+    }
     if (ends.size() != 2) {
       return draft.form;
     }
