@@ -27,7 +27,7 @@ final class BasisSheet {
   /** Writes the sheet. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
-    writer.widths(44, 24, 26, 100);
+    writer.widths(40, 24, 24, 84);
     writer.title("Basis of the figures");
     writer.note("Written by Lagwright " + version + ". Temperatures in degC, thicknesses in mm.");
     air(writer);

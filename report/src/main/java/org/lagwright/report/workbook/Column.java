@@ -46,11 +46,12 @@ record Column<T>(String heading, int widest, Look headingLook, Function<T, Entry
       return widest;
     }
     int longest =
-        Stream.concat(Stream.of(heading.split(" ")), rows.stream().map(row -> shown(row)))
+        Stream.concat(Stream.of(heading.split(" ")), rows.stream().map(this::shown))
             .mapToInt(String::length)
             .max()
             .orElse(0);
-    return Math.min(widest, longest + GAP);
+    int headingInTwoLines = heading.length() / 2 + GAP;
+    return Math.min(widest, Math.max(headingInTwoLines, longest + GAP));
   }
 
   private String shown(T row) {

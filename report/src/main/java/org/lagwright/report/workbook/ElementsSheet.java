@@ -85,7 +85,7 @@ final class ElementsSheet {
         Column.number("Angle deg", 8, Look.PLAIN, t -> rounded(t, MepElement::angleDeg, 10)),
         Column.number(
             "Bend radius m", 11, Look.PLAIN, t -> rounded(t, MepElement::bendRadiusM, 1e4)),
-        Column.text("System", 50, t -> Words.systems(t.element().systems())));
+        Column.wrapped("System", 50, t -> Words.systems(t.element().systems())));
   }
 
   private List<Column<TakenElement>> surroundings() {

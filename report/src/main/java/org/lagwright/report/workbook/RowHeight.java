@@ -20,7 +20,7 @@ final class RowHeight {
   private static final int MOST_LINES = 25;
 
   /** Widths are counted in digits of the standard font; our letters are narrower. */
-  private static final double LETTERS_PER_CHARACTER = 1.15;
+  private static final double LETTERS_PER_CHARACTER = 1.25;
 
   private static final double BOLD_LETTERS_PER_CHARACTER = 0.95;
 

@@ -1,7 +1,6 @@
 package org.lagwright.report.workbook;
 
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
@@ -23,15 +22,15 @@ final class Styles {
   private static final XSSFColor PAPER = colour(0xE8, 0xEE, 0xEE);
   private static final XSSFColor GREY = colour(0x5F, 0x66, 0x68);
 
+  /** A gap as wide as a letter, so that figures do not touch the text of the next column. */
+  private static final String GAP = "_W";
+
   private static final String WHOLE = "#,##0";
   private static final String TWO_DECIMALS = "#,##0.00";
   private static final String THREE_DECIMALS = "#,##0.000";
 
   /** As wide as a point and two decimals, so that whole numbers stand under those with decimals. */
   private static final String ALIGNED_WHOLE = WHOLE + "_._0_0";
-
-  /** What is zero shows as a dash. */
-  private static final String OR_DASH = "%1$s;-%1$s;\"\u2013\"";
 
   private final XSSFWorkbook book;
   private final Map<Look, CellStyle> styles = new EnumMap<>(Look.class);
@@ -76,7 +75,6 @@ final class Styles {
     number(Look.PLAIN, "General");
     XSSFCellStyle single = number(Look.PLAIN_LEFT, "General");
     single.setAlignment(HorizontalAlignment.LEFT);
-    single.setIndention((short) 0);
   }
 
   private void addTotals() {
@@ -96,17 +94,19 @@ final class Styles {
   }
 
   private XSSFCellStyle number(Look look, String format) {
-    XSSFCellStyle style = right(add(look));
+    XSSFCellStyle style = add(look);
     style.setFont(font(10, false, null));
-    style.setDataFormat(book.createDataFormat().getFormat(format));
+    style.setAlignment(HorizontalAlignment.RIGHT);
+    style.setDataFormat(book.createDataFormat().getFormat(format + GAP));
     return style;
   }
 
+  /** What is zero shows as a dash. */
   private static String orDash(String format) {
-    return String.format(Locale.ROOT, OR_DASH, format);
+    return format + GAP + ";-" + format + ";\"\u2013\"";
   }
 
-  /** Set in a little, so that figures do not touch the text of the next column. */
+  /** Set in a little, to stand over the figures. */
   private static XSSFCellStyle right(XSSFCellStyle style) {
     style.setAlignment(HorizontalAlignment.RIGHT);
     style.setIndention((short) 1);
