@@ -101,7 +101,7 @@ final class ElementsSheet {
     return List.of(
         Column.text("Scope", 8, t -> t.scope().scope().label()),
         Column.text(ACCOUNT, 14, t -> Account.of(t).label()),
-        Column.wrapped("Reason", 64, t -> t.scope().reason()),
+        Column.wrapped("Reason", 72, t -> t.scope().reason()),
         Column.text("Scope rule", 30, t -> t.scope().rule()),
         Column.number("Thickness mm", 11, Look.PLAIN, ElementsSheet::thicknessMm),
         Column.text("Build-up", 30, t -> thickness(t, ThicknessDecision::layersInWords)),

@@ -191,7 +191,7 @@ final class SummarySheet {
       return;
     }
     writer.headings(
-        1, 1, "Code", "Findings", "Severity", "Effect on quantities", "", "For example", "");
+        1, 1, "Code", "Findings", "Severity", "Effect", "", "For example", "");
     groups.forEach(group -> findingGroup(writer, group));
   }
 
