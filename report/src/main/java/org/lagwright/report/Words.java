@@ -157,7 +157,7 @@ public final class Words {
 
   /** The material of a line. */
   public static String material(TakeoffLine line) {
-    return line.materialId();
+    return line.materialName();
   }
 
   /** Which demand: {@code condensation}, {@code energy rule}, {@code thickness given}. */

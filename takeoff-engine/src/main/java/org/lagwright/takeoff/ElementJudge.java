@@ -93,7 +93,7 @@ final class ElementJudge {
     String packScope = service == null ? Classification.UNKNOWN : service.scope();
     return new ScopeFacts(
         element.kind(),
-        element.ifcClass(),
+        described(element),
         serviceId,
         classification == null ? "no service" : classification.name(),
         given == null ? packScope : given,
@@ -103,11 +103,16 @@ final class ElementJudge {
         hosts.getOrDefault(element.key(), "an element that is not in the files"));
   }
 
+  /** The class, with the type where there is one: a ditch may be an IfcPipeSegment. */
+  private static String described(MepElement element) {
+    String type = element.typeName() != null ? element.typeName() : element.objectType();
+    return type == null ? element.ifcClass() : element.ifcClass() + " '" + type + "'";
+  }
+
   private @Nullable String givenScope(String serviceId, @Nullable Service service) {
-    String own = settings.scope().get(serviceId);
-    return own != null || service == null
-        ? own
-        : settings.scope().get(services.temperatureRow(service).id());
+    return service == null
+        ? settings.scope().get(serviceId)
+        : services.findGiven(settings.scope(), service);
   }
 
   private Trace.Step scopeStep(ScopeFacts facts, ScopePack.Rule rule, ScopeDecision decision) {

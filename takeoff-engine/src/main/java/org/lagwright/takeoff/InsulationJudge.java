@@ -167,6 +167,7 @@ final class InsulationJudge {
         Size.find(element).orElseThrow(),
         thickness.location(),
         material.id(),
+        material.name(),
         thickness.totalM(),
         thickness.layersInWords());
   }
@@ -226,7 +227,7 @@ final class InsulationJudge {
         settings.condensationMarginK(),
         material.id(),
         settings.energyRule(),
-        userMinimumM(classification),
+        services.findGiven(settings.thicknessesM(), services.service(classification.serviceId())),
         location);
   }
 
@@ -235,11 +236,5 @@ final class InsulationJudge {
       return services.service(classification.serviceId()).kind().equals("air");
     }
     return element.kind() == Kind.DUCT_SEGMENT || element.kind() == Kind.DUCT_FITTING;
-  }
-
-  private @Nullable Double userMinimumM(Classification classification) {
-    Double own = settings.thicknessesM().get(classification.serviceId());
-    Service service = services.service(classification.serviceId());
-    return own == null ? settings.thicknessesM().get(services.temperatureRow(service).id()) : own;
   }
 }

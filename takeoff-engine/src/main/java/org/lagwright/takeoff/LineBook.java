@@ -18,17 +18,13 @@ import org.lagwright.takeoff.thickness.ThicknessDecision;
 /** Puts judged elements on lines. Lines and their sums do not depend on the order of elements. */
 final class LineBook {
 
-  private static final Comparator<Judgement> FILE_ORDER =
-      Comparator.comparingInt((Judgement j) -> j.element().key().model())
-          .thenComparingLong(j -> j.element().key().step());
-
   private final List<TakeoffLine> lines = new ArrayList<>();
   private final Map<ElementKey, String> lineIds = new HashMap<>();
 
   LineBook(List<Judgement> judgements) {
     Map<LineKey, List<Judgement>> byKey = new TreeMap<>();
     judgements.stream()
-        .sorted(FILE_ORDER)
+        .sorted(Comparator.comparing(j -> j.element().key()))
         .filter(j -> j.lineKey() != null)
         .forEach(
             j ->
@@ -67,6 +63,7 @@ final class LineBook {
         key.size().words(),
         key.location(),
         key.materialId(),
+        key.materialName(),
         key.thicknessM(),
         key.layers(),
         metres ? "m" : "pcs",

@@ -19,6 +19,7 @@ record LineKey(
     Size size,
     String location,
     String materialId,
+    String materialName,
     double thicknessM,
     String layers)
     implements Comparable<LineKey> {

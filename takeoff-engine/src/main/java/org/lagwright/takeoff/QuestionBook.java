@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.takeoff.measure.QuantityMeasurer;
 import org.lagwright.takeoff.measure.Size;
+import org.lagwright.takeoff.service.Vote;
 
 /** Groups what was left out into questions that an estimator can put to the designer. */
 final class QuestionBook {
@@ -54,11 +54,7 @@ final class QuestionBook {
 
   private static Question question(Group group, List<MepElement> elements) {
     List<MepElement> sorted =
-        elements.stream()
-            .sorted(
-                Comparator.comparingInt((MepElement e) -> e.key().model())
-                    .thenComparingLong(e -> e.key().step()))
-            .toList();
+        elements.stream().sorted(Comparator.comparing(MepElement::key)).toList();
     double lengthM = 0;
     for (MepElement element : sorted) {
       if (QuantityMeasurer.isMeasuredInMetres(element) && element.lengthM() != null) {
@@ -78,10 +74,10 @@ final class QuestionBook {
   private static String question(TakeoffFinding code, Judgement judgement) {
     String service = judgement.service() == null ? "it" : judgement.service().name();
     return switch (code) {
-      case SERVICE_UNKNOWN -> "Which service flows in " + systems(judgement.element()) + "?";
+      case SERVICE_UNKNOWN -> serviceQuestion(judgement);
       case SCOPE_UNDECIDED -> "Is " + service + " insulated?";
       case EQUIPMENT_BY_DRAWING ->
-          "What does the drawing of this apparatus of " + service + " ask?";
+          "Apparatus on " + service + ": is it insulated on site, and how thick?";
       case SIZE_UNKNOWN -> "What size is it?";
       case LENGTH_UNKNOWN -> "How long is it?";
       case MATERIAL_LIMIT -> "Which material stands the temperature of " + service + "?";
@@ -92,14 +88,28 @@ final class QuestionBook {
     };
   }
 
-  private static String systems(MepElement element) {
-    String names =
-        element.systems().stream()
+  /** Names the systems, else the direction if that is all that was told. */
+  private static String serviceQuestion(Judgement judgement) {
+    String systems =
+        judgement.element().systems().stream()
             .map(MepSystem::name)
             .filter(name -> !name.isBlank())
-            .collect(Collectors.toCollection(TreeSet::new))
-            .stream()
+            .distinct()
+            .sorted()
             .collect(Collectors.joining("', '"));
-    return names.isEmpty() ? "what is in no named system" : "system '" + names + "'";
+    if (!systems.isEmpty()) {
+      return "Which service flows in system '" + systems + "'?";
+    }
+    String told =
+        judgement.service() == null
+            ? ""
+            : judgement.service().votes().stream()
+                .map(Vote::serviceId)
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(" and "));
+    return told.isEmpty()
+        ? "Which service is this? No system is named."
+        : "Of which service is this the " + told + "? No system is named.";
   }
 }

@@ -16,6 +16,7 @@ import org.lagwright.ifc.model.Kind;
  * @param size the size in words: {@code DN50 / 60.3 mm}, {@code 300 x 200 mm}
  * @param location location class of the surroundings that decided the thickness: {@code indoor}
  * @param materialId material family
+ * @param materialName material in words: {@code flexible elastomeric foam}
  * @param thicknessM total thickness bought, metres
  * @param layers build-up in words: {@code 25 mm tube}, {@code 32 mm tube + 19 mm sheet}
  * @param unit {@code m} or {@code pcs}
@@ -34,6 +35,7 @@ public record TakeoffLine(
     String size,
     String location,
     String materialId,
+    String materialName,
     double thicknessM,
     String layers,
     String unit,

@@ -76,6 +76,15 @@ class TakeoffTest {
   }
 
   @Test
+  void questionSaysTheDirectionWhereThatIsAllThatIsTold() {
+    Takeoff takeoff = takeoff(TestElement.pipe(1, 60.3, 7).named("Rohr - Vorlauf Strang 1"));
+
+    assertThat(takeoff.questions())
+        .extracting(Question::question)
+        .containsExactly("Of which service is this the flow? No system is named.");
+  }
+
+  @Test
   void serviceThatSomeDesignsInsulateIsAsked() {
     assertLeftOut(
         takeoff(TestElement.pipe(1, 15, 7).inSystem("Refrigerant liquid")),
@@ -141,7 +150,7 @@ class TakeoffTest {
     assertOut(
         takeoff(TestElement.of(1, Kind.OTHER, Form.UNKNOWN)),
         "other",
-        "IFCOTHER is neither pipe nor duct nor part of one");
+        "IFCOTHER counts as neither pipe nor duct nor part of one");
   }
 
   @Test

@@ -114,7 +114,7 @@ public final class ModelExtractor {
     return new Draft(
         new ElementKey(source.index(), record.id()),
         globalId == null ? "" : globalId,
-        record.keyword(),
+        record.entityName(),
         names,
         own,
         itsPorts,

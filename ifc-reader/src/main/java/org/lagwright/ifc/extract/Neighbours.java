@@ -1,11 +1,13 @@
 package org.lagwright.ifc.extract;
 
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Section;
 
@@ -14,6 +16,9 @@ final class Neighbours {
 
   /** Flange, gasket, valve, flange: four steps are usual; chains beyond this are not one size. */
   private static final int FARTHEST = 8;
+
+  /** Joined ports and ends lie up to 15 mm apart in public files. */
+  private static final double SAME_PLACE_M = 0.02;
 
   /** A size found next door. */
   record Found(Section section, Evidence evidence) {}
@@ -25,28 +30,50 @@ final class Neighbours {
   }
 
   /**
-   * The section of the segment that a port leads to, directly or through items that do not change
-   * the size; empty if there is none.
+   * The section that a port meets: that of the segment behind it, directly or through items that do
+   * not change the size, or that of the nearest end of a fitting whose ends were measured; empty if
+   * nothing tells.
    */
   Optional<Found> behind(Draft from, Port port) {
     Draft before = from;
-    ElementKey at = port.connectedTo();
-    for (int i = 0; i < FARTHEST && at != null; i++) {
-      Draft next = drafts.get(at);
+    Port out = port;
+    for (int i = 0; i < FARTHEST; i++) {
+      ElementKey at = out.connectedTo();
+      Draft next = at == null ? null : drafts.get(at);
       if (next == null) {
         return Optional.empty();
       }
       Measured<Section> section = next.section;
       if (next.isSegment() && section != null) {
-        return Optional.of(
-            new Found(
-                section.value(),
-                new Evidence(next.key.step(), "neighbour", Sizes.inWords(section.value()))));
+        return Optional.of(found(next, section.value()));
       }
-      at = keepsSize(next) ? onwards(next, before) : null;
+      if (!keepsSize(next)) {
+        return endAt(next, out.positionM());
+      }
+      Port onwards = onwards(next, before);
+      if (onwards == null) {
+        return endAt(next, out.positionM());
+      }
+      out = onwards;
       before = next;
     }
     return Optional.empty();
+  }
+
+  private static Found found(Draft neighbour, Section section) {
+    return new Found(
+        section, new Evidence(neighbour.key.step(), "neighbour", Sizes.inWords(section)));
+  }
+
+  /** The drawn end of a tee, reducer or the like that lies at a port. */
+  private static Optional<Found> endAt(Draft fitting, @Nullable Point portM) {
+    if (portM == null) {
+      return Optional.empty();
+    }
+    return fitting.shape.ends().stream()
+        .filter(end -> end.centreM().distanceM(portM) < SAME_PLACE_M)
+        .min(Comparator.comparingDouble(end -> end.centreM().distanceM(portM)))
+        .map(end -> found(fitting, end.section()));
   }
 
   private static boolean keepsSize(Draft item) {
@@ -56,11 +83,11 @@ final class Neighbours {
     };
   }
 
-  private static @Nullable ElementKey onwards(Draft item, Draft cameFrom) {
+  private static @Nullable Port onwards(Draft item, Draft cameFrom) {
     for (Port port : item.ports) {
       ElementKey other = port.connectedTo();
       if (other != null && !other.equals(cameFrom.key)) {
-        return other;
+        return port;
       }
     }
     return null;

@@ -24,11 +24,14 @@ final class EndFinder {
 
   private static final double COAXIAL_SHIFT = 0.05;
 
+  /** Ends looked at, so that machines of many parts do not take long. */
+  private static final int MAX_ENDS = 64;
+
   /** Outlines at one place along an axis, such as the outside and the bore of one end. */
   private static final double SAME_PLANE_M = 1e-3;
 
-  /** An end of the mesh; outline in local coordinates. */
-  record Found(Outline outline, Vec outward, int vertices) {
+  /** An end of the mesh in local coordinates, with the corners its outline was fitted to. */
+  record Found(Outline outline, Vec outward, List<Vec> loop) {
     double along(Vec direction) {
       return outline.centre().dot(direction);
     }
@@ -57,9 +60,10 @@ final class EndFinder {
     List<Found> all = new ArrayList<>();
     topology.patches().forEach((patch, faces) -> addPatch(patch, faces, all));
     for (int[] loop : MeshTopology.loops(topology.openEdges())) {
-      Outline outline = OutlineFit.fit(mesh.points(loop));
+      List<Vec> points = mesh.points(loop);
+      Outline outline = OutlineFit.fit(points);
       if (outline != null) {
-        all.add(outward(outline, topology.pieceOfVertex(loop[0]), loop.length));
+        all.add(outward(outline, topology.pieceOfVertex(loop[0]), points));
       }
     }
     return outermost(all).stream().filter(end -> !runsIntoBody(end)).toList();
@@ -75,7 +79,7 @@ final class EndFinder {
     double sharp = outline.kind() == Outline.Kind.RECTANGULAR ? RECTANGULAR_SHARP : ROUND_SHARP;
     Vec normal = outline.normal();
     if (boundary.stream().allMatch(edge -> topology.isSharp(edge, patch, normal, sharp))) {
-      into.add(outward(outline, topology.piece(faces.get(0)), outer.length));
+      into.add(outward(outline, topology.piece(faces.get(0)), mesh.points(outer)));
     }
   }
 
@@ -91,11 +95,11 @@ final class EndFinder {
   }
 
   /** Faces may be turned inside out, so the outside is where the piece's centroid is not. */
-  private Found outward(Outline outline, int piece, int vertices) {
+  private Found outward(Outline outline, int piece, List<Vec> loop) {
     Vec normal = outline.normal();
     Vec centroid = centroids.getOrDefault(piece, Vec.ZERO);
     double side = outline.centre().minus(centroid).dot(normal);
-    return new Found(outline, side < 0 ? normal.times(-1) : normal, vertices);
+    return new Found(outline, side < 0 ? normal.times(-1) : normal, loop);
   }
 
   /** Of coaxial ends the position of the outermost and the size of the smallest. */
@@ -114,7 +118,8 @@ final class EndFinder {
         home.add(end);
       }
     }
-    return clusters.stream().map(EndFinder::merged).toList();
+    // largest first; nothing with more ends is a pipe or a duct
+    return clusters.stream().limit(MAX_ENDS).map(EndFinder::merged).toList();
   }
 
   private static boolean coaxial(Found a, Found b) {
@@ -139,7 +144,7 @@ final class EndFinder {
     double outermost = cluster.stream().mapToDouble(end -> end.along(direction)).max().orElse(0);
     double shift = outermost - smallest.along(direction);
     Vec centre = smallest.outline().centre().plus(direction.times(shift));
-    return new Found(smallest.outline().at(centre), smallest.outward(), smallest.vertices());
+    return new Found(smallest.outline().at(centre), smallest.outward(), smallest.loop());
   }
 
   /** True if a ray out of the end, a little off its centre, meets a face. */

@@ -76,7 +76,12 @@ final class Ends {
           Form.UNKNOWN, List.of(a, b), null, null, null, List.of("ends face each other inwards"));
     }
     boolean coaxial = between.across(b.out()).norm() < Math.max(1e-3, COAXIAL * axialM);
-    return Joined.of(facingForm(a.section(), b.section(), coaxial), List.of(a, b), axialM);
+    Form form = facingForm(a.section(), b.section(), coaxial);
+    if (form == Form.OFFSET) {
+      String problem = "ends are shifted sideways, length is the distance between them";
+      return new Joined(form, List.of(a, b), between.norm(), null, null, List.of(problem));
+    }
+    return Joined.of(form, List.of(a, b), axialM);
   }
 
   private static Form facingForm(Section a, Section b, boolean coaxial) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
@@ -57,7 +58,7 @@ final class Extrusions {
   /** The profile is unknown, so the depth is a length only if nothing better turns up. */
   private static Shape onlyLength(Profile profile, Vec axis, Evidence length) {
     return new Shape(
-        org.lagwright.ifc.model.Form.UNKNOWN,
+        Form.UNKNOWN,
         null,
         Measured.of(axis.norm(), How.SOLID, length),
         null,

@@ -77,6 +77,11 @@ sealed interface Leg {
       return v.times(Math.cos(t)).minus(u.times(Math.sin(t)));
     }
 
+    /** Direction of travel at a share of the sweep, 0 to 1; a unit vector. */
+    Vec tangentAt(double share) {
+      return tangent(sweepRad * share).unit();
+    }
+
     boolean isCircular() {
       double larger = Math.max(u.norm(), v.norm());
       return Math.abs(u.norm() - v.norm()) < SAME_RADIUS * larger

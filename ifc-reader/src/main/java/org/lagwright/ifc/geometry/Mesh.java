@@ -1,9 +1,12 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,9 +60,13 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
     private final Map<Cell, Integer> cells = new HashMap<>();
     private final List<Vec> vertices = new ArrayList<>();
     private final List<Face> faces = new ArrayList<>();
+    private final Set<List<Integer>> corners = new HashSet<>();
     private @Nullable Vec origin;
 
-    /** Adds a face by its loops of world positions; loops that shrink to a line are dropped. */
+    /**
+     * Adds a face by its loops of world positions. Loops that shrink to a line are dropped, and so
+     * is a face over the same corners as an earlier one.
+     */
     void face(List<List<Vec>> loops, boolean plane) {
       List<int[]> welded = new ArrayList<>();
       for (List<Vec> loop : loops) {
@@ -68,9 +75,13 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
           welded.add(indices);
         }
       }
-      if (!welded.isEmpty()) {
+      if (!welded.isEmpty() && corners.add(sorted(welded.get(0)))) {
         faces.add(new Face(welded, plane));
       }
+    }
+
+    private static List<Integer> sorted(int[] loop) {
+      return Arrays.stream(loop).sorted().boxed().toList();
     }
 
     private int[] weld(List<Vec> loop) {

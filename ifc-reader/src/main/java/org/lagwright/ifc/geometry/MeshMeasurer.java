@@ -7,9 +7,10 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.EndFinder.Found;
 import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
-import org.lagwright.ifc.schema.IfcRecord;
 
 /** Measures a mesh by its ends. */
 final class MeshMeasurer {
@@ -22,15 +23,26 @@ final class MeshMeasurer {
   /** Walls this parallel to the axis (sine) make a body cut at a slant, not a bend. */
   private static final double WALL_PARALLEL = 0.01;
 
+  /** Ends this square to the line between them are those of a straight body or a reducer. */
+  private static final double SQUARE_RAD = Math.toRadians(0.2);
+
   private final Mesh mesh;
-  private final IfcRecord record;
+  private final long step;
+  private final String what;
   private final ShapeHints hints;
+  private final How how;
   private final MeshTopology topology;
 
-  MeshMeasurer(Mesh mesh, IfcRecord record, ShapeHints hints) {
+  /**
+   * @param step the record that findings point to
+   * @param what what the faces belong to, for the evidence
+   */
+  MeshMeasurer(Mesh mesh, long step, String what, ShapeHints hints, How how) {
     this.mesh = mesh;
-    this.record = record;
+    this.step = step;
+    this.what = what;
     this.hints = hints;
+    this.how = how;
     this.topology = new MeshTopology(mesh);
   }
 
@@ -48,17 +60,47 @@ final class MeshMeasurer {
                     end.outline().at(mesh.origin().plus(end.outline().centre())).end(end.outward()))
             .flatMap(Stream::ofNullable)
             .toList();
-    return Parts.fromEnds(open, How.MESH, loops(ends), distances(), List.of());
+    Shape shape = Parts.fromEnds(open, how, loops(ends), distances(), List.of());
+    return shape.form() == Form.BEND ? bend(shape, ends.get(0)) : shape;
+  }
+
+  /** With the radius of the arc between its tangents if round; without one if it is no arc. */
+  private Shape bend(Shape shape, Found end) {
+    List<Vec> corners = mesh.vertices().stream().map(mesh.origin()::plus).toList();
+    ShapeEnd a = shape.ends().get(0);
+    ShapeEnd b = shape.ends().get(1);
+    BendFit.Fit fit = BendFit.of(corners, a, b);
+    if (fit != null) {
+      return withArc(shape, fit.lengthM(), fit.radiusM(), List.of());
+    }
+    Vec across = a.out().cross(b.out()).cross(a.out()).unit();
+    double half = Math.abs(end.outline().u().dot(across)) + Math.abs(end.outline().v().dot(across));
+    if (shape.bendRadiusM() == null || BendFit.followsArc(corners, a, b, half)) {
+      return shape;
+    }
+    List<String> problems = new ArrayList<>(shape.problems());
+    problems.add("body does not follow an arc between its ends, its radius is not known");
+    return withArc(shape, Double.NaN, Double.NaN, problems);
+  }
+
+  private Shape withArc(Shape bend, double lengthM, double radiusM, List<String> problems) {
+    return new Shape(
+        bend.form(),
+        bend.section(),
+        Double.isNaN(lengthM) ? null : Measured.of(lengthM, how, distances()),
+        bend.angleDeg(),
+        Double.isNaN(radiusM) ? null : Measured.of(radiusM, how, distances()),
+        bend.ends(),
+        problems);
   }
 
   private Evidence loops(List<Found> ends) {
-    List<Integer> vertices = ends.stream().map(Found::vertices).distinct().toList();
-    return new Evidence(
-        record.id(), record.entityName() + " end loops", "loops of " + vertices + " vertices");
+    List<Integer> vertices = ends.stream().map(end -> end.loop().size()).distinct().toList();
+    return new Evidence(step, what + " end loops", "loops of " + vertices + " vertices");
   }
 
   private Evidence distances() {
-    return new Evidence(record.id(), record.entityName() + " ends", mesh.faces().size() + " faces");
+    return new Evidence(step, what + " ends", mesh.faces().size() + " faces");
   }
 
   /** Ends at ports if there are more ends than ports; round ones before flat sides of the body. */
@@ -122,25 +164,34 @@ final class MeshMeasurer {
 
   private Prism between(Found a, Found b) {
     Vec axis = b.outline().centre().minus(a.outline().centre());
-    Outline start = a.outline().at(a.outline().centre().plus(mesh.origin()));
-    return new Prism(start, axis, How.MESH, loops(List.of(a, b)), distances());
+    Vec along = axis.unit();
+    Outline square = OutlineFit.fit(a.loop().stream().map(p -> p.across(along)).toList());
+    Outline start =
+        (square == null ? a.outline() : square).at(a.outline().centre().plus(mesh.origin()));
+    return new Prism(start, axis, how, loops(List.of(a, b)), distances());
   }
 
   private @Nullable Prism slanted(Found a, Found b) {
-    boolean square = a.outward().angleTo(b.outward().times(-1)) < Math.toRadians(0.5);
     Vec axis = b.outline().centre().minus(a.outline().centre()).unit();
+    boolean square =
+        a.outward().angleTo(axis.times(-1)) < SQUARE_RAD && b.outward().angleTo(axis) < SQUARE_RAD;
     if (square || axis.equals(Vec.ZERO)) {
       return null;
     }
     for (int face = 0; face < mesh.faces().size(); face++) {
       Vec normal = topology.normal(face);
-      boolean atEnd =
-          normal.cross(a.outward()).norm() < WALL_PARALLEL
-              || normal.cross(b.outward()).norm() < WALL_PARALLEL;
+      boolean atEnd = liesIn(a, face, normal) || liesIn(b, face, normal);
       if (!atEnd && Math.abs(normal.dot(axis)) > WALL_PARALLEL) {
         return null;
       }
     }
     return between(a, b);
+  }
+
+  private boolean liesIn(Found end, int face, Vec normal) {
+    Vec corner = mesh.vertices().get(mesh.faces().get(face).loops().get(0)[0]);
+    double off = corner.minus(end.outline().centre()).dot(end.outward());
+    return normal.cross(end.outward()).norm() < WALL_PARALLEL
+        && Math.abs(off) < WALL_PARALLEL * end.outline().largestHalfM();
   }
 }

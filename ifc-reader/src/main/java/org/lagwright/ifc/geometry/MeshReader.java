@@ -1,6 +1,7 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcRecord;
@@ -19,8 +20,14 @@ final class MeshReader {
 
   /** The mesh of an item in world coordinates, null if the item is none or has no faces. */
   @Nullable Mesh read(Item item) {
-    IfcRecord record = item.record();
     Mesh.Builder mesh = new Mesh.Builder();
+    add(item, mesh);
+    return mesh.build();
+  }
+
+  /** Adds the faces of an item; nothing if the item has none. */
+  void add(Item item, Mesh.Builder mesh) {
+    IfcRecord record = item.record();
     if (record.is("IfcTriangulatedFaceSet")) {
       triangles(record, item.frame(), mesh);
     } else if (record.is("IfcPolygonalFaceSet")) {
@@ -33,7 +40,6 @@ final class MeshReader {
       record.refs("SbsmBoundary").forEach(shell -> shell(shell, item.frame(), mesh));
       record.refs("FbsmFaces").forEach(shell -> shell(shell, item.frame(), mesh));
     }
-    return mesh.build();
   }
 
   private List<Vec> points(IfcRecord faceSet, Frame frame) {
@@ -116,7 +122,7 @@ final class MeshReader {
     }
     List<Vec> points = new ArrayList<>(alongEdge(edge));
     if ("F".equals(oriented.enumeration("Orientation"))) {
-      java.util.Collections.reverse(points);
+      Collections.reverse(points);
     }
     return points;
   }

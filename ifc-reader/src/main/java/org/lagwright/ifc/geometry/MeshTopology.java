@@ -52,14 +52,15 @@ final class MeshTopology {
     }
   }
 
+  /** Also across edges of more than two faces, where several bodies touch. */
   private void joinPatches() {
     for (List<Integer> faces : edges.values()) {
-      if (faces.size() == 2) {
-        int a = faces.get(0);
-        int b = faces.get(1);
-        boolean plane = mesh.faces().get(a).plane() && mesh.faces().get(b).plane();
-        if (plane && normals.get(a).cross(normals.get(b)).norm() < COPLANAR) {
-          patches.join(a, b);
+      for (int a : faces) {
+        for (int b : faces) {
+          boolean plane = mesh.faces().get(a).plane() && mesh.faces().get(b).plane();
+          if (a < b && plane && normals.get(a).cross(normals.get(b)).norm() < COPLANAR) {
+            patches.join(a, b);
+          }
         }
       }
     }

@@ -47,6 +47,16 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
     return new Outline(kind, newCentre, u, v);
   }
 
+  /** Half axes turned as one direction turns into another; the centre stays. */
+  Outline turned(Vec from, Vec to) {
+    Vec hinge = from.cross(to);
+    if (hinge.isTiny()) {
+      return this;
+    }
+    double angle = from.angleTo(to);
+    return new Outline(kind, centre, u.turned(hinge.unit(), angle), v.turned(hinge.unit(), angle));
+  }
+
   /** What a plane at right angles to a unit vector sees of it. */
   Outline across(Vec axis) {
     return new Outline(kind, centre, u.across(axis), v.across(axis));
@@ -58,7 +68,8 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
 
   /** True if it can be the section of something. */
   boolean isUsable() {
-    return centre.isFinite() && u.isFinite() && v.isFinite() && !u.isTiny() && !v.isTiny();
+    boolean finite = Double.isFinite(u.norm()) && Double.isFinite(v.norm());
+    return centre.isFinite() && finite && !u.isTiny() && !v.isTiny();
   }
 
   /** True if the section is a circle although the outline may have been a squeezed one. */

@@ -28,6 +28,9 @@ final class OutlineFit {
   /** Relative difference between area found and area of the oval; a 16-gon is 2.6 % short. */
   private static final double OVAL_TOLERANCE = 0.04;
 
+  /** Shift of the centroid from the middle of the box over its smaller half axis. */
+  private static final double CENTRED = 0.1;
+
   private OutlineFit() {}
 
   /** The outline of a loop, null if it is none of the three or not plane. */
@@ -166,17 +169,31 @@ final class OutlineFit {
       Outline box = bounding(loop, u, n.cross(u));
       double a = 2 * box.u().norm();
       double b = 2 * box.v().norm();
-      double flatOval =
-          Math.abs(a - b) * Math.min(a, b) + Math.PI / 4 * Math.min(a, b) * Math.min(a, b);
-      double ellipse = Math.PI / 4 * a * b;
+      double small = Math.min(a, b);
+      double flatOval = Math.abs(a - b) * small + Math.PI / 4 * small * small;
       if (area > RECTANGLE_FILL * a * b) {
         return box;
       }
-      if (loop.size() >= MIN_CIRCLE_POINTS && (near(area, flatOval) || near(area, ellipse))) {
+      boolean fills = near(area, flatOval) || near(area, Math.PI / 4 * a * b);
+      if (loop.size() >= MIN_CIRCLE_POINTS && fills && isCentred(loop, box, n)) {
         return new Outline(Outline.Kind.OVAL, box.centre(), box.u(), box.v());
       }
     }
     return null;
+  }
+
+  /** Half an ellipse fills its box as a whole one does, but its centroid is off the middle. */
+  private static boolean isCentred(List<Vec> loop, Outline box, Vec n) {
+    Vec moment = Vec.ZERO;
+    double area = 0;
+    for (int i = 0; i < loop.size(); i++) {
+      Vec a = loop.get(i).minus(box.centre());
+      Vec b = loop.get((i + 1) % loop.size()).minus(box.centre());
+      double triangle = a.cross(b).dot(n) / 2;
+      moment = moment.plus(a.plus(b).times(triangle / 3));
+      area += triangle;
+    }
+    return moment.times(1 / area).norm() < CENTRED * Math.min(box.u().norm(), box.v().norm());
   }
 
   private static boolean near(double found, double expected) {

@@ -60,6 +60,7 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
 
   private boolean isBox() {
     return outline.kind() == Outline.Kind.RECTANGULAR
+        && !axis.isTiny()
         && outline.normal().cross(axis.unit()).norm() < Math.sin(PORT_ANGLE_RAD);
   }
 

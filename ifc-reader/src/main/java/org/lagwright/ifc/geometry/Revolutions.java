@@ -59,7 +59,7 @@ final class Revolutions {
     }
     Outline end = turned(start, origin, direction, angleRad);
     Vec travel = direction.cross(radial).times(Math.signum(angleRad));
-    Vec arrival = rotate(travel, direction, angleRad);
+    Vec arrival = travel.turned(direction, angleRad);
     List<ShapeEnd> ends =
         Stream.of(
                 start.in(frame).end(frame.vector(travel.times(-1))),
@@ -83,19 +83,11 @@ final class Revolutions {
   }
 
   private static Outline turned(Outline outline, Vec origin, Vec axis, double angleRad) {
-    Vec arm = rotate(outline.centre().minus(origin), axis, angleRad);
+    Vec arm = outline.centre().minus(origin).turned(axis, angleRad);
     return new Outline(
         outline.kind(),
         origin.plus(arm),
-        rotate(outline.u(), axis, angleRad),
-        rotate(outline.v(), axis, angleRad));
-  }
-
-  /** Rodrigues' formula. */
-  private static Vec rotate(Vec v, Vec axis, double angleRad) {
-    double cos = Math.cos(angleRad);
-    return v.times(cos)
-        .plus(axis.cross(v).times(Math.sin(angleRad)))
-        .plus(axis.times(axis.dot(v) * (1 - cos)));
+        outline.u().turned(axis, angleRad),
+        outline.v().turned(axis, angleRad));
   }
 }

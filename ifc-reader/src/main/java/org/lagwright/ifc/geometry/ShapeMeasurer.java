@@ -1,6 +1,9 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
@@ -9,6 +12,9 @@ import org.lagwright.ifc.schema.IfcRecord;
  * or empty in the {@link Shape}, with a phrase why.
  */
 public final class ShapeMeasurer {
+
+  /** A length from here on is an error in the file: 1000 km. */
+  private static final double LARGEST_M = 1e6;
 
   private final Placements placements;
   private final Bodies bodies;
@@ -38,7 +44,25 @@ public final class ShapeMeasurer {
           product.has("Representation") ? "no body representation" : "no representation");
     }
     Shape shape = solids.measure(items, hints);
+    if (!isPossible(shape)) {
+      return Shape.unmeasured("figures are beyond anything that is built");
+    }
     return frame == null ? unplaced(shape) : shape;
+  }
+
+  private static boolean isPossible(Shape shape) {
+    Measured<Section> section = shape.section();
+    return isPossible(shape.lengthM())
+        && isPossible(shape.bendRadiusM())
+        && (section == null || isPossible(section.value().largestSideM()));
+  }
+
+  private static boolean isPossible(@Nullable Measured<Double> figure) {
+    return figure == null || isPossible(figure.value());
+  }
+
+  private static boolean isPossible(double metres) {
+    return metres > 0 && metres < LARGEST_M;
   }
 
   /** Sizes hold without a placement, positions do not. */

@@ -2,6 +2,8 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.schema.IfcRecord;
 import org.lagwright.ifc.step.StepLimits;
@@ -27,6 +29,7 @@ final class Solids {
     this.meshes = new MeshReader(coordinates, curves);
   }
 
+  /** One item is measured alone; of several the ends that stay free decide, else the largest. */
   Shape measure(List<Item> items, ShapeHints hints) {
     List<Shape> shapes = new ArrayList<>();
     for (Item item : items) {
@@ -36,7 +39,39 @@ final class Solids {
     for (Shape shape : shapes) {
       largest = weight(shape) > weight(largest) ? shape : largest;
     }
-    return largest;
+    return items.size() == 1 ? largest : whole(items, shapes, largest, hints);
+  }
+
+  private Shape whole(List<Item> items, List<Shape> shapes, Shape largest, ShapeHints hints) {
+    Mesh.Builder builder = new Mesh.Builder();
+    boolean meshed = false;
+    for (int i = 0; i < items.size(); i++) {
+      List<ShapeEnd> ends = shapes.get(i).ends();
+      if (isSolid(shapes.get(i)) && ends.size() == 2) {
+        Loft.add(ends.get(0), ends.get(1), builder);
+      } else {
+        meshes.add(items.get(i), builder);
+        meshed = true;
+      }
+    }
+    Mesh mesh = builder.build();
+    String note = items.size() + " items in the body, the largest of them measured";
+    if (mesh == null) {
+      return Parts.withProblem(largest, note);
+    }
+    How how = meshed ? How.MESH : How.SOLID;
+    Shape whole =
+        new MeshMeasurer(
+                mesh, items.get(0).record().id(), "body of " + items.size() + " items", hints, how)
+            .measure();
+    if (whole.form() == Form.BEND && largest.form() == Form.BEND) {
+      return TangentBend.of(largest, whole);
+    }
+    return whole.form() == Form.UNKNOWN ? Parts.withProblem(largest, note) : whole;
+  }
+
+  private static boolean isSolid(Shape shape) {
+    return shape.section() != null && shape.section().how() == How.SOLID;
   }
 
   private static double weight(Shape shape) {
@@ -65,7 +100,7 @@ final class Solids {
     Mesh mesh = meshes.read(item);
     return mesh == null
         ? Shape.unmeasured(record + " is not measured")
-        : new MeshMeasurer(mesh, record, hints).measure();
+        : new MeshMeasurer(mesh, record.id(), record.entityName(), hints, How.MESH).measure();
   }
 
   private Shape combined(Item item, ShapeHints hints, int depth) {

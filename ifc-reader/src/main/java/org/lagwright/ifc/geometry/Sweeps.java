@@ -48,7 +48,7 @@ final class Sweeps {
           solid + ": profile " + profile.evidence() + " is neither circle, rectangle nor oval");
     }
     Frame frame = item.frame().times(own);
-    Outline placed = outline.in(start(solid, path)).in(frame);
+    Outline placed = outline.in(start(solid, path, outline)).in(frame);
     return SweptPath.measure(path.in(frame), placed, profile.evidence(), evidence(solid));
   }
 
@@ -57,15 +57,31 @@ final class Sweeps {
   }
 
   /**
-   * Where the profile stands at the start: its x axis along the normal of the reference surface, or
-   * along the fixed reference.
+   * Where the profile stands at the start: its x axis along the fixed reference, or its y axis
+   * along the normal of the reference surface, which may point either way: the side is taken on
+   * which the profile does not run into the centre of the bend. So it is written in the files we
+   * met.
    */
-  private Frame start(IfcRecord solid, Path path) {
+  private Frame start(IfcRecord solid, Path path, Outline outline) {
     Vec tangent = path.first().startTangent();
     Vec reference = reference(solid, tangent);
     Vec across = reference == null ? Vec.ZERO : reference.across(tangent);
-    Vec x = across.norm() < 1e-6 ? tangent.anyNormal() : across.unit();
-    return Frame.of(path.first().start(), x, tangent.cross(x), tangent);
+    Vec given = across.norm() < 1e-6 ? tangent.anyNormal() : across.unit();
+    Vec origin = path.first().start();
+    if (solid.has("FixedReference")) {
+      return Frame.of(origin, given, tangent.cross(given), tangent);
+    }
+    Frame frame = Frame.of(origin, given.cross(tangent), given, tangent);
+    return path.first() instanceof Leg.Arc arc && runsIntoCentre(outline.in(frame), arc)
+        ? Frame.of(origin, tangent.cross(given), given.times(-1), tangent)
+        : frame;
+  }
+
+  private static boolean runsIntoCentre(Outline outline, Leg.Arc arc) {
+    Vec radial = arc.start().minus(arc.centre()).unit();
+    double middle = outline.centre().minus(arc.centre()).dot(radial);
+    double half = Math.abs(outline.u().dot(radial)) + Math.abs(outline.v().dot(radial));
+    return middle < half * 0.999;
   }
 
   private @Nullable Vec reference(IfcRecord solid, Vec tangent) {

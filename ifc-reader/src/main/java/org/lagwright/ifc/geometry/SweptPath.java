@@ -3,6 +3,7 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
@@ -17,25 +18,79 @@ final class SweptPath {
   /** A corner between two straight legs up to which a row of legs stands for an arc. */
   private static final double SMOOTH_RAD = Math.toRadians(31);
 
+  /** A corner that turns more leads back into the pipe. */
+  private static final double BACK_RAD = Math.toRadians(175);
+
   /** Relative difference of the radii of arcs that make one bend. */
   private static final double SAME_RADIUS = 1e-3;
 
   private SweptPath() {}
 
-  static Shape measure(Path path, Outline start, Evidence section, Evidence directrix) {
+  /**
+   * @param start the section where the path starts; its centre may lie beside the path
+   * @param section where the size stands
+   * @param directrix where the path stands
+   */
+  static Shape measure(Path directrixPath, Outline start, Evidence section, Evidence directrix) {
+    Vec aside = start.centre().minus(directrixPath.first().start());
+    Path path = aside.norm() < Path.SAME_POINT_M ? directrixPath : beside(directrixPath, aside);
+    if (path == null) {
+      return Shape.unmeasured("profile lies beside a directrix of several bends");
+    }
     Leg first = path.first();
     Leg last = path.last();
     Outline across = start.across(first.startTangent());
     List<ShapeEnd> ends =
         Stream.of(
-                across.end(first.startTangent().times(-1)),
-                across.at(last.end()).end(last.endTangent()))
+                across.at(first.start()).end(first.startTangent().times(-1)),
+                turned(across, path).at(last.end()).end(last.endTangent()))
             .flatMap(Stream::ofNullable)
             .toList();
     if (ends.size() < 2) {
       return Shape.unmeasured("profile and directrix lie in one plane");
     }
     return shape(path, ends, section, directrix);
+  }
+
+  /** The outline carried along the path: turned at every leg from its first to its last tangent. */
+  private static Outline turned(Outline outline, Path path) {
+    Outline turned = outline;
+    Vec tangent = path.first().startTangent();
+    for (Leg leg : path.legs()) {
+      turned = turned.turned(tangent, leg.startTangent());
+      if (leg instanceof Leg.Arc arc) {
+        for (int i = 1; i <= 4; i++) {
+          turned = turned.turned(arc.tangentAt((i - 1) / 4.0), arc.tangentAt(i / 4.0));
+        }
+      }
+      tangent = leg.endTangent();
+    }
+    return turned;
+  }
+
+  /** The path of the centre, for straight paths and for those with one arc; else null. */
+  private static @Nullable Path beside(Path path, Vec aside) {
+    List<Leg> legs = new ArrayList<>();
+    Vec off = aside;
+    int arcs = 0;
+    for (Leg leg : path.legs()) {
+      if (leg instanceof Leg.Arc arc && arc.isCircular()) {
+        Vec radial = arc.u().unit();
+        Vec axis = arc.u().cross(arc.v()).unit();
+        double radiusM = arc.radiusM() + off.dot(radial);
+        Vec centre = arc.centre().plus(axis.times(off.dot(axis)));
+        Leg.Arc moved =
+            new Leg.Arc(
+                centre, radial.times(radiusM), arc.v().unit().times(radiusM), arc.sweepRad());
+        legs.add(moved);
+        off = moved.end().minus(arc.end());
+        arcs++;
+      } else {
+        legs.add(new Leg.Line(leg.start().plus(off), leg.end().plus(off)));
+      }
+    }
+    Path moved = new Path(legs);
+    return arcs == 1 || corners(path).isEmpty() && arcs == 0 ? moved : null;
   }
 
   private static Shape shape(Path path, List<ShapeEnd> ends, Evidence section, Evidence directrix) {
@@ -72,8 +127,8 @@ final class SweptPath {
       Vec out = path.legs().get(i).startTangent();
       double angle = in.angleTo(out);
       if (angle > STRAIGHT_RAD) {
-        Vec axis = in.cross(out).unit();
-        corners.add(axis.times(angle));
+        Vec axis = in.cross(out);
+        corners.add((axis.isTiny() ? in.anyNormal() : axis.unit()).times(angle));
       }
     }
     return corners;
@@ -93,9 +148,12 @@ final class SweptPath {
                     && Math.abs(arc.radiusM() - first.radiusM()) < SAME_RADIUS * first.radiusM());
   }
 
-  /** One corner, or many small ones the same way round. */
+  /** One corner that does not turn back, or many small ones the same way round. */
   private static boolean isOneTurn(List<Vec> corners) {
     Vec first = corners.get(0).unit();
+    if (angle(corners.get(0)) > BACK_RAD) {
+      return false;
+    }
     return corners.stream()
         .allMatch(
             c ->

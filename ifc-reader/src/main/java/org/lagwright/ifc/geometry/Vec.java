@@ -75,6 +75,14 @@ record Vec(double x, double y, double z) {
     return Math.atan2(cross(o).norm(), dot(o));
   }
 
+  /** Turned about a unit vector; Rodrigues' formula. */
+  Vec turned(Vec axis, double angleRad) {
+    double cos = Math.cos(angleRad);
+    return times(cos)
+        .plus(axis.cross(this).times(Math.sin(angleRad)))
+        .plus(axis.times(axis.dot(this) * (1 - cos)));
+  }
+
   boolean isFinite() {
     return Double.isFinite(x) && Double.isFinite(y) && Double.isFinite(z);
   }

@@ -6,4 +6,12 @@ package org.lagwright.ifc.model;
  * @param model position of the file on the command line, from 0
  * @param step instance number in that file
  */
-public record ElementKey(int model, long step) {}
+public record ElementKey(int model, long step) implements Comparable<ElementKey> {
+
+  /** File by file, then by instance number. */
+  @Override
+  public int compareTo(ElementKey other) {
+    int byModel = Integer.compare(model, other.model);
+    return byModel != 0 ? byModel : Long.compare(step, other.step);
+  }
+}

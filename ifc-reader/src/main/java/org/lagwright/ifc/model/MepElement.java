@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param key names the element among all models read
  * @param globalId the IfcGloballyUniqueId as written; may repeat in bad files
- * @param ifcClass class of the record as written, upper case ({@code IFCPIPESEGMENT})
+ * @param ifcClass class of the record in the standard's spelling ({@code IfcPipeSegment}); upper
+ *     case where no schema knows it
  * @param name Name, empty if absent
  * @param objectType ObjectType, null if absent
  * @param typeName Name of the type object, null if absent

@@ -64,7 +64,7 @@ class SharedModelTest {
   void heatingSystemFittingsHaveTheirForms() {
     Map<Form, Long> forms =
         read("heating-de-exporter-l-ifc4.ifc").elements().stream()
-            .filter(e -> e.ifcClass().equals("IFCPIPEFITTING"))
+            .filter(e -> e.ifcClass().equals("IfcPipeFitting"))
             .collect(Collectors.groupingBy(MepElement::form, Collectors.counting()));
 
     assertThat(forms)

@@ -190,8 +190,7 @@ final class SummarySheet {
       writer.row(Entry.text("None."));
       return;
     }
-    writer.headings(
-        1, 1, "Code", "Findings", "Severity", "Effect", "", "For example", "");
+    writer.headings(1, 1, "Code", "Findings", "Severity", "Effect", "", "For example", "");
     groups.forEach(group -> findingGroup(writer, group));
   }
 

@@ -43,6 +43,7 @@ class FittingsSheetTest {
         size,
         "indoor",
         "flexible-foam",
+        "flexible foam",
         0.019,
         "19 mm tube",
         "pcs",

@@ -6,7 +6,7 @@ import org.lagwright.ifc.model.Kind;
 /**
  * What the scope rules look at.
  *
- * @param ifcClass class as written, for the reason
+ * @param ifcClass IFC class, and type where there is one, for the reason
  * @param serviceId id of the service, null where an element carries none
  * @param serviceName service in words
  * @param serviceScope in, out, ask or unknown, after the settings

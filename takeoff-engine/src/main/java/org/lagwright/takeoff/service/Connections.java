@@ -1,7 +1,6 @@
 package org.lagwright.takeoff.service;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -17,9 +16,6 @@ final class Connections {
 
   /** More ports than this on a valve: it mixes or diverts. */
   private static final int PORTS_OF_A_PLAIN_VALVE = 2;
-
-  static final Comparator<ElementKey> FILE_ORDER =
-      Comparator.comparingInt(ElementKey::model).thenComparingLong(ElementKey::step);
 
   private final Map<ElementKey, MepElement> elements = new HashMap<>();
   private final Map<ElementKey, Set<ElementKey>> joined = new HashMap<>();
@@ -49,10 +45,7 @@ final class Connections {
 
   /** The joined elements in file order. */
   List<MepElement> neighbours(ElementKey key) {
-    return joined.getOrDefault(key, Set.of()).stream()
-        .sorted(FILE_ORDER)
-        .map(elements::get)
-        .toList();
+    return joined.getOrDefault(key, Set.of()).stream().sorted().map(elements::get).toList();
   }
 
   MepElement element(ElementKey key) {

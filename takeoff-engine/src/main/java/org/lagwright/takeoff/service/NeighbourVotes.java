@@ -79,8 +79,8 @@ final class NeighbourVotes {
 
   /** What the elements round a ring take over from it. */
   private Map<ElementKey, List<Hint>> receive(Set<ElementKey> ring, Need need) {
-    Map<ElementKey, List<Hint>> received = new TreeMap<>(Connections.FILE_ORDER);
-    for (ElementKey giver : ring.stream().sorted(Connections.FILE_ORDER).toList()) {
+    Map<ElementKey, List<Hint>> received = new TreeMap<>();
+    for (ElementKey giver : ring.stream().sorted().toList()) {
       Ballot.Outcome outcome = outcome(giver);
       Service given = outcome.service();
       if (given == null || !connections.passesOn(giver)) {

@@ -98,17 +98,12 @@ public final class ServiceClassifier {
   }
 
   private @Nullable Double condensationC(Service service) {
-    Double given = givenC(service);
+    Double given = services.findGiven(temperaturesC, service);
     return given == null ? services.temperatureRow(service).condensationC() : given;
   }
 
   private @Nullable Double energyC(Service service) {
-    Double given = givenC(service);
+    Double given = services.findGiven(temperaturesC, service);
     return given == null ? services.temperatureRow(service).energyC() : given;
-  }
-
-  private @Nullable Double givenC(Service service) {
-    Double own = temperaturesC.get(service.id());
-    return own == null ? temperaturesC.get(services.temperatureRow(service).id()) : own;
   }
 }

@@ -3,6 +3,7 @@ package org.lagwright.takeoff.service;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -90,6 +91,15 @@ public record ServicePack(
   /** The row whose temperatures hold for a service: itself, or the one it is like. */
   public Service temperatureRow(Service service) {
     return service.like() == null ? service : service(service.like());
+  }
+
+  /**
+   * What the user gave for a service in a map by service id: its own entry, else that of the
+   * service it is like; null if none.
+   */
+  public <T> @Nullable T findGiven(Map<String, T> given, Service service) {
+    T own = given.get(service.id());
+    return own == null ? given.get(temperatureRow(service).id()) : own;
   }
 
   /** The family a vote speaks for, null where it tells a direction only. */

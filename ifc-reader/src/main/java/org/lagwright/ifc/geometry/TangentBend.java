@@ -1,0 +1,50 @@
+package org.lagwright.ifc.geometry;
+
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Measured;
+
+/**
+ * A bend of several items: angle and radius are those of the bent one, because straight tangents
+ * and sleeves would falsify them; the ends are those of the whole, and the tangents count as
+ * length.
+ */
+final class TangentBend {
+
+  /** Ends of the bent item and of the whole that point the same way within this belong together. */
+  private static final double SAME_WAY_RAD = Math.toRadians(1);
+
+  private TangentBend() {}
+
+  static Shape of(Shape bent, Shape whole) {
+    return new Shape(
+        Form.BEND,
+        bent.section(),
+        lengthM(bent, whole),
+        bent.angleDeg(),
+        bent.bendRadiusM(),
+        whole.ends(),
+        bent.problems());
+  }
+
+  private static @Nullable Measured<Double> lengthM(Shape bent, Shape whole) {
+    Measured<Double> arc = bent.lengthM();
+    if (arc == null) {
+      return null;
+    }
+    double tangentsM = 0;
+    for (ShapeEnd end : whole.ends()) {
+      for (ShapeEnd from : bent.ends()) {
+        boolean sameWay = end.out().angleTo(from.out()) < SAME_WAY_RAD;
+        tangentsM += sameWay ? end.centre().minus(from.centre()).dot(end.out()) : 0;
+      }
+    }
+    if (tangentsM < Mesh.WELD_M) {
+      return arc;
+    }
+    Evidence of = arc.evidence();
+    Evidence evidence = new Evidence(of.step(), of.path() + " and tangents", of.raw());
+    return new Measured<>(arc.value() + tangentsM, arc.how(), evidence, arc.lost());
+  }
+}

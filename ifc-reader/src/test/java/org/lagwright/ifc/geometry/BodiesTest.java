@@ -1,0 +1,116 @@
+package org.lagwright.ifc.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.geometry.Figures.lengthM;
+import static org.lagwright.ifc.geometry.Figures.section;
+import static org.lagwright.ifc.geometry.TinyModel.METRES;
+
+import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.model.Section;
+
+class BodiesTest {
+
+  /** A pipe #100 of 3 m and a clearance box #110 round it. */
+  private static final String ITEMS =
+      """
+      #100=IFCEXTRUDEDAREASOLID(#101,#14,#13,3.);
+      #101=IFCCIRCLEPROFILEDEF(.AREA.,$,$,0.05);
+      #110=IFCEXTRUDEDAREASOLID(#111,#14,#13,4.);
+      #111=IFCRECTANGLEPROFILEDEF(.AREA.,$,$,1.,1.);
+      """;
+
+  private static Shape measure(String representations) {
+    return TinyModel.measure(
+        TinyModel.withCommon(
+            TinyModel.AT_ORIGIN
+                + representations
+                + ITEMS
+                + "#120=IFCPOLYLINE((#10,#121));\n#121=IFCCARTESIANPOINT((0.,0.,9.));\n"),
+        METRES,
+        ShapeHints.NONE);
+  }
+
+  private static void isPipe(Shape shape) {
+    assertThat(section(shape).value()).isEqualTo(new Section.Round(0.1));
+    assertThat(lengthM(shape).value()).isCloseTo(3, within(1e-12));
+  }
+
+  @Test
+  void bodyIsMeasuredWhereverItStandsAmongTheRepresentations() {
+    for (String order : new String[] {"#5,#6,#4", "#4,#5,#6", "#6,#4,#5"}) {
+      isPipe(
+          measure(
+              """
+              #3=IFCPRODUCTDEFINITIONSHAPE($,$,(%s));
+              #4=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#100));
+              #5=IFCSHAPEREPRESENTATION($,'Axis','Curve3D',(#120));
+              #6=IFCSHAPEREPRESENTATION($,'Clearance','SweptSolid',(#110));
+              """
+                  .formatted(order)));
+    }
+  }
+
+  @Test
+  void solidWithoutAnIdentifierStandsInForTheBodyButClearanceDoesNot() {
+    isPipe(
+        measure(
+            """
+            #3=IFCPRODUCTDEFINITIONSHAPE($,$,(#6,#5,#4));
+            #4=IFCSHAPEREPRESENTATION($,$,'SweptSolid',(#100));
+            #5=IFCSHAPEREPRESENTATION($,'Axis','Curve3D',(#120));
+            #6=IFCSHAPEREPRESENTATION($,'Clearance','SweptSolid',(#110));
+            """));
+    Shape none =
+        measure(
+            """
+            #3=IFCPRODUCTDEFINITIONSHAPE($,$,(#5,#6));
+            #5=IFCSHAPEREPRESENTATION($,'Axis','Curve3D',(#120));
+            #6=IFCSHAPEREPRESENTATION($,'Clearance','SweptSolid',(#110));
+            """);
+    assertThat(none.section()).isNull();
+    assertThat(none.problems()).containsExactly("no body representation");
+  }
+
+  @Test
+  void productWithoutRepresentationSaysSo() {
+    Shape shape =
+        TinyModel.measure(
+            TinyModel.file("#1=IFCPIPESEGMENT('0123456789012345678901',$,$,$,$,$,$,$,$);\n"),
+            METRES,
+            ShapeHints.NONE);
+    assertThat(shape.problems()).containsExactly("no representation");
+  }
+
+  @Test
+  void sizesHoldWithoutAPlacementButPositionsDoNot() {
+    Shape shape =
+        TinyModel.measure(
+            TinyModel.body("#2=IFCLOCALPLACEMENT(#2,#14);\n", "#100", ITEMS),
+            METRES,
+            ShapeHints.NONE);
+    isPipe(shape);
+    assertThat(shape.ends()).isEmpty();
+    assertThat(shape.problems()).containsExactly("placement missing or broken");
+  }
+
+  @Test
+  void collarRoundAPipeDoesNotChangeItsSize() {
+    Shape shape =
+        TinyModel.measure(
+            TinyModel.body(
+                TinyModel.AT_ORIGIN,
+                "#130,#100",
+                ITEMS
+                    + """
+                    #130=IFCEXTRUDEDAREASOLID(#131,#132,#13,0.05);
+                    #131=IFCCIRCLEPROFILEDEF(.AREA.,$,$,0.08);
+                    #132=IFCAXIS2PLACEMENT3D(#133,$,$);
+                    #133=IFCCARTESIANPOINT((0.,0.,1.));
+                    """),
+            METRES,
+            ShapeHints.NONE);
+    assertThat(section(shape).value().largestSideM()).isCloseTo(0.1, within(1e-9));
+    assertThat(lengthM(shape).value()).isCloseTo(3, within(1e-9));
+  }
+}

@@ -1,0 +1,124 @@
+package org.lagwright.ifc.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.model.Measured;
+
+/** Whatever stands in a geometry record, measuring ends in figures or in problems. */
+class HostileGeometryTest {
+
+  private static final Pattern TOKEN =
+      Pattern.compile("(?<=[,(])(#\\d+|[-+]?\\d+\\.\\d*(E-?\\d+)?|\\d+|\\$)(?=[,)])");
+
+  private static final List<String> NASTY =
+      List.of(
+          "$",
+          "*",
+          "()",
+          "0.",
+          "-1.",
+          "1.E308",
+          "-1.E308",
+          "1.E-320",
+          "1.#INF",
+          "1",
+          "99",
+          "#1",
+          "#100",
+          "#101",
+          "#102",
+          "#14",
+          "#13",
+          "#16",
+          "#999",
+          "'x'",
+          ".T.",
+          "((1.,2.))");
+
+  private static final List<String> MODELS =
+      List.of(
+          "#100=IFCEXTRUDEDAREASOLID(#101,#14,#13,2500.);\n"
+              + "#101=IFCRECTANGLEPROFILEDEF(.AREA.,$,#16,300.,200.);\n",
+          "#100=IFCEXTRUDEDAREASOLIDTAPERED(#101,#14,#13,2500.,#102);\n"
+              + "#101=IFCCIRCLEPROFILEDEF(.AREA.,$,#16,300.);\n"
+              + "#102=IFCDERIVEDPROFILEDEF(.AREA.,$,#101,#103,$);\n"
+              + "#103=IFCCARTESIANTRANSFORMATIONOPERATOR2D($,$,#15,2.);\n",
+          "#100=IFCREVOLVEDAREASOLID(#101,#14,#103,1.5);\n"
+              + "#101=IFCELLIPSEPROFILEDEF(.AREA.,$,#16,57.,58.);\n"
+              + "#103=IFCAXIS1PLACEMENT(#104,#12);\n#104=IFCCARTESIANPOINT((152.5,0.,40.));\n",
+          "#100=IFCBOOLEANCLIPPINGRESULT(.DIFFERENCE.,#101,#110);\n"
+              + "#101=IFCEXTRUDEDAREASOLID(#102,#14,#13,2000.);\n"
+              + "#102=IFCCIRCLEPROFILEDEF(.AREA.,$,#16,50.);\n"
+              + "#110=IFCHALFSPACESOLID(#111,.F.);\n#111=IFCPLANE(#112);\n"
+              + "#112=IFCAXIS2PLACEMENT3D(#113,#114,$);\n"
+              + "#113=IFCCARTESIANPOINT((0.,0.,1500.));\n#114=IFCDIRECTION((1.,0.,1.));\n",
+          "#100=IFCSWEPTDISKSOLID(#101,10.,8.,0.,1.);\n"
+              + "#101=IFCINDEXEDPOLYCURVE(#102,(IFCLINEINDEX((1,2)),IFCARCINDEX((2,3,4))),.F.);\n"
+              + "#102=IFCCARTESIANPOINTLIST3D(((0.,0.,0.),(100.,0.,0.),(170.,29.,0.),(200.,100.,0.)));\n",
+          "#100=IFCSURFACECURVESWEPTAREASOLID(#101,#14,#102,0.,1.,#110);\n"
+              + "#101=IFCCIRCLEPROFILEDEF(.AREA.,$,#16,152.5);\n"
+              + "#102=IFCTRIMMEDCURVE(#103,(IFCPARAMETERVALUE(2.)),(IFCPARAMETERVALUE(3.)),.T.,.PARAMETER.);\n"
+              + "#103=IFCCIRCLE(#16,305.);\n#110=IFCSURFACEOFLINEAREXTRUSION(#111,$,#13,1.);\n",
+          "#100=IFCSWEPTDISKSOLID(#101,10.,$,$,$);\n"
+              + "#101=IFCRATIONALBSPLINECURVEWITHKNOTS(2,(#102,#103,#104),.UNSPECIFIED.,.F.,.F.,"
+              + "(3,3),(0.,1.),.UNSPECIFIED.,(1.,0.7,1.));\n"
+              + "#102=IFCCARTESIANPOINT((300.,0.,0.));\n#103=IFCCARTESIANPOINT((300.,300.,0.));\n"
+              + "#104=IFCCARTESIANPOINT((0.,300.,0.));\n",
+          "#100=IFCMAPPEDITEM(#101,#110);\n#101=IFCREPRESENTATIONMAP(#14,#102);\n"
+              + "#102=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#103));\n"
+              + "#103=IFCEXTRUDEDAREASOLID(#104,#14,#13,1000.);\n"
+              + "#104=IFCCIRCLEPROFILEDEF(.AREA.,$,#16,50.);\n"
+              + "#110=IFCCARTESIANTRANSFORMATIONOPERATOR3DNONUNIFORM($,$,#10,2.,$,1.,3.);\n",
+          new MeshText().bend(30, 90, 1, 8, 3).polygonal(100),
+          new MeshText().bend(30, 90, 1, 8, 3).faceted(100));
+
+  @Test
+  void anyTokenReplacedByAnyOtherEndsInAShape() {
+    long seed = 4711;
+    System.out.println("seed " + seed);
+    Random random = new Random(seed);
+    for (int i = 0; i < 4000; i++) {
+      String model = spoiled(MODELS.get(i % MODELS.size()), random);
+      ShapeHints hints = new ShapeHints(List.of(), 1.0, i % 3 == 0);
+      Shape shape = TinyModel.item(TinyModel.MM_RAD, hints, model);
+      assertThat(isFinite(shape)).as(model).isTrue();
+      boolean silent = shape.section() == null && shape.problems().isEmpty();
+      assertThat(silent).as(model).isFalse();
+    }
+  }
+
+  private static String spoiled(String model, Random random) {
+    List<MatchResult> tokens = new ArrayList<>(TOKEN.matcher(model).results().toList());
+    StringBuilder text = new StringBuilder(model);
+    int spots = 1 + random.nextInt(2);
+    List<Integer> chosen = new ArrayList<>();
+    for (int i = 0; i < spots; i++) {
+      chosen.add(random.nextInt(tokens.size()));
+    }
+    chosen.stream()
+        .distinct()
+        .sorted((a, b) -> b - a)
+        .forEach(
+            k ->
+                text.replace(
+                    tokens.get(k).start(),
+                    tokens.get(k).end(),
+                    NASTY.get(random.nextInt(NASTY.size()))));
+    return text.toString();
+  }
+
+  private static boolean isFinite(Shape shape) {
+    return isFinite(shape.lengthM()) && isFinite(shape.angleDeg()) && isFinite(shape.bendRadiusM());
+  }
+
+  private static boolean isFinite(@Nullable Measured<Double> figure) {
+    return figure == null || (Double.isFinite(figure.value()) && figure.value() > 0);
+  }
+}
