@@ -59,7 +59,17 @@ final class BasisSheet {
     pair(writer, "Energy rule for pipes", settings().energyRule());
     figure(writer, "Margin above the dew point, K", settings().condensationMarginK());
     figure(writer, "Emissivity of the finished surface", settings().surfaceEmissivity());
-    pairs(writer, "Material for services of kind: ", settings().materials());
+    new TreeMap<>(settings().materials())
+        .forEach((kind, id) -> pair(writer, "Material, services of kind " + kind, material(id)));
+  }
+
+  /** The id of a material, and its name where a line has it. */
+  private String material(String id) {
+    return takeoff.lines().stream()
+        .filter(line -> line.materialId().equals(id))
+        .findFirst()
+        .map(line -> id + ": " + Words.material(line))
+        .orElse(id);
   }
 
   private static void figure(SheetWriter writer, String label, double figure) {

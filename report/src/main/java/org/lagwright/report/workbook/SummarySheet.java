@@ -97,7 +97,9 @@ final class SummarySheet {
             Entry.text("Check: read = on lines + left out + out of scope"),
             new Entry.LiveText(check, "OK", Look.TOTAL_RIGHT));
     name("Elements_read", read, 1);
+    name("Elements_on_lines", read + 1, 1);
     name("Elements_left_out", read + 2, 1);
+    name("Elements_out_of_scope", out, 1);
     name("Account_check", checked, 1);
   }
 
