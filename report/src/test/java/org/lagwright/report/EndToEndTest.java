@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
@@ -34,6 +35,9 @@ class EndToEndTest {
 
   /** A chilled water pipe on the roof. */
   private static final String PIPE = "0QNdEoMmCr08whKU8miXBB";
+
+  /** Insulation the demo shows on two pipes; it is no piece of the design. */
+  private static final int COVERINGS = 2;
 
   private static final String ON_LINE = "on line";
   private static final String OUT_OF_SCOPE = "out of scope";
@@ -83,8 +87,25 @@ class EndToEndTest {
 
   private static List<String> linesWithoutIds(String schema) throws IOException {
     return RealRun.items(RealRun.document(folder.resolve(schema)), "lines").stream()
-        .map(line -> ((ObjectNode) line).without("elements").toString())
+        .map(line -> inWords((ObjectNode) line))
         .toList();
+  }
+
+  /** Angles are in degrees or radians by schema; a degree is written with nine decimals. */
+  private static String inWords(ObjectNode line) {
+    int count = line.get("elements").size();
+    return line.properties().stream()
+            .filter(property -> !property.getKey().equals("elements"))
+            .map(property -> property.getKey() + " " + inWords(property.getValue()))
+            .collect(Collectors.joining(", "))
+        + ", elements "
+        + count;
+  }
+
+  private static String inWords(JsonNode value) {
+    return value.isNumber()
+        ? String.format(Locale.ROOT, "%.6f", value.asDouble())
+        : value.asString();
   }
 
   @ParameterizedTest
@@ -107,7 +128,7 @@ class EndToEndTest {
         places.getOrDefault(OUT_OF_SCOPE, 0L));
     long read = places.values().stream().mapToLong(Long::longValue).sum();
     assertTold(document, out, "read", "Elements_read", read);
-    assertThat(read).isEqualTo(AlderQuay.pieces().size());
+    assertThat(read).isEqualTo(AlderQuay.pieces().size() + COVERINGS);
     assertThat(RealRun.named(out, "Account_check")).isEqualTo("OK");
   }
 
@@ -222,7 +243,8 @@ class EndToEndTest {
     RealRun run = RealRun.takeoff(model("ifc4"), out, model("ifc2x3").toString());
     assertThat(run.err()).isEmpty();
     JsonNode document = RealRun.document(out);
-    assertThat(document.at("/totals/read").asInt()).isEqualTo(2 * AlderQuay.pieces().size());
+    assertThat(document.at("/totals/read").asInt())
+        .isEqualTo(2 * (AlderQuay.pieces().size() + COVERINGS));
     assertThat(StreamSupport.stream(document.get("models").spliterator(), false))
         .extracting(model -> model.get("file").asString())
         .containsExactly("alder-quay-ifc4.ifc", "alder-quay-ifc2x3.ifc");

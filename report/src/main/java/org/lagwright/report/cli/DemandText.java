@@ -107,9 +107,9 @@ final class DemandText {
 
   private static String outline(Section section) {
     if (section instanceof Section.Rectangular) {
-      return "outer girth P + 8 t, cross-section P t + 4 t2, " + girth(section);
+      return "outer girth P + 8 t, cross-section P t + 4 t^2, " + girth(section);
     }
-    return "outer girth P + 2 pi t, cross-section P t + pi t2, " + girth(section);
+    return "outer girth P + 2 pi t, cross-section P t + pi t^2, " + girth(section);
   }
 
   private static String girth(Section section) {

@@ -113,7 +113,7 @@ final class BasisSheet {
   }
 
   private static void contains(SheetWriter writer, String text, String means) {
-    pair(writer, "Names with '" + text + "'", means);
+    pair(writer, "Names containing '" + text + "'", means);
   }
 
   private static void pairs(SheetWriter writer, String label, Map<String, String> values) {

@@ -41,8 +41,8 @@ final class BasisText {
           "All else is counted in pieces, and its length is in no line in metres.",
           "Outer area is outer girth of the insulation times centre line, volume its cross-section"
               + " times centre line. Round pipes, round and flat-oval ducts: outer girth P + 2 pi t,"
-              + " cross-section P t + pi t2. Rectangular ducts, sheets butted at square corners: P + 8 t"
-              + " and P t + 4 t2. P is the girth of the bare section, t the thickness bought.",
+              + " cross-section P t + pi t^2. Rectangular ducts, sheets butted at square corners: P + 8 t"
+              + " and P t + 4 t^2. P is the girth of the bare section, t the thickness bought.",
           "Bends: centre line is radius times angle. Reducers and transitions: mean of both ends, the"
               + " slope left out. Valves, flanges and other bodies: their length times the girth at"
               + " the section of their line; the body itself may be larger.",

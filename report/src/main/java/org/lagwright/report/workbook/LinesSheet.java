@@ -42,7 +42,7 @@ final class LinesSheet {
         Column.text(FORM, 16, l -> Words.form(l.form())),
         Column.text(SIZE, 34, TakeoffLine::size),
         Column.text("Location", 16, TakeoffLine::location),
-        Column.wrapped("Material", 26, Words::material),
+        Column.text("Material", 50, Words::material),
         Column.text("Build-up", 30, TakeoffLine::layers),
         Column.number("Thickness mm", 11, Look.PLAIN, l -> Words.roundedMm(l.thicknessM())),
         Column.text(UNIT, 7, TakeoffLine::unit),
