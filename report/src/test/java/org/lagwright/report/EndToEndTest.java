@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.report.json.TakeoffSchema;
@@ -35,6 +36,11 @@ class EndToEndTest {
 
   /** A chilled water pipe on the roof. */
   private static final String PIPE = "0QNdEoMmCr08whKU8miXBB";
+
+  /** Outdoor air duct from a rectangle to a circle, in the plant room. */
+  private static final String TRANSITION = "0b5dTw2ImwHvOEaTX9is93";
+
+  private static final String CHILLER = "1bou6vMSiobwqiPhpt3mm2";
 
   /** Insulation the demo shows on two pipes; it is no piece of the design. */
   private static final int COVERINGS = 2;
@@ -70,13 +76,18 @@ class EndToEndTest {
     Golden.check(EndToEndTest.class, "alder-quay-summary.txt", shown);
   }
 
-  @Test
-  void explanationOfAPipeOfTheDemo() throws IOException {
-    RealRun run = RealRun.of("explain", PIPE, model("ifc4").toString(), "--settings", SETTINGS);
+  @ParameterizedTest
+  @CsvSource({
+    PIPE + ", alder-quay-explain.txt",
+    TRANSITION + ", alder-quay-explain-transition.txt",
+    CHILLER + ", alder-quay-explain-chiller.txt"
+  })
+  void explanationsLetEveryNumberBeChecked(String id, String golden) throws IOException {
+    RealRun run = RealRun.of("explain", id, model("ifc4").toString(), "--settings", SETTINGS);
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isZero();
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
-    Golden.check(EndToEndTest.class, "alder-quay-explain.txt", run.out());
+    Golden.check(EndToEndTest.class, golden, run.out());
   }
 
   @ParameterizedTest

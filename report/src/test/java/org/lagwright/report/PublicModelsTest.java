@@ -1,6 +1,7 @@
 package org.lagwright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
@@ -8,8 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.DynamicTest;
-import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lagwright.report.json.TakeoffSchema;
 import tools.jackson.databind.JsonNode;
@@ -23,8 +23,8 @@ class PublicModelsTest {
 
   @TempDir Path folder;
 
-  @TestFactory
-  Stream<DynamicTest> eachModelGivesBothOutputsOrIsRefusedInOneLine() throws IOException {
+  @Test
+  void eachModelGivesBothOutputsOrIsRefusedInOneLine() throws IOException {
     Path models = models();
     assumeTrue(
         Files.isDirectory(models),
@@ -34,15 +34,13 @@ class PublicModelsTest {
       files = all.filter(PublicModelsTest::isModel).sorted().toList();
     }
     assertThat(files).isNotEmpty();
-    return files.stream()
-        .map(
-            file -> DynamicTest.dynamicTest(models.relativize(file).toString(), () -> check(file)));
+    assertAll(files.stream().map(file -> () -> check(file)));
   }
 
   private void check(Path file) throws IOException {
     Path out = folder.resolve(String.valueOf(file.getFileName()));
     RealRun run = RealRun.takeoff(file, out);
-    assertThat(run.code()).as(run.err()).isIn(0, 3);
+    assertThat(run.code()).as(file + ": " + run.err()).isIn(0, 3);
     if (run.code() == 3) {
       assertThat(run.err()).startsWith("lagwright: " + file);
       assertThat(run.err().lines()).hasSize(1);

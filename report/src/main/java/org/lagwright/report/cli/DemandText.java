@@ -96,13 +96,26 @@ final class DemandText {
     if (taken.lineId() == null || thickness == null || taken.quantities().outerAreaM2() == 0) {
       return List.of();
     }
-    String t = ", t = " + Words.millimetres(thickness.totalM()) + " mm";
-    Form form = taken.element().form();
-    String mean =
-        form == Form.REDUCER || form == Form.TRANSITION ? "; here the mean of both ends" : "";
-    return Size.findDecidingSection(taken.element())
-        .map(section -> Wrapped.lines(BELOW + "check   ", outline(section) + t + mean))
-        .orElse(List.of());
+    List<String> lines = new ArrayList<>();
+    String t = "; t = " + Words.millimetres(thickness.totalM()) + " mm";
+    for (Section section : measuredRound(taken.element())) {
+      lines.addAll(Wrapped.lines(BELOW + "check   ", outline(section) + t));
+    }
+    if (changesSection(taken.element())) {
+      lines.add(BELOW + "        of the two ends the mean counts");
+    }
+    return lines;
+  }
+
+  private static List<Section> measuredRound(MepElement element) {
+    return changesSection(element)
+        ? element.ends()
+        : Size.findDecidingSection(element).stream().toList();
+  }
+
+  private static boolean changesSection(MepElement element) {
+    boolean changes = element.form() == Form.REDUCER || element.form() == Form.TRANSITION;
+    return changes && element.ends().size() == 2;
   }
 
   private static String outline(Section section) {

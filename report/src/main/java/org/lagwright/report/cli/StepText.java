@@ -1,6 +1,7 @@
 package org.lagwright.report.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import org.lagwright.report.Words;
 import org.lagwright.takeoff.Trace.Assumed;
@@ -21,10 +22,10 @@ final class StepText {
 
   private StepText() {}
 
-  /** The lines of these steps; what was not used stands below what was. */
+  /** The lines of these steps; what was not used stands below what was, and once only. */
   static List<String> lines(List<Step> steps) {
     List<String> lines = new ArrayList<>();
-    for (Step step : steps) {
+    for (Step step : new LinkedHashSet<>(steps)) {
       if (!(step instanceof Lost)) {
         lines.addAll(Wrapped.lines("  " + step.what() + ": ", step.value()));
       }

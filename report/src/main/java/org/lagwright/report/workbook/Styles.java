@@ -82,8 +82,8 @@ final class Styles {
     total(right(add(Look.TOTAL_RIGHT)));
     total(number(Look.TOTAL_WHOLE, WHOLE));
     total(number(Look.TOTAL_ALIGNED_WHOLE, ALIGNED_WHOLE));
-    total(number(Look.TOTAL_TWO_DECIMALS, TWO_DECIMALS));
-    total(number(Look.TOTAL_THREE_DECIMALS, THREE_DECIMALS));
+    total(number(Look.TOTAL_TWO_DECIMALS, orDash(TWO_DECIMALS)));
+    total(number(Look.TOTAL_THREE_DECIMALS, orDash(THREE_DECIMALS)));
   }
 
   private XSSFCellStyle add(Look look) {
