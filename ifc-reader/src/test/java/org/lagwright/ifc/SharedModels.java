@@ -2,9 +2,15 @@ package org.lagwright.ifc;
 
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.step.StepBytes;
+import org.lagwright.ifc.step.StepLimits;
 
 /**
  * The folder of public models that is not part of the repository. Named by the system property
@@ -21,12 +27,21 @@ public final class SharedModels {
     assumeTrue(
         folder != null,
         "skipped: no folder of public models; name one with -Dlagwright.models=FOLDER");
-    return java.util.Objects.requireNonNull(folder);
+    return Objects.requireNonNull(folder);
   }
 
   /** A file in the folder; skips the calling test if the folder is absent. */
   public static Path file(String name) {
     return folder().resolve(name);
+  }
+
+  /** A file in the folder, indexed. */
+  public static IfcFile open(String name) {
+    try {
+      return IfcFile.open(StepBytes.map(file(name)), StepLimits.DEFAULT, read -> {});
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static @Nullable Path find() {

@@ -84,12 +84,17 @@ final class FittingMeasurer {
     return shape == Form.STRAIGHT ? Form.COUPLING : Form.UNKNOWN;
   }
 
-  /** A transition changes the shape of the section, a reducer only its size. */
+  /**
+   * A transition changes the shape of the section, a reducer only its size; pipes are all round.
+   */
   private static Form reducerOrTransition(Draft draft, List<Neighbours.Found> next) {
     List<Section> ends =
         draft.shape.ends().size() == 2
             ? draft.shape.ends().stream().map(ShapeEnd::section).toList()
             : next.stream().map(Neighbours.Found::section).toList();
+    if (draft.kind == Kind.PIPE_FITTING) {
+      return Form.REDUCER;
+    }
     if (ends.size() != 2) {
       return draft.form;
     }
@@ -153,11 +158,15 @@ final class FittingMeasurer {
         .ifPresent(dn -> draft.nominalSize = "DN" + dn);
   }
 
-  /** Sizes of the ends: drawn ones, else those of the neighbours if every port has one. */
+  /**
+   * Sizes of the ends: drawn ones if there is one for each port, else those of the neighbours if
+   * every port has one.
+   */
   private static List<Section> ends(Draft draft, List<Neighbours.Found> next) {
     boolean allKnown = next.size() == draft.ports.size() && next.size() > 1;
     Measured<Section> drawn = draft.shape.section();
-    boolean drawnExactly = drawn != null && drawn.how() == How.SOLID;
+    boolean onePerPort = draft.shape.ends().size() == draft.ports.size();
+    boolean drawnExactly = drawn != null && drawn.how() == How.SOLID && onePerPort;
     if (draft.shape.ends().size() > 1 && (drawnExactly || !allKnown)) {
       return draft.shape.ends().stream().map(ShapeEnd::section).toList();
     }

@@ -147,6 +147,7 @@ final class KindReader {
     return switch (predefined) {
       case "BEND" -> Form.BEND;
       case "TRANSITION" -> Form.REDUCER;
+      case "CONNECTOR" -> Form.COUPLING;
       default -> Form.UNKNOWN;
     };
   }

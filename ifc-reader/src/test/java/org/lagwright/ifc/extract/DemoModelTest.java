@@ -107,6 +107,28 @@ class DemoModelTest {
 
   @ParameterizedTest
   @EnumSource(Schema.class)
+  void teesHaveRunRunAndBranchOfTheDesign(Schema schema) {
+    TreeMap<String, Integer> expected =
+        AlderQuay.quantities().stream()
+            .filter(q -> q.form().equals("tee"))
+            .collect(
+                Collectors.groupingBy(
+                    DemoQuantity::size, TreeMap::new, Collectors.summingInt(DemoQuantity::pieces)));
+    TreeMap<String, Integer> found =
+        read(schema).elements().stream()
+            .filter(e -> e.form() == Form.TEE)
+            .collect(
+                Collectors.groupingBy(
+                    e ->
+                        e.ends().stream().map(DemoModelTest::size).collect(Collectors.joining("/")),
+                    TreeMap::new,
+                    Collectors.summingInt(e -> 1)));
+
+    assertThat(found).isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Schema.class)
   void theSameBuildingIsTheSameInEverySchema(Schema schema) {
     Function<MepElement, String> line =
         e ->
@@ -154,10 +176,10 @@ class DemoModelTest {
   }
 
   private static String size(MepElement element) {
-    if (element.section() == null) {
-      return "";
-    }
-    Section section = element.section().value();
+    return element.section() == null ? "" : size(element.section().value());
+  }
+
+  private static String size(Section section) {
     if (section instanceof Section.Round r) {
       return mm(r.outsideDiameterM());
     }

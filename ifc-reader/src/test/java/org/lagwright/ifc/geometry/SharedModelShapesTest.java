@@ -18,6 +18,7 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.SharedModels;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
@@ -28,7 +29,7 @@ import org.lagwright.ifc.schema.IfcRecord;
  * Public files whose figures were measured independently of this code: sums of extrusion depths,
  * distances of ports, written radii. Each line names its file.
  */
-class SharedModelsTest {
+class SharedModelShapesTest {
 
   private static final GeometryUnits METRES_DEG = new GeometryUnits(1, Math.PI / 180);
 
