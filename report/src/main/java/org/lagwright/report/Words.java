@@ -1,19 +1,33 @@
 package org.lagwright.report;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.FindingCode.Severity;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.takeoff.TakeoffLine;
 import org.lagwright.takeoff.service.Classification;
+import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.thickness.Demand;
 
-/** Sections, sizes and other values in words, the same in every output. */
+/**
+ * Sections, sizes, kinds and other values in words, the same in every output that people read.
+ * Labels for machines stand in {@code takeoff.json} only.
+ */
 public final class Words {
+
+  private static final int SHORT_SHA = 12;
 
   private Words() {}
 
@@ -96,13 +110,85 @@ public final class Words {
     return existing.material() == null ? thick : thick + ", " + existing.material();
   }
 
-  /** A demand: {@code condensation (dew-point)}. */
-  public static String demand(Demand demand) {
-    return demand.kind().label() + " (" + demand.rule() + ")";
+  /** What an element is: {@code pipe}, {@code duct fitting}, {@code in-line item}. */
+  public static String kind(Kind kind) {
+    return switch (kind) {
+      case PIPE_SEGMENT -> "pipe";
+      case PIPE_FITTING -> "pipe fitting";
+      case DUCT_SEGMENT -> "duct";
+      case DUCT_FITTING -> "duct fitting";
+      case VALVE -> "valve";
+      case INLINE -> "in-line item";
+      case EQUIPMENT -> "equipment";
+      case TERMINAL -> "terminal";
+      case COVERING -> "covering";
+      case OTHER -> "other";
+    };
+  }
+
+  /** The form of an element: {@code bend}, {@code valve body}. */
+  public static String form(Form form) {
+    return form == Form.UNKNOWN ? "form not told" : spaced(form);
+  }
+
+  /** How much a finding weighs: {@code warning}. */
+  public static String severity(Severity severity) {
+    return spaced(severity);
+  }
+
+  /** What a finding did to the quantities: {@code left out}, {@code no change}. */
+  public static String effect(Effect effect) {
+    return effect == Effect.NONE ? "no change" : spaced(effect);
+  }
+
+  /** How a value was obtained: {@code quantity set}. */
+  public static String how(How how) {
+    return spaced(how);
   }
 
   /** How a value was obtained; null where there is no value. */
   public static @Nullable String how(@Nullable Measured<?> measured) {
-    return measured == null ? null : measured.how().name();
+    return measured == null ? null : how(measured.how());
+  }
+
+  private static String spaced(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** The material of a line. */
+  public static String material(TakeoffLine line) {
+    return line.materialName();
+  }
+
+  /** Which demand: {@code condensation}, {@code energy rule}, {@code thickness given}. */
+  public static String demand(Demand.Kind kind) {
+    return switch (kind) {
+      case CONDENSATION -> "condensation";
+      case ENERGY_RULE -> "energy rule";
+      case USER -> "thickness given";
+    };
+  }
+
+  /** A demand with its rule: {@code condensation (condensation-still-air)}. */
+  public static String demand(Demand demand) {
+    return demand(demand.kind()) + " (" + demand.rule() + ")";
+  }
+
+  /** Temperature and humidity of air: {@code 24 degC, 55 % relative humidity}. */
+  public static String air(Settings.Air air) {
+    return plain(air.temperatureC())
+        + " degC, "
+        + plain(air.relativeHumidityPct())
+        + " % relative humidity";
+  }
+
+  /** A number without needless zeros: {@code 24}, {@code 0.9}. */
+  public static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+
+  /** The first figures of a SHA-256, enough to tell two files apart. */
+  public static String shortSha(ModelFile model) {
+    return model.sha256().substring(0, Math.min(SHORT_SHA, model.sha256().length()));
   }
 }

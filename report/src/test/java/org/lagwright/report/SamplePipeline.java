@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.source.ModelException;
 import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.report.app.Pipeline;
+import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.pack.PackInfo;
@@ -47,7 +49,9 @@ public final class SamplePipeline implements Pipeline {
     read.add(file.toString());
     progress.progress("reading " + file, 0.5);
     ModelFile model = new ModelFile(index, file.toString(), "0".repeat(64), "IFC4");
-    return new MepModel(model, List.of(), List.of(), List.of(), Map.of());
+    List<MepElement> elements =
+        SampleTakeoff.takeoff().elements().stream().map(TakenElement::element).toList();
+    return new MepModel(model, elements, List.of(), List.of(), Map.of());
   }
 
   @Override

@@ -12,6 +12,7 @@ import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.source.ModelException;
 import org.lagwright.ifc.source.ProgressListener;
+import org.lagwright.report.Words;
 import org.lagwright.report.json.TakeoffJson;
 import org.lagwright.report.workbook.TakeoffWorkbook;
 import org.lagwright.takeoff.Takeoff;
@@ -105,7 +106,7 @@ public final class TakeoffJob {
     Map<String, Integer> seen = new TreeMap<>();
     for (MepModel model : models) {
       model.otherProducts().forEach((ifcClass, count) -> seen.merge(ifcClass, count, Integer::sum));
-      model.elements().forEach(e -> seen.merge(e.kind().label(), 1, Integer::sum));
+      model.elements().forEach(e -> seen.merge(Words.kind(e.kind()), 1, Integer::sum));
     }
     String found =
         seen.isEmpty()

@@ -10,6 +10,8 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.report.PlainText;
+import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.TakeoffLine;
@@ -75,12 +77,14 @@ final class ExplainCommand implements Callable<Integer> {
   private static List<String> elements(Takeoff takeoff, TakeoffLine line) {
     List<String> text = new ArrayList<>();
     text.add(
-        TextTable.shown(
+        PlainText.oneLine(
             line.id()
                 + "  "
                 + line.serviceName()
                 + ", "
-                + line.form().label()
+                + Words.kind(line.kind())
+                + ", "
+                + Words.form(line.form())
                 + ", "
                 + line.size()
                 + ", "
@@ -88,7 +92,7 @@ final class ExplainCommand implements Callable<Integer> {
                 + ": "
                 + quantity(line)));
     Set<ElementKey> keys = new HashSet<>(line.elements());
-    TextTable table = new TextTable("  ", "lrl");
+    TextTable table = new TextTable("  ", "lrl").wrapped();
     takeoff.elements().stream()
         .filter(taken -> keys.contains(taken.element().key()))
         .forEach(

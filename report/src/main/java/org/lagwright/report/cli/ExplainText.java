@@ -9,18 +9,14 @@ import org.lagwright.report.Account;
 import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
-import org.lagwright.takeoff.Trace.Assumed;
-import org.lagwright.takeoff.Trace.Computed;
-import org.lagwright.takeoff.Trace.Decided;
-import org.lagwright.takeoff.Trace.Given;
-import org.lagwright.takeoff.Trace.Lost;
-import org.lagwright.takeoff.Trace.Read;
 import org.lagwright.takeoff.Trace.Step;
 import org.lagwright.takeoff.service.Classification;
-import org.lagwright.takeoff.thickness.Demand;
-import org.lagwright.takeoff.thickness.ThicknessDecision;
+import org.lagwright.takeoff.settings.Settings;
 
-/** How the numbers of one element came about, for the user to read. */
+/**
+ * How the numbers of one element came about, for the user to check by hand. Nothing is cut; lines
+ * are wrapped.
+ */
 final class ExplainText {
 
   private final Takeoff takeoff;
@@ -36,28 +32,29 @@ final class ExplainText {
   static List<String> of(Takeoff takeoff, TakenElement taken) {
     ExplainText text = new ExplainText(takeoff, taken);
     text.head();
-    text.steps();
+    text.read();
     text.votes();
     text.demands();
+    text.bought();
     text.findings();
     return text.lines;
   }
 
   private void head() {
     MepElement element = taken.element();
-    lines.add(
-        TextTable.shown(
-            element.globalId()
-                + "  #"
-                + element.key().step()
-                + " in "
-                + takeoff.models().get(element.key().model()).name()));
-    TextTable table = new TextTable("  ", "ll");
+    String file = takeoff.models().get(element.key().model()).name();
+    lines.addAll(
+        Wrapped.lines("", element.globalId() + "  #" + element.key().step() + " in " + file));
+    TextTable table = new TextTable("  ", "ll").wrapped();
     table.row("class", element.ifcClass());
     table.row("name", element.name());
-    table.row("what", element.kind().label() + ", " + element.form().label());
+    table.row("what", Words.kind(element.kind()) + ", " + Words.form(element.form()));
     String size = Words.size(element);
     table.row("size", size == null ? "unknown" : size);
+    String ends = Words.ends(element.ends());
+    if (ends != null) {
+      table.row("ends", ends);
+    }
     table.row("scope", taken.scope().scope().label() + ": " + taken.scope().reason());
     table.row("account", account());
     lines.addAll(table.lines());
@@ -71,45 +68,26 @@ final class ExplainText {
     };
   }
 
-  private void steps() {
+  /** What was read and decided before the thickness. */
+  private void read() {
     List<Step> steps = taken.trace().steps();
-    if (!steps.isEmpty()) {
-      section("How its numbers came about");
+    List<Step> before = steps.subList(0, DemandText.firstOf(steps));
+    if (before.isEmpty()) {
+      return;
     }
-    for (Step step : steps) {
-      lines.add("  " + TextTable.shown(step.what() + ": " + step.value()));
-      lines.add("      " + origin(step));
+    section("How its numbers came about");
+    lines.addAll(StepText.lines(before));
+    if (taken.thickness() != null) {
+      air(taken.thickness().location());
     }
   }
 
-  private static String origin(Step step) {
-    if (step instanceof Read read) {
-      return "read by " + read.how() + " from " + TextTable.shown(read.evidence().toString());
+  private void air(String location) {
+    Settings.Air air = takeoff.settings().air().get(location);
+    if (air != null) {
+      lines.addAll(Wrapped.lines("  air: ", Words.air(air)));
+      lines.addAll(Wrapped.lines("      of location class " + location + ": ", air.source()));
     }
-    if (step instanceof Lost lost) {
-      return "not used, "
-          + lost.why()
-          + ": "
-          + lost.how()
-          + " from "
-          + TextTable.shown(lost.evidence().toString());
-    }
-    if (step instanceof Decided decided) {
-      return "decided by "
-          + decided.rule()
-          + " of "
-          + decided.pack()
-          + " ("
-          + decided.source()
-          + ")";
-    }
-    if (step instanceof Computed computed) {
-      return "computed: " + computed.formula();
-    }
-    if (step instanceof Assumed assumed) {
-      return "assumed: " + TextTable.shown(assumed.why());
-    }
-    return "given in the settings: " + TextTable.shown(((Given) step).setting());
   }
 
   private void votes() {
@@ -118,7 +96,7 @@ final class ExplainText {
       return;
     }
     section("Votes for the service (" + service.serviceId() + " won)");
-    TextTable table = new TextTable("  ", "rlll");
+    TextTable table = new TextTable("  ", "rlll").wrapped();
     service
         .votes()
         .forEach(
@@ -132,25 +110,22 @@ final class ExplainText {
   }
 
   private void demands() {
-    ThicknessDecision thickness = taken.thickness();
-    if (thickness == null || thickness.demands().isEmpty()) {
-      return;
+    if (taken.thickness() != null && !taken.thickness().demands().isEmpty()) {
+      section("Demands on the thickness");
+      lines.addAll(DemandText.lines(taken.element(), taken.thickness()));
     }
-    section("Demands on the thickness");
-    TextTable table = new TextTable("  ", "rlll");
-    for (Demand demand : thickness.demands()) {
-      table.row(
-          Words.millimetres(demand.thicknessM()) + " mm",
-          Words.demand(demand),
-          demand.equals(thickness.governing()) ? "governs" : "",
-          demand.source());
-    }
-    lines.addAll(table.lines());
-    lines.add("  bought: " + bought(thickness));
   }
 
-  private static String bought(ThicknessDecision thickness) {
-    return thickness.layers().isEmpty() ? "nothing" : thickness.layersInWords();
+  /** What follows from the thickness. */
+  private void bought() {
+    List<Step> steps = taken.trace().steps();
+    List<Step> after = steps.subList(DemandText.lastOf(steps), steps.size());
+    if (after.isEmpty()) {
+      return;
+    }
+    section("What follows");
+    lines.addAll(StepText.lines(after));
+    lines.addAll(DemandText.outline(taken));
   }
 
   private void findings() {
@@ -163,7 +138,7 @@ final class ExplainText {
     }
     section("Findings");
     for (Finding finding : own) {
-      lines.add("  " + finding.code().name() + ": " + TextTable.shown(finding.message()));
+      lines.addAll(Wrapped.lines("  " + finding.code().name() + ": ", finding.message()));
     }
   }
 

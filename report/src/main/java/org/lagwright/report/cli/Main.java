@@ -50,6 +50,7 @@ public final class Main {
             .setErr(session.err())
             .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
             .setCaseInsensitiveEnumValuesAllowed(true)
+            .setUsageHelpWidth(TextTable.WIDTH)
             .setParameterExceptionHandler(complaints::usage)
             .setExecutionExceptionHandler(complaints::failure);
     try {

@@ -1,6 +1,8 @@
 package org.lagwright.report.cli;
 
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.lagwright.takeoff.pack.PackInfo;
 import picocli.CommandLine.Command;
 
 /** {@code lagwright packs}: which data the program rests on. */
@@ -19,13 +21,15 @@ final class PacksCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    TextTable table = new TextTable("", "llll");
-    table.row("PACK", "VERSION", "STATUS", "SOURCE");
-    session
-        .pipeline()
-        .packs()
-        .forEach(pack -> table.row(pack.id(), pack.version(), pack.status(), pack.source()));
-    session.print(table.lines());
+    session.print(session.pipeline().packs().stream().flatMap(PacksCommand::lines).toList());
     return ExitCode.DONE;
+  }
+
+  private static Stream<String> lines(PackInfo pack) {
+    TextTable table = new TextTable("  ", "ll").wrapped();
+    table.row("version", pack.version());
+    table.row("status", pack.status());
+    table.row("source", pack.source());
+    return Stream.concat(Stream.of(pack.id()), table.lines().stream());
   }
 }

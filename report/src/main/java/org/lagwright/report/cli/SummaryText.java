@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.FindingGroup;
 import org.lagwright.report.ServiceTotal;
+import org.lagwright.report.Words;
 import org.lagwright.takeoff.Question;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.Totals;
@@ -43,7 +44,15 @@ final class SummaryText {
   private void head() {
     lines.add(TextTable.shown(takeoff.settings().project()));
     for (ModelFile model : takeoff.models()) {
-      lines.add(TextTable.shown("  " + model.name() + " (" + model.schema() + ")"));
+      lines.add(
+          TextTable.shown(
+                  "  "
+                      + model.name()
+                      + ", "
+                      + model.schema()
+                      + ", SHA-256 "
+                      + Words.shortSha(model))
+              + " ...");
     }
   }
 
@@ -82,14 +91,15 @@ final class SummaryText {
       return;
     }
     section("To decide before pricing");
-    TextTable table = new TextTable("  ", "rlrl");
+    TextTable table = new TextTable("  ", "rrll").wrapped();
+    table.row("pieces", "length m", "what", "question");
     List<Question> questions = takeoff.questions();
     for (Question q : questions.subList(0, Math.min(MOST_QUESTIONS, questions.size()))) {
       table.row(
           String.valueOf(q.pieces()),
+          q.lengthM() > 0 ? decimals(2, q.lengthM()) : "",
           q.what() + ", " + q.size(),
-          q.lengthM() > 0 ? decimals(2, q.lengthM()) + " m" : "",
-          q.question());
+          TextTable.shown(q.question()));
     }
     lines.addAll(table.lines());
     if (questions.size() > MOST_QUESTIONS) {
@@ -104,12 +114,13 @@ final class SummaryText {
     }
     section("Findings");
     TextTable table = new TextTable("  ", "lrll");
+    table.row("severity", "count", "code", "effect on quantities");
     for (FindingGroup group : FindingGroup.of(takeoff.findings())) {
       table.row(
-          group.severity().name().toLowerCase(Locale.ROOT),
+          Words.severity(group.severity()),
           String.valueOf(group.count()),
           group.code(),
-          group.effect().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+          Words.effect(group.effect()));
     }
     lines.addAll(table.lines());
     lines.add("  each one stands in takeoff.xlsx, sheet Findings");
@@ -118,6 +129,8 @@ final class SummaryText {
   private void files(List<Path> files) {
     section("Written");
     files.forEach(file -> lines.add("  " + file));
+    lines.add("");
+    lines.add("lagwright explain GLOBALID MODEL shows how each number came about.");
   }
 
   private void section(String title) {

@@ -87,7 +87,7 @@ record ElementView(
         value(element.lengthM()),
         value(element.angleDeg()),
         value(element.bendRadiusM()),
-        new MeasuredByView(Words.how(element.section()), Words.how(element.lengthM())),
+        new MeasuredByView(how(element.section()), how(element.lengthM())),
         Words.systems(element.systems()),
         ServiceView.of(taken.service()),
         element.place().storey(),
@@ -111,6 +111,10 @@ record ElementView(
     return element.section() == null
         ? null
         : SectionView.of(element.section().value(), element.nominalSize());
+  }
+
+  private static @Nullable String how(@Nullable Measured<?> measured) {
+    return measured == null ? null : measured.how().name();
   }
 
   private static @Nullable Double value(@Nullable Measured<Double> measured) {

@@ -67,59 +67,59 @@ final class ElementsSheet {
 
   private List<Column<TakenElement>> identity() {
     return List.of(
-        Column.text("GlobalId", 25, t -> t.element().globalId()),
-        Column.number(STEP, 9, Look.PLAIN, t -> (double) t.element().key().step()),
-        Column.text("Model file", 24, t -> takeoff.models().get(t.element().key().model()).name()),
-        Column.text("Class", 24, t -> t.element().ifcClass()),
-        Column.text("Name", 30, t -> t.element().name()),
-        Column.text("Type", 24, t -> Words.type(t.element())),
-        Column.text("Kind", 14, t -> t.element().kind().label()),
-        Column.text("Form", 12, t -> t.element().form().label()));
+        Column.text("GlobalId", 28, t -> t.element().globalId()),
+        Column.number(STEP, 11, Look.PLAIN, t -> (double) t.element().key().step()),
+        Column.text("Model file", 40, t -> takeoff.models().get(t.element().key().model()).name()),
+        Column.text("IFC class", 36, t -> t.element().ifcClass()),
+        Column.text("Name", 40, t -> t.element().name()),
+        Column.text("Type", 40, t -> Words.type(t.element())),
+        Column.text("Kind", 16, t -> Words.kind(t.element().kind())),
+        Column.text("Form", 16, t -> Words.form(t.element().form())));
   }
 
   private List<Column<TakenElement>> shape() {
     return List.of(
-        Column.text("Size", 20, t -> Words.size(t.element())),
-        Column.text("Ends", 22, t -> Words.ends(t.element().ends())),
+        Column.text("Size", 34, t -> Words.size(t.element())),
+        Column.text("Ends", 44, t -> Words.ends(t.element().ends())),
         Column.number("Length m", 10, Look.THREE_DECIMALS, t -> value(t, MepElement::lengthM)),
         Column.number("Angle deg", 8, Look.PLAIN, t -> rounded(t, MepElement::angleDeg, 10)),
         Column.number(
-            "Bend radius m", 9, Look.PLAIN, t -> rounded(t, MepElement::bendRadiusM, 1e4)),
-        Column.text("System", 24, t -> Words.systems(t.element().systems())));
+            "Bend radius m", 11, Look.PLAIN, t -> rounded(t, MepElement::bendRadiusM, 1e4)),
+        Column.wrapped("System", 50, t -> Words.systems(t.element().systems())));
   }
 
   private List<Column<TakenElement>> surroundings() {
     return List.of(
-        Column.text("Service", 24, t -> service(t, Classification::name)),
-        Column.number("Medium degC", 9, Look.PLAIN, t -> Words.temperatureC(t.service())),
-        Column.text("Storey", 16, t -> t.element().place().storey()),
-        Column.text("Space", 18, t -> t.element().place().space()),
-        Column.text("Location", 11, t -> thickness(t, ThicknessDecision::location)));
+        Column.text("Service", 50, t -> service(t, Classification::name)),
+        Column.number("Medium degC", 10, Look.PLAIN, t -> Words.temperatureC(t.service())),
+        Column.text("Storey", 30, t -> t.element().place().storey()),
+        Column.text("Space", 30, t -> t.element().place().space()),
+        Column.text("Location", 16, t -> thickness(t, ThicknessDecision::location)));
   }
 
   private List<Column<TakenElement>> decisions() {
     return List.of(
-        Column.text("Scope", 7, t -> t.scope().scope().label()),
-        Column.text(ACCOUNT, 12, t -> Account.of(t).label()),
-        Column.text("Reason", 40, t -> t.scope().reason()),
-        Column.text("Scope rule", 20, t -> t.scope().rule()),
-        Column.number("Thickness mm", 10, Look.PLAIN, ElementsSheet::thicknessMm),
-        Column.text("Build-up", 24, t -> thickness(t, ThicknessDecision::layersInWords)),
-        Column.text("Governing", 32, ElementsSheet::governing),
-        Column.text("Line", 8, TakenElement::lineId),
+        Column.text("Scope", 8, t -> t.scope().scope().label()),
+        Column.text(ACCOUNT, 14, t -> Account.of(t).label()),
+        Column.wrapped("Reason", 72, t -> t.scope().reason()),
+        Column.text("Scope rule", 30, t -> t.scope().rule()),
+        Column.number("Thickness mm", 11, Look.PLAIN, ElementsSheet::thicknessMm),
+        Column.text("Build-up", 30, t -> thickness(t, ThicknessDecision::layersInWords)),
+        Column.text("Governing demand", 60, ElementsSheet::governing),
+        Column.text("Line", 10, TakenElement::lineId),
         Column.number(
-            "Outer area m2", 10, Look.TWO_DECIMALS, t -> onLine(t, t.quantities().outerAreaM2())),
+            "Outer area m2", 11, Look.TWO_DECIMALS, t -> onLine(t, t.quantities().outerAreaM2())),
         Column.number(
             "Volume m3", 10, Look.THREE_DECIMALS, t -> onLine(t, t.quantities().volumeM3())));
   }
 
   private List<Column<TakenElement>> origins() {
     return List.of(
-        Column.text("Section measured by", 14, t -> Words.how(t.element().section())),
-        Column.text("Length measured by", 14, t -> Words.how(t.element().lengthM())),
+        Column.text("Section measured by", 16, t -> Words.how(t.element().section())),
+        Column.text("Length measured by", 16, t -> Words.how(t.element().lengthM())),
         Column.text(
-            "Insulation in the model", 26, t -> Words.existing(t.element().existingInsulation())),
-        Column.text("Finding codes", 34, t -> codes.get(t.element().key())));
+            "Insulation in the model", 40, t -> Words.existing(t.element().existingInsulation())),
+        Column.wrapped("Finding codes", 44, t -> codes.get(t.element().key())));
   }
 
   private static @Nullable Double value(

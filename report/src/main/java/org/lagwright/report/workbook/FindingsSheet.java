@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.report.Words;
 import org.lagwright.takeoff.Takeoff;
 
 /** The sheet {@code Findings}: each thing noticed, with its effect on the quantities. */
@@ -31,13 +32,13 @@ final class FindingsSheet {
         NAME,
         0,
         List.of(
-            Column.text(SEVERITY, 10, f -> f.code().severity().name()),
-            Column.text(CODE, 26, f -> f.code().name()),
-            Column.text(EFFECT, 12, f -> f.effect().name()),
-            Column.text("Model file", 24, f -> takeoff.models().get(f.model()).name()),
-            Column.text("GlobalId", 25, f -> globalId(f)),
+            Column.text(SEVERITY, 10, f -> Words.severity(f.code().severity())),
+            Column.text(CODE, 32, f -> f.code().name()),
+            Column.text(EFFECT, 14, f -> Words.effect(f.effect())),
+            Column.text("Model file", 40, f -> takeoff.models().get(f.model()).name()),
+            Column.text("GlobalId", 28, f -> globalId(f)),
             Column.number("Step id", 9, Look.PLAIN, FindingsSheet::step),
-            Column.text("Element name", 30, f -> name(f)),
+            Column.text("Element name", 40, f -> name(f)),
             Column.wrapped("Message", 90, Finding::message)),
         takeoff.findings());
   }

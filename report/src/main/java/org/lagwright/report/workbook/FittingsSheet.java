@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.lagwright.ifc.model.Form;
+import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakeoffLine;
 
 /** The sheet {@code Fittings}: counted items by service and size, one column for each form. */
@@ -31,7 +32,7 @@ final class FittingsSheet {
   /** What shares a row. */
   private record Group(String service, String kind, String size) {
     static Group of(TakeoffLine line) {
-      return new Group(line.serviceName(), line.kind().label(), line.size());
+      return new Group(line.serviceName(), Words.kind(line.kind()), line.size());
     }
   }
 
@@ -72,11 +73,11 @@ final class FittingsSheet {
     texts[1] = "Kind";
     texts[2] = "Size";
     for (int i = 0; i < forms.size(); i++) {
-      texts[FIRST_FORM + i] = forms.get(i).label();
-      sheet.setColumnWidth(FIRST_FORM + i, 13 * 256);
+      texts[FIRST_FORM + i] = Words.form(forms.get(i));
+      sheet.setColumnWidth(FIRST_FORM + i, 12 * 256);
     }
     texts[totalColumn()] = "Total";
-    writer.widths(28, 14, 22);
+    writer.widths(30, 14, 30);
     sheet.setColumnWidth(totalColumn(), 11 * 256);
     writer.headings(FIRST_FORM, totalColumn(), texts);
   }
@@ -89,7 +90,8 @@ final class FittingsSheet {
     for (int i = 0; i < forms.size(); i++) {
       Form form = forms.get(i);
       double pieces = pieces(l -> Group.of(l).equals(group) && l.form() == form);
-      row[FIRST_FORM + i] = Entry.live(formula(group, writer.next(), i), pieces, Look.WHOLE);
+      row[FIRST_FORM + i] =
+          Entry.live(formula(group, writer.next(), i), pieces, Look.WHOLE_OR_DASH);
     }
     String shown = cell(writer.next(), FIRST_FORM) + ":" + cell(writer.next(), totalColumn() - 1);
     double pieces = pieces(l -> Group.of(l).equals(group));

@@ -36,21 +36,26 @@ final class LinesSheet {
 
   private static List<Column<TakeoffLine>> columns() {
     return List.of(
-        Column.text("Line", 8, TakeoffLine::id),
-        Column.text(SERVICE, 26, TakeoffLine::serviceName),
-        Column.text(KIND, 14, l -> l.kind().label()),
-        Column.text(FORM, 12, l -> l.form().label()),
-        Column.text(SIZE, 20, TakeoffLine::size),
-        Column.text("Location", 11, TakeoffLine::location),
-        Column.text("Material", 24, TakeoffLine::materialName),
-        Column.text("Build-up", 24, TakeoffLine::layers),
+        Column.text("Line", 10, TakeoffLine::id),
+        Column.text(SERVICE, 40, TakeoffLine::serviceName),
+        Column.text(KIND, 16, l -> Words.kind(l.kind())),
+        Column.text(FORM, 16, l -> Words.form(l.form())),
+        Column.text(SIZE, 34, TakeoffLine::size),
+        Column.text("Location", 16, TakeoffLine::location),
+        Column.text("Material", 50, Words::material),
+        Column.text("Build-up", 30, TakeoffLine::layers),
         Column.number("Thickness mm", 11, Look.PLAIN, l -> Words.roundedMm(l.thicknessM())),
-        Column.text(UNIT, 6, TakeoffLine::unit),
-        Column.number(QUANTITY, 12, Look.TWO_DECIMALS, TakeoffLine::quantity),
-        Column.number(AREA, 12, Look.TWO_DECIMALS, TakeoffLine::outerAreaM2),
-        Column.number(VOLUME, 12, Look.THREE_DECIMALS, TakeoffLine::volumeM3),
-        Column.number(ELEMENTS, 10, Look.WHOLE, l -> (double) l.elements().size()),
-        Column.text("Governing rule", 30, TakeoffLine::rule));
+        Column.text(UNIT, 7, TakeoffLine::unit),
+        Column.numbers(QUANTITY, 12, LinesSheet::quantity),
+        Column.number(AREA, 11, Look.TWO_DECIMALS, TakeoffLine::outerAreaM2),
+        Column.number(VOLUME, 10, Look.THREE_DECIMALS, TakeoffLine::volumeM3),
+        Column.number(ELEMENTS, 11, Look.WHOLE, l -> (double) l.elements().size()),
+        Column.text("Governing rule", 44, TakeoffLine::rule));
+  }
+
+  private static Entry quantity(TakeoffLine line) {
+    Look look = line.unit().equals(PIECES) ? Look.ALIGNED_WHOLE : Look.TWO_DECIMALS;
+    return Entry.number(line.quantity(), look);
   }
 
   /** The rows, for formulas on other sheets. */
@@ -75,7 +80,12 @@ final class LinesSheet {
     row[unitColumn] = Entry.text(unit, Look.TOTAL_TEXT);
     String unitCell = cell(writer.next(), unitColumn);
     row[table.position(QUANTITY)] =
-        ofUnit(QUANTITY, unitCell, unit, TakeoffLine::quantity, Look.TOTAL_TWO_DECIMALS);
+        ofUnit(
+            QUANTITY,
+            unitCell,
+            unit,
+            TakeoffLine::quantity,
+            unit.equals(PIECES) ? Look.TOTAL_ALIGNED_WHOLE : Look.TOTAL_TWO_DECIMALS);
     row[table.position(AREA)] =
         ofUnit(AREA, unitCell, unit, TakeoffLine::outerAreaM2, Look.TOTAL_TWO_DECIMALS);
     row[table.position(VOLUME)] =

@@ -12,8 +12,13 @@ enum Look {
   /** Text that may take several lines. */
   WRAPPED,
   WHOLE,
-  /** Lengths and areas: two decimals. */
+  /** A whole number in a column of numbers with two decimals. */
+  ALIGNED_WHOLE,
+  /** A whole number, a dash where it is zero. */
+  WHOLE_OR_DASH,
+  /** Lengths and areas: two decimals, a dash where there is nothing. */
   TWO_DECIMALS,
+  /** Volumes: three decimals, a dash where there is nothing. */
   THREE_DECIMALS,
   /** Millimetres and degrees: decimals only where there are any. */
   PLAIN,
@@ -23,6 +28,7 @@ enum Look {
   /** The result of a check, in a column of numbers. */
   TOTAL_RIGHT,
   TOTAL_WHOLE,
+  TOTAL_ALIGNED_WHOLE,
   TOTAL_TWO_DECIMALS,
   TOTAL_THREE_DECIMALS
 }

@@ -9,36 +9,66 @@ import org.apache.poi.ss.usermodel.Row;
  */
 final class RowHeight {
 
-  private static final float TITLE_POINTS = 24;
-  private static final float SECTION_POINTS = 19;
-  static final float LINE_POINTS = 15;
+  private static final float TITLE_POINTS = 26;
+  private static final float SECTION_POINTS = 22;
+  private static final float LINE_POINTS = 13.5f;
 
-  /** Widths are counted in digits of the standard font; our letters are a little narrower. */
-  private static final double LETTERS_PER_CHARACTER = 1.1;
+  /** Room above and below the lines of a row. */
+  private static final float MARGIN_POINTS = 3.5f;
+
+  /** More than a screen holds; spreadsheets allow 409 points. */
+  private static final int MOST_LINES = 25;
+
+  /** Widths are counted in digits of the standard font; our letters are narrower. */
+  private static final double LETTERS_PER_CHARACTER = 1.25;
+
+  private static final double BOLD_LETTERS_PER_CHARACTER = 0.95;
 
   private RowHeight() {}
 
   /** Makes the row as high as its entries need in the columns of its sheet. */
   static void fit(Row row, List<Entry> entries) {
-    float points = LINE_POINTS;
+    float points = points(1);
     for (int i = 0; i < entries.size(); i++) {
-      points = Math.max(points, points(entries.get(i), row.getSheet().getColumnWidth(i) / 256));
+      int characters = row.getSheet().getColumnWidth(i) / 256;
+      points = Math.max(points, points(entries.get(i), characters));
     }
     row.setHeightInPoints(points);
+  }
+
+  /** Makes the row as high as one text needs across so many characters. */
+  static void fit(Row row, Entry entry, int characters) {
+    row.setHeightInPoints(points(entry, characters));
   }
 
   private static float points(Entry entry, int characters) {
     return switch (entry.look()) {
       case TITLE -> TITLE_POINTS;
       case SECTION -> SECTION_POINTS;
-      case WRAPPED, HEADING, HEADING_RIGHT -> LINE_POINTS * lines(entry, characters);
-      default -> LINE_POINTS;
+      case WRAPPED -> points(lines(entry, characters * LETTERS_PER_CHARACTER));
+      case HEADING, HEADING_RIGHT -> points(lines(entry, characters * BOLD_LETTERS_PER_CHARACTER));
+      default -> points(1);
     };
   }
 
-  /** Lines of a text, and no more than a screen holds: rows may be 409 points high at most. */
-  static int lines(Entry entry, int characters) {
-    int length = entry instanceof Entry.Text text ? text.text().length() : 0;
-    return Math.min(25, 1 + (int) (length / (characters * LETTERS_PER_CHARACTER)));
+  private static float points(int lines) {
+    return LINE_POINTS * Math.min(MOST_LINES, lines) + MARGIN_POINTS;
+  }
+
+  /** Lines of a text that is broken between words. */
+  private static int lines(Entry entry, double letters) {
+    String text = entry instanceof Entry.Text shown ? shown.text() : "";
+    int lines = 1;
+    double used = 0;
+    for (String word : text.split(" ", -1)) {
+      if (used > 0 && used + 1 + word.length() > letters) {
+        lines++;
+        used = 0;
+      }
+      used += (used > 0 ? 1 : 0) + word.length();
+      lines += (int) Math.max(0, Math.ceil(used / letters) - 1);
+      used = used > letters ? used % letters : used;
+    }
+    return lines;
   }
 }

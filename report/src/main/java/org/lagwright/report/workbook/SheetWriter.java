@@ -83,7 +83,12 @@ final class SheetWriter {
     Entry entry = Entry.text(text, Look.WRAPPED);
     Row row = sheet.getRow(row(entry));
     sheet.addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), 0, columns - 1));
-    row.setHeightInPoints(RowHeight.LINE_POINTS * RowHeight.lines(entry, characters));
+    RowHeight.fit(row, entry, characters);
+  }
+
+  /** Joins cells of the row written last, for text wider than its column. */
+  void join(int firstColumn, int lastColumn) {
+    sheet.addMergedRegion(new CellRangeAddress(next - 1, next - 1, firstColumn, lastColumn));
   }
 
   /** Position of the row that is written next, from 0. */

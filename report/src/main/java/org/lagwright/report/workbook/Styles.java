@@ -22,12 +22,15 @@ final class Styles {
   private static final XSSFColor PAPER = colour(0xE8, 0xEE, 0xEE);
   private static final XSSFColor GREY = colour(0x5F, 0x66, 0x68);
 
-  /** A gap as wide as a bracket, so that figures do not touch the text of the next column. */
-  private static final String GAP = "_)";
+  /** A gap as wide as a letter, so that figures do not touch the text of the next column. */
+  private static final String GAP = "_W";
 
-  private static final String WHOLE = "#,##0" + GAP;
-  private static final String TWO_DECIMALS = "#,##0.00" + GAP;
-  private static final String THREE_DECIMALS = "#,##0.000" + GAP;
+  private static final String WHOLE = "#,##0";
+  private static final String TWO_DECIMALS = "#,##0.00";
+  private static final String THREE_DECIMALS = "#,##0.000";
+
+  /** As wide as a point and two decimals, so that whole numbers stand under those with decimals. */
+  private static final String ALIGNED_WHOLE = WHOLE + "_._0_0";
 
   private final XSSFWorkbook book;
   private final Map<Look, CellStyle> styles = new EnumMap<>(Look.class);
@@ -65,9 +68,11 @@ final class Styles {
 
   private void addNumbers() {
     number(Look.WHOLE, WHOLE);
-    number(Look.TWO_DECIMALS, TWO_DECIMALS);
-    number(Look.THREE_DECIMALS, THREE_DECIMALS);
-    number(Look.PLAIN, "General" + GAP);
+    number(Look.ALIGNED_WHOLE, ALIGNED_WHOLE);
+    number(Look.WHOLE_OR_DASH, orDash(WHOLE));
+    number(Look.TWO_DECIMALS, orDash(TWO_DECIMALS));
+    number(Look.THREE_DECIMALS, orDash(THREE_DECIMALS));
+    number(Look.PLAIN, "General");
     XSSFCellStyle single = number(Look.PLAIN_LEFT, "General");
     single.setAlignment(HorizontalAlignment.LEFT);
   }
@@ -76,13 +81,14 @@ final class Styles {
     total(add(Look.TOTAL_TEXT));
     total(right(add(Look.TOTAL_RIGHT)));
     total(number(Look.TOTAL_WHOLE, WHOLE));
-    total(number(Look.TOTAL_TWO_DECIMALS, TWO_DECIMALS));
-    total(number(Look.TOTAL_THREE_DECIMALS, THREE_DECIMALS));
+    total(number(Look.TOTAL_ALIGNED_WHOLE, ALIGNED_WHOLE));
+    total(number(Look.TOTAL_TWO_DECIMALS, orDash(TWO_DECIMALS)));
+    total(number(Look.TOTAL_THREE_DECIMALS, orDash(THREE_DECIMALS)));
   }
 
   private XSSFCellStyle add(Look look) {
     XSSFCellStyle style = book.createCellStyle();
-    style.setVerticalAlignment(VerticalAlignment.TOP);
+    style.setVerticalAlignment(VerticalAlignment.CENTER);
     styles.put(look, style);
     return style;
   }
@@ -91,8 +97,13 @@ final class Styles {
     XSSFCellStyle style = add(look);
     style.setFont(font(10, false, null));
     style.setAlignment(HorizontalAlignment.RIGHT);
-    style.setDataFormat(book.createDataFormat().getFormat(format));
+    style.setDataFormat(book.createDataFormat().getFormat(format + GAP));
     return style;
+  }
+
+  /** What is zero shows as a dash. */
+  private static String orDash(String format) {
+    return format + GAP + ";-" + format + ";\"\u2013\"";
   }
 
   /** Set in a little, to stand over the figures. */
@@ -109,7 +120,6 @@ final class Styles {
     style.setBorderBottom(BorderStyle.THIN);
     style.setBottomBorderColor(INK);
     style.setWrapText(true);
-    style.setVerticalAlignment(VerticalAlignment.BOTTOM);
   }
 
   private void total(XSSFCellStyle style) {

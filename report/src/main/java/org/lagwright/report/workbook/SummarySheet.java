@@ -13,6 +13,7 @@ import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.Account;
 import org.lagwright.report.FindingGroup;
 import org.lagwright.report.ServiceTotal;
+import org.lagwright.report.Words;
 import org.lagwright.takeoff.Question;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
@@ -24,7 +25,12 @@ final class SummarySheet {
 
   static final String NAME = "Summary";
 
-  private static final int WIDE = 6;
+  private static final int WIDE = 7;
+
+  /** Sizes and effects take two columns: they may be longer than figures. */
+  private static final int WORDS_FROM = 3;
+
+  private static final int WORDS_TO = 4;
 
   private final Takeoff takeoff;
   private final Table<TakeoffLine> lines;
@@ -46,15 +52,24 @@ final class SummarySheet {
   /** Writes the sheet; returns names for its key cells with their references. */
   Map<String, String> write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
-    writer.widths(38, 16, 16, 16, 22, 74);
+    writer.widths(44, 12, 13, 14, 13, 70, 28);
     writer.title("Insulation takeoff");
-    writer.row(Entry.text("Project"), Entry.text(takeoff.settings().project()));
+    head(writer);
     account(writer);
     services(writer);
     questions(writer);
     findingGroups(writer);
     models(writer);
     return names;
+  }
+
+  private void head(SheetWriter writer) {
+    writer.row(Entry.text("Project"), Entry.text(takeoff.settings().project()));
+    for (ModelFile model : takeoff.models()) {
+      String file =
+          model.name() + ", " + model.schema() + ", SHA-256 " + Words.shortSha(model) + " ...";
+      writer.row(Entry.text("Model"), Entry.text(file));
+    }
   }
 
   private void account(SheetWriter writer) {
@@ -82,7 +97,9 @@ final class SummarySheet {
             Entry.text("Check: read = on lines + left out + out of scope"),
             new Entry.LiveText(check, "OK", Look.TOTAL_RIGHT));
     name("Elements_read", read, 1);
+    name("Elements_on_lines", read + 1, 1);
     name("Elements_left_out", read + 2, 1);
+    name("Elements_out_of_scope", out, 1);
     name("Account_check", checked, 1);
   }
 
@@ -142,23 +159,26 @@ final class SummarySheet {
       writer.row(Entry.text("None."));
       return;
     }
-    writer.headings(2, 3, "What", "Size", "Elements", "Length m", "Code", "Question");
+    writer.headings(1, 2, "What", "Elements", "Length m", "Size", "", "Question", "Finding code");
     int first = writer.next();
-    questions.forEach(
-        q ->
-            writer.row(
-                Entry.text(q.what()),
-                Entry.text(q.size()),
-                Entry.number((double) q.pieces(), Look.WHOLE),
-                Entry.number(q.lengthM(), Look.TWO_DECIMALS),
-                Entry.text(q.code()),
-                Entry.text(q.question(), Look.WRAPPED)));
+    questions.forEach(question -> question(writer, question));
     int last = writer.next() - 1;
     writer.row(
         Entry.text("Total", Look.TOTAL_TEXT),
-        new Entry.Blank(Look.TOTAL_TEXT),
-        sum(2, first, last, total(questions, Question::pieces), Look.TOTAL_WHOLE),
-        sum(3, first, last, total(questions, Question::lengthM), Look.TOTAL_TWO_DECIMALS));
+        sum(1, first, last, total(questions, Question::pieces), Look.TOTAL_WHOLE),
+        sum(2, first, last, total(questions, Question::lengthM), Look.TOTAL_TWO_DECIMALS));
+  }
+
+  private static void question(SheetWriter writer, Question question) {
+    writer.row(
+        Entry.text(question.what()),
+        Entry.number((double) question.pieces(), Look.WHOLE),
+        Entry.number(question.lengthM() > 0 ? question.lengthM() : null, Look.TWO_DECIMALS),
+        Entry.text(question.size()),
+        new Entry.Blank(Look.TEXT),
+        Entry.text(question.question(), Look.WRAPPED),
+        Entry.text(question.code()));
+    writer.join(WORDS_FROM, WORDS_TO);
   }
 
   private static double total(List<Question> questions, ToDoubleFunction<Question> value) {
@@ -172,7 +192,7 @@ final class SummarySheet {
       writer.row(Entry.text("None."));
       return;
     }
-    writer.headings(3, 3, "Code", "Severity", "Effect", "Findings", "", "For example");
+    writer.headings(1, 1, "Code", "Findings", "Severity", "Effect", "", "For example", "");
     groups.forEach(group -> findingGroup(writer, group));
   }
 
@@ -185,20 +205,20 @@ final class SummarySheet {
             + ","
             + findings.range(FindingsSheet.EFFECT)
             + ","
-            + cell(writer.next(), 2)
+            + cell(writer.next(), WORDS_FROM)
             + ")";
     writer.row(
         Entry.text(group.code()),
-        Entry.text(group.severity().name()),
-        Entry.text(group.effect().name()),
         Entry.live(formula, group.count(), Look.WHOLE),
+        Entry.text(Words.severity(group.severity())),
+        Entry.text(Words.effect(group.effect())),
         new Entry.Blank(Look.TEXT),
         Entry.text(group.example(), Look.WRAPPED));
   }
 
   private void models(SheetWriter writer) {
     writer.section("Models read", WIDE);
-    writer.headings(WIDE, WIDE, "File", "Schema", "SHA-256", "", "", "");
+    writer.headings(WIDE, WIDE, "File", "Schema", "SHA-256", "", "", "", "");
     for (ModelFile model : takeoff.models()) {
       writer.row(Entry.text(model.name()), Entry.text(model.schema()), Entry.text(model.sha256()));
     }

@@ -16,6 +16,9 @@ import org.apache.poi.ss.util.CellReference;
  */
 record Table<T>(String sheetName, int headingRow, List<Column<T>> columns, List<T> rows) {
 
+  /** Rows that decide how wide columns are; the sheet may be far longer. */
+  private static final int ROWS_LOOKED_AT = 1000;
+
   Table {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
@@ -53,13 +56,14 @@ record Table<T>(String sheetName, int headingRow, List<Column<T>> columns, List<
   /** Writes headings, widths, filter, frozen and repeated rows. */
   void writeHeadings(Sheet sheet, Styles styles) {
     List<Entry> headings = new ArrayList<>();
+    List<T> first = rows.subList(0, Math.min(ROWS_LOOKED_AT, rows.size()));
     for (int i = 0; i < columns.size(); i++) {
       Column<T> column = columns.get(i);
       headings.add(new Entry.Text(column.heading(), column.headingLook()));
-      sheet.setColumnWidth(i, column.width() * 256);
+      sheet.setColumnWidth(i, column.width(first) * 256);
     }
     write(sheet.createRow(headingRow), headings, styles);
-    sheet.createFreezePane(0, headingRow + 1);
+    sheet.createFreezePane(1, headingRow + 1);
     sheet.setAutoFilter(new CellRangeAddress(headingRow, lastRow(), 0, columns.size() - 1));
     sheet.setRepeatingRows(new CellRangeAddress(headingRow, headingRow, -1, -1));
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));

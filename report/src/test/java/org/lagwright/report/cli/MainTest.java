@@ -3,10 +3,8 @@ package org.lagwright.report.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -14,6 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.report.Golden;
 import org.lagwright.report.SamplePipeline;
 import org.lagwright.report.SampleTakeoff;
 
@@ -41,7 +41,7 @@ class MainTest {
     assertThat(code).isZero();
     assertThat(pipeline.read).containsExactly("a.ifc", "b.ifc");
     assertThat(files(folder.resolve("new/folder"))).containsExactly("takeoff.json", "takeoff.xlsx");
-    assertThat(shown()).isEqualTo(golden("summary.txt"));
+    Golden.check(MainTest.class, "summary.txt", shown());
   }
 
   @Test
@@ -133,25 +133,33 @@ class MainTest {
   @Test
   void explainShowsEachStepOfAnElementWithTheLosers() throws IOException {
     assertThat(run("explain", SampleTakeoff.PIPE_ID, "a.ifc")).isZero();
-    assertThat(shown()).isEqualTo(golden("explain.txt"));
+    Golden.check(MainTest.class, "explain.txt", shown());
   }
 
   @Test
   void explainOfALineListsItsElements() throws IOException {
     assertThat(run("explain", "L001", "a.ifc")).isZero();
-    assertThat(shown()).isEqualTo(golden("explain-line.txt"));
+    Golden.check(MainTest.class, "explain-line.txt", shown());
   }
 
   @Test
   void packsAreListedWithTheirStatus() throws IOException {
     assertThat(run("packs")).isZero();
-    assertThat(shown()).isEqualTo(golden("packs.txt"));
+    Golden.check(MainTest.class, "packs.txt", shown());
   }
 
   @Test
   void versionIsThatOfTheBuild() {
     assertThat(run("--version")).isZero();
     assertThat(out.toString()).matches("lagwright \\d+\\.\\d+\\.\\d+\\R");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--help", "takeoff --help", "explain --help", "packs --help", "packs"})
+  void textFitsIntoAHundredColumnsAndKeepsNamesOfFilesWhole(String command) {
+    assertThat(run(command.split(" "))).isZero();
+    assertThat(out.toString().lines()).isNotEmpty().allMatch(line -> line.length() <= 100);
+    assertThat(out.toString()).doesNotContainPattern("takeoff\\.\\s");
   }
 
   @Test
@@ -174,12 +182,6 @@ class MainTest {
         .replace(System.lineSeparator(), "\n")
         .replace(folder.toString(), FOLDER)
         .replace('\\', '/');
-  }
-
-  private static String golden(String name) throws IOException {
-    try (InputStream in = MainTest.class.getResourceAsStream(name)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
   }
 
   private static Stream<String> files(Path folder) throws IOException {

@@ -2,14 +2,8 @@ package org.lagwright.report.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.networknt.schema.Error;
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.Schema;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
@@ -41,7 +35,7 @@ class TakeoffJsonTest {
   @ParameterizedTest
   @MethodSource("takeoffs")
   void whatIsWrittenFitsTheSchema(Takeoff takeoff) throws IOException {
-    assertThat(errors(json(takeoff))).isEmpty();
+    assertThat(TakeoffSchema.errors(json(takeoff))).isEmpty();
   }
 
   @ParameterizedTest
@@ -62,7 +56,7 @@ class TakeoffJsonTest {
     int slash = pointer.lastIndexOf('/');
     ObjectNode owner = (ObjectNode) document.at(pointer.substring(0, slash));
     owner.set(pointer.substring(slash + 1), MAPPER.readTree(value));
-    assertThat(errors(document.toString())).isNotEmpty();
+    assertThat(TakeoffSchema.errors(document.toString())).isNotEmpty();
   }
 
   @ParameterizedTest
@@ -79,12 +73,12 @@ class TakeoffJsonTest {
   void theSchemaRefusesADocumentWithout(String name) throws IOException {
     ObjectNode document = (ObjectNode) MAPPER.readTree(json(SampleTakeoff.takeoff()));
     document.remove(name);
-    assertThat(errors(document.toString())).hasSize(1);
+    assertThat(TakeoffSchema.errors(document.toString())).hasSize(1);
   }
 
   @Test
   void theSchemaKnowsExactlyTheWordsWeWrite() throws IOException {
-    JsonNode definitions = MAPPER.readTree(schemaText()).get("$defs");
+    JsonNode definitions = MAPPER.readTree(TakeoffSchema.text()).get("$defs");
     assertThat(words(definitions.at("/kind/enum")))
         .containsExactlyElementsOf(Arrays.stream(Kind.values()).map(Kind::label).toList());
     assertThat(words(definitions.at("/form/enum")))
@@ -100,7 +94,7 @@ class TakeoffJsonTest {
 
   @Test
   void eachPartOfTheSchemaIsDescribed() throws IOException {
-    JsonNode schema = MAPPER.readTree(schemaText());
+    JsonNode schema = MAPPER.readTree(TakeoffSchema.text());
     List<JsonNode> properties =
         properties(schema).filter(node -> !node.has("$ref") && !node.has("const")).toList();
     assertThat(properties).hasSizeGreaterThan(90).allMatch(node -> node.has("description"));
@@ -148,19 +142,6 @@ class TakeoffJsonTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     new TakeoffJson(takeoff, "9.9.9").write(out);
     return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private static List<Error> errors(String json) throws IOException {
-    Schema schema =
-        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(schemaText(), InputFormat.JSON);
-    return schema.validate(json, InputFormat.JSON);
-  }
-
-  private static String schemaText() throws IOException {
-    try (InputStream in = TakeoffJson.class.getResourceAsStream("takeoff.schema.json")) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
   }
 
   private static List<String> words(JsonNode array) {

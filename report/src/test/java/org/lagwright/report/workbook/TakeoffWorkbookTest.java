@@ -8,11 +8,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -21,6 +23,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.report.SampleTakeoff;
 import org.lagwright.takeoff.Takeoff;
 
@@ -129,12 +132,53 @@ class TakeoffWorkbookTest {
       assertThat(cell(pipe, "Size").getStringCellValue()).isEqualTo("DN50 / 60.3 mm");
       assertThat(cell(pipe, "Length m").getNumericCellValue()).isEqualTo(1.75);
       assertThat(cell(pipe, "Thickness mm").getNumericCellValue()).isEqualTo(25);
-      assertThat(cell(pipe, "Governing").getStringCellValue())
+      assertThat(cell(pipe, "Governing demand").getStringCellValue())
           .isEqualTo("condensation (dew-point)");
       assertThat(cell(pipe, "Finding codes").getStringCellValue()).isEqualTo("ALREADY_INSULATED");
       Row unknown = book.getSheet("Elements").getRow(6);
       assertThat(cell(unknown, "Finding codes").getStringCellValue())
           .isEqualTo("SERVICE_UNKNOWN SIZE_UNKNOWN");
+    }
+  }
+
+  @Test
+  void piecesAreWholeNumbersAndMetresHaveTwoDecimals() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      DataFormatter shown = new DataFormatter(Locale.ROOT);
+      List<String> quantities = new ArrayList<>();
+      for (int row = 6; row <= 9; row++) {
+        Row line = book.getSheet("Takeoff").getRow(row);
+        String unit = line.getCell(9).getStringCellValue();
+        quantities.add(shown.formatCellValue(line.getCell(10)).strip() + " " + unit);
+      }
+      assertThat(quantities).containsExactly("4.25 m", "1 pcs", "1 pcs", "2.00 m");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Takeoff", "Elements", "Findings"})
+  void columnsAreAsWideAsTheLongestWordOfTheirHeading(String name) throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      Sheet sheet = book.getSheet(name);
+      Row headings = sheet.getRow(name.equals("Takeoff") ? 5 : 0);
+      for (Cell heading : headings) {
+        int characters = sheet.getColumnWidth(heading.getColumnIndex()) / 256;
+        for (String word : heading.getStringCellValue().split(" ")) {
+          assertThat(word.length()).as(heading.getStringCellValue()).isLessThan(characters);
+        }
+      }
+      assertThat(headings.getHeightInPoints()).isGreaterThan(25);
+    }
+  }
+
+  @Test
+  void sheetsThatPeopleReadHoldNoLabelsOfMachines() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      assertThat(cells(book))
+          .filteredOn(cell -> cell.getCellType() == CellType.STRING)
+          .extracting(Cell::getStringCellValue)
+          .doesNotContain("pipe-segment", "pipe-fitting", "valve-body", "LEFT_OUT", "WARNING")
+          .contains("pipe", "pipe fitting", "valve body", "left out", "warning");
     }
   }
 
