@@ -17,16 +17,19 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.FindingCode;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.report.app.ModelPipeline;
 import org.lagwright.report.cli.Main;
 import org.lagwright.takeoff.TakeoffFinding;
-import org.lagwright.takeoff.settings.Settings;
-import org.lagwright.takeoff.settings.SettingsReader;
 
 /** What the README says is held against the program. */
 class ReadmeTest {
+
+  @TempDir Path folder;
 
   private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
   private static final Pattern FINDING_ROW =
@@ -51,26 +54,37 @@ class ReadmeTest {
 
   @Test
   void everySettingStandsInTheTable() throws IOException {
-    List<String> listed = rows("## Settings", "Location classes");
-    Path unknown = Files.createTempFile("settings", ".yaml");
-    Files.writeString(unknown, "nonsense: 1\n");
-    StringWriter err = new StringWriter();
-
-    run(new PrintWriter(err, true), "takeoff", "x.ifc", "--settings", unknown.toString());
-    Files.delete(unknown);
-
-    String known = err.toString().replaceAll("(?s).*Known here: \\[(.*?)\\].*", "$1").trim();
-    assertThat(listed).containsExactlyInAnyOrder(known.split(", "));
+    assertThat(rows("## Settings", "Location classes"))
+        .containsExactlyInAnyOrderElementsOf(known("nonsense: 1"));
   }
 
-  @Test
-  void everyLocationMaterialAndServiceOfTheDefaultsIsNamed() throws IOException {
-    Settings defaults = SettingsReader.defaults();
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "temperaturesC: {nonsense: 5} | Services:",
+        "materials: {cold: nonsense} | Materials:",
+        "places: [{contains: a, location: nonsense}] | Location classes:"
+      })
+  void everyNameThatSettingsMayUseIsListed(String wrong, String heading) throws IOException {
     String readme = readme();
+    String paragraph = readme.substring(readme.indexOf("\n" + heading)).split("\n\n", 2)[0];
+    List<String> listed =
+        Pattern.compile("`([a-z_-]+)`").matcher(paragraph).results().map(r -> r.group(1)).toList();
 
-    assertThat(defaults.air().keySet()).allSatisfy(c -> assertThat(readme).contains("`" + c + "`"));
-    assertThat(defaults.materials().values())
-        .allSatisfy(m -> assertThat(readme).contains("`" + m + "`"));
+    assertThat(listed).containsExactlyInAnyOrderElementsOf(known(wrong));
+  }
+
+  /** The names that the program offers instead of a wrong one. */
+  private List<String> known(String settings) throws IOException {
+    Path file = Files.writeString(folder.resolve("settings.yaml"), settings + "\n");
+    StringWriter err = new StringWriter();
+    new Main(new ModelPipeline(), new PrintWriter(new StringWriter()), new PrintWriter(err), false)
+        .run("takeoff", "x.ifc", "--settings", file.toString());
+    Matcher known = Pattern.compile("Known(?: here)?: \\[?([^.\\]]+)").matcher(err.toString());
+
+    assertThat(known.find()).as(err.toString()).isTrue();
+    return List.of(known.group(1).split(", "));
   }
 
   @Test
@@ -116,10 +130,6 @@ class ReadmeTest {
     assertThat(rows("## Commands", "Models are"))
         .extracting(row -> row.split(" ", 2)[0])
         .containsExactlyElementsOf(commands);
-  }
-
-  private static void run(PrintWriter err, String... args) {
-    new Main(new ModelPipeline(), new PrintWriter(new StringWriter()), err, false).run(args);
   }
 
   /** First cells in code font of the table rows between two texts. */
