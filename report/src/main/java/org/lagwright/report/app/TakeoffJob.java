@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.source.ModelException;
 import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.report.Words;
@@ -108,18 +109,26 @@ public final class TakeoffJob {
       model.otherProducts().forEach((ifcClass, count) -> seen.merge(ifcClass, count, Integer::sum));
       model.elements().forEach(e -> seen.merge(Words.kind(e.kind()), 1, Integer::sum));
     }
-    String found =
-        seen.isEmpty()
-            ? "it is empty"
-            : "it holds "
-                + seen.entrySet().stream()
-                    .map(e -> e.getValue() + " " + e.getKey())
-                    .collect(Collectors.joining(", "));
+    String held =
+        seen.entrySet().stream()
+            .map(e -> e.getValue() + " " + e.getKey())
+            .collect(Collectors.joining(", "));
+    String found = (seen.isEmpty() ? "it is empty" : "it holds " + held) + firstFault(models);
     throw new ModelException(
         files.stream().map(Path::toString).collect(Collectors.joining(", "))
             + ": there is no pipe, duct, fitting or valve in the model ("
             + found
             + "). Give the model of the mechanical services.");
+  }
+
+  /** A malformed line may be why nothing was found. */
+  private static String firstFault(List<MepModel> models) {
+    return models.stream()
+        .flatMap(m -> m.findings().stream())
+        .filter(f -> f.code() == ReadFinding.SYNTAX)
+        .findFirst()
+        .map(f -> "; line " + f.values().get(0) + ": " + f.values().get(1))
+        .orElse("");
   }
 
   private static boolean canBeLagged(MepElement element) {
