@@ -17,6 +17,7 @@ import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.TakeoffLine;
+import org.lagwright.takeoff.measure.Size;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.thickness.Demand;
@@ -60,14 +61,9 @@ public final class Words {
     return millimetres(widthM) + " x " + millimetres(heightM) + " mm";
   }
 
-  /** Nominal size and section, as far as known: {@code DN50 / 60.3 mm}; null if neither is. */
+  /** The size as lines show it: {@code DN50 / 60.3 mm}; null if nothing tells. */
   public static @Nullable String size(MepElement element) {
-    Measured<Section> section = element.section();
-    if (section == null) {
-      return element.nominalSize();
-    }
-    String measured = section(section.value());
-    return element.nominalSize() == null ? measured : element.nominalSize() + " / " + measured;
+    return Size.find(element).map(Size::words).orElse(element.nominalSize());
   }
 
   /** The sections of the ends of a fitting; null where none is known. */

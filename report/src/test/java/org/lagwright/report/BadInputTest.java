@@ -3,6 +3,7 @@ package org.lagwright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -48,7 +49,7 @@ class BadInputTest {
   }
 
   private static String text(String tiny) {
-    return new String(TinyModels.read(tiny), java.nio.charset.StandardCharsets.ISO_8859_1);
+    return new String(TinyModels.read(tiny), StandardCharsets.ISO_8859_1);
   }
 
   @ParameterizedTest
