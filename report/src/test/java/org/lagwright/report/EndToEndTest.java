@@ -24,6 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.report.json.TakeoffSchema;
 import org.lagwright.testmodels.demo.AlderQuay;
 import org.lagwright.testmodels.demo.DemoQuantity;
+import org.lagwright.testmodels.golden.Golden;
 import org.lagwright.testmodels.tiny.TinyModels;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;

@@ -3,6 +3,7 @@ package org.lagwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
@@ -244,7 +245,7 @@ public final class SampleTakeoff {
             0.0213,
             "dew-point",
             "heat flow through a cylinder, ISO 12241",
-            Map.of("dewPointC", "18.2", "mediumC", "6"));
+            new TreeMap<>(Map.of("dewPointC", "18.2", "mediumC", "6")));
     Demand energy =
         new Demand(Demand.Kind.ENERGY_RULE, 0.019, "sample-rule", "sample pack", Map.of());
     return new ThicknessDecision(

@@ -3,8 +3,6 @@ package org.lagwright.takeoff;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,6 +18,7 @@ import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.settings.SettingsReader;
+import org.lagwright.testmodels.golden.Golden;
 
 /**
  * The takeoff of a small plant of the Alder Quay ferry terminal as text. A difference to the golden
@@ -36,7 +35,7 @@ class TakeoffGoldenTest {
   void theEstimateOfASmallPlantStaysAsItIs() throws IOException {
     Takeoff takeoff = Takeoff.of(List.of(TestElement.model(plant())), settings());
 
-    assertThat(print(takeoff)).isEqualTo(golden());
+    Golden.check(TakeoffGoldenTest.class, "alder-quay.txt", print(takeoff));
   }
 
   @Test
@@ -189,12 +188,5 @@ class TakeoffGoldenTest {
   private static String print(Finding finding) {
     long step = Objects.requireNonNull(finding.element()).step();
     return "#" + step + "  " + finding.effect() + "  " + finding.message() + "\n";
-  }
-
-  private static String golden() throws IOException {
-    try (InputStream in = TakeoffGoldenTest.class.getResourceAsStream("alder-quay.txt")) {
-      byte[] bytes = Objects.requireNonNull(in, "alder-quay.txt").readAllBytes();
-      return new String(bytes, StandardCharsets.UTF_8);
-    }
   }
 }

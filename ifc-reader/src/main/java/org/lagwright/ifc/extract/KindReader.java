@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
@@ -34,6 +35,9 @@ final class KindReader {
     }
   }
 
+  /** Families that IFC2X3 uses for everything and later exporters for what they cannot name. */
+  private static final Set<String> GENERAL = Set.of("IFCFLOWSEGMENT", "IFCFLOWFITTING");
+
   private KindReader() {}
 
   /**
@@ -53,10 +57,15 @@ final class KindReader {
     if (byClass != null) {
       return refine(byClass, element, type, names);
     }
-    if (element.is("IfcFlowSegment") || element.is("IfcFlowFitting")) {
-      return general(element, type, names);
-    }
-    return new Reading(Kind.OTHER, Form.UNKNOWN);
+    boolean general = GENERAL.contains(element.keyword()) && (type == null || isGeneral(type));
+    return general ? general(element, type, names) : new Reading(Kind.OTHER, Form.UNKNOWN);
+  }
+
+  /** A type that names a family only; a junction box or a cable carrier is no pipe. */
+  private static boolean isGeneral(IfcRecord type) {
+    return type.keyword().startsWith("IFCFLOW")
+        || type.keyword().startsWith("IFCDISTRIBUTION")
+        || !type.is("IfcDistributionElementType");
   }
 
   private static Kind covering(IfcRecord element, @Nullable IfcRecord type) {
@@ -75,9 +84,6 @@ final class KindReader {
       // a leaf class of the occurrence says more than a type of another family
       if (ofType != null && !isLeaf(element)) {
         return ofType;
-      }
-      if (ofType == null && keyword.contains("CABLE")) {
-        return new Reading(Kind.OTHER, Form.UNKNOWN);
       }
     }
     return BY_CLASS.get(element.keyword());
@@ -99,10 +105,13 @@ final class KindReader {
     if (kind.isSegment()) {
       return segment(byClass, predefined, names.ofType());
     }
+    Optional<Form> worded = formInWords(names.all());
+    if (kind == Kind.VALVE && worded.isPresent() && worded.get() == Form.STRAINER) {
+      return new Reading(Kind.INLINE, Form.STRAINER);
+    }
     if (!kind.isFitting()) {
       return byClass;
     }
-    Optional<Form> worded = formInWords(names.all());
     Form form = worded.orElse(formOf(predefined));
     return new Reading(kindOfFitting(kind, form), form);
   }

@@ -1,5 +1,6 @@
 package org.lagwright.ifc.model;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,7 +27,7 @@ public record MepModel(
     elements = List.copyOf(elements);
     systems = List.copyOf(systems);
     findings = List.copyOf(findings);
-    otherProducts = Map.copyOf(new TreeMap<>(otherProducts));
+    otherProducts = Collections.unmodifiableMap(new TreeMap<>(otherProducts));
   }
 
   /** Elements by key. */

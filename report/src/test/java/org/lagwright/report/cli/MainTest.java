@@ -13,9 +13,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.lagwright.report.Golden;
 import org.lagwright.report.SamplePipeline;
 import org.lagwright.report.SampleTakeoff;
+import org.lagwright.testmodels.golden.Golden;
 
 class MainTest {
 

@@ -102,8 +102,15 @@ public final class ServiceClassifier {
     return given == null ? services.temperatureRow(service).condensationC() : given;
   }
 
+  /**
+   * A fluid with a temperature for the dew point alone is exempt, whatever temperature is given.
+   */
   private @Nullable Double energyC(Service service) {
+    Service row = services.temperatureRow(service);
+    if (row.energyC() == null && row.condensationC() != null) {
+      return null;
+    }
     Double given = services.findGiven(temperaturesC, service);
-    return given == null ? services.temperatureRow(service).energyC() : given;
+    return given == null ? row.energyC() : given;
   }
 }

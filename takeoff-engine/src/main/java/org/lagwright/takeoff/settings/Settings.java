@@ -1,7 +1,9 @@
 package org.lagwright.takeoff.settings;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,15 +39,20 @@ public record Settings(
   static final double LOWEST_EMISSIVITY = 0.01;
 
   public Settings {
-    air = Map.copyOf(air);
+    air = sorted(air);
     places = List.copyOf(places);
-    materials = Map.copyOf(materials);
+    materials = sorted(materials);
     services = List.copyOf(services);
-    temperaturesC = Map.copyOf(temperaturesC);
-    scope = Map.copyOf(scope);
-    thicknessesM = Map.copyOf(thicknessesM);
+    temperaturesC = sorted(temperaturesC);
+    scope = sorted(scope);
+    thicknessesM = sorted(thicknessesM);
     requireBetween("condensationMarginK", condensationMarginK, 0, LARGEST_MARGIN_K);
     requireBetween("surfaceEmissivity", surfaceEmissivity, LOWEST_EMISSIVITY, 1);
+  }
+
+  /** An order of its own, so that outputs do not change from run to run. */
+  private static <T> Map<String, T> sorted(Map<String, T> map) {
+    return Collections.unmodifiableMap(new TreeMap<>(map));
   }
 
   /**

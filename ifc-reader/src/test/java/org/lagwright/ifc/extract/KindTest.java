@@ -1,0 +1,69 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.step.StepBytes;
+import org.lagwright.ifc.step.StepLimits;
+
+/** What an element is, from class, type and words alone. */
+class KindTest {
+
+  @ParameterizedTest
+  @CsvSource({
+    "IFCPIPESEGMENT,IFCPIPESEGMENTTYPE,Standard,PIPE_SEGMENT,STRAIGHT",
+    "IFCFLOWSEGMENT,IFCDUCTSEGMENTTYPE,Standard,DUCT_SEGMENT,STRAIGHT",
+    "IFCFLOWSEGMENT,IFCCABLESEGMENTTYPE,Standard,OTHER,UNKNOWN",
+    "IFCFLOWSEGMENT,IFCCABLECARRIERSEGMENTTYPE,Standard,OTHER,UNKNOWN",
+    "IFCFLOWFITTING,IFCCABLECARRIERFITTINGTYPE,Elbow,OTHER,UNKNOWN",
+    "IFCFLOWFITTING,IFCJUNCTIONBOXTYPE,Box,OTHER,UNKNOWN",
+    "IFCFLOWFITTING,IFCPIPEFITTINGTYPE,Elbow - Generic,PIPE_FITTING,BEND",
+    "IFCFLOWFITTING,IFCPIPEFITTINGTYPE,Reduzierstück 80/50,PIPE_FITTING,REDUCER",
+    "IFCFLOWFITTING,IFCDUCTFITTINGTYPE,Kanalbogen 90,DUCT_FITTING,BEND",
+    "IFCFLOWFITTING,IFCDUCTFITTINGTYPE,Rohrbogen,DUCT_FITTING,BEND",
+    "IFCFLOWCONTROLLER,IFCVALVETYPE,Ball valve,VALVE,VALVE_BODY",
+    "IFCFLOWCONTROLLER,IFCVALVETYPE,Schmutzfänger,INLINE,STRAINER",
+    "IFCFLOWCONTROLLER,IFCDAMPERTYPE,Fire damper,INLINE,DAMPER",
+    "IFCFLOWMOVINGDEVICE,IFCPUMPTYPE,Pump,INLINE,PUMP",
+    "IFCFLOWMOVINGDEVICE,IFCFANTYPE,Fan,EQUIPMENT,APPARATUS",
+    "IFCFLOWTERMINAL,IFCAIRTERMINALTYPE,Diffuser,TERMINAL,APPARATUS",
+    "IFCENERGYCONVERSIONDEVICE,IFCBOILERTYPE,Boiler,EQUIPMENT,APPARATUS",
+    "IFCFLOWSEGMENT,IFCDISTRIBUTIONELEMENTTYPE,Heizkreisverteiler,EQUIPMENT,APPARATUS",
+    "IFCPIPEFITTING,IFCPIPEFITTINGTYPE,Vorschweissflansch,PIPE_FITTING,FLANGE",
+    "IFCPIPEFITTING,IFCPIPEFITTINGTYPE,Ventilgehäuse,VALVE,VALVE_BODY",
+    "IFCJUNCTIONBOX,IFCJUNCTIONBOXTYPE,Box,OTHER,UNKNOWN",
+    "IFCCABLECARRIERFITTING,IFCCABLECARRIERFITTINGTYPE,Bend,OTHER,UNKNOWN",
+    "IFCDISTRIBUTIONCHAMBERELEMENT,IFCDISTRIBUTIONCHAMBERELEMENTTYPE,Manhole,OTHER,UNKNOWN",
+    "IFCBUILDINGELEMENTPROXY,IFCBUILDINGELEMENTPROXYTYPE,Pipe,OTHER,UNKNOWN"
+  })
+  void classAndTypeTellTheKind(
+      String keyword, String typeKeyword, String typeName, Kind kind, Form form) {
+    MepElement element = read(keyword, typeKeyword, typeName);
+
+    assertThat(element.kind()).isEqualTo(kind);
+    assertThat(element.form()).isEqualTo(form);
+  }
+
+  private static MepElement read(String keyword, String typeKeyword, String typeName) {
+    String text =
+        """
+        ISO-10303-21;HEADER;FILE_SCHEMA(('IFC4'));ENDSEC;DATA;
+        #1=%s('1',$,'',$,$,$,$,$);
+        #2=%s('2',$,'%s',$,$,$,$,$,$,.NOTDEFINED.);
+        #3=IFCRELDEFINESBYTYPE('3',$,$,$,(#1),#2);
+        ENDSEC;END-ISO-10303-21;
+        """
+            .formatted(keyword, typeKeyword, typeName);
+    IfcFile file =
+        IfcFile.open(
+            StepBytes.of(text.getBytes(StandardCharsets.UTF_8)), StepLimits.DEFAULT, bytes -> {});
+    return ModelExtractor.extract(file, new ModelFile(0, "kind.ifc", "", "IFC4")).elements().get(0);
+  }
+}
