@@ -125,7 +125,7 @@ final class InsulationJudge {
           material.name());
     }
     Quantities quantities = QuantityMeasurer.measure(in.element(), section, thickness.totalM());
-    in.steps().add(ThicknessSteps.ofLayers(thickness, material.id()));
+    in.steps().add(ThicknessSteps.ofLayers(thickness, material));
     in.steps().addAll(ThicknessSteps.ofQuantities(quantities, centreLine(in.element())));
     LineKey key = lineKey(in, thickness, material);
     return in.judgement(in.scope(), thickness, quantities, key, null, in.findings());

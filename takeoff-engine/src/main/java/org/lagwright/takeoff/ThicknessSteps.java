@@ -3,6 +3,7 @@ package org.lagwright.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.thickness.Demand;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 
@@ -26,13 +27,12 @@ final class ThicknessSteps {
     return steps;
   }
 
-  static Trace.Step ofLayers(ThicknessDecision decision, String materialId) {
-    Demand governing = decision.governing();
+  static Trace.Step ofLayers(ThicknessDecision decision, MaterialFamily material) {
     return new Trace.Decided(
         "build-up",
-        materialId + ", " + decision.layersInWords(),
+        material.name() + ", " + decision.layersInWords(),
         "materials",
-        governing == null ? "stock" : governing.rule(),
+        material.id(),
         "next stock build-up of at least " + Show.millimetres(decision.requiredM()));
   }
 
