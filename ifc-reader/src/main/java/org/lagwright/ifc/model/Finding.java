@@ -36,6 +36,7 @@ public record Finding(
     for (int i = 0; i < values.size(); i++) {
       text = text.replace("{" + i + "}", values.get(i));
     }
-    return text;
+    // a raw number may end in a point, and the sentence has one of its own
+    return text.replace(".. ", ". ");
   }
 }
