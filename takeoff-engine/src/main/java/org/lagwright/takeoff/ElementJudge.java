@@ -90,6 +90,7 @@ final class ElementJudge {
     String serviceId = classification == null ? null : classification.serviceId();
     Service service = serviceId == null ? null : services.findService(serviceId).orElse(null);
     String given = serviceId == null ? null : givenScope(serviceId, service);
+    Service rival = findRival(classification);
     String packScope = service == null ? Classification.UNKNOWN : service.scope();
     return new ScopeFacts(
         element.kind(),
@@ -98,9 +99,21 @@ final class ElementJudge {
         classification == null ? "no service" : classification.name(),
         given == null ? packScope : given,
         given,
+        rival == null ? null : rival.name(),
+        rival == null ? null : scope(rival),
         service == null ? "nothing tells" : service.reason(),
         location,
         hosts.getOrDefault(element.key(), "an element that is not in the files"));
+  }
+
+  private @Nullable Service findRival(@Nullable Classification classification) {
+    String rivalId = classification == null ? null : classification.contradiction();
+    return rivalId == null ? null : services.service(rivalId);
+  }
+
+  private String scope(Service service) {
+    String given = givenScope(service.id(), service);
+    return given == null ? service.scope() : given;
   }
 
   /** The class, with the type where there is one: a ditch may be an IfcPipeSegment. */

@@ -1,7 +1,9 @@
 package org.lagwright.takeoff;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -35,6 +37,9 @@ final class InsulationJudge {
   private final ServicePack services;
   private final Settings settings;
   private final ThicknessChooser chooser;
+
+  /** By identity: equal conditions share one decision, and so its words. */
+  private final Map<ThicknessDecision, List<Trace.Step>> demandSteps = new IdentityHashMap<>();
 
   InsulationJudge(ServicePack services, Settings settings, ThicknessChooser chooser) {
     this.services = services;
@@ -104,7 +109,7 @@ final class InsulationJudge {
     }
     Conditions conditions = conditions(element, classification, section, location, material);
     ThicknessDecision thickness = chooser.decide(conditions);
-    steps.addAll(ThicknessSteps.ofDemands(thickness));
+    steps.addAll(demandSteps.computeIfAbsent(thickness, ThicknessSteps::ofDemands));
     return byThickness(in, conditions, thickness, material, section);
   }
 

@@ -75,7 +75,7 @@ final class QuestionBook {
     String service = judgement.service() == null ? "it" : judgement.service().name();
     return switch (code) {
       case SERVICE_UNKNOWN -> serviceQuestion(judgement);
-      case SCOPE_UNDECIDED -> "Is " + service + " insulated?";
+      case SCOPE_UNDECIDED -> scopeQuestion(judgement, service);
       case EQUIPMENT_BY_DRAWING ->
           "Apparatus on " + service + ": is it insulated on site, and how thick?";
       case SIZE_UNKNOWN -> "What size is it?";
@@ -86,6 +86,13 @@ final class QuestionBook {
       case SERVICE_CONTRADICTION, ALREADY_INSULATED ->
           throw new IllegalArgumentException(code + " leaves nothing out");
     };
+  }
+
+  private static String scopeQuestion(Judgement judgement, String service) {
+    String rivalId = judgement.service() == null ? null : judgement.service().contradiction();
+    return rivalId == null
+        ? "Is " + service + " insulated?"
+        : "Is this " + service + " or " + rivalId.replace('-', ' ') + "?";
   }
 
   /** Names the systems, else the direction if that is all that was told. */

@@ -1,6 +1,7 @@
 package org.lagwright.takeoff;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Figures with their unit, as traces and findings show them. */
 final class Show {
@@ -8,30 +9,33 @@ final class Show {
   private Show() {}
 
   static String metres(double lengthM) {
-    return String.format(Locale.ROOT, "%.3f m", lengthM);
+    return fixed(lengthM, 3) + " m";
   }
 
   static String millimetres(double lengthM) {
-    return Double.isFinite(lengthM)
-        ? String.format(Locale.ROOT, "%.1f mm", lengthM * 1000)
-        : "more than any thickness";
+    return Double.isFinite(lengthM) ? fixed(lengthM * 1000, 1) + " mm" : "more than any thickness";
   }
 
   static String squareMetres(double areaM2) {
-    return String.format(Locale.ROOT, "%.3f m2", areaM2);
+    return fixed(areaM2, 3) + " m2";
   }
 
   static String cubicMetres(double volumeM3) {
-    return String.format(Locale.ROOT, "%.5f m3", volumeM3);
+    return fixed(volumeM3, 5) + " m3";
   }
 
   static String degrees(double angleDeg) {
-    return String.format(Locale.ROOT, "%.1f deg", angleDeg);
+    return fixed(angleDeg, 1) + " deg";
   }
 
   /** A temperature without needless decimals: {@code 6 degC}, {@code 120.4 degC}. */
   static String celsius(double temperatureC) {
-    String text = String.format(Locale.ROOT, "%.1f", temperatureC);
+    String text = fixed(temperatureC, 1);
     return (text.endsWith(".0") ? text.substring(0, text.length() - 2) : text) + " degC";
+  }
+
+  /** Rounded half up; several times faster than a format string, which traces need. */
+  private static String fixed(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 }

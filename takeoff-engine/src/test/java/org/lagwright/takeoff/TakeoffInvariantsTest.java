@@ -19,6 +19,10 @@ import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.scope.Scope;
 import org.lagwright.takeoff.settings.SettingsReader;
 
@@ -149,6 +153,46 @@ class TakeoffInvariantsTest {
     }
   }
 
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {41, 42, 43})
+  void theSameModelTwiceCountsTwiceThoughItsGlobalIdsRepeat(long seed) {
+    List<MepElement> elements = soup(seed, 150);
+    List<MepElement> again = elements.stream().map(TakeoffInvariantsTest::inSecondModel).toList();
+    ModelFile file = new ModelFile(1, "again.ifc", "1".repeat(64), "IFC4");
+    MepModel second = new MepModel(file, again, List.of(), List.of(), Map.of());
+
+    Takeoff once = takeoff(elements);
+    List<MepModel> both = List.of(TestElement.model(elements), second);
+    Takeoff twice = Takeoff.of(both, SettingsReader.defaults());
+
+    assertThat(twice.totals().read()).isEqualTo(2 * once.totals().read());
+    assertThat(twice.totals().onLines()).isEqualTo(2 * once.totals().onLines());
+    assertThat(twice.totals().leftOut()).isEqualTo(2 * once.totals().leftOut());
+    assertThat(twice.lines()).hasSameSizeAs(once.lines());
+    for (int i = 0; i < once.lines().size(); i++) {
+      double expected = 2 * once.lines().get(i).quantity();
+      assertThat(twice.lines().get(i).quantity()).isCloseTo(expected, within(SAME));
+    }
+    assertThat(twice.questions()).hasSameSizeAs(once.questions());
+    assertThat(Takeoff.of(both, SettingsReader.defaults())).isEqualTo(twice);
+  }
+
+  private static MepElement inSecondModel(MepElement e) {
+    List<Port> ports = new ArrayList<>();
+    for (Port port : e.ports()) {
+      long other = Objects.requireNonNull(port.connectedTo()).step();
+      ports.add(new Port(port.step(), null, null, null, null, new ElementKey(1, other)));
+    }
+    return MepElement.builder(new ElementKey(1, e.key().step()), e.globalId(), e.ifcClass())
+        .is(e.kind(), e.form())
+        .section(e.section())
+        .lengthM(e.lengthM())
+        .systems(e.systems())
+        .place(e.place())
+        .ports(ports)
+        .build();
+  }
+
   private static Takeoff takeoff(List<MepElement> elements) {
     return Takeoff.of(List.of(TestElement.model(elements)), SettingsReader.defaults());
   }
@@ -160,8 +204,10 @@ class TakeoffInvariantsTest {
     for (int i = 1; i <= count; i++) {
       Kind kind = any(random, Kind.values());
       TestElement element = TestElement.of(i, kind, any(random, Form.values()));
-      if (random.nextInt(5) > 0) {
+      if (random.nextInt(6) > 1) {
         element.round(any(random, DIAMETERS_MM));
+      } else if (random.nextBoolean()) {
+        element.section(new Section.Rectangular(0.4, 0.2));
       }
       if (random.nextInt(5) > 0) {
         element.length(0.05 + 6 * random.nextDouble());

@@ -163,6 +163,21 @@ class TakeoffTest {
   }
 
   @Test
+  void bareServiceThatAnInsulatedOneContradictsIsAskedNotDropped() {
+    TestElement pipe = TestElement.pipe(1, 60.3, 3).inSystem("Waste water").named("CHWS pipe");
+
+    Takeoff takeoff = takeoff(pipe);
+
+    assertLeftOut(takeoff, TakeoffFinding.SCOPE_UNDECIDED);
+    assertThat(takeoff.elements().get(0).scope().reason())
+        .isEqualTo(
+            "waste water stays bare, but other votes say chilled water flow, which is insulated");
+    assertThat(takeoff.questions())
+        .extracting(Question::question)
+        .containsExactly("Is this waste water or chilled water flow?");
+  }
+
+  @Test
   void extractAirIsOutAndReturnAirIsInOnlyInColdRooms() {
     TestElement extract = TestElement.duct(1, 300, 200, 3).inSystem("Extract air");
     TestElement warm = TestElement.duct(2, 300, 200, 3).inSystem("Return air");

@@ -97,6 +97,12 @@ public final class TestElement {
     return this;
   }
 
+  /** One text as name, object type and type name, as some exporters write it. */
+  public TestElement namedThroughout(String text) {
+    builder.named(text + ":4711", text, text, null);
+    return this;
+  }
+
   public TestElement inSystem(String name) {
     return inSystem(name, null);
   }

@@ -2,23 +2,26 @@ package org.lagwright.takeoff.pack;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.databind.DatabindException;
 import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.exc.MismatchedInputException;
 import tools.jackson.databind.exc.UnrecognizedPropertyException;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
@@ -51,8 +54,8 @@ public final class PackReader {
     if (in == null) {
       throw new IllegalStateException("resource missing from the build: " + name);
     }
-    try (Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
-      return read(reader, name, type);
+    try (in) {
+      return parse(decoded(in.readAllBytes(), name), name, type);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -64,31 +67,58 @@ public final class PackReader {
    * @throws PackException if the file is missing, unreadable or does not fit the type
    */
   public static <T> T readFile(Path file, Class<T> type) {
-    try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-      return read(reader, file.toString(), type);
+    String name = file.toString();
+    try {
+      return parse(decoded(Files.readAllBytes(file), name), name, type);
     } catch (NoSuchFileException e) {
-      throw new PackException(file + ": no such file. Check the path.", e);
+      throw new PackException(name + ": no such file. Check the path.", e);
     } catch (IOException e) {
       throw new PackException(
-          file + ": cannot be read (" + e.getMessage() + "). Check that it is UTF-8 text.", e);
+          name + ": cannot be read (" + e.getMessage() + "). Check that it is a readable file.", e);
     }
   }
 
-  private static <T> T read(Reader reader, String name, Class<T> type) throws IOException {
-    StringWriter text = new StringWriter();
-    reader.transferTo(text);
+  private static String decoded(byte[] bytes, String name) {
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CharBuffer out = CharBuffer.allocate(bytes.length);
+    if (StandardCharsets.UTF_8.newDecoder().decode(in, out, true).isError()) {
+      long line = out.flip().chars().filter(c -> c == '\n').count() + 1;
+      throw new PackException(name + ":" + line + ": this is no UTF-8 text. Save it as UTF-8.");
+    }
+    return out.flip().toString();
+  }
+
+  private static <T> T parse(String text, String name, Class<T> type) {
     try {
-      T value = STRICT.readValue(text.toString(), type);
+      T value = STRICT.readValue(text, type);
       if (value == null) {
-        throw new PackException(name + ":1:1: the file is empty. Write at least one key.");
+        throw empty(name);
       }
       return value;
     } catch (JacksonException e) {
-      throw new PackException(place(name, locate(e, text.toString())) + describe(e), e);
+      if (isEmpty(text)) {
+        throw empty(name);
+      }
+      throw new PackException(place(name, e, text) + describe(e), e);
     }
   }
 
-  private static String place(String name, @Nullable TokenStreamLocation at) {
+  private static PackException empty(String name) {
+    return new PackException(name + ":1:1: the file is empty. Write at least one key.");
+  }
+
+  /** Nothing but comments and blank lines. */
+  private static boolean isEmpty(String text) {
+    return text.lines().allMatch(line -> line.isBlank() || line.stripLeading().startsWith("#"));
+  }
+
+  private static String place(String name, JacksonException e, String text) {
+    if (e.getCause() instanceof MarkedYamlEngineException marked
+        && marked.getProblemMark().isPresent()) {
+      Mark mark = marked.getProblemMark().get();
+      return name + ":" + (mark.getLine() + 1) + ":" + (mark.getColumn() + 1) + ": ";
+    }
+    TokenStreamLocation at = locate(e, text);
     return at == null ? name + ": " : name + ":" + at.getLineNr() + ":" + at.getColumnNr() + ": ";
   }
 
@@ -127,7 +157,28 @@ public final class PackReader {
     if (reason != null) {
       return reason + " Correct the value or the spelling of its key.";
     }
-    return firstLine(e.getOriginalMessage()) + ". Correct this value.";
+    if (e.getOriginalMessage().startsWith("Trailing token")) {
+      return "a second document begins here. Keep one.";
+    }
+    if (e instanceof MismatchedInputException mismatched) {
+      return expected(mismatched.getTargetType()) + " is expected here. Correct this value.";
+    }
+    if (e.getCause() instanceof MarkedYamlEngineException marked) {
+      return marked.getProblem() + ". Correct this line.";
+    }
+    return e.getOriginalMessage().lines().findFirst().orElse("not readable")
+        + ". Correct this line.";
+  }
+
+  private static String expected(@Nullable Class<?> type) {
+    if (type == null) {
+      return "another kind of value";
+    } else if (Number.class.isAssignableFrom(type) || type.isPrimitive()) {
+      return "a number";
+    } else if (type == String.class) {
+      return "a text";
+    }
+    return Collection.class.isAssignableFrom(type) ? "a list" : "a key with a value";
   }
 
   /** What the constructor of a record said when it refused a value, null if none did. */
@@ -138,9 +189,5 @@ public final class PackReader {
       }
     }
     return null;
-  }
-
-  private static String firstLine(String message) {
-    return message.lines().findFirst().orElse(message);
   }
 }

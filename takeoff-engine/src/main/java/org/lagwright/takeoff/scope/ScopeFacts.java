@@ -11,6 +11,8 @@ import org.lagwright.ifc.model.Kind;
  * @param serviceName service in words
  * @param serviceScope in, out, ask or unknown, after the settings
  * @param settingsScope what the settings say for the service, null if nothing
+ * @param rivalName the service that contradicts, in words; null where none
+ * @param rivalScope its scope after the settings; null where none
  * @param because the service's own reason
  * @param location location class
  * @param host what a covering covers, in words
@@ -22,6 +24,8 @@ public record ScopeFacts(
     String serviceName,
     @Nullable String serviceScope,
     @Nullable String settingsScope,
+    @Nullable String rivalName,
+    @Nullable String rivalScope,
     String because,
     String location,
     String host) {}

@@ -35,7 +35,7 @@ public record ScopePack(String id, String version, String source, String status,
    * One rule.
    *
    * @param then in, out or ask
-   * @param reason template with {class}, {service}, {because}, {host}
+   * @param reason template with {class}, {service}, {rival}, {because}, {host}
    * @param finding code of the finding that asked elements carry; null for in and out
    */
   public record Rule(
@@ -63,6 +63,7 @@ public record ScopePack(String id, String version, String source, String status,
    * @param services service ids
    * @param serviceScopes in, out, ask or unknown
    * @param settingsScopes in or out, as the settings say for the service
+   * @param rivalScopes in, out or ask, of the service that contradicts
    * @param locations location classes
    */
   public record When(
@@ -70,6 +71,7 @@ public record ScopePack(String id, String version, String source, String status,
       @Nullable List<String> services,
       @Nullable List<String> serviceScopes,
       @Nullable List<String> settingsScopes,
+      @Nullable List<String> rivalScopes,
       @Nullable List<String> locations) {
 
     public When {
@@ -84,6 +86,7 @@ public record ScopePack(String id, String version, String source, String status,
           && services == null
           && serviceScopes == null
           && settingsScopes == null
+          && rivalScopes == null
           && locations == null;
     }
 
@@ -92,6 +95,7 @@ public record ScopePack(String id, String version, String source, String status,
           && holds(services, facts.serviceId())
           && holds(serviceScopes, facts.serviceScope())
           && holds(settingsScopes, facts.settingsScope())
+          && holds(rivalScopes, facts.rivalScope())
           && holds(locations, facts.location());
     }
 

@@ -20,6 +20,7 @@ public final class ScopeRules {
         rule.reason()
             .replace("{class}", facts.ifcClass())
             .replace("{service}", facts.serviceName())
+            .replace("{rival}", String.valueOf(facts.rivalName()))
             .replace("{because}", facts.because())
             .replace("{host}", facts.host());
     return new ScopeDecision(rule.scope(), reason, rule.id());

@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Counts the hints of one element. Hints from the same place count once per family, so that an
- * element in five systems of one name does not shout. Words of a broader family (heating) support a
- * narrower one (floor heating) and never contradict it.
+ * element in five systems of one name, or of one name in three attributes, does not shout. Words of
+ * a broader family (heating) support a narrower one (floor heating) and never contradict it.
  */
 final class Ballot {
 
@@ -72,7 +72,7 @@ final class Ballot {
     for (Hint hint : hints) {
       String family = hint.familyMeant(directionTold);
       if (family != null) {
-        perPlace.merge(List.of(family, hint.from()), hint.weight(), Math::max);
+        perPlace.merge(List.of(family, hint.place()), hint.weight(), Math::max);
       }
     }
     Map<String, Double> own = new HashMap<>();
@@ -108,7 +108,7 @@ final class Ballot {
       if (hint.direction() != null
           && possible.contains(hint.direction())
           && (meant == null || services.related(meant, family))) {
-        perPlace.merge(List.of(hint.direction(), hint.from()), hint.weight(), Math::max);
+        perPlace.merge(List.of(hint.direction(), hint.place()), hint.weight(), Math::max);
       }
     }
     return clearWinner(perPlace);

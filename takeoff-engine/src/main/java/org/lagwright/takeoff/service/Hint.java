@@ -29,6 +29,17 @@ record Hint(
     return new Hint(family, direction, null, null, from, text, weight);
   }
 
+  /**
+   * Where it stands, as far as that counts: exporters write one text into the name, the type name
+   * and the object type, which must not outweigh the system by saying it three times.
+   */
+  String place() {
+    return switch (from) {
+      case VotePack.FROM_TYPE_NAME, VotePack.FROM_OBJECT_TYPE -> VotePack.FROM_NAME;
+      default -> from;
+    };
+  }
+
   /** The family meant, given whether flow or return is told somewhere. */
   @Nullable String familyMeant(boolean directionTold) {
     return directionTold && withDirection != null ? withDirection : family;

@@ -34,7 +34,7 @@ final class HintCollector {
     this.words = words;
     this.services = services;
     this.votes = votes;
-    this.mediumProperties = votes.lowerCaseMediumProperties();
+    this.mediumProperties = votes.mediumPropertyNames();
     this.mappings = mappings;
     this.portsTowards = portsTowards;
   }
@@ -71,8 +71,7 @@ final class HintCollector {
 
   private void addMedium(List<Hint> hints, MepElement element, Carrier carrier) {
     for (Property property : element.properties()) {
-      if (!property.quantity()
-          && mediumProperties.contains(property.name().toLowerCase(Locale.ROOT))) {
+      if (!property.quantity() && mediumProperties.contains(property.name())) {
         String from = "property " + property.name();
         addText(hints, property.text(), from, votes.weight(VotePack.FROM_MEDIUM), carrier);
       }

@@ -21,7 +21,7 @@ final class PhraseBook<T> {
   private final Map<String, List<Entry<T>>> byFirst = new HashMap<>();
   private final Map<String, List<Entry<T>>> stems = new HashMap<>();
   private final List<Entry<T>> inside = new ArrayList<>();
-  private boolean insideSorted;
+  private final Map<String, List<Entry<T>>> insideByToken = new HashMap<>();
 
   /**
    * Adds a phrase.
@@ -38,7 +38,8 @@ final class PhraseBook<T> {
       }
       if (insideFrom != null && phrase.fitsInside(insideFrom)) {
         inside.add(entry);
-        insideSorted = false;
+        inside.sort(longestFirst());
+        insideByToken.clear();
       }
     }
   }
@@ -83,21 +84,25 @@ final class PhraseBook<T> {
   }
 
   private List<Match<T>> findInside(Token token, String composed, Predicate<T> applies) {
-    if (!insideSorted) {
-      inside.sort(longestFirst());
-      insideSorted = true;
-    }
     List<Match<T>> matches = new ArrayList<>();
     String rest = token.folded();
     String raw = composed.substring(token.start(), token.end());
-    for (Entry<T> entry : inside) {
+    for (Entry<T> entry : insideByToken.computeIfAbsent(rest, this::listInside)) {
       String word = entry.phrase().first();
-      if (word.length() < rest.length() && rest.contains(word) && applies.test(entry.meaning())) {
+      if (rest.contains(word) && applies.test(entry.meaning())) {
         matches.add(new Match<>(entry.meaning(), raw));
         rest = rest.replace(word, " ".repeat(word.length()));
       }
     }
     return matches;
+  }
+
+  /** What stands inside a token, whatever it applies to; names repeat their tokens. */
+  private List<Entry<T>> listInside(String token) {
+    return inside.stream()
+        .filter(entry -> entry.phrase().first().length() < token.length())
+        .filter(entry -> token.contains(entry.phrase().first()))
+        .toList();
   }
 
   private static <T> Comparator<Entry<T>> longestFirst() {

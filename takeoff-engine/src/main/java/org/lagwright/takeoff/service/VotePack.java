@@ -1,10 +1,9 @@
 package org.lagwright.takeoff.service;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.TreeSet;
 import org.lagwright.takeoff.pack.PackReader;
 
 /**
@@ -61,10 +60,10 @@ record VotePack(
     return weight;
   }
 
-  /** Names of the properties that tell a medium, lower case. */
-  Set<String> lowerCaseMediumProperties() {
-    return mediumProperties.stream()
-        .map(name -> name.toLowerCase(Locale.ROOT))
-        .collect(Collectors.toUnmodifiableSet());
+  /** Names of the properties that tell a medium; looks them up without case. */
+  Set<String> mediumPropertyNames() {
+    Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+    names.addAll(mediumProperties);
+    return names;
   }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.pack.PackReader;
 
-/** Nominal sizes of steel pipe by outside diameter. */
+/** Nominal sizes of steel pipe and copper tube by outside diameter. */
 record NominalPipeSizes(String id, String version, String source, String status, List<Size> sizes) {
 
   NominalPipeSizes {
@@ -30,8 +30,8 @@ record NominalPipeSizes(String id, String version, String source, String status,
   }
 
   /**
-   * The size whose outside diameter is nearest, the larger of two equally near. Copper and plastic
-   * pipes get the steel size they come nearest to, which can be one size below their own name.
+   * The size whose outside diameter is nearest, the larger of two equally near. Plastic pipes get
+   * the size of steel or copper they come nearest to.
    */
   Size nearest(double outsideDiameterM) {
     double outsideMm = outsideDiameterM * 1000;

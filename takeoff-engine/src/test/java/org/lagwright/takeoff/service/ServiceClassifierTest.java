@@ -164,6 +164,15 @@ class ServiceClassifierTest {
   }
 
   @Test
+  void oneTextInNameTypeAndObjectTypeDoesNotOutweighTheSystem() {
+    Classification found =
+        classify(TestElement.pipe(1, 60.3, 1).namedThroughout("Waste PVC").inSystem("CHWS"));
+
+    assertThat(found.serviceId()).isEqualTo("chilled-water-flow");
+    assertThat(found.contradiction()).isEqualTo("waste-water");
+  }
+
+  @Test
   void flowAndReturnOfEqualWeightLeaveTheDirectionOpen() {
     assertThat(classify(pipe().inSystem("LTHW flow").inSystem("LTHW return")).serviceId())
         .isEqualTo("heating");

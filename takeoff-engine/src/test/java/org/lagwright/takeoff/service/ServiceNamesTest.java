@@ -1,6 +1,7 @@
 package org.lagwright.takeoff.service;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import java.util.Map;
@@ -22,8 +23,8 @@ class ServiceNamesTest {
     MepElement element = element(carrier, name);
 
     assertThat(CLASSIFIER.classify(List.of(element)).values())
-        .extracting(Classification::serviceId)
-        .containsExactly(service);
+        .extracting(Classification::serviceId, Classification::contradiction)
+        .containsExactly(tuple(service, null));
   }
 
   @Test

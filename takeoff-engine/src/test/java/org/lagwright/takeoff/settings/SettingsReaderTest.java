@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -11,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.takeoff.material.MaterialPack;
 import org.lagwright.takeoff.pack.PackException;
 
@@ -72,7 +74,16 @@ class SettingsReaderTest {
         "2 | temperaturesC: {lemonade: 4} | 'lemonade' is no service",
         "2 | temperaturesC: {steam: 7000} | is impossible",
         "2 | temperaturesC: {steam: } | 'steam' has no value",
-        "2 | temperaturesC: {steam: warm} | warm",
+        "2 | temperaturesC: {steam: warm} | a number is expected here",
+        "2 | temperaturesC: {steam: .nan} | is impossible: NaN",
+        "2 | condensationMarginK: .inf | is impossible: Infinity",
+        "2 | surfaceEmissivity: true | a number is expected here",
+        "2 | thicknessesMm: [25] | a key with a value is expected here",
+        "2 | services: {contains: X} | a list is expected here",
+        "2 | energyRule: [none] | a text is expected here",
+        "2 | project: again | Duplicate",
+        "3 | air:\\n\tindoor: 3 | TAB",
+        "3 | ---\\nproject: x | a second document begins here",
         "2 | scope: {steam: maybe} | 'maybe' is no decision",
         "2 | scope: {unknown: in} | 'in' is no decision on unknown services",
         "2 | thicknessesMm: {steam: 0} | is impossible",
@@ -95,6 +106,24 @@ class SettingsReaderTest {
         .isInstanceOf(PackException.class)
         .hasMessageStartingWith(file + ":" + line + ":")
         .hasMessageContaining(message);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "\n\n", "# nothing chosen yet\n", "---\n"})
+  void fileWithoutKeysIsRefused(String yaml) {
+    assertThatThrownBy(() -> read(yaml))
+        .isInstanceOf(PackException.class)
+        .hasMessageEndingWith(":1:1: the file is empty. Write at least one key.");
+  }
+
+  @Test
+  void textOfAnotherEncodingIsRefusedWithItsLine() throws IOException {
+    byte[] latin1 = "project: x\nenergyRule: Kälte\n".getBytes(StandardCharsets.ISO_8859_1);
+    Path file = Files.write(folder.resolve("job.yaml"), latin1);
+
+    assertThatThrownBy(() -> SettingsReader.read(file))
+        .isInstanceOf(PackException.class)
+        .hasMessage(file + ":2: this is no UTF-8 text. Save it as UTF-8.");
   }
 
   private Settings read(String yaml) throws IOException {

@@ -104,8 +104,22 @@ class PipeRulePackTest {
     "0.110, 4, 100",
     "0.003, 0.125, 6",
     "1.2, 36, 900",
-    // half way between NPS 3/4 (26.7) and NPS 1 (33.4): the larger one
-    "0.03005, 1, 25",
+    // half way between NPS 18 (457) and NPS 20 (508): the larger one
+    "0.4825, 20, 500",
+    // copper tube of ASTM B88 and EN 1057 beside steel of EN 10255; from memory, verify
+    "0.0286, 1, 25",
+    "0.028, 1, 25",
+    "0.0269, 0.75, 20",
+    "0.035, 1.25, 32",
+    "0.0337, 1, 25",
+    "0.0413, 1.5, 40",
+    "0.042, 1.5, 40",
+    "0.0424, 1.25, 32",
+    "0.054, 2, 50",
+    "0.0761, 2.5, 65",
+    "0.1048, 4, 100",
+    "0.1016, 3.5, 90",
+    "0.108, 4, 100",
   })
   void nominalSizeIsTheNearestByOutsideDiameter(double outsideM, double nps, int dn) {
     NominalPipeSizes.Size size = SIZES.nearest(outsideM);

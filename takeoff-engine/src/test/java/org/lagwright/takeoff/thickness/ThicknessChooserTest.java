@@ -194,7 +194,7 @@ class ThicknessChooserTest {
   void packsAreListedForTheBasis() {
     assertThat(chooser.listPacks())
         .extracting(PackInfo::id)
-        .containsExactly("materials-generic", "pipe-sizes-asme-b36.10m", RULE);
+        .containsExactly("materials-generic", "pipe-sizes", RULE);
     assertThat(chooser.listPacks())
         .allSatisfy(
             p -> assertThat(List.of(p.version(), p.source(), p.status())).doesNotContain(""));
