@@ -152,9 +152,12 @@ public final class ModelExtractor {
   private void measure(Map<ElementKey, Draft> drafts) {
     Placeholders placeholders = new Placeholders(drafts.values(), source.index());
     findings.addAll(placeholders.findings());
-    SegmentMeasurer segments = new SegmentMeasurer(placeholders, units.lengthM());
+    double lengthUnitM = units.lengthM();
+    ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
+    SegmentSections sections = new SegmentSections(placeholders, profiles, lengthUnitM);
+    SegmentMeasurer segments = new SegmentMeasurer(placeholders, sections, lengthUnitM);
     FittingMeasurer fittings =
-        new FittingMeasurer(new Neighbours(drafts), placeholders, units.lengthM());
+        new FittingMeasurer(new Neighbours(drafts), placeholders, profiles, lengthUnitM);
     drafts.values().stream().filter(Draft::isSegment).forEach(segments::measure);
     drafts.values().forEach(segments::settleKind);
     drafts.values().stream().filter(Draft::isLaggedItem).forEach(fittings::measure);

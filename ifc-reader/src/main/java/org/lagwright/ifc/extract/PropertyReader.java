@@ -32,6 +32,9 @@ final class PropertyReader {
 
   private final Map<Long, List<Property>> typeSets = new HashMap<>();
 
+  /** Values that an IFC2X3 IfcRelOverridesProperties puts in the place of those of its set. */
+  private final Map<Long, List<Property>> overrides = new HashMap<>();
+
   PropertyReader(IfcFile file, Relations relations, Units units) {
     this.file = file;
     this.relations = relations;
@@ -41,6 +44,9 @@ final class PropertyReader {
   /** All properties that apply to an element. */
   List<Property> propertiesOf(long element) {
     Map<String, Property> merged = new LinkedHashMap<>();
+    for (long relation : relations.overridesOf(element)) {
+      addMissing(merged, overrides.computeIfAbsent(relation, this::readOverride));
+    }
     for (long set : relations.propertySetsOf(element)) {
       addMissing(merged, occurrenceSets.computeIfAbsent(set, id -> read(id, false)));
     }
@@ -87,6 +93,21 @@ final class PropertyReader {
     return List.copyOf(found);
   }
 
+  /** The overriding properties, under the name of the set that they override. */
+  private List<Property> readOverride(long relationId) {
+    IfcRecord relation = file.find(relationId);
+    if (relation == null) {
+      return List.of();
+    }
+    IfcRecord set = relation.ref("RelatingPropertyDefinition");
+    String name = set == null ? "" : orEmpty(set.text("Name"));
+    List<Property> found = new ArrayList<>();
+    for (IfcRecord property : relation.refs("OverridingProperties")) {
+      property(name, property, false, 0, found);
+    }
+    return List.copyOf(found);
+  }
+
   private void property(
       String set, IfcRecord p, boolean fromType, int depth, List<Property> found) {
     String name = orEmpty(p.text("Name"));
@@ -110,7 +131,7 @@ final class PropertyReader {
     if (!p.has("NominalValue")) {
       return;
     }
-    String measure = p.valueType("NominalValue");
+    String measure = Units.measure(p.valueType("NominalValue"), p.ref("Unit"));
     double number = p.number("NominalValue");
     String text = p.text("NominalValue");
     String enumerated = p.enumeration("NominalValue");
@@ -155,7 +176,7 @@ final class PropertyReader {
       StepArguments typed = values.typed(i);
       texts.add(values.text(i).orElse(typed.size() == 0 ? values.raw(i) : typed.raw(0)));
     }
-    String measure = values.keyword(0).orElse(null);
+    String measure = Units.measure(values.keyword(0).orElse(null), p.ref("Unit"));
     found.add(
         new Property(
             set,
@@ -172,7 +193,7 @@ final class PropertyReader {
   private void bounded(
       String set, String name, IfcRecord p, boolean fromType, List<Property> found) {
     double setPoint = p.number("SetPointValue");
-    String measure = p.valueType("SetPointValue");
+    String measure = Units.measure(p.valueType("SetPointValue"), p.ref("Unit"));
     String range = inside(p, "LowerBoundValue") + " to " + inside(p, "UpperBoundValue");
     found.add(
         new Property(

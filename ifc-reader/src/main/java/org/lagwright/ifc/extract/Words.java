@@ -19,6 +19,7 @@ final class Words {
   private static final List<String> NEITHER_PIPE_NOR_DUCT = new ArrayList<>();
   private static final List<String> DUCT = new ArrayList<>();
   private static final List<String> PIPE = new ArrayList<>();
+  private static final List<String> INSULATION = new ArrayList<>();
 
   static {
     for (String line : Resource.lines("words.txt")) {
@@ -30,6 +31,7 @@ final class Words {
         case "not" -> NEITHER_PIPE_NOR_DUCT.addAll(words);
         case "duct" -> DUCT.addAll(words);
         case "pipe" -> PIPE.addAll(words);
+        case "insulation" -> INSULATION.addAll(words);
         default -> FORMS.put(Form.valueOf(head.substring("form ".length())), words);
       }
     }
@@ -73,6 +75,11 @@ final class Words {
 
   static boolean isPipe(String text) {
     return containsAny(fold(text), PIPE);
+  }
+
+  /** True for insulation and for lining. */
+  static boolean isInsulation(String text) {
+    return containsAny(fold(text), INSULATION);
   }
 
   private static boolean containsAny(String folded, List<String> words) {

@@ -1,7 +1,9 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.schema.IfcFile;
@@ -19,6 +21,7 @@ public final class ShapeMeasurer {
   private final Placements placements;
   private final Bodies bodies;
   private final Solids solids;
+  private final Profiles profiles;
 
   /**
    * @param units units of the file
@@ -28,6 +31,7 @@ public final class ShapeMeasurer {
     Coordinates coordinates = new Coordinates(units);
     this.placements = placements;
     this.bodies = new Bodies(coordinates);
+    this.profiles = new Profiles(coordinates, new Curves(coordinates));
     this.solids = new Solids(coordinates, file.step().limits());
   }
 
@@ -48,6 +52,15 @@ public final class ShapeMeasurer {
       return Shape.unmeasured("figures are beyond anything that is built");
     }
     return frame == null ? unplaced(shape) : shape;
+  }
+
+  /** The section of a profile definition by itself; empty if it is broken or has no plain shape. */
+  public Optional<Measured<Section>> sectionOf(IfcRecord profile) {
+    Profile read = profiles.read(profile);
+    return read == null || read.outline() == null || !read.outline().isUsable()
+        ? Optional.empty()
+        : Optional.of(Measured.of(read.outline().section(), How.SOLID, read.evidence()))
+            .filter(m -> isPossible(m.value().largestSideM()));
   }
 
   private static boolean isPossible(Shape shape) {
