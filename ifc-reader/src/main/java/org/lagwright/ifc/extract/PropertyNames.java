@@ -44,7 +44,6 @@ final class PropertyNames {
   private static final Pattern WRITTEN =
       Pattern.compile("([+-]?\\d+(?:[.,]\\d*)?)\\s*(" + Sizes.UNIT + ")?");
   private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d*)?");
-  private static final Pattern PUNCTUATION = Pattern.compile("[^\\p{L}\\p{N}]");
 
   static {
     for (String line : Resource.lines("property-names.txt")) {
@@ -68,7 +67,9 @@ final class PropertyNames {
 
   /** The name without case, accents, spaces and punctuation. */
   private static String bare(String name) {
-    return PUNCTUATION.matcher(Words.fold(name)).replaceAll("");
+    StringBuilder bare = new StringBuilder(name.length());
+    Words.fold(name).chars().filter(Character::isLetterOrDigit).forEach(c -> bare.append((char) c));
+    return bare.toString();
   }
 
   /**

@@ -8,12 +8,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.lagwright.ifc.model.Form;
 
 /** What words in names tell, in the languages of words.txt. */
 final class Words {
 
   private static final int MAY_BE_INSIDE_A_COMPOUND = 5;
+
+  private static final Pattern MARKS = Pattern.compile("\\p{M}+");
 
   private static final Map<Form, List<String>> FORMS = new EnumMap<>(Form.class);
   private static final List<String> NEITHER_PIPE_NOR_DUCT = new ArrayList<>();
@@ -41,8 +44,12 @@ final class Words {
 
   /** Lower case without accents; the German sharp s as ss. */
   static String fold(String text) {
-    String lower = text.toLowerCase(Locale.ROOT).replace("ß", "ss");
-    return Normalizer.normalize(lower, Normalizer.Form.NFD).replaceAll("\\p{M}+", "");
+    String lower = text.toLowerCase(Locale.ROOT);
+    if (lower.chars().allMatch(c -> c < 128)) {
+      return lower;
+    }
+    String decomposed = Normalizer.normalize(lower.replace("ß", "ss"), Normalizer.Form.NFD);
+    return MARKS.matcher(decomposed).replaceAll("");
   }
 
   /** The form that the first telling word of a text names. */
