@@ -52,7 +52,7 @@ final class PropertyNames {
       NAMES.put(
           role,
           Arrays.stream(line.substring(colon + 1).split(","))
-              .map(String::trim)
+              .map(PropertyNames::bare)
               .collect(Collectors.toUnmodifiableSet()));
     }
   }

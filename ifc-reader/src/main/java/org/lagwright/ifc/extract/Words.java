@@ -18,25 +18,36 @@ final class Words {
 
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
 
-  private static final Map<Form, List<String>> FORMS = new EnumMap<>(Form.class);
-  private static final List<String> NEITHER_PIPE_NOR_DUCT = new ArrayList<>();
-  private static final List<String> DUCT = new ArrayList<>();
-  private static final List<String> PIPE = new ArrayList<>();
-  private static final List<String> INSULATION = new ArrayList<>();
+  private static final Map<Form, List<Word>> FORMS = new EnumMap<>(Form.class);
+  private static final List<Word> NEITHER_PIPE_NOR_DUCT = new ArrayList<>();
+  private static final List<Word> DUCT = new ArrayList<>();
+  private static final List<Word> PIPE = new ArrayList<>();
+  private static final List<Word> LINE = new ArrayList<>();
+  private static final List<Word> INSULATION = new ArrayList<>();
 
   static {
     for (String line : Resource.lines("words.txt")) {
       int colon = line.indexOf(':');
       String head = line.substring(0, colon);
-      List<String> words =
-          Arrays.stream(line.substring(colon + 1).split(",")).map(String::trim).toList();
+      List<Word> words = Arrays.stream(line.substring(colon + 1).split(",")).map(Word::of).toList();
       switch (head) {
         case "not" -> NEITHER_PIPE_NOR_DUCT.addAll(words);
         case "duct" -> DUCT.addAll(words);
         case "pipe" -> PIPE.addAll(words);
+        case "line" -> LINE.addAll(words);
         case "insulation" -> INSULATION.addAll(words);
         default -> FORMS.put(Form.valueOf(head.substring("form ".length())), words);
       }
+    }
+  }
+
+  /** A word to look for, folded; one marked as first tells only at the beginning of a name. */
+  private record Word(String text, boolean first) {
+
+    static Word of(String written) {
+      String word = fold(written.trim());
+      boolean first = word.startsWith("^");
+      return new Word(first ? word.substring(1) : word, first);
     }
   }
 
@@ -58,17 +69,29 @@ final class Words {
     Form best = null;
     int bestAt = Integer.MAX_VALUE;
     int bestLength = 0;
-    for (Map.Entry<Form, List<String>> entry : FORMS.entrySet()) {
-      for (String word : entry.getValue()) {
+    for (Map.Entry<Form, List<Word>> entry : FORMS.entrySet()) {
+      for (Word word : entry.getValue()) {
         int at = indexOf(folded, word);
-        if (at >= 0 && (at < bestAt || (at == bestAt && word.length() > bestLength))) {
+        if (at >= 0
+            && isHead(folded, at + word.text.length())
+            && (at < bestAt || (at == bestAt && word.text.length() > bestLength))) {
           best = entry.getKey();
           bestAt = at;
-          bestLength = word.length();
+          bestLength = word.text.length();
         }
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  /** False if the word that ends here only begins a compound that names a pipe or duct. */
+  private static boolean isHead(String folded, int end) {
+    int wordEnd = end;
+    while (wordEnd < folded.length() && Character.isLetter(folded.charAt(wordEnd))) {
+      wordEnd++;
+    }
+    String rest = folded.substring(end, wordEnd);
+    return rest.isEmpty() || LINE.stream().noneMatch(word -> rest.endsWith(word.text));
   }
 
   /** True for cables, trays, conduits, chambers. */
@@ -89,14 +112,21 @@ final class Words {
     return containsAny(fold(text), INSULATION);
   }
 
-  private static boolean containsAny(String folded, List<String> words) {
+  private static boolean containsAny(String folded, List<Word> words) {
     return words.stream().anyMatch(word -> indexOf(folded, word) >= 0);
   }
 
-  /** Where a word stands in a folded text, -1 if nowhere; short words must stand alone. */
-  private static int indexOf(String folded, String word) {
-    for (int at = folded.indexOf(word); at >= 0; at = folded.indexOf(word, at + 1)) {
-      if (word.length() >= MAY_BE_INSIDE_A_COMPOUND || standsAlone(folded, at, word.length())) {
+  /**
+   * Where a word stands in a folded text, -1 if nowhere; short words must stand alone, and those
+   * marked with ^ also at the beginning.
+   */
+  private static int indexOf(String folded, Word word) {
+    if (word.first) {
+      return folded.startsWith(word.text) && standsAlone(folded, 0, word.text.length()) ? 0 : -1;
+    }
+    for (int at = folded.indexOf(word.text); at >= 0; at = folded.indexOf(word.text, at + 1)) {
+      if (word.text.length() >= MAY_BE_INSIDE_A_COMPOUND
+          || standsAlone(folded, at, word.text.length())) {
         return at;
       }
     }

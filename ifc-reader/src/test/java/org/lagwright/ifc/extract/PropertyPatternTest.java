@@ -152,4 +152,16 @@ class PropertyPatternTest {
     assertThat(PropertyNames.lengthM(property, 0.001).orElse(null))
         .isEqualTo(expectedM == null ? null : expectedM);
   }
+
+  @Test
+  void russianPropertyNamesAreKnownAlthoughFoldingTakesTheirAccents() {
+    MepElement pipe =
+        first(
+            PIPE
+                + properties(
+                    "Наружный диаметр", "IFCLENGTHMEASURE(57.)", "Длина", "IFCREAL(3000.)"));
+
+    assertThat(InlineModel.diameterMm(pipe)).isEqualTo(57);
+    assertThat(value(pipe.lengthM())).isCloseTo(3, within(1e-9));
+  }
 }
