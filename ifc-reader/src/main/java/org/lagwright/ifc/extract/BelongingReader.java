@@ -40,8 +40,27 @@ final class BelongingReader {
 
   /** Systems and other groups with a name; groups of groups count, as circuits lie in systems. */
   List<MepSystem> systemsOf(long element) {
+    List<MepSystem> own = systems(Set.of(element));
+    return own.isEmpty() ? systemsOfPortsOrWhole(element) : own;
+  }
+
+  /** Some exporters put only the ports into a system, or only the assembly. */
+  private List<MepSystem> systemsOfPortsOrWhole(long element) {
+    List<MepSystem> ofPorts = systems(relations.portsOf(element));
+    long whole = relations.wholeOf(element);
+    for (int i = 0; i < file.step().limits().maxReferenceDepth() && whole != 0; i++) {
+      List<MepSystem> ofWhole = ofPorts.isEmpty() ? systems(Set.of(whole)) : ofPorts;
+      if (!ofWhole.isEmpty()) {
+        return ofWhole;
+      }
+      whole = relations.wholeOf(whole);
+    }
+    return ofPorts;
+  }
+
+  private List<MepSystem> systems(Set<Long> members) {
     Set<Long> groups = new LinkedHashSet<>();
-    collectGroups(element, groups);
+    members.forEach(member -> collectGroups(member, groups));
     List<MepSystem> found = new ArrayList<>();
     for (long group : groups) {
       systems.computeIfAbsent(group, id -> system(file.find(id))).ifPresent(found::add);

@@ -99,6 +99,7 @@ public final class ModelExtractor {
       findings.addAll(draft.findings());
       elements.add(element(draft, Objects.requireNonNull(records.get(draft.key)), insulation));
     }
+    findings.addAll(properties.findings(source.index()));
     noteIdentities(elements);
     return new MepModel(source, elements, belongings.systemsSeen(), findings, otherProducts());
   }

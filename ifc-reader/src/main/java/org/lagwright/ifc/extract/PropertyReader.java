@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 import org.lagwright.ifc.step.StepArguments;
@@ -34,6 +37,20 @@ final class PropertyReader {
 
   /** Values that an IFC2X3 IfcRelOverridesProperties puts in the place of those of its set. */
   private final Map<Long, List<Property>> overrides = new HashMap<>();
+
+  /** A name that stands twice in a set, and in how many sets it does. */
+  private static final class Duplicate {
+    final Property first;
+    final Property second;
+    int count;
+
+    Duplicate(Property first, Property second) {
+      this.first = first;
+      this.second = second;
+    }
+  }
+
+  private final Map<String, Duplicate> duplicates = new LinkedHashMap<>();
 
   PropertyReader(IfcFile file, Relations relations, Units units) {
     this.file = file;
@@ -70,10 +87,13 @@ final class PropertyReader {
     return sets;
   }
 
+  private static String key(Property property) {
+    return (property.set() + "\n" + property.name()).toLowerCase(Locale.ROOT);
+  }
+
   private static void addMissing(Map<String, Property> merged, List<Property> more) {
     for (Property property : more) {
-      String key = (property.set() + "\n" + property.name()).toLowerCase(Locale.ROOT);
-      merged.merge(key, property, (old, young) -> old.text().isEmpty() ? young : old);
+      merged.merge(key(property), property, (old, young) -> old.text().isEmpty() ? young : old);
     }
   }
 
@@ -90,7 +110,39 @@ final class PropertyReader {
     for (IfcRecord quantity : set.refs("Quantities")) {
       quantity(name, quantity, fromType, found);
     }
+    noteDuplicates(found);
     return List.copyOf(found);
+  }
+
+  private void noteDuplicates(List<Property> set) {
+    Map<String, Property> first = new HashMap<>();
+    for (Property property : set) {
+      Property other = first.putIfAbsent(key(property), property);
+      boolean differs =
+          other != null
+              && !other.text().isEmpty()
+              && !property.text().isEmpty()
+              && !other.text().equals(property.text());
+      if (differs) {
+        duplicates.computeIfAbsent(key(property), k -> new Duplicate(other, property)).count++;
+      }
+    }
+  }
+
+  /** Properties that stand twice in a set with different values; one finding for each name. */
+  List<Finding> findings(int model) {
+    return duplicates.values().stream()
+        .map(
+            d ->
+                Finding.ofFile(
+                    model,
+                    ReadFinding.DUPLICATE_PROPERTY,
+                    Effect.NONE,
+                    d.first.set() + "." + d.first.name(),
+                    d.first.text(),
+                    d.second.text(),
+                    String.valueOf(d.count)))
+        .toList();
   }
 
   /** The overriding properties, under the name of the set that they override. */

@@ -23,6 +23,7 @@ final class Words {
   private static final List<Word> DUCT = new ArrayList<>();
   private static final List<Word> PIPE = new ArrayList<>();
   private static final List<Word> LINE = new ArrayList<>();
+  private static final List<Word> LINING = new ArrayList<>();
   private static final List<Word> INSULATION = new ArrayList<>();
 
   static {
@@ -35,6 +36,7 @@ final class Words {
         case "duct" -> DUCT.addAll(words);
         case "pipe" -> PIPE.addAll(words);
         case "line" -> LINE.addAll(words);
+        case "lining" -> LINING.addAll(words);
         case "insulation" -> INSULATION.addAll(words);
         default -> FORMS.put(Form.valueOf(head.substring("form ".length())), words);
       }
@@ -109,7 +111,12 @@ final class Words {
 
   /** True for insulation and for lining. */
   static boolean isInsulation(String text) {
-    return containsAny(fold(text), INSULATION);
+    return containsAny(fold(text), INSULATION) || isLining(text);
+  }
+
+  /** True for what lines a duct on its inside. */
+  static boolean isLining(String text) {
+    return containsAny(fold(text), LINING);
   }
 
   private static boolean containsAny(String folded, List<Word> words) {
