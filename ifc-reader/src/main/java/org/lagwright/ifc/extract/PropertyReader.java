@@ -3,10 +3,12 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
@@ -22,7 +24,8 @@ import org.lagwright.ifc.step.StepArguments;
  */
 final class PropertyReader {
 
-  private static final int MAX_NESTED_COMPLEX = 5;
+  /** Complex properties of one set that are followed, each of them once. */
+  private static final int MAX_COMPLEX = 100;
 
   private final IfcFile file;
   private final Relations relations;
@@ -104,8 +107,9 @@ final class PropertyReader {
     }
     String name = orEmpty(set.text("Name"));
     List<Property> found = new ArrayList<>();
+    Set<Long> seen = new HashSet<>();
     for (IfcRecord property : set.refs("HasProperties")) {
-      property(name, property, fromType, 0, found);
+      property(name, property, fromType, seen, found);
     }
     for (IfcRecord quantity : set.refs("Quantities")) {
       quantity(name, quantity, fromType, found);
@@ -154,14 +158,18 @@ final class PropertyReader {
     IfcRecord set = relation.ref("RelatingPropertyDefinition");
     String name = set == null ? "" : orEmpty(set.text("Name"));
     List<Property> found = new ArrayList<>();
+    Set<Long> seen = new HashSet<>();
     for (IfcRecord property : relation.refs("OverridingProperties")) {
-      property(name, property, false, 0, found);
+      property(name, property, false, seen, found);
     }
     return List.copyOf(found);
   }
 
+  /**
+   * @param seen complex properties on the way, each of which is followed once
+   */
   private void property(
-      String set, IfcRecord p, boolean fromType, int depth, List<Property> found) {
+      String set, IfcRecord p, boolean fromType, Set<Long> seen, List<Property> found) {
     String name = orEmpty(p.text("Name"));
     if (p.is("IfcPropertySingleValue")) {
       single(set, name, p, fromType, found);
@@ -171,9 +179,9 @@ final class PropertyReader {
       listed(set, name, p, "ListValues", fromType, found);
     } else if (p.is("IfcPropertyBoundedValue")) {
       bounded(set, name, p, fromType, found);
-    } else if (p.is("IfcComplexProperty") && depth < MAX_NESTED_COMPLEX) {
+    } else if (p.is("IfcComplexProperty") && seen.size() < MAX_COMPLEX && seen.add(p.id())) {
       for (IfcRecord part : p.refs("HasProperties")) {
-        property(set + "." + name, part, fromType, depth + 1, found);
+        property(set + "." + name, part, fromType, seen, found);
       }
     }
   }

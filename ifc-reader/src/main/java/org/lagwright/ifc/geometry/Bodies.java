@@ -16,6 +16,9 @@ final class Bodies {
   /** Mapped items within mapped items that are followed. */
   private static final int MAX_NESTING = 20;
 
+  /** Records looked at for one body; a file of a few lines can nest its maps to billions. */
+  private static final int MAX_VISITS = 100_000;
+
   private static final Set<String> NO_BODIES =
       Set.of(
           "axis",
@@ -54,12 +57,18 @@ final class Bodies {
 
   /** The items of the body; empty if the product has none. */
   List<Item> items(IfcRecord product, Frame frame) {
-    List<Item> items = new ArrayList<>();
+    Found found = new Found();
     IfcRecord body = body(product);
     if (body != null) {
-      collect(body, frame, 0, items);
+      collect(body, frame, 0, found);
     }
-    return items;
+    return found.items;
+  }
+
+  /** Items collected so far, and how many records that took. */
+  private static final class Found {
+    final List<Item> items = new ArrayList<>();
+    int visits;
   }
 
   /** The representation called Body, else the first one that may be a body. */
@@ -83,18 +92,21 @@ final class Bodies {
     return text == null ? "" : text.trim().toLowerCase(Locale.ROOT);
   }
 
-  private void collect(IfcRecord representation, Frame frame, int nesting, List<Item> into) {
+  private void collect(IfcRecord representation, Frame frame, int nesting, Found into) {
     for (IfcRecord item : representation.refs("Items")) {
+      if (++into.visits > MAX_VISITS) {
+        return;
+      }
       if (item.is("IfcMappedItem")) {
         mapped(item, frame, nesting, into);
       } else {
-        into.add(new Item(item, frame));
+        into.items.add(new Item(item, frame));
       }
     }
   }
 
   /** Placement x mapping target x mapping origin, as other open readers do it. */
-  private void mapped(IfcRecord item, Frame frame, int nesting, List<Item> into) {
+  private void mapped(IfcRecord item, Frame frame, int nesting, Found into) {
     IfcRecord map = item.ref("MappingSource");
     Frame target = coordinates.operator(item.ref("MappingTarget"));
     Frame origin = map == null ? null : coordinates.axes(map.ref("MappingOrigin"));
