@@ -67,6 +67,10 @@ final class FittingMeasurer {
     if (draft.form != Form.UNKNOWN) {
       return draft.form;
     }
+    Optional<Form> named = formInProperties(draft);
+    if (named.isPresent()) {
+      return named.get();
+    }
     if (shape != Form.UNKNOWN && shape != Form.STRAIGHT) {
       return shape;
     }
@@ -77,6 +81,14 @@ final class FittingMeasurer {
       case 4 -> Form.CROSS;
       default -> shape == Form.STRAIGHT ? Form.COUPLING : Form.UNKNOWN;
     };
+  }
+
+  /** What a property such as ProductType calls a fitting; apparatus does not become one. */
+  private static Optional<Form> formInProperties(Draft draft) {
+    return PropertyNames.of(draft.properties, PropertyNames.Role.FORM)
+        .flatMap(p -> Words.form(p.text()).stream())
+        .filter(form -> form.compareTo(Form.BEND) >= 0 && form.compareTo(Form.OFFSET) <= 0)
+        .findFirst();
   }
 
   private static Form twoPorts(Draft draft, List<Neighbours.Found> next, Form shape) {

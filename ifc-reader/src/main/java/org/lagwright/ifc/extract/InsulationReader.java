@@ -27,6 +27,9 @@ final class InsulationReader {
   /** No pipe or duct of a building is insulated thicker. Common practice, no source. */
   private static final double IMPOSSIBLE_M = 0.5;
 
+  /** Nor thinner: public files write 1 of whatever unit for none. */
+  private static final double THINNEST_M = 0.002;
+
   private static final double SAME_M = 0.0005;
 
   private final Relations relations;
@@ -143,6 +146,6 @@ final class InsulationReader {
   }
 
   private static boolean isPossible(double thicknessM) {
-    return thicknessM < IMPOSSIBLE_M;
+    return thicknessM >= THINNEST_M && thicknessM < IMPOSSIBLE_M;
   }
 }

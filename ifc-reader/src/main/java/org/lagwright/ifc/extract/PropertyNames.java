@@ -26,6 +26,7 @@ final class PropertyNames {
     WIDTH,
     HEIGHT,
     SIZE,
+    FORM,
     LENGTH,
     ANGLE,
     BEND_RADIUS,

@@ -29,10 +29,11 @@ final class Sizes {
   private static final double ANGLE_TOLERANCE_DEG = 0.5;
 
   /** Units that people write behind a length. */
-  static final String UNIT = "mm|cm|m|in|\"|''|ft";
+  static final String UNIT = "mm|\u043c\u043c|\u0441\u043c|\u043c|cm|m|in|\"|''|ft";
 
-  private static final String NUMBER = "(\\d{1,4}(?:[.,]\\d+)?)\\s?(mm|cm|in|\"|'')?";
-  private static final String TIMES = "\\s?[xX\u00D7]\\s?";
+  private static final String NUMBER =
+      "(\\d{1,4}(?:[.,]\\d+)?)\\s?(mm|cm|\u043c\u043c|\u0441\u043c|in|\"|'')?";
+  private static final String TIMES = "\\s?[xX\u00D7\u0445]\\s?";
   private static final String ROUND = "[\u00D8\u00F8\u2300]";
 
   private static final Pattern DN = Pattern.compile("\\bDN\\s?(\\d{1,4})\\b");
@@ -169,8 +170,8 @@ final class Sizes {
   /** Metres in a unit as people write it. */
   static double unitM(String unit) {
     return switch (unit) {
-      case "m" -> 1;
-      case "cm" -> 0.01;
+      case "m", "\u043c" -> 1;
+      case "cm", "\u0441\u043c" -> 0.01;
       case "in", "\"", "''" -> 0.0254;
       case "ft" -> 0.3048;
       default -> 0.001;

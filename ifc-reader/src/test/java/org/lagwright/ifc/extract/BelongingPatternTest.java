@@ -11,6 +11,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -95,9 +96,11 @@ class BelongingPatternTest {
     assertThat(codes(model)).contains("INSULATION_CONFLICT");
   }
 
-  @Test
-  void thicknessOfAMetreAloneIsNoInsulation() {
-    MepModel model = read(PIPE + properties("InsulationThickness", "IFCLENGTHMEASURE(1000.)"));
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 1000})
+  void oneOfWhateverUnitAloneIsNoInsulation(double thicknessMm) {
+    MepModel model =
+        read(PIPE + properties("InsulationThickness", "IFCLENGTHMEASURE(" + thicknessMm + ")"));
 
     assertThat(element(model, 1).existingInsulation()).isNull();
     assertThat(codes(model)).contains("INSULATION_CONFLICT");

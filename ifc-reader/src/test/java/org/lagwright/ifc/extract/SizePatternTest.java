@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
@@ -101,6 +102,7 @@ class SizePatternTest {
         "305 mm x305 mm|305.0 x 305.0 mm",
         "305 mm x305 mm|305.0 x 305.0 mm",
         "400x1000|400.0 x 1000.0 mm",
+        "305 \u043c\u043cx305 \u043c\u043c|305.0 x 305.0 mm",
         "12\"x10\"|304.8 x 254.0 mm",
         "350 mm\u00F8|350.0 mm",
         "\u00D8250|250.0 mm",
@@ -134,6 +136,17 @@ class SizePatternTest {
 
     assertThat(fitting.ends().stream().map(Sizes::inWords).collect(Collectors.joining(", ")))
         .isEqualTo(ends == null ? "" : ends);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"Bend-90,BEND", "T-branch-90,TEE", "S-part,OFFSET", "Pump,UNKNOWN"})
+  void productTypeNamesTheFormOfAFittingThatHasNoTellingName(String productType, Form form) {
+    MepElement fitting =
+        first(
+            "#1=IFCDUCTFITTING('1',$,'F1-017',$,$,$,$,$,$);\n"
+                + properties("ProductType", "IFCLABEL('" + productType + "')"));
+
+    assertThat(fitting.form()).isEqualTo(form);
   }
 
   @Test
