@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.lagwright.ifc.model.Form;
 
@@ -17,6 +19,8 @@ final class Words {
   private static final int MAY_BE_INSIDE_A_COMPOUND = 5;
 
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+
+  private static final Set<Form> JOINTS = Set.of(Form.FLANGE, Form.COUPLING, Form.UNION);
 
   private static final Map<Form, List<Word>> FORMS = new EnumMap<>(Form.class);
   private static final List<Word> NEITHER_PIPE_NOR_DUCT = new ArrayList<>();
@@ -65,21 +69,28 @@ final class Words {
     return MARKS.matcher(decomposed).replaceAll("");
   }
 
-  /** The form that the first telling word of a text names. */
+  /**
+   * The form that the first telling word of a text names. Flange, coupling and union tell last, as
+   * they also say how a piece is joined: a flanged elbow is a bend.
+   */
   static Optional<Form> form(String text) {
     String folded = fold(text);
+    return first(folded, form -> !JOINTS.contains(form)).or(() -> first(folded, JOINTS::contains));
+  }
+
+  private static Optional<Form> first(String folded, Predicate<Form> asked) {
     Form best = null;
     int bestAt = Integer.MAX_VALUE;
     int bestLength = 0;
     for (Map.Entry<Form, List<Word>> entry : FORMS.entrySet()) {
-      for (Word word : entry.getValue()) {
+      for (Word word : asked.test(entry.getKey()) ? entry.getValue() : List.<Word>of()) {
         int at = indexOf(folded, word);
-        if (at >= 0
-            && isHead(folded, at + word.text.length())
-            && (at < bestAt || (at == bestAt && word.text.length() > bestLength))) {
+        int length = word.text.length();
+        boolean earlier = at < bestAt || (at == bestAt && length > bestLength);
+        if (at >= 0 && earlier && isHead(folded, at + length)) {
           best = entry.getKey();
           bestAt = at;
-          bestLength = word.text.length();
+          bestLength = length;
         }
       }
     }
