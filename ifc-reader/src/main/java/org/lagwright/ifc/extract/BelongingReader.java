@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,7 +17,8 @@ import org.lagwright.ifc.schema.IfcRecord;
 /** What an element belongs to or consists of by name: systems, materials, presentation layers. */
 final class BelongingReader {
 
-  private static final int DEEPEST_MATERIAL = 5;
+  /** Sets, layers and profiles of one material that are followed, each of them once. */
+  private static final int MAX_MATERIAL_PARTS = 1000;
 
   private static final List<String> MATERIAL_PARTS =
       List.of(
@@ -40,8 +42,27 @@ final class BelongingReader {
 
   /** Systems and other groups with a name; groups of groups count, as circuits lie in systems. */
   List<MepSystem> systemsOf(long element) {
+    List<MepSystem> own = systems(Set.of(element));
+    return own.isEmpty() ? systemsOfPortsOrWhole(element) : own;
+  }
+
+  /** Some exporters put only the ports into a system, or only the assembly. */
+  private List<MepSystem> systemsOfPortsOrWhole(long element) {
+    List<MepSystem> ofPorts = systems(relations.portsOf(element));
+    long whole = relations.wholeOf(element);
+    for (int i = 0; i < file.step().limits().maxReferenceDepth() && whole != 0; i++) {
+      List<MepSystem> ofWhole = ofPorts.isEmpty() ? systems(Set.of(whole)) : ofPorts;
+      if (!ofWhole.isEmpty()) {
+        return ofWhole;
+      }
+      whole = relations.wholeOf(whole);
+    }
+    return ofPorts;
+  }
+
+  private List<MepSystem> systems(Set<Long> members) {
     Set<Long> groups = new LinkedHashSet<>();
-    collectGroups(element, groups);
+    members.forEach(member -> collectGroups(member, groups));
     List<MepSystem> found = new ArrayList<>();
     for (long group : groups) {
       systems.computeIfAbsent(group, id -> system(file.find(id))).ifPresent(found::add);
@@ -98,12 +119,12 @@ final class BelongingReader {
 
   private List<String> namesIn(long material) {
     Set<String> names = new LinkedHashSet<>();
-    collectMaterials(file.find(material), 0, names);
+    collectMaterials(file.find(material), new HashSet<>(), names);
     return List.copyOf(names);
   }
 
-  private static void collectMaterials(@Nullable IfcRecord at, int depth, Set<String> names) {
-    if (at == null || depth > DEEPEST_MATERIAL) {
+  private static void collectMaterials(@Nullable IfcRecord at, Set<Long> seen, Set<String> names) {
+    if (at == null || seen.size() > MAX_MATERIAL_PARTS || !seen.add(at.id())) {
       return;
     }
     if (at.is("IfcMaterial")) {
@@ -114,7 +135,7 @@ final class BelongingReader {
       return;
     }
     for (String part : MATERIAL_PARTS) {
-      at.refs(part).forEach(r -> collectMaterials(r, depth + 1, names));
+      at.refs(part).forEach(r -> collectMaterials(r, seen, names));
     }
   }
 

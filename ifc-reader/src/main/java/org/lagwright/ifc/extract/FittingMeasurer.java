@@ -26,10 +26,16 @@ final class FittingMeasurer {
 
   private final Neighbours neighbours;
   private final Placeholders placeholders;
+  private final ProfileReader profiles;
   private final double lengthUnitM;
 
-  FittingMeasurer(Neighbours neighbours, Placeholders placeholders, double lengthUnitM) {
+  FittingMeasurer(
+      Neighbours neighbours,
+      Placeholders placeholders,
+      ProfileReader profiles,
+      double lengthUnitM) {
     this.neighbours = neighbours;
+    this.profiles = profiles;
     this.placeholders = placeholders;
     this.lengthUnitM = lengthUnitM;
   }
@@ -61,6 +67,10 @@ final class FittingMeasurer {
     if (draft.form != Form.UNKNOWN) {
       return draft.form;
     }
+    Optional<Form> named = formInProperties(draft);
+    if (named.isPresent()) {
+      return named.get();
+    }
     if (shape != Form.UNKNOWN && shape != Form.STRAIGHT) {
       return shape;
     }
@@ -71,6 +81,14 @@ final class FittingMeasurer {
       case 4 -> Form.CROSS;
       default -> shape == Form.STRAIGHT ? Form.COUPLING : Form.UNKNOWN;
     };
+  }
+
+  /** What a property such as ProductType calls a fitting; apparatus does not become one. */
+  private static Optional<Form> formInProperties(Draft draft) {
+    return PropertyNames.of(draft.properties, PropertyNames.Role.FORM)
+        .flatMap(p -> Words.form(p.text()).stream())
+        .filter(form -> form.compareTo(Form.BEND) >= 0 && form.compareTo(Form.OFFSET) <= 0)
+        .findFirst();
   }
 
   private static Form twoPorts(Draft draft, List<Neighbours.Found> next, Form shape) {
@@ -124,6 +142,7 @@ final class FittingMeasurer {
         options.rule(drawn.value(), drawn.how(), drawn.evidence(), "body, not the pipe in it");
       }
     }
+    options.addAll(profiles.ofMaterial(draft.key.step()));
     texts(draft, options);
     draft.section = Sizes.withoutNoise(options.choose());
     draft.ends = ends(draft, next).stream().map(Sizes::withoutNoise).toList();
@@ -131,18 +150,30 @@ final class FittingMeasurer {
   }
 
   private static void texts(Draft draft, Options<Section> options) {
-    for (String text : draft.names.ofType()) {
-      Evidence evidence = new Evidence(draft.key.step(), "name", text);
-      if (draft.kind == Kind.DUCT_FITTING) {
-        Sizes.sides(text).ifPresent(s -> options.add(s, How.TEXT, evidence));
-        Sizes.diameter(text).ifPresent(s -> options.add(s, How.TEXT, evidence));
-      } else {
-        Sizes.dn(text)
-            .flatMap(PipeSizes::forNominal)
-            .ifPresent(
-                s -> options.add(new Section.Round(s.outsideDiameterM()), How.TEXT, evidence));
-      }
+    for (SizeTexts.Text text : SizeTexts.of(draft)) {
+      largest(endsInText(draft, text.value()))
+          .or(() -> sizeInText(draft, text.value()))
+          .ifPresent(s -> options.add(s, How.TEXT, text.evidence()));
     }
+  }
+
+  private static Optional<Section> sizeInText(Draft draft, String text) {
+    return draft.kind == Kind.DUCT_FITTING
+        ? Sizes.sides(text).or(() -> Sizes.diameter(text))
+        : Sizes.dn(text).flatMap(PipeSizes::forNominal).map(PipeSizes.Size::section);
+  }
+
+  private static List<Section> endsInText(Draft draft, String text) {
+    return draft.kind == Kind.DUCT_FITTING
+        ? Sizes.ductEnds(text)
+        : Sizes.dnEnds(text).stream()
+            .flatMap(dn -> PipeSizes.forNominal(dn).stream())
+            .map(PipeSizes.Size::section)
+            .toList();
+  }
+
+  private static Optional<Section> largest(List<Section> sections) {
+    return sections.stream().max(Comparator.comparingDouble(Section::largestSideM));
   }
 
   private static void nominal(Draft draft) {
@@ -160,7 +191,7 @@ final class FittingMeasurer {
 
   /**
    * Sizes of the ends: drawn ones if there is one for each port, else those of the neighbours if
-   * every port has one.
+   * every port has one, else what a text says.
    */
   private static List<Section> ends(Draft draft, List<Neighbours.Found> next) {
     boolean allKnown = next.size() == draft.ports.size() && next.size() > 1;
@@ -170,7 +201,21 @@ final class FittingMeasurer {
     if (draft.shape.ends().size() > 1 && (drawnExactly || !allKnown)) {
       return draft.shape.ends().stream().map(ShapeEnd::section).toList();
     }
-    return allKnown ? runFirst(draft, next) : List.of();
+    return allKnown ? runFirst(draft, next) : endsByText(draft);
+  }
+
+  /** Sizes of the ends that a text gives, if they do not contradict the size that was chosen. */
+  private static List<Section> endsByText(Draft draft) {
+    Measured<Section> section = draft.section;
+    return SizeTexts.of(draft).stream()
+        .map(text -> endsInText(draft, text.value()))
+        .filter(ends -> ends.size() > 1)
+        .filter(
+            ends ->
+                section != null
+                    && largest(ends).filter(e -> Sizes.sameSection(e, section.value())).isPresent())
+        .findFirst()
+        .orElse(List.of());
   }
 
   /** Run, run, branch: the two ports of a tee that are farthest apart are its run. */

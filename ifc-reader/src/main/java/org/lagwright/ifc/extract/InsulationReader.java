@@ -7,18 +7,30 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
 
 /**
  * Insulation that the model already shows: coverings related to or aggregated under an element, or
- * a thickness among its properties. A thickness of zero, and absence, mean nothing either way.
+ * a thickness among its properties. A thickness of zero, and absence, mean nothing either way; a
+ * lining lies inside.
  */
 final class InsulationReader {
+
+  /** No pipe or duct of a building is insulated thicker. Common practice, no source. */
+  private static final double IMPOSSIBLE_M = 0.5;
+
+  /** Nor thinner: public files write 1 of whatever unit for none. */
+  private static final double THINNEST_M = 0.002;
+
+  private static final double SAME_M = 0.0005;
 
   private final Relations relations;
   private final double lengthUnitM;
@@ -58,8 +70,10 @@ final class InsulationReader {
     for (long id : ids) {
       Draft covering = drafts.get(new ElementKey(draft.key.model(), id));
       if (covering != null && covering.kind == Kind.COVERING) {
-        coverings.add(covering);
         hosted.add(covering.key);
+        if (covering.names.all().stream().noneMatch(Words::isLining)) {
+          coverings.add(covering);
+        }
       }
     }
     return coverings.isEmpty() ? Optional.empty() : Optional.of(sum(coverings));
@@ -87,24 +101,51 @@ final class InsulationReader {
   private Optional<Double> thickness(Draft draft, PropertyNames.Role role) {
     return PropertyNames.of(draft.properties, role)
         .flatMap(p -> PropertyNames.lengthM(p, lengthUnitM).stream())
+        .filter(InsulationReader::isPossible)
         .findFirst();
   }
 
+  /**
+   * The first thickness that insulation can have. Sets of one element contradict each other in
+   * public files, and figures that stand for nothing (0, 1 m) are among them.
+   */
   private Optional<ExistingInsulation> byProperty(Draft draft) {
-    Optional<Property> thick =
+    List<Property> stated =
         PropertyNames.of(draft.properties, PropertyNames.Role.INSULATION_THICKNESS)
             .filter(p -> PropertyNames.lengthM(p, lengthUnitM).isPresent())
-            .findFirst();
-    return thick.map(
-        p ->
-            new ExistingInsulation(
-                PropertyNames.lengthM(p, lengthUnitM).orElse(null),
-                PropertyNames.of(draft.properties, PropertyNames.Role.INSULATION_MATERIAL)
-                    .map(Property::text)
-                    .filter(t -> !t.isBlank())
-                    .findFirst()
-                    .orElse(null),
-                p.evidence(),
-                List.of()));
+            .toList();
+    Optional<Property> chosen = stated.stream().filter(p -> isPossible(thicknessM(p))).findFirst();
+    double chosenM = chosen.map(this::thicknessM).orElse(0.0);
+    if (stated.stream().anyMatch(p -> Math.abs(thicknessM(p) - chosenM) > SAME_M)) {
+      draft.note(
+          ReadFinding.INSULATION_CONFLICT,
+          Effect.NONE,
+          chosen.map(p -> p.evidence().toString()).orElse("none"),
+          stated.stream()
+              .filter(p -> chosen.isEmpty() || p != chosen.get())
+              .map(p -> p.evidence().toString())
+              .collect(Collectors.joining(", ")));
+    }
+    return chosen.map(p -> existing(draft, p));
+  }
+
+  private ExistingInsulation existing(Draft draft, Property thickness) {
+    return new ExistingInsulation(
+        thicknessM(thickness),
+        PropertyNames.of(draft.properties, PropertyNames.Role.INSULATION_MATERIAL)
+            .map(Property::text)
+            .filter(t -> !t.isBlank())
+            .findFirst()
+            .orElse(null),
+        thickness.evidence(),
+        List.of());
+  }
+
+  private double thicknessM(Property property) {
+    return PropertyNames.lengthM(property, lengthUnitM).orElse(0.0);
+  }
+
+  private static boolean isPossible(double thicknessM) {
+    return thicknessM >= THINNEST_M && thicknessM < IMPOSSIBLE_M;
   }
 }

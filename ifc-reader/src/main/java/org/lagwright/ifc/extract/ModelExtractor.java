@@ -99,6 +99,7 @@ public final class ModelExtractor {
       findings.addAll(draft.findings());
       elements.add(element(draft, Objects.requireNonNull(records.get(draft.key)), insulation));
     }
+    findings.addAll(properties.findings(source.index()));
     noteIdentities(elements);
     return new MepModel(source, elements, belongings.systemsSeen(), findings, otherProducts());
   }
@@ -152,9 +153,12 @@ public final class ModelExtractor {
   private void measure(Map<ElementKey, Draft> drafts) {
     Placeholders placeholders = new Placeholders(drafts.values(), source.index());
     findings.addAll(placeholders.findings());
-    SegmentMeasurer segments = new SegmentMeasurer(placeholders, units.lengthM());
+    double lengthUnitM = units.lengthM();
+    ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
+    SegmentSections sections = new SegmentSections(placeholders, profiles, lengthUnitM);
+    SegmentMeasurer segments = new SegmentMeasurer(placeholders, sections, lengthUnitM);
     FittingMeasurer fittings =
-        new FittingMeasurer(new Neighbours(drafts), placeholders, units.lengthM());
+        new FittingMeasurer(new Neighbours(drafts), placeholders, profiles, lengthUnitM);
     drafts.values().stream().filter(Draft::isSegment).forEach(segments::measure);
     drafts.values().forEach(segments::settleKind);
     drafts.values().stream().filter(Draft::isLaggedItem).forEach(fittings::measure);

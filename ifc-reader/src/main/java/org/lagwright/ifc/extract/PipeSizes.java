@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.List;
 import java.util.Optional;
+import org.lagwright.ifc.model.Section;
 
 /** Tabulated outside diameters of pipes (pipe-sizes.csv names the standards). */
 final class PipeSizes {
@@ -10,7 +11,12 @@ final class PipeSizes {
   private static final double TOLERANCE_M = 0.00015;
 
   /** One size of one standard; dn is 0 where the standard sizes by diameter. */
-  record Size(String series, int dn, double outsideDiameterM) {}
+  record Size(String series, int dn, double outsideDiameterM) {
+
+    Section section() {
+      return new Section.Round(outsideDiameterM);
+    }
+  }
 
   private static final List<Size> SIZES =
       Resource.lines("pipe-sizes.csv").stream().skip(1).map(PipeSizes::parse).toList();
@@ -40,5 +46,14 @@ final class PipeSizes {
   static boolean mayBe(int dn, double outsideDiameterM) {
     double mm = outsideDiameterM * 1000;
     return mm >= 0.85 * dn && mm <= 1.45 * dn + 8;
+  }
+
+  /**
+   * True if a diameter is a whole number of millimetres that may be the nominal size of another.
+   */
+  static boolean isNominalOf(double diameterM, double outsideDiameterM) {
+    double mm = diameterM * 1000;
+    int dn = (int) Math.round(mm);
+    return Math.abs(mm - dn) < 0.01 && outsideDiameterM > diameterM && mayBe(dn, outsideDiameterM);
   }
 }

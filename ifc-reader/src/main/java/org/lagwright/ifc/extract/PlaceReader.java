@@ -47,8 +47,18 @@ final class PlaceReader {
         return relations.containerOf(at);
       }
       at = relations.wholeOf(at);
+      if (isSpatial(at)) {
+        return at;
+      }
     }
     return 0;
+  }
+
+  /** Some exporters aggregate elements straight under a storey. */
+  private boolean isSpatial(long id) {
+    IfcRecord record = id == 0 ? null : file.find(id);
+    return record != null
+        && (record.is("IfcSpatialStructureElement") || record.is("IfcSpatialElement"));
   }
 
   private Place climb(long container) {

@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.lagwright.ifc.model.Property;
@@ -23,6 +25,8 @@ final class PropertyNames {
     DIAMETER,
     WIDTH,
     HEIGHT,
+    SIZE,
+    FORM,
     LENGTH,
     ANGLE,
     BEND_RADIUS,
@@ -33,6 +37,15 @@ final class PropertyNames {
 
   private static final Map<Role, Set<String>> NAMES = new HashMap<>();
 
+  /** No pipe or duct in a building is wider. */
+  private static final double LARGEST_SIZE_M = 10;
+
+  private static final double THICKEST_WALL_M = 0.2;
+
+  private static final Pattern WRITTEN =
+      Pattern.compile("([+-]?\\d+(?:[.,]\\d*)?)\\s*(" + Sizes.UNIT + ")?");
+  private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d*)?");
+
   static {
     for (String line : Resource.lines("property-names.txt")) {
       int colon = line.indexOf(':');
@@ -40,7 +53,7 @@ final class PropertyNames {
       NAMES.put(
           role,
           Arrays.stream(line.substring(colon + 1).split(","))
-              .map(String::trim)
+              .map(PropertyNames::bare)
               .collect(Collectors.toUnmodifiableSet()));
     }
   }
@@ -55,7 +68,9 @@ final class PropertyNames {
 
   /** The name without case, accents, spaces and punctuation. */
   private static String bare(String name) {
-    return Words.fold(name).replaceAll("[^\\p{L}\\p{N}]", "");
+    StringBuilder bare = new StringBuilder(name.length());
+    Words.fold(name).chars().filter(Character::isLetterOrDigit).forEach(c -> bare.append((char) c));
+    return bare.toString();
   }
 
   /**
@@ -66,16 +81,46 @@ final class PropertyNames {
    */
   static Optional<Double> lengthM(Property property, double lengthUnitM) {
     Double number = property.number();
-    String measure = property.measure();
     double value;
-    if (number != null && measure != null && measure.contains("LENGTHMEASURE")) {
-      value = number;
-    } else if (number != null) {
-      value = number * unitInName(property.name(), lengthUnitM);
+    if (number != null) {
+      value = number * (isTyped(property) ? 1 : unitInName(property.name(), lengthUnitM));
     } else {
-      value = leadingNumber(property.text()) * unitInName(property.name(), lengthUnitM);
+      value = written(property.text(), unitInName(property.name(), lengthUnitM));
     }
     return value > 0 && Double.isFinite(value) ? Optional.of(value) : Optional.empty();
+  }
+
+  private static boolean isTyped(Property property) {
+    return property.measure() != null && property.measure().contains("LENGTHMEASURE");
+  }
+
+  /** A length as text, with its unit or without: {@code 9.15}, {@code 25 mm}; NaN if it is none. */
+  private static double written(String text, double bareUnitM) {
+    Matcher m = WRITTEN.matcher(text.trim());
+    if (!m.matches()) {
+      return Double.NaN;
+    }
+    double unitM = m.group(2) == null ? bareUnitM : Sizes.unitM(m.group(2));
+    return Double.parseDouble(m.group(1).replace(',', '.')) * unitM;
+  }
+
+  /**
+   * A diameter or a side in metres. Bare numbers that would be larger than anything that is built
+   * are millimetres.
+   */
+  static Optional<Double> sizeM(Property property, double lengthUnitM) {
+    return upTo(LARGEST_SIZE_M, property, lengthUnitM);
+  }
+
+  /** The wall of a pipe in metres; bare numbers as in {@link #sizeM}. */
+  static Optional<Double> wallM(Property property, double lengthUnitM) {
+    return upTo(THICKEST_WALL_M, property, lengthUnitM);
+  }
+
+  private static Optional<Double> upTo(double largestM, Property property, double lengthUnitM) {
+    return lengthM(property, lengthUnitM)
+        .map(m -> m > largestM && !isTyped(property) ? m * 0.001 / lengthUnitM : m)
+        .filter(m -> m <= largestM);
   }
 
   private static double unitInName(String name, double lengthUnitM) {
@@ -89,6 +134,6 @@ final class PropertyNames {
   /** The number a text consists of; NaN if it is not just a number. */
   static double leadingNumber(String text) {
     String trimmed = text.trim().replace(',', '.');
-    return trimmed.matches("[+-]?\\d+(\\.\\d*)?") ? Double.parseDouble(trimmed) : Double.NaN;
+    return NUMBER.matcher(trimmed).matches() ? Double.parseDouble(trimmed) : Double.NaN;
   }
 }

@@ -3,12 +3,17 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 import org.lagwright.ifc.step.StepArguments;
@@ -19,7 +24,8 @@ import org.lagwright.ifc.step.StepArguments;
  */
 final class PropertyReader {
 
-  private static final int MAX_NESTED_COMPLEX = 5;
+  /** Complex properties of one set that are followed, each of them once. */
+  private static final int MAX_COMPLEX = 100;
 
   private final IfcFile file;
   private final Relations relations;
@@ -32,6 +38,23 @@ final class PropertyReader {
 
   private final Map<Long, List<Property>> typeSets = new HashMap<>();
 
+  /** Values that an IFC2X3 IfcRelOverridesProperties puts in the place of those of its set. */
+  private final Map<Long, List<Property>> overrides = new HashMap<>();
+
+  /** A name that stands twice in a set, and in how many sets it does. */
+  private static final class Duplicate {
+    final Property first;
+    final Property second;
+    int count;
+
+    Duplicate(Property first, Property second) {
+      this.first = first;
+      this.second = second;
+    }
+  }
+
+  private final Map<String, Duplicate> duplicates = new LinkedHashMap<>();
+
   PropertyReader(IfcFile file, Relations relations, Units units) {
     this.file = file;
     this.relations = relations;
@@ -41,6 +64,9 @@ final class PropertyReader {
   /** All properties that apply to an element. */
   List<Property> propertiesOf(long element) {
     Map<String, Property> merged = new LinkedHashMap<>();
+    for (long relation : relations.overridesOf(element)) {
+      addMissing(merged, overrides.computeIfAbsent(relation, this::readOverride));
+    }
     for (long set : relations.propertySetsOf(element)) {
       addMissing(merged, occurrenceSets.computeIfAbsent(set, id -> read(id, false)));
     }
@@ -64,10 +90,13 @@ final class PropertyReader {
     return sets;
   }
 
+  private static String key(Property property) {
+    return (property.set() + "\n" + property.name()).toLowerCase(Locale.ROOT);
+  }
+
   private static void addMissing(Map<String, Property> merged, List<Property> more) {
     for (Property property : more) {
-      String key = (property.set() + "\n" + property.name()).toLowerCase(Locale.ROOT);
-      merged.merge(key, property, (old, young) -> old.text().isEmpty() ? young : old);
+      merged.merge(key(property), property, (old, young) -> old.text().isEmpty() ? young : old);
     }
   }
 
@@ -78,17 +107,69 @@ final class PropertyReader {
     }
     String name = orEmpty(set.text("Name"));
     List<Property> found = new ArrayList<>();
+    Set<Long> seen = new HashSet<>();
     for (IfcRecord property : set.refs("HasProperties")) {
-      property(name, property, fromType, 0, found);
+      property(name, property, fromType, seen, found);
     }
     for (IfcRecord quantity : set.refs("Quantities")) {
       quantity(name, quantity, fromType, found);
     }
+    noteDuplicates(found);
     return List.copyOf(found);
   }
 
+  private void noteDuplicates(List<Property> set) {
+    Map<String, Property> first = new HashMap<>();
+    for (Property property : set) {
+      Property other = first.putIfAbsent(key(property), property);
+      boolean differs =
+          other != null
+              && !other.text().isEmpty()
+              && !property.text().isEmpty()
+              && !other.text().equals(property.text());
+      if (differs) {
+        duplicates.computeIfAbsent(key(property), k -> new Duplicate(other, property)).count++;
+      }
+    }
+  }
+
+  /** Properties that stand twice in a set with different values; one finding for each name. */
+  List<Finding> findings(int model) {
+    return duplicates.values().stream()
+        .map(
+            d ->
+                Finding.ofFile(
+                    model,
+                    ReadFinding.DUPLICATE_PROPERTY,
+                    Effect.NONE,
+                    d.first.set() + "." + d.first.name(),
+                    d.first.text(),
+                    d.second.text(),
+                    String.valueOf(d.count)))
+        .toList();
+  }
+
+  /** The overriding properties, under the name of the set that they override. */
+  private List<Property> readOverride(long relationId) {
+    IfcRecord relation = file.find(relationId);
+    if (relation == null) {
+      return List.of();
+    }
+    IfcRecord set = relation.ref("RelatingPropertyDefinition");
+    String name = set == null ? "" : orEmpty(set.text("Name"));
+    List<Property> found = new ArrayList<>();
+    Set<Long> seen = new HashSet<>();
+    for (IfcRecord property : relation.refs("OverridingProperties")) {
+      property(name, property, false, seen, found);
+    }
+    return List.copyOf(found);
+  }
+
+  /**
+   * @param seen complex properties on the way, each of which is followed once
+   */
   private void property(
-      String set, IfcRecord p, boolean fromType, int depth, List<Property> found) {
+      String set, IfcRecord p, boolean fromType, Set<Long> seen, List<Property> found) {
     String name = orEmpty(p.text("Name"));
     if (p.is("IfcPropertySingleValue")) {
       single(set, name, p, fromType, found);
@@ -98,9 +179,9 @@ final class PropertyReader {
       listed(set, name, p, "ListValues", fromType, found);
     } else if (p.is("IfcPropertyBoundedValue")) {
       bounded(set, name, p, fromType, found);
-    } else if (p.is("IfcComplexProperty") && depth < MAX_NESTED_COMPLEX) {
+    } else if (p.is("IfcComplexProperty") && seen.size() < MAX_COMPLEX && seen.add(p.id())) {
       for (IfcRecord part : p.refs("HasProperties")) {
-        property(set + "." + name, part, fromType, depth + 1, found);
+        property(set + "." + name, part, fromType, seen, found);
       }
     }
   }
@@ -110,7 +191,7 @@ final class PropertyReader {
     if (!p.has("NominalValue")) {
       return;
     }
-    String measure = p.valueType("NominalValue");
+    String measure = Units.measure(p.valueType("NominalValue"), p.ref("Unit"));
     double number = p.number("NominalValue");
     String text = p.text("NominalValue");
     String enumerated = p.enumeration("NominalValue");
@@ -155,7 +236,7 @@ final class PropertyReader {
       StepArguments typed = values.typed(i);
       texts.add(values.text(i).orElse(typed.size() == 0 ? values.raw(i) : typed.raw(0)));
     }
-    String measure = values.keyword(0).orElse(null);
+    String measure = Units.measure(values.keyword(0).orElse(null), p.ref("Unit"));
     found.add(
         new Property(
             set,
@@ -172,7 +253,7 @@ final class PropertyReader {
   private void bounded(
       String set, String name, IfcRecord p, boolean fromType, List<Property> found) {
     double setPoint = p.number("SetPointValue");
-    String measure = p.valueType("SetPointValue");
+    String measure = Units.measure(p.valueType("SetPointValue"), p.ref("Unit"));
     String range = inside(p, "LowerBoundValue") + " to " + inside(p, "UpperBoundValue");
     found.add(
         new Property(

@@ -21,6 +21,7 @@ final class Relations {
 
   private final Map<Long, Long> typeOf = new HashMap<>();
   private final Map<Long, Set<Long>> propertySetsOf = new HashMap<>();
+  private final Map<Long, Set<Long>> overridesOf = new HashMap<>();
   private final Map<Long, Set<Long>> groupsOf = new HashMap<>();
   private final Map<Long, Long> containerOf = new HashMap<>();
   private final Map<Long, Long> wholeOf = new HashMap<>();
@@ -87,6 +88,9 @@ final class Relations {
       }
     }
     each(r, "RelatedObjects", id -> sets.forEach(set -> add(propertySetsOf, id, set)));
+    if (r.is("IfcRelOverridesProperties")) {
+      each(r, "RelatedObjects", id -> add(overridesOf, id, r.id()));
+    }
   }
 
   /** Containment is read after references, so it wins. */
@@ -148,6 +152,11 @@ final class Relations {
 
   Set<Long> propertySetsOf(long element) {
     return propertySetsOf.getOrDefault(element, NONE);
+  }
+
+  /** IFC2X3 relations that override single properties of the element. */
+  Set<Long> overridesOf(long element) {
+    return overridesOf.getOrDefault(element, NONE);
   }
 
   Set<Long> groupsOf(long element) {

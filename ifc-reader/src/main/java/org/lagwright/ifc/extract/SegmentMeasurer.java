@@ -22,15 +22,17 @@ import org.lagwright.ifc.model.Section;
 final class SegmentMeasurer {
 
   private final Placeholders placeholders;
+  private final SegmentSections sections;
   private final double lengthUnitM;
 
-  SegmentMeasurer(Placeholders placeholders, double lengthUnitM) {
+  SegmentMeasurer(Placeholders placeholders, SegmentSections sections, double lengthUnitM) {
     this.placeholders = placeholders;
+    this.sections = sections;
     this.lengthUnitM = lengthUnitM;
   }
 
   void measure(Draft draft) {
-    section(draft);
+    draft.section = sections.choose(draft);
     nominal(draft);
     length(draft);
     note(draft);
@@ -52,110 +54,8 @@ final class SegmentMeasurer {
     }
   }
 
-  private void section(Draft draft) {
-    Options<Section> options = new Options<>(Sizes::sameSection);
-    Optional<Property> tabulated = tabulatedDiameter(draft);
-    tabulated.ifPresent(p -> addRound(options, p));
-    options.addAll(draft.shape.section());
-    if (tabulated.isEmpty()) {
-      outsideDiameter(draft, options);
-    }
-    sides(draft, options);
-    diameter(draft, options);
-    texts(draft, options);
-    draft.section = Sizes.withoutNoise(options.choose());
-  }
-
-  /**
-   * Some exporters draw the nominal size. An outside diameter in the properties that is in a pipe
-   * table is trusted more than a drawn one that is in none.
-   */
-  private Optional<Property> tabulatedDiameter(Draft draft) {
-    Measured<Section> drawn = draft.shape.section();
-    if (draft.kind == Kind.DUCT_SEGMENT
-        || drawn == null
-        || !(drawn.value() instanceof Section.Round round)
-        || PipeSizes.isOutsideDiameter(round.outsideDiameterM())) {
-      return Optional.empty();
-    }
-    return PropertyNames.of(draft.properties, PropertyNames.Role.OUTSIDE_DIAMETER)
-        .filter(p -> !placeholders.contains(p))
-        .filter(p -> lengthM(p).map(PipeSizes::isOutsideDiameter).orElse(false))
-        .findFirst();
-  }
-
   private Optional<Double> lengthM(Property property) {
     return PropertyNames.lengthM(property, lengthUnitM);
-  }
-
-  private void addRound(Options<Section> options, Property p) {
-    Optional<Double> diameterM = lengthM(p);
-    if (diameterM.isEmpty()) {
-      return;
-    }
-    Section section = new Section.Round(diameterM.get());
-    if (placeholders.contains(p)) {
-      options.rule(section, How.PROPERTY, p.evidence(), "placeholder");
-    } else {
-      options.add(section, p.quantity() ? How.QUANTITY_SET : How.PROPERTY, p.evidence());
-    }
-  }
-
-  private void outsideDiameter(Draft draft, Options<Section> options) {
-    PropertyNames.of(draft.properties, PropertyNames.Role.OUTSIDE_DIAMETER)
-        .forEach(p -> addRound(options, p));
-  }
-
-  /** Width and height; equal ones on a pipe are a diameter written twice. */
-  private void sides(Draft draft, Options<Section> options) {
-    Optional<Property> width = first(draft, PropertyNames.Role.WIDTH);
-    Optional<Property> height = first(draft, PropertyNames.Role.HEIGHT);
-    if (width.isEmpty() || height.isEmpty()) {
-      return;
-    }
-    double widthM = lengthM(width.get()).orElse(0.0);
-    double heightM = lengthM(height.get()).orElse(0.0);
-    boolean roundPipe = draft.kind != Kind.DUCT_SEGMENT && Sizes.sameLength(widthM, heightM);
-    boolean drawnRound =
-        draft.shape.section() != null && draft.shape.section().value() instanceof Section.Round;
-    if (roundPipe || drawnRound) {
-      addRound(options, width.get());
-    } else {
-      Evidence evidence =
-          new Evidence(
-              width.get().step(),
-              width.get().set() + "." + width.get().name() + ", " + height.get().name(),
-              width.get().text() + ", " + height.get().text());
-      options.add(new Section.Rectangular(widthM, heightM), How.PROPERTY, evidence);
-    }
-  }
-
-  private Optional<Property> first(Draft draft, PropertyNames.Role role) {
-    return PropertyNames.of(draft.properties, role)
-        .filter(p -> !placeholders.contains(p))
-        .filter(p -> lengthM(p).isPresent())
-        .findFirst();
-  }
-
-  /** A plain diameter, which for pipes may be any of three: used only where nothing better is. */
-  private void diameter(Draft draft, Options<Section> options) {
-    boolean hasSides =
-        first(draft, PropertyNames.Role.WIDTH).isPresent()
-            && first(draft, PropertyNames.Role.HEIGHT).isPresent();
-    if (!hasSides) {
-      PropertyNames.of(draft.properties, PropertyNames.Role.DIAMETER)
-          .forEach(p -> addRound(options, p));
-    }
-  }
-
-  private static void texts(Draft draft, Options<Section> options) {
-    for (String text : draft.names.all()) {
-      Evidence evidence = new Evidence(draft.key.step(), "name", text);
-      if (draft.kind == Kind.DUCT_SEGMENT) {
-        Sizes.sides(text).ifPresent(s -> options.add(s, How.TEXT, evidence));
-        Sizes.diameter(text).ifPresent(s -> options.add(s, How.TEXT, evidence));
-      }
-    }
   }
 
   /** The nominal size as the model gives it, and the outside diameter by table if none is known. */
@@ -182,8 +82,8 @@ final class SegmentMeasurer {
             .findFirst();
     return byProperty.isPresent()
         ? byProperty
-        : draft.names.all().stream()
-            .flatMap(t -> Sizes.dn(t).stream())
+        : SizeTexts.of(draft).stream()
+            .flatMap(t -> Sizes.dn(t.value()).stream())
             .filter(dn -> fits(draft, dn))
             .findFirst();
   }

@@ -1,5 +1,7 @@
 package org.lagwright.ifc.extract;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -21,13 +23,37 @@ final class Sizes {
 
   private static final double SECTION_TOLERANCE = 0.02;
 
+  /** Smaller figures in names are no sides of a duct. */
+  private static final double SMALLEST_SIDE_M = 0.01;
+
   private static final double ANGLE_TOLERANCE_DEG = 0.5;
+
+  /** Units that people write behind a length. */
+  static final String UNIT = "mm|\u043c\u043c|\u0441\u043c|\u043c|cm|m|in|\"|''|ft";
+
+  private static final String NUMBER =
+      "(\\d{1,4}(?:[.,]\\d+)?)\\s?(mm|cm|\u043c\u043c|\u0441\u043c|in|\"|'')?";
+  private static final String TIMES = "\\s?[xX\u00D7\u0445]\\s?";
+  private static final String ROUND = "[\u00D8\u00F8\u2300]";
 
   private static final Pattern DN = Pattern.compile("\\bDN\\s?(\\d{1,4})\\b");
   private static final Pattern SIDES =
-      Pattern.compile("(?<![\\d.,])(\\d{2,4})\\s?(?:mm)?\\s?[xX\u00D7]\\s?(\\d{2,4})(?![\\d.,])");
+      Pattern.compile("(?<![\\p{L}\\d.,])" + NUMBER + TIMES + NUMBER + "(?![\\d.,])");
   private static final Pattern DIAMETER =
-      Pattern.compile("(?:\\bd\\s?=\\s?|[\u00D8\u00F8\u2300]\\s?)(\\d{2,4}(?:[.,]\\d+)?)");
+      Pattern.compile("(?:\\bd\\s?=\\s?|" + ROUND + "\\s?)" + NUMBER);
+  private static final Pattern DIAMETER_BEFORE_SIGN =
+      Pattern.compile("(?<![\\p{L}\\d.,])" + NUMBER + "\\s?" + ROUND);
+  private static final Pattern OUTSIDE_AND_WALL =
+      Pattern.compile(
+          "(?<![\\p{L}\\d.,])"
+              + NUMBER
+              + TIMES
+              + "(\\d{1,2}(?:[.,]\\d{1,2})?)(?![\\d.,]|"
+              + TIMES
+              + "\\d)");
+  private static final Pattern DN_ENDS =
+      Pattern.compile(
+          "(?<![\\d.,/])(?:DN\\s?)?(\\d{2,4}(?:\\s?/\\s?(?:DN\\s?)?\\d{2,4}){1,2})(?![\\d.,/])");
   private static final Pattern ANGLE =
       Pattern.compile("(?<![\\d.,])(\\d{1,3}(?:[.,]\\d+)?)\\s?(?:\u00B0|deg|grad)");
 
@@ -69,22 +95,91 @@ final class Sizes {
     return m.find() ? Optional.of(Integer.parseInt(m.group(1))) : Optional.empty();
   }
 
-  /** Two sides in millimetres as in {@code 400x1000}. */
+  /** Two sides as in {@code 400x1000} or {@code 305 mm x305 mm}; millimetres unless it says. */
   static Optional<Section> sides(String text) {
     Matcher m = SIDES.matcher(text);
+    while (m.find()) {
+      String unit = m.group(2) == null ? m.group(4) : m.group(2);
+      double widthM = metres(m.group(1), unit);
+      double heightM = metres(m.group(3), m.group(4) == null ? unit : m.group(4));
+      if (Math.min(widthM, heightM) >= SMALLEST_SIDE_M) {
+        return Optional.of(new Section.Rectangular(widthM, heightM));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A diameter as in {@code d=300 mm} or {@code 350 mm} before a diameter sign. */
+  static Optional<Section> diameter(String text) {
+    return firstDiameter(DIAMETER.matcher(text))
+        .or(() -> firstDiameter(DIAMETER_BEFORE_SIGN.matcher(text)));
+  }
+
+  private static Optional<Section> firstDiameter(Matcher m) {
     return m.find()
-        ? Optional.of(
-            new Section.Rectangular(
-                Double.parseDouble(m.group(1)) / 1000, Double.parseDouble(m.group(2)) / 1000))
+        ? Optional.of(metres(m.group(1), m.group(2)))
+            .filter(d -> d >= SMALLEST_SIDE_M)
+            .map(Section.Round::new)
         : Optional.empty();
   }
 
-  /** A diameter in millimetres as in {@code d=300 mm}. */
-  static Optional<Section> diameter(String text) {
-    Matcher m = DIAMETER.matcher(text);
+  /** The outside diameter in metres in {@code 22 x 1 mm}, where the second figure is a wall. */
+  static Optional<Double> outsideDiameterAndWall(String text) {
+    Matcher m = OUTSIDE_AND_WALL.matcher(text);
+    while (m.find()) {
+      double outsideM = metres(m.group(1), m.group(2));
+      double wallM = metres(m.group(3), m.group(2));
+      if (wallM > 0 && wallM <= outsideM / 4) {
+        return Optional.of(outsideM);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Sizes of the ends of a duct fitting as in {@code 315/315/250} or, from rectangular to round,
+   * {@code 315 mmx450 mm-350 mm} with a diameter sign; empty if the text gives fewer than two.
+   */
+  static List<Section> ductEnds(String text) {
+    List<Section> byDash =
+        Arrays.stream(text.split("-", -1))
+            .flatMap(t -> sides(t).or(() -> diameter(t)).stream())
+            .toList();
+    return byDash.size() > 1
+        ? byDash
+        : ends(text).stream()
+            .filter(mm -> mm >= 50)
+            .<Section>map(mm -> new Section.Round(mm / 1000.0))
+            .toList();
+  }
+
+  /** Nominal sizes of the ends of a pipe fitting as in {@code DN80/80/25} or {@code 80/50}. */
+  static List<Integer> dnEnds(String text) {
+    List<Integer> ends = ends(text);
+    boolean nominal = ends.stream().allMatch(dn -> PipeSizes.forNominal(dn).isPresent());
+    return nominal ? ends : List.of();
+  }
+
+  private static List<Integer> ends(String text) {
+    Matcher m = DN_ENDS.matcher(text);
     return m.find()
-        ? Optional.of(new Section.Round(Double.parseDouble(m.group(1).replace(',', '.')) / 1000))
-        : Optional.empty();
+        ? Arrays.stream(m.group(1).split("[^\\d]+", -1)).map(Integer::parseInt).toList()
+        : List.of();
+  }
+
+  /** Metres in a unit as people write it. */
+  static double unitM(String unit) {
+    return switch (unit) {
+      case "m", "\u043c" -> 1;
+      case "cm", "\u0441\u043c" -> 0.01;
+      case "in", "\"", "''" -> 0.0254;
+      case "ft" -> 0.3048;
+      default -> 0.001;
+    };
+  }
+
+  private static double metres(String number, @Nullable String unit) {
+    return Double.parseDouble(number.replace(',', '.')) * (unit == null ? 0.001 : unitM(unit));
   }
 
   /** An angle in degrees as in {@code Bend 45°}; only what a bend can have. */
@@ -137,6 +232,11 @@ final class Sizes {
     }
     Section.Oval oval = (Section.Oval) section;
     return mm(oval.widthM()) + " x " + mm(oval.heightM()) + " mm oval";
+  }
+
+  /** A length in words: {@code 60.3 mm}. */
+  static String millimetres(double lengthM) {
+    return mm(lengthM) + " mm";
   }
 
   private static String mm(double lengthM) {

@@ -83,13 +83,17 @@ final class Units {
       return;
     }
     if (kind.equals("THERMODYNAMICTEMPERATUREUNIT")) {
-      temperatureUnit = unit.is("IfcSIUnit") ? unit.enumeration("Name") : unit.text("Name");
+      temperatureUnit = name(unit);
       return;
     }
     double factor = factor(unit, 0);
-    if (factor > 0) {
+    if (factor > 0 && Double.isFinite(factor)) {
       factors.put(kind, factor);
     }
+  }
+
+  private static @Nullable String name(IfcRecord unit) {
+    return unit.is("IfcSIUnit") ? unit.enumeration("Name") : unit.text("Name");
   }
 
   /** SI value of one unit; NaN where the record does not tell. */
@@ -146,25 +150,36 @@ final class Units {
    */
   double toSi(double value, @Nullable String measure, @Nullable IfcRecord ownUnit) {
     if (measure != null && measure.equals("IFCTHERMODYNAMICTEMPERATUREMEASURE")) {
-      return celsius(value);
+      return celsius(value, ownUnit == null ? temperatureUnit : name(ownUnit));
     }
     String kind = measure == null ? null : UNIT_OF_MEASURE.get(measure);
     if (ownUnit != null) {
       double factor = factor(ownUnit, 0);
-      return factor > 0 ? value * factor : value;
+      return factor > 0 && Double.isFinite(factor) ? value * factor : value;
     }
     return kind == null ? value : value * unit(kind);
   }
 
   /** A temperature in degC: no unit, degree Celsius, and impossible kelvins count as degC. */
-  private double celsius(double value) {
-    String unit = temperatureUnit == null ? "" : temperatureUnit.toUpperCase(Locale.ROOT);
+  private static double celsius(double value, @Nullable String unitName) {
+    String unit = unitName == null ? "" : unitName.toUpperCase(Locale.ROOT);
     if (unit.contains("FAHRENHEIT")) {
       return (value - 32) / 1.8;
     }
     return unit.equals("KELVIN") && Math.abs(value) >= COLDEST_KELVIN
         ? value - ZERO_CELSIUS_K
         : value;
+  }
+
+  /**
+   * The measure of a value with its own unit: a bare number in a length unit is a length, and must
+   * not be taken for one in the unit of the file.
+   */
+  static @Nullable String measure(@Nullable String written, @Nullable IfcRecord ownUnit) {
+    boolean length = ownUnit != null && "LENGTHUNIT".equals(ownUnit.enumeration("UnitType"));
+    return length && (written == null || !written.contains("LENGTHMEASURE"))
+        ? "IFCLENGTHMEASURE"
+        : written;
   }
 
   /** What had to be assumed. */

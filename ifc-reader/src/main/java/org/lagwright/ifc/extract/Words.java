@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import org.lagwright.ifc.model.Form;
 
 /** What words in names tell, in the languages of words.txt. */
@@ -15,23 +18,42 @@ final class Words {
 
   private static final int MAY_BE_INSIDE_A_COMPOUND = 5;
 
-  private static final Map<Form, List<String>> FORMS = new EnumMap<>(Form.class);
-  private static final List<String> NEITHER_PIPE_NOR_DUCT = new ArrayList<>();
-  private static final List<String> DUCT = new ArrayList<>();
-  private static final List<String> PIPE = new ArrayList<>();
+  private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+
+  private static final Set<Form> JOINTS = Set.of(Form.FLANGE, Form.COUPLING, Form.UNION);
+
+  private static final Map<Form, List<Word>> FORMS = new EnumMap<>(Form.class);
+  private static final List<Word> NEITHER_PIPE_NOR_DUCT = new ArrayList<>();
+  private static final List<Word> DUCT = new ArrayList<>();
+  private static final List<Word> PIPE = new ArrayList<>();
+  private static final List<Word> LINE = new ArrayList<>();
+  private static final List<Word> LINING = new ArrayList<>();
+  private static final List<Word> INSULATION = new ArrayList<>();
 
   static {
     for (String line : Resource.lines("words.txt")) {
       int colon = line.indexOf(':');
       String head = line.substring(0, colon);
-      List<String> words =
-          Arrays.stream(line.substring(colon + 1).split(",")).map(String::trim).toList();
+      List<Word> words = Arrays.stream(line.substring(colon + 1).split(",")).map(Word::of).toList();
       switch (head) {
         case "not" -> NEITHER_PIPE_NOR_DUCT.addAll(words);
         case "duct" -> DUCT.addAll(words);
         case "pipe" -> PIPE.addAll(words);
+        case "line" -> LINE.addAll(words);
+        case "lining" -> LINING.addAll(words);
+        case "insulation" -> INSULATION.addAll(words);
         default -> FORMS.put(Form.valueOf(head.substring("form ".length())), words);
       }
+    }
+  }
+
+  /** A word to look for, folded; one marked as first tells only at the beginning of a name. */
+  private record Word(String text, boolean first) {
+
+    static Word of(String written) {
+      String word = fold(written.trim());
+      boolean first = word.startsWith("^");
+      return new Word(first ? word.substring(1) : word, first);
     }
   }
 
@@ -39,27 +61,50 @@ final class Words {
 
   /** Lower case without accents; the German sharp s as ss. */
   static String fold(String text) {
-    String lower = text.toLowerCase(Locale.ROOT).replace("ß", "ss");
-    return Normalizer.normalize(lower, Normalizer.Form.NFD).replaceAll("\\p{M}+", "");
+    String lower = text.toLowerCase(Locale.ROOT);
+    if (lower.chars().allMatch(c -> c < 128)) {
+      return lower;
+    }
+    String decomposed = Normalizer.normalize(lower.replace("ß", "ss"), Normalizer.Form.NFD);
+    return MARKS.matcher(decomposed).replaceAll("");
   }
 
-  /** The form that the first telling word of a text names. */
+  /**
+   * The form that the first telling word of a text names. Flange, coupling and union tell last, as
+   * they also say how a piece is joined: a flanged elbow is a bend.
+   */
   static Optional<Form> form(String text) {
     String folded = fold(text);
+    return first(folded, form -> !JOINTS.contains(form)).or(() -> first(folded, JOINTS::contains));
+  }
+
+  private static Optional<Form> first(String folded, Predicate<Form> asked) {
     Form best = null;
     int bestAt = Integer.MAX_VALUE;
     int bestLength = 0;
-    for (Map.Entry<Form, List<String>> entry : FORMS.entrySet()) {
-      for (String word : entry.getValue()) {
+    for (Map.Entry<Form, List<Word>> entry : FORMS.entrySet()) {
+      for (Word word : asked.test(entry.getKey()) ? entry.getValue() : List.<Word>of()) {
         int at = indexOf(folded, word);
-        if (at >= 0 && (at < bestAt || (at == bestAt && word.length() > bestLength))) {
+        int length = word.text.length();
+        boolean earlier = at < bestAt || (at == bestAt && length > bestLength);
+        if (at >= 0 && earlier && isHead(folded, at + length)) {
           best = entry.getKey();
           bestAt = at;
-          bestLength = word.length();
+          bestLength = length;
         }
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  /** False if the word that ends here only begins a compound that names a pipe or duct. */
+  private static boolean isHead(String folded, int end) {
+    int wordEnd = end;
+    while (wordEnd < folded.length() && Character.isLetter(folded.charAt(wordEnd))) {
+      wordEnd++;
+    }
+    String rest = folded.substring(end, wordEnd);
+    return rest.isEmpty() || LINE.stream().noneMatch(word -> rest.endsWith(word.text));
   }
 
   /** True for cables, trays, conduits, chambers. */
@@ -75,14 +120,31 @@ final class Words {
     return containsAny(fold(text), PIPE);
   }
 
-  private static boolean containsAny(String folded, List<String> words) {
+  /** True for insulation and for lining. */
+  static boolean isInsulation(String text) {
+    return containsAny(fold(text), INSULATION) || isLining(text);
+  }
+
+  /** True for what lines a duct on its inside. */
+  static boolean isLining(String text) {
+    return containsAny(fold(text), LINING);
+  }
+
+  private static boolean containsAny(String folded, List<Word> words) {
     return words.stream().anyMatch(word -> indexOf(folded, word) >= 0);
   }
 
-  /** Where a word stands in a folded text, -1 if nowhere; short words must stand alone. */
-  private static int indexOf(String folded, String word) {
-    for (int at = folded.indexOf(word); at >= 0; at = folded.indexOf(word, at + 1)) {
-      if (word.length() >= MAY_BE_INSIDE_A_COMPOUND || standsAlone(folded, at, word.length())) {
+  /**
+   * Where a word stands in a folded text, -1 if nowhere; short words must stand alone, and those
+   * marked with ^ also at the beginning.
+   */
+  private static int indexOf(String folded, Word word) {
+    if (word.first) {
+      return folded.startsWith(word.text) && standsAlone(folded, 0, word.text.length()) ? 0 : -1;
+    }
+    for (int at = folded.indexOf(word.text); at >= 0; at = folded.indexOf(word.text, at + 1)) {
+      if (word.text.length() >= MAY_BE_INSIDE_A_COMPOUND
+          || standsAlone(folded, at, word.text.length())) {
         return at;
       }
     }

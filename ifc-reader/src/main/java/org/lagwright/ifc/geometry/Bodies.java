@@ -16,6 +16,12 @@ final class Bodies {
   /** Mapped items within mapped items that are followed. */
   private static final int MAX_NESTING = 20;
 
+  /** Records looked at for one body; a file of a few lines can nest its maps to billions. */
+  private static final int MAX_VISITS = 100_000;
+
+  /** Representations that are tried; more than a body and a substitute is unusual. */
+  private static final int MAX_CANDIDATES = 4;
+
   private static final Set<String> NO_BODIES =
       Set.of(
           "axis",
@@ -52,49 +58,61 @@ final class Bodies {
     this.coordinates = coordinates;
   }
 
-  /** The items of the body; empty if the product has none. */
-  List<Item> items(IfcRecord product, Frame frame) {
-    List<Item> items = new ArrayList<>();
-    IfcRecord body = body(product);
-    if (body != null) {
-      collect(body, frame, 0, items);
+  /** The items of each representation that may be the body, the most likely first. */
+  List<List<Item>> candidates(IfcRecord product, Frame frame) {
+    List<List<Item>> candidates = new ArrayList<>();
+    for (IfcRecord representation : bodies(product)) {
+      Found found = new Found();
+      collect(representation, frame, 0, found);
+      if (!found.items.isEmpty()) {
+        candidates.add(found.items);
+      }
     }
-    return items;
+    return candidates;
   }
 
-  /** The representation called Body, else the first one that may be a body. */
-  private static @Nullable IfcRecord body(IfcRecord product) {
+  /** Items collected so far, and how many records that took. */
+  private static final class Found {
+    final List<Item> items = new ArrayList<>();
+    int visits;
+  }
+
+  /** The representations called Body, then all others that may be one. */
+  private static List<IfcRecord> bodies(IfcRecord product) {
     IfcRecord shape = product.ref("Representation");
-    IfcRecord substitute = null;
+    List<IfcRecord> bodies = new ArrayList<>();
+    List<IfcRecord> others = new ArrayList<>();
     for (IfcRecord representation :
         shape == null ? List.<IfcRecord>of() : shape.refs("Representations")) {
       String identifier = lower(representation.text("RepresentationIdentifier"));
-      String type = lower(representation.text("RepresentationType"));
-      if (identifier.equals("body") && !NO_BODY_TYPES.contains(type)) {
-        return representation;
+      boolean flat = NO_BODY_TYPES.contains(lower(representation.text("RepresentationType")));
+      if (!flat && !NO_BODIES.contains(identifier)) {
+        (identifier.equals("body") ? bodies : others).add(representation);
       }
-      boolean possible = !NO_BODIES.contains(identifier) && !NO_BODY_TYPES.contains(type);
-      substitute = substitute == null && possible ? representation : substitute;
     }
-    return substitute;
+    bodies.addAll(others);
+    return bodies.subList(0, Math.min(bodies.size(), MAX_CANDIDATES));
   }
 
   private static String lower(@Nullable String text) {
     return text == null ? "" : text.trim().toLowerCase(Locale.ROOT);
   }
 
-  private void collect(IfcRecord representation, Frame frame, int nesting, List<Item> into) {
+  private void collect(IfcRecord representation, Frame frame, int nesting, Found into) {
     for (IfcRecord item : representation.refs("Items")) {
+      if (++into.visits > MAX_VISITS) {
+        return;
+      }
       if (item.is("IfcMappedItem")) {
         mapped(item, frame, nesting, into);
       } else {
-        into.add(new Item(item, frame));
+        into.items.add(new Item(item, frame));
       }
     }
   }
 
   /** Placement x mapping target x mapping origin, as other open readers do it. */
-  private void mapped(IfcRecord item, Frame frame, int nesting, List<Item> into) {
+  private void mapped(IfcRecord item, Frame frame, int nesting, Found into) {
     IfcRecord map = item.ref("MappingSource");
     Frame target = coordinates.operator(item.ref("MappingTarget"));
     Frame origin = map == null ? null : coordinates.axes(map.ref("MappingOrigin"));

@@ -13,6 +13,9 @@ final class Curves {
   /** Composite curves within composite curves that are followed. */
   private static final int MAX_NESTING = 20;
 
+  /** Pieces of one curve; composite curves that repeat each other can come to billions. */
+  private static final int MAX_LEGS = 100_000;
+
   private final Coordinates coordinates;
 
   Curves(Coordinates coordinates) {
@@ -148,6 +151,9 @@ final class Curves {
       }
       boolean sameSense = !"F".equals(segment.enumeration("SameSense"));
       legs.addAll(joined(legs, sameSense ? part : part.reversed()).legs());
+      if (legs.size() > MAX_LEGS) {
+        return null;
+      }
     }
     return new Path(legs);
   }

@@ -55,9 +55,24 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
   /** Collects faces and welds their corners. */
   static final class Builder {
 
-    private record Cell(long x, long y, long z) {}
+    private record Cell(long x, long y, long z) {
 
-    private final Map<Cell, Integer> cells = new HashMap<>();
+      /** Mixes the bits: the usual sum gives neighbours in a regular mesh one hash. */
+      @Override
+      public int hashCode() {
+        return Long.hashCode(((x * MIX + y) * MIX + z) * MIX);
+      }
+    }
+
+    /**
+     * Wide enough that most points lie in one cell together with all that could be one with them.
+     */
+    private static final double CELL_M = 10 * WELD_M;
+
+    /** Odd, from the golden ratio, so that multiples spread over all bits. */
+    private static final long MIX = 0x9E3779B97F4A7C15L;
+
+    private final Map<Cell, List<Integer>> cells = new HashMap<>();
     private final List<Vec> vertices = new ArrayList<>();
     private final List<Face> faces = new ArrayList<>();
     private final Set<List<Integer>> corners = new HashSet<>();
@@ -103,17 +118,36 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
         origin = world;
       }
       Vec point = world.minus(origin);
-      long x = Math.round(point.x() / WELD_M);
-      long y = Math.round(point.y() / WELD_M);
-      long z = Math.round(point.z() / WELD_M);
-      for (int i = 0; i < 27; i++) {
-        Cell near = new Cell(x + i % 3 - 1, y + i / 3 % 3 - 1, z + i / 9 - 1);
-        Integer index = cells.get(near);
-        if (index != null && vertices.get(index).distanceTo(point) <= WELD_M) {
+      for (long x = cell(point.x() - WELD_M); x <= cell(point.x() + WELD_M); x++) {
+        for (long y = cell(point.y() - WELD_M); y <= cell(point.y() + WELD_M); y++) {
+          for (long z = cell(point.z() - WELD_M); z <= cell(point.z() + WELD_M); z++) {
+            int index = near(point, cells.getOrDefault(new Cell(x, y, z), List.of()));
+            if (index >= 0) {
+              return index;
+            }
+          }
+        }
+      }
+      return add(point);
+    }
+
+    private static long cell(double coordinate) {
+      // within what a long holds, so that the loops over cells end
+      return (long) Math.floor(Math.max(-1e12, Math.min(1e12, coordinate)) / CELL_M);
+    }
+
+    private int near(Vec point, List<Integer> indices) {
+      for (int index : indices) {
+        if (vertices.get(index).distanceTo(point) <= WELD_M) {
           return index;
         }
       }
-      cells.put(new Cell(x, y, z), vertices.size());
+      return -1;
+    }
+
+    private int add(Vec point) {
+      Cell cell = new Cell(cell(point.x()), cell(point.y()), cell(point.z()));
+      cells.computeIfAbsent(cell, c -> new ArrayList<>(1)).add(vertices.size());
       vertices.add(point);
       return vertices.size() - 1;
     }

@@ -19,6 +19,12 @@ final class MeshTopology {
     static Edge of(int from, int to) {
       return new Edge(Math.min(from, to), Math.max(from, to));
     }
+
+    /** Mixes the bits: the usual sum gives edges of neighbouring vertices one hash. */
+    @Override
+    public int hashCode() {
+      return Long.hashCode((((long) a << 32) | b) * 0x9E3779B97F4A7C15L);
+    }
   }
 
   private final Mesh mesh;

@@ -1,8 +1,10 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.schema.IfcRecord;
@@ -11,7 +13,7 @@ import org.lagwright.ifc.schema.IfcRecord;
 final class Profiles {
 
   /** Derived and composite profiles within each other that are followed. */
-  private static final int MAX_NESTING = 20;
+  private static final int MAX_NESTED = 100;
 
   private final Coordinates coordinates;
   private final Curves curves;
@@ -23,19 +25,26 @@ final class Profiles {
 
   /** The profile, null if its record is missing or broken. */
   @Nullable Profile read(@Nullable IfcRecord profile) {
-    return read(profile, 0);
+    return read(profile, new HashSet<>());
   }
 
-  private @Nullable Profile read(@Nullable IfcRecord profile, int nesting) {
-    if (profile == null || nesting > MAX_NESTING) {
+  /**
+   * @param seen derived and composite profiles on the way, each of which is followed once
+   */
+  private @Nullable Profile read(@Nullable IfcRecord profile, Set<Long> seen) {
+    if (profile == null) {
+      return null;
+    }
+    boolean nests = profile.is("IfcDerivedProfileDef") || profile.is("IfcCompositeProfileDef");
+    if (nests && (!seen.add(profile.id()) || seen.size() > MAX_NESTED)) {
       return null;
     }
     if (profile.is("IfcDerivedProfileDef")) {
-      return derived(profile, nesting);
+      return derived(profile, seen);
     }
     if (profile.is("IfcCompositeProfileDef")) {
       return profile.refs("Profiles").stream()
-          .map(part -> read(part, nesting + 1))
+          .map(part -> read(part, seen))
           .filter(Objects::nonNull)
           .max(Comparator.comparingDouble(Profiles::size))
           .orElse(null);
@@ -50,8 +59,8 @@ final class Profiles {
     return profile.outline() == null ? 0 : profile.outline().largestHalfM();
   }
 
-  private @Nullable Profile derived(IfcRecord profile, int nesting) {
-    Profile parent = read(profile.ref("ParentProfile"), nesting + 1);
+  private @Nullable Profile derived(IfcRecord profile, Set<Long> seen) {
+    Profile parent = read(profile.ref("ParentProfile"), seen);
     // the operator of a mirrored profile is derived; a mirror changes no size
     Frame operator =
         profile.has("Operator") ? coordinates.operator(profile.ref("Operator")) : Frame.WORLD;

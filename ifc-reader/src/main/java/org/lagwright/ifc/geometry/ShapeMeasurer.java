@@ -1,7 +1,10 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.schema.IfcFile;
@@ -19,6 +22,7 @@ public final class ShapeMeasurer {
   private final Placements placements;
   private final Bodies bodies;
   private final Solids solids;
+  private final Profiles profiles;
 
   /**
    * @param units units of the file
@@ -28,6 +32,7 @@ public final class ShapeMeasurer {
     Coordinates coordinates = new Coordinates(units);
     this.placements = placements;
     this.bodies = new Bodies(coordinates);
+    this.profiles = new Profiles(coordinates, new Curves(coordinates));
     this.solids = new Solids(coordinates, file.step().limits());
   }
 
@@ -38,16 +43,39 @@ public final class ShapeMeasurer {
    */
   public Shape measure(IfcRecord product, ShapeHints hints) {
     Frame frame = placements.of(product);
-    List<Item> items = bodies.items(product, frame == null ? Frame.WORLD : frame);
-    if (items.isEmpty()) {
+    List<List<Item>> candidates = bodies.candidates(product, frame == null ? Frame.WORLD : frame);
+    if (candidates.isEmpty()) {
       return Shape.unmeasured(
           product.has("Representation") ? "no body representation" : "no representation");
     }
-    Shape shape = solids.measure(items, hints);
-    if (!isPossible(shape)) {
-      return Shape.unmeasured("figures are beyond anything that is built");
-    }
+    Shape shape = best(candidates, hints);
     return frame == null ? unplaced(shape) : shape;
+  }
+
+  /** The shape of the first body that gives a section; of the first body if none does. */
+  private Shape best(List<List<Item>> candidates, ShapeHints hints) {
+    Shape first = null;
+    for (List<Item> items : candidates) {
+      Shape measured = solids.measure(items, hints);
+      Shape shape =
+          isPossible(measured)
+              ? measured
+              : Shape.unmeasured("figures are beyond anything that is built");
+      if (shape.section() != null) {
+        return shape;
+      }
+      first = first == null ? shape : first;
+    }
+    return Objects.requireNonNull(first);
+  }
+
+  /** The section of a profile definition by itself; empty if it is broken or has no plain shape. */
+  public Optional<Measured<Section>> sectionOf(IfcRecord profile) {
+    Profile read = profiles.read(profile);
+    return read == null || read.outline() == null || !read.outline().isUsable()
+        ? Optional.empty()
+        : Optional.of(Measured.of(read.outline().section(), How.SOLID, read.evidence()))
+            .filter(m -> isPossible(m.value().largestSideM()));
   }
 
   private static boolean isPossible(Shape shape) {

@@ -35,6 +35,14 @@ public enum ReadFinding implements FindingCode {
       Severity.WARNING,
       "Only the nominal size {0} is known; {1} mm outside diameter is taken from {2}. Check the pipe"
           + " material."),
+  DUPLICATE_PROPERTY(
+      Severity.INFO,
+      "{0} stands twice in one set, with {1} and with {2}, in {3} sets; the first is used. Tell the"
+          + " exporter's user."),
+  INSULATION_CONFLICT(
+      Severity.WARNING,
+      "Insulation thickness that is taken to be there: {0}; but the model also says {1}. Check on"
+          + " site."),
   PORT_WITHOUT_OWNER(
       Severity.INFO, "{0} ports belong to no element. Connections through them are not known."),
   COVERING_WITHOUT_HOST(

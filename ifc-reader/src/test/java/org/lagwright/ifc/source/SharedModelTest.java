@@ -28,6 +28,18 @@ import org.lagwright.ifc.model.Section;
  */
 class SharedModelTest {
 
+  /** The hollow profiles of this exporter hold the bore: 2 x Radius is its InnerDiameter. */
+  @Test
+  void drainagePipesDrawnWithTheirBoreHaveTheOutsideOfTheirWalls() {
+    Map<Double, Long> pieces =
+        pipes(read("drainage-1-2-exporter-g-ifc4x3rc3.ifc")).stream()
+            .collect(
+                Collectors.groupingBy(
+                    p -> Math.round(diameterM(p) * 1e4) / 1e4, Collectors.counting()));
+
+    assertThat(pieces).containsExactlyInAnyOrderEntriesOf(Map.of(0.52, 4L, 0.25, 2L));
+  }
+
   @Test
   void heatingSystemGivesEveryPipeBySize() {
     MepModel model = read("heating-de-exporter-l-ifc4.ifc");

@@ -1,0 +1,98 @@
+package org.lagwright.ifc.extract;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.ShapeMeasurer;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/**
+ * Profile definitions outside the body: those of the material of an element, which some exporters
+ * give instead of a body; and the wall of the profile that a body was drawn with.
+ */
+final class ProfileReader {
+
+  private final IfcFile file;
+  private final Relations relations;
+  private final ShapeMeasurer shapes;
+  private final double lengthUnitM;
+  private final Map<Long, Optional<Measured<Section>>> byMaterial = new HashMap<>();
+
+  ProfileReader(IfcFile file, Relations relations, ShapeMeasurer shapes, double lengthUnitM) {
+    this.file = file;
+    this.relations = relations;
+    this.shapes = shapes;
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  /** The largest section of the material profiles of an element; null if it has none. */
+  @Nullable Measured<Section> ofMaterial(long element) {
+    Set<Long> own = relations.materialsOf(element);
+    Set<Long> ids = own.isEmpty() ? relations.materialsOf(relations.typeOf(element)) : own;
+    return ids.stream()
+        .flatMap(id -> byMaterial.computeIfAbsent(id, this::sectionOf).stream())
+        .findFirst()
+        .orElse(null);
+  }
+
+  private Optional<Measured<Section>> sectionOf(long material) {
+    return profiles(file.find(material))
+        .map(p -> p.ref("Profile"))
+        .filter(Objects::nonNull)
+        .flatMap(p -> measured(p).stream())
+        .max(Comparator.comparingDouble(m -> m.value().perimeterM()));
+  }
+
+  /** From a usage to its set, from a set to its profiles; those of insulation are no pipe. */
+  private static Stream<IfcRecord> profiles(@Nullable IfcRecord material) {
+    if (material == null) {
+      return Stream.of();
+    }
+    IfcRecord set =
+        material.is("IfcMaterialProfileSetUsage") ? material.ref("ForProfileSet") : null;
+    IfcRecord at = set == null ? material : set;
+    Stream<IfcRecord> found =
+        at.is("IfcMaterialProfileSet") ? at.refs("MaterialProfiles").stream() : Stream.of(at);
+    return found
+        .filter(p -> p.is("IfcMaterialProfile"))
+        .filter(p -> !isInsulation(p.text("Name")) && !isInsulation(p.text("Category")));
+  }
+
+  private static boolean isInsulation(@Nullable String name) {
+    return name != null && Words.isInsulation(name);
+  }
+
+  private Optional<Measured<Section>> measured(IfcRecord profile) {
+    return shapes
+        .sectionOf(profile)
+        .map(
+            m ->
+                Measured.of(
+                    m.value(),
+                    How.PROPERTY,
+                    new Evidence(
+                        m.evidence().step(),
+                        "material profile " + m.evidence().path(),
+                        m.evidence().raw())));
+  }
+
+  /** Wall of the hollow profile that a body was drawn with, in metres; empty if it has none. */
+  Optional<Double> drawnWallM(Shape shape) {
+    Measured<Section> section = shape.section();
+    IfcRecord profile =
+        section == null || section.how() != How.SOLID ? null : file.find(section.evidence().step());
+    double wallM = profile == null ? Double.NaN : profile.number("WallThickness") * lengthUnitM;
+    return wallM > 0 ? Optional.of(wallM) : Optional.empty();
+  }
+}

@@ -1,0 +1,209 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * The cross-section of a straight pipe or duct: what its body, material profile, properties and
+ * names say, and the choice. The body wins unless it was drawn with the wrong one of the diameters
+ * of a pipe: nominal size or bore.
+ */
+final class SegmentSections {
+
+  /** Two readings of one diameter that were written down, not measured. */
+  private static final double SAME_DIAMETER_M = 0.0005;
+
+  private final Placeholders placeholders;
+  private final ProfileReader profiles;
+  private final double lengthUnitM;
+
+  SegmentSections(Placeholders placeholders, ProfileReader profiles, double lengthUnitM) {
+    this.placeholders = placeholders;
+    this.profiles = profiles;
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  /** An outside diameter that was stated; of a placeholder it must not be used. */
+  private record Stated(
+      double diameterM, How how, Evidence evidence, boolean placeholder, boolean beatsBody) {
+
+    void addTo(Options<Section> options) {
+      if (placeholder) {
+        options.rule(new Section.Round(diameterM), how, evidence, "placeholder");
+      } else {
+        options.add(new Section.Round(diameterM), how, evidence);
+      }
+    }
+  }
+
+  @Nullable Measured<Section> choose(Draft draft) {
+    Options<Section> options = new Options<>(Sizes::sameSection);
+    List<Stated> stated = stated(draft);
+    Optional<Stated> best = stated.stream().filter(Stated::beatsBody).findFirst();
+    best.ifPresent(s -> s.addTo(options));
+    options.addAll(draft.shape.section());
+    options.addAll(profiles.ofMaterial(draft.key.step()));
+    stated.stream().filter(s -> best.isEmpty() || s != best.get()).forEach(s -> s.addTo(options));
+    sides(draft, options);
+    diameter(draft, options);
+    for (SizeTexts.Text text : SizeTexts.of(draft)) {
+      texts(draft, text, options);
+    }
+    return Sizes.withoutNoise(options.choose());
+  }
+
+  private List<Stated> stated(Draft draft) {
+    List<Stated> stated = new ArrayList<>();
+    Optional<Stated> byBore = byBore(draft);
+    PropertyNames.of(draft.properties, PropertyNames.Role.OUTSIDE_DIAMETER)
+        .forEach(p -> sizeM(p).ifPresent(m -> stated.add(stated(draft, p, m, byBore))));
+    byBore.ifPresent(stated::add);
+    if (draft.kind != Kind.DUCT_SEGMENT) {
+      for (SizeTexts.Text text : SizeTexts.of(draft)) {
+        Sizes.outsideDiameterAndWall(text.value())
+            .filter(PipeSizes::isOutsideDiameter)
+            .ifPresent(m -> stated.add(stated(draft, m, How.TEXT, text.evidence(), byBore)));
+      }
+    }
+    return stated;
+  }
+
+  private Stated stated(Draft draft, Property p, double diameterM, Optional<Stated> byBore) {
+    How how = p.quantity() ? How.QUANTITY_SET : How.PROPERTY;
+    return placeholders.contains(p)
+        ? new Stated(diameterM, how, p.evidence(), true, false)
+        : stated(draft, diameterM, how, p.evidence(), byBore);
+  }
+
+  /**
+   * Some exporters draw the nominal size (22 mm drawn as 20): a stated outside diameter that is in
+   * a pipe table wins over a drawn one that is in none, or that is the nominal size of the stated
+   * one, unless bore and wall say otherwise.
+   */
+  private static Stated stated(
+      Draft draft, double diameterM, How how, Evidence evidence, Optional<Stated> byBore) {
+    boolean contradicted = byBore.isPresent() && !same(byBore.get().diameterM, diameterM);
+    boolean possible =
+        draft.kind != Kind.DUCT_SEGMENT && !contradicted && PipeSizes.isOutsideDiameter(diameterM);
+    Optional<Double> drawnM = drawnM(draft);
+    boolean beatsBody =
+        possible
+            && drawnM.isPresent()
+            && (byBore.isPresent()
+                || !PipeSizes.isOutsideDiameter(drawnM.get())
+                || PipeSizes.isNominalOf(drawnM.get(), diameterM));
+    return new Stated(diameterM, how, evidence, false, beatsBody);
+  }
+
+  private static boolean same(double aM, double bM) {
+    return Math.abs(aM - bM) <= SAME_DIAMETER_M;
+  }
+
+  private static Optional<Double> drawnM(Draft draft) {
+    Measured<Section> drawn = draft.shape.section();
+    return drawn != null && drawn.value() instanceof Section.Round round
+        ? Optional.of(round.outsideDiameterM())
+        : Optional.empty();
+  }
+
+  /**
+   * Inside diameter plus two walls. It wins over the body if that was drawn with the bore; the wall
+   * is that of the drawn profile if no property gives one.
+   */
+  private Optional<Stated> byBore(Draft draft) {
+    Optional<Property> inside = first(draft, PropertyNames.Role.INSIDE_DIAMETER);
+    if (inside.isEmpty() || draft.kind == Kind.DUCT_SEGMENT) {
+      return Optional.empty();
+    }
+    double insideM = sizeM(inside.get()).orElse(0.0);
+    boolean boreDrawn = drawnM(draft).filter(m -> same(m, insideM)).isPresent();
+    Optional<Property> wall = first(draft, PropertyNames.Role.WALL);
+    Optional<Double> wallM =
+        wall.isPresent()
+            ? PropertyNames.wallM(wall.get(), lengthUnitM)
+            : boreDrawn ? profiles.drawnWallM(draft.shape) : Optional.empty();
+    String from = wall.map(w -> w.set() + "." + w.name()).orElse("wall of the drawn profile");
+    return wallM.map(
+        m ->
+            new Stated(
+                insideM + 2 * m,
+                How.PROPERTY,
+                new Evidence(
+                    inside.get().step(),
+                    inside.get().set() + "." + inside.get().name() + " + 2 x " + from,
+                    Sizes.millimetres(insideM) + " + 2 x " + Sizes.millimetres(m)),
+                false,
+                boreDrawn));
+  }
+
+  private Optional<Double> sizeM(Property property) {
+    return PropertyNames.sizeM(property, lengthUnitM);
+  }
+
+  private void addRound(Options<Section> options, Property p) {
+    How how = p.quantity() ? How.QUANTITY_SET : How.PROPERTY;
+    sizeM(p)
+        .map(m -> new Stated(m, how, p.evidence(), placeholders.contains(p), false))
+        .ifPresent(s -> s.addTo(options));
+  }
+
+  /** Width and height; equal ones on a pipe are a diameter written twice. */
+  private void sides(Draft draft, Options<Section> options) {
+    Optional<Property> width = first(draft, PropertyNames.Role.WIDTH);
+    Optional<Property> height = first(draft, PropertyNames.Role.HEIGHT);
+    if (width.isEmpty() || height.isEmpty()) {
+      return;
+    }
+    double widthM = sizeM(width.get()).orElse(0.0);
+    double heightM = sizeM(height.get()).orElse(0.0);
+    boolean roundPipe = draft.kind != Kind.DUCT_SEGMENT && Sizes.sameLength(widthM, heightM);
+    if (roundPipe || drawnM(draft).isPresent()) {
+      addRound(options, width.get());
+    } else {
+      Evidence evidence =
+          new Evidence(
+              width.get().step(),
+              width.get().set() + "." + width.get().name() + ", " + height.get().name(),
+              width.get().text() + ", " + height.get().text());
+      options.add(new Section.Rectangular(widthM, heightM), How.PROPERTY, evidence);
+    }
+  }
+
+  private Optional<Property> first(Draft draft, PropertyNames.Role role) {
+    return PropertyNames.of(draft.properties, role)
+        .filter(p -> !placeholders.contains(p))
+        .filter(p -> sizeM(p).isPresent())
+        .findFirst();
+  }
+
+  /** A plain diameter, which for pipes may be any of three: used only where nothing better is. */
+  private void diameter(Draft draft, Options<Section> options) {
+    boolean hasSides =
+        first(draft, PropertyNames.Role.WIDTH).isPresent()
+            && first(draft, PropertyNames.Role.HEIGHT).isPresent();
+    if (!hasSides) {
+      PropertyNames.of(draft.properties, PropertyNames.Role.DIAMETER)
+          .forEach(p -> addRound(options, p));
+    }
+  }
+
+  private static void texts(Draft draft, SizeTexts.Text text, Options<Section> options) {
+    Optional<Section> round = Sizes.diameter(text.value());
+    if (draft.kind == Kind.DUCT_SEGMENT) {
+      Sizes.sides(text.value()).ifPresent(s -> options.add(s, How.TEXT, text.evidence()));
+      round.ifPresent(s -> options.add(s, How.TEXT, text.evidence()));
+    } else {
+      round
+          .filter(s -> PipeSizes.isOutsideDiameter(s.largestSideM()))
+          .ifPresent(s -> options.add(s, How.TEXT, text.evidence()));
+    }
+  }
+}

@@ -1,0 +1,98 @@
+package org.lagwright.ifc.extract;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.step.StepBytes;
+import org.lagwright.ifc.step.StepLimits;
+
+/** Models written out in the test. */
+final class InlineModel {
+
+  /** Project #900 in millimetres, radians and degrees Celsius. */
+  static final String MILLIMETRES =
+      """
+      #900=IFCPROJECT('p',$,$,$,$,$,$,$,#901);
+      #901=IFCUNITASSIGNMENT((#902,#903));
+      #902=IFCSIUNIT(*,.LENGTHUNIT.,.MILLI.,.METRE.);
+      #903=IFCSIUNIT(*,.PLANEANGLEUNIT.,$,.RADIAN.);
+      """;
+
+  private InlineModel() {}
+
+  static MepModel read(String schema, String records) {
+    String text =
+        "ISO-10303-21;\nHEADER;\nFILE_SCHEMA(('%s'));\nENDSEC;\nDATA;\n%sENDSEC;\nEND-ISO-10303-21;\n"
+            .formatted(schema, records);
+    IfcFile file =
+        IfcFile.open(
+            StepBytes.of(text.getBytes(StandardCharsets.UTF_8)), StepLimits.DEFAULT, bytes -> {});
+    return ModelExtractor.extract(file, new ModelFile(0, "inline.ifc", "", schema));
+  }
+
+  /** An IFC4 model in millimetres. */
+  static MepModel read(String records) {
+    return read("IFC4", MILLIMETRES + records);
+  }
+
+  /** The element #1 of an IFC4 model in millimetres. */
+  static MepElement first(String records) {
+    return element(read(records), 1);
+  }
+
+  static MepElement element(MepModel model, long step) {
+    return model.elements().stream().filter(e -> e.key().step() == step).findFirst().orElseThrow();
+  }
+
+  /** Properties of #1 in one set: name and value as they stand in the file. */
+  static String properties(String... namesAndValues) {
+    StringBuilder records = new StringBuilder();
+    StringBuilder ids = new StringBuilder();
+    for (int i = 0; i < namesAndValues.length; i += 2) {
+      int id = 510 + i;
+      ids.append(ids.isEmpty() ? "" : ",").append('#').append(id);
+      records.append(
+          "#%d=IFCPROPERTYSINGLEVALUE('%s',$,%s,$);\n"
+              .formatted(id, namesAndValues[i], namesAndValues[i + 1]));
+    }
+    return records
+        + "#500=IFCPROPERTYSET('s',$,'Set',$,(%s));\n".formatted(ids)
+        + "#501=IFCRELDEFINESBYPROPERTIES('r',$,$,$,(#1),#500);\n";
+  }
+
+  /** A straight body for #1 (its shape is #10) of a profile #20, 2.5 m long. */
+  static String body(String profile) {
+    return """
+        #10=IFCPRODUCTDEFINITIONSHAPE($,$,(#11));
+        #11=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#12));
+        #12=IFCEXTRUDEDAREASOLID(#20,$,#13,2500.);
+        #13=IFCDIRECTION((0.,0.,1.));
+        #14=IFCLOCALPLACEMENT($,#15);
+        #15=IFCAXIS2PLACEMENT3D(#16,$,$);
+        #16=IFCCARTESIANPOINT((0.,0.,0.));
+        #20=%s;
+        """
+        .formatted(profile);
+  }
+
+  static double diameterMm(MepElement element) {
+    Section section = value(element.section());
+    return Math.round(((Section.Round) section).outsideDiameterM() * 1e6) / 1e3;
+  }
+
+  static <T> T value(@Nullable Measured<T> measured) {
+    return Objects.requireNonNull(measured).value();
+  }
+
+  static List<String> codes(MepModel model) {
+    return model.findings().stream().map(Finding::code).map(c -> c.name()).toList();
+  }
+}

@@ -1,0 +1,182 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.lagwright.ifc.extract.InlineModel.body;
+import static org.lagwright.ifc.extract.InlineModel.codes;
+import static org.lagwright.ifc.extract.InlineModel.diameterMm;
+import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.first;
+import static org.lagwright.ifc.extract.InlineModel.properties;
+import static org.lagwright.ifc.extract.InlineModel.read;
+import static org.lagwright.ifc.extract.InlineModel.value;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.Section;
+
+/** What exporters write about sizes, and which of several contradicting figures is taken. */
+class SizePatternTest {
+
+  private static final String PIPE = "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n";
+  private static final String BARE = "#1=IFCPIPESEGMENT('1',$,'%s',$,$,$,$,$,$);\n";
+
+  private static String mm(double value) {
+    return "IFCPOSITIVELENGTHMEASURE(" + value + ")";
+  }
+
+  @ParameterizedTest
+  @CsvSource({"10.,22.", "6.,15."})
+  void statedDiameterWinsOverABodyDrawnWithTheNominalSize(double radiusMm, double statedMm) {
+    MepModel model =
+        read(
+            PIPE
+                + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$," + radiusMm + ")")
+                + properties("OuterDiameter", mm(statedMm)));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(statedMm);
+    assertThat(codes(model)).containsExactly("SECTION_CONFLICT");
+  }
+
+  @Test
+  void statedDiameterWithImpossibleBoreAndWallLosesAgainstTheBody() {
+    MepElement pipe =
+        first(
+            PIPE
+                + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,50.8)")
+                + properties(
+                    "OuterDiameter",
+                    mm(125.0),
+                    "InnerDiameter",
+                    mm(10.0),
+                    "WallThickness",
+                    mm(20.0)));
+
+    assertThat(diameterMm(pipe)).isEqualTo(101.6);
+  }
+
+  @Test
+  void hollowProfileDrawnWithTheBoreHasTheOutsideOfBoreAndWalls() {
+    MepModel model =
+        read(
+            PIPE
+                + body("IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,200.,60.)")
+                + properties("InnerDiameter", mm(400.0)));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(520);
+    assertThat(codes(model)).containsExactly("SECTION_CONFLICT");
+  }
+
+  @Test
+  void boreAndWallGiveTheOutsideOfAPipeWithoutBody() {
+    MepElement pipe =
+        first(
+            BARE.formatted("Pipe")
+                + properties("Innendurchmesser", mm(54.5), "Wandstaerke", "IFCTEXT('2.9')"));
+
+    assertThat(diameterMm(pipe)).isEqualTo(60.3);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"a 5 m, 22 x 1 mm|22", "Rohr DN50|60.3", "Copper 54x1.5|54", "22 x 22|"})
+  void nameOfAPipeGivesItsDiameter(String name, Double diameterMm) {
+    MepElement pipe = first(BARE.formatted(name));
+
+    assertThat(pipe.section() == null ? null : diameterMm(pipe)).isEqualTo(diameterMm);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "305 mm x305 mm|305.0 x 305.0 mm",
+        "305 mm x305 mm|305.0 x 305.0 mm",
+        "400x1000|400.0 x 1000.0 mm",
+        "305 \u043c\u043cx305 \u043c\u043c|305.0 x 305.0 mm",
+        "12\"x10\"|304.8 x 254.0 mm",
+        "350 mm\u00F8|350.0 mm",
+        "\u00D8250|250.0 mm",
+        "d=300 mm|300.0 mm"
+      })
+  void sizePropertyOfADuctGivesItsSection(String size, String inWords) {
+    MepElement duct =
+        first(
+            "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,$,$,$,$);\n"
+                + properties("Overall Size", "IFCLABEL('" + size + "')"));
+
+    assertThat(Sizes.inWords(value(duct.section()))).isEqualTo(inWords);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "IFCDUCTFITTING|315/315/250|315.0 mm, 315.0 mm, 250.0 mm",
+        "IFCDUCTFITTING|315 mmx450 mm-350 mm\u00D8|315.0 x 450.0 mm, 350.0 mm",
+        "IFCPIPEFITTING|T-Stueck DN80/80/25|88.9 mm, 88.9 mm, 33.7 mm",
+        "IFCPIPEFITTING|Reduzierung 80/50|88.9 mm, 60.3 mm",
+        "IFCPIPEFITTING|Export 05/11/2024|",
+        "IFCPIPEFITTING|Bogen 45|"
+      })
+  void sizeTextOfAFittingGivesItsEnds(String keyword, String size, String ends) {
+    MepElement fitting =
+        first(
+            "#1=%s('1',$,'Fitting',$,$,$,$,$,$);\n".formatted(keyword)
+                + properties("Size", "IFCLABEL('" + size + "')"));
+
+    assertThat(fitting.ends().stream().map(Sizes::inWords).collect(Collectors.joining(", ")))
+        .isEqualTo(ends == null ? "" : ends);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"Bend-90,BEND", "T-branch-90,TEE", "S-part,OFFSET", "Pump,UNKNOWN"})
+  void productTypeNamesTheFormOfAFittingThatHasNoTellingName(String productType, Form form) {
+    MepElement fitting =
+        first(
+            "#1=IFCDUCTFITTING('1',$,'F1-017',$,$,$,$,$,$);\n"
+                + properties("ProductType", "IFCLABEL('" + productType + "')"));
+
+    assertThat(fitting.form()).isEqualTo(form);
+  }
+
+  @Test
+  void materialProfileIsTheSectionOfAPipeWithoutBody() {
+    MepElement pipe = first(BARE.formatted("Pipe") + MATERIAL_PROFILE);
+
+    assertThat(diameterMm(pipe)).isEqualTo(76.1);
+    Measured<Section> section = Objects.requireNonNull(pipe.section());
+    assertThat(section.how()).isEqualTo(How.PROPERTY);
+    assertThat(section.evidence().path()).startsWith("material profile ");
+  }
+
+  @Test
+  void bodyWinsOverTheMaterialProfileAndTheDifferenceIsShown() {
+    MepModel model = read(PIPE + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)") + MATERIAL_PROFILE);
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(60.3);
+    assertThat(codes(model)).isEqualTo(List.of("SECTION_CONFLICT"));
+  }
+
+  /** With a profile of insulation beside that of the pipe. */
+  private static final String MATERIAL_PROFILE =
+      """
+      #30=IFCRELASSOCIATESMATERIAL('30',$,$,$,(#1),#31);
+      #31=IFCMATERIALPROFILESETUSAGE(#32,5,$);
+      #32=IFCMATERIALPROFILESET('Pipe',$,(#33,#36),$);
+      #33=IFCMATERIALPROFILE('Casing',$,#34,#35,$,$);
+      #34=IFCMATERIAL('Steel',$,$);
+      #35=IFCCIRCLEHOLLOWPROFILEDEF(.CURVE.,'76.1',$,38.05,2.9);
+      #36=IFCMATERIALPROFILE('Insulation',$,#34,#37,$,$);
+      #37=IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,88.05,50.);
+      """;
+}

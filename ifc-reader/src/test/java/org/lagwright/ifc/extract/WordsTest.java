@@ -1,0 +1,77 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.model.Form;
+
+/** Names as exporters write them, in nine languages. Common practice, no source. */
+class WordsTest {
+
+  @ParameterizedTest
+  @CsvFileSource(resources = "type-names.csv", numLinesToSkip = 2)
+  void typeNameTellsTheForm(String language, String name, Form form) {
+    assertThat(Words.form(name).orElse(null)).as(language + " " + name).isEqualTo(form);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Kabelrinne 200",
+        "Cable tray",
+        "Kabelleiter",
+        "Conduit EMT",
+        "Leerrohr M25",
+        "Chemin de câbles",
+        "Bandeja portacables",
+        "Passerella portacavi",
+        "Kabelgoot",
+        "Kabelstege",
+        "Kaapelihylly",
+        "Лоток кабельный",
+        "Electrical trunking"
+      })
+  void cablesAndTheirCarriersAreNeitherPipeNorDuct(String name) {
+    assertThat(Words.isNeitherPipeNorDuct(name)).isTrue();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Round Duct",
+        "Luftkanal eckig",
+        "Lüftungskanal",
+        "Gaine rectangulaire",
+        "Conducto rectangular",
+        "Condotta circolare",
+        "Luchtkanaal",
+        "Ventilationskanal",
+        "Ilmanvaihtokanava",
+        "Воздуховод прямоугольный"
+      })
+  void ductsAreToldFromPipes(String name) {
+    assertThat(Words.isDuct(name)).isTrue();
+    assertThat(Words.isPipe(name)).isFalse();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Steel pipe",
+        "Stahlrohr",
+        "Heizungsleitung",
+        "Tube cuivre",
+        "Tubería de acero",
+        "Tubazione",
+        "Leiding koper",
+        "Kopparrör",
+        "Kupariputki",
+        "Труба стальная"
+      })
+  void pipesAreToldFromDucts(String name) {
+    assertThat(Words.isPipe(name)).isTrue();
+    assertThat(Words.isDuct(name)).isFalse();
+  }
+}
