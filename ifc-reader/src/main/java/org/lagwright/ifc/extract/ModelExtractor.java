@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.function.DoubleConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.lagwright.ifc.geometry.Placements;
@@ -45,6 +46,8 @@ public final class ModelExtractor {
 
   private static final int MAX_SYNTAX_FINDINGS = 20;
 
+  private static final int PROGRESS_EVERY = 1000;
+
   private static final Shape NOT_MEASURED =
       new Shape(Form.UNKNOWN, null, null, null, null, List.of(), List.of());
 
@@ -72,20 +75,26 @@ public final class ModelExtractor {
     this.shapes = new ShapeMeasurer(file, units.geometry(), placements);
   }
 
-  /** Extracts the whole model. */
-  public static MepModel extract(IfcFile file, ModelFile source) {
-    return new ModelExtractor(file, source).run();
+  /**
+   * Extracts the whole model.
+   *
+   * @param progress told how much of the elements is measured, 0 to 1, now and then
+   */
+  public static MepModel extract(IfcFile file, ModelFile source, DoubleConsumer progress) {
+    return new ModelExtractor(file, source).run(progress);
   }
 
-  private MepModel run() {
+  private MepModel run(DoubleConsumer progress) {
     noteFile();
+    List<IfcRecord> takenIn = TAKEN_IN.stream().flatMap(e -> file.all(e).stream()).toList();
     Map<ElementKey, Draft> drafts = new LinkedHashMap<>();
     Map<ElementKey, IfcRecord> records = new LinkedHashMap<>();
-    for (String entity : TAKEN_IN) {
-      for (IfcRecord record : file.all(entity)) {
-        Draft draft = draft(record);
-        drafts.put(draft.key, draft);
-        records.put(draft.key, record);
+    for (IfcRecord record : takenIn) {
+      Draft draft = draft(record);
+      drafts.put(draft.key, draft);
+      records.put(draft.key, record);
+      if (drafts.size() % PROGRESS_EVERY == 0) {
+        progress.accept((double) drafts.size() / takenIn.size());
       }
     }
     measure(drafts);

@@ -70,7 +70,10 @@ public final class ModelReader {
     listener.progress("measuring " + name, 0);
     String sha256 = Digest.sha256(file);
     MepModel model =
-        ModelExtractor.extract(ifc, new ModelFile(index, name, sha256, ifc.step().schema()));
+        ModelExtractor.extract(
+            ifc,
+            new ModelFile(index, name, sha256, ifc.step().schema()),
+            done -> listener.progress("measuring " + name, done));
     listener.progress("measuring " + name, 1);
     return model;
   }

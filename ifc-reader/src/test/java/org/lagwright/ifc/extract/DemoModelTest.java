@@ -196,6 +196,6 @@ class DemoModelTest {
     byte[] bytes = AlderQuay.write(schema).getBytes(StandardCharsets.US_ASCII);
     IfcFile file = IfcFile.open(StepBytes.of(bytes), StepLimits.DEFAULT, read -> {});
     return ModelExtractor.extract(
-        file, new ModelFile(0, "alder-quay.ifc", "", file.step().schema()));
+        file, new ModelFile(0, "alder-quay.ifc", "", file.step().schema()), done -> {});
   }
 }

@@ -35,7 +35,7 @@ final class InlineModel {
     IfcFile file =
         IfcFile.open(
             StepBytes.of(text.getBytes(StandardCharsets.UTF_8)), StepLimits.DEFAULT, bytes -> {});
-    return ModelExtractor.extract(file, new ModelFile(0, "inline.ifc", "", schema));
+    return ModelExtractor.extract(file, new ModelFile(0, "inline.ifc", "", schema), done -> {});
   }
 
   /** An IFC4 model in millimetres. */

@@ -64,6 +64,8 @@ class KindTest {
     IfcFile file =
         IfcFile.open(
             StepBytes.of(text.getBytes(StandardCharsets.UTF_8)), StepLimits.DEFAULT, bytes -> {});
-    return ModelExtractor.extract(file, new ModelFile(0, "kind.ifc", "", "IFC4")).elements().get(0);
+    return ModelExtractor.extract(file, new ModelFile(0, "kind.ifc", "", "IFC4"), done -> {})
+        .elements()
+        .get(0);
   }
 }

@@ -297,7 +297,7 @@ class TinyModelTest {
     IfcFile file =
         IfcFile.open(StepBytes.of(TinyModels.read(name)), StepLimits.DEFAULT, bytes -> {});
     ModelFile source = new ModelFile(0, name, "", file.step().schema());
-    return ModelExtractor.extract(file, source);
+    return ModelExtractor.extract(file, source, done -> {});
   }
 
   @Test
