@@ -28,11 +28,12 @@ public final class PlainText {
   }
 
   private static boolean turnsWriting(int codePoint) {
-    return codePoint >= 0x202A && codePoint <= 0x202E || codePoint >= 0x2066 && codePoint <= 0x2069;
+    return (codePoint >= 0x202A && codePoint <= 0x202E)
+        || (codePoint >= 0x2066 && codePoint <= 0x2069);
   }
 
   private static boolean isUnwritable(int codePoint) {
-    return codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE
+    return (codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE)
         || codePoint == 0xFFFE
         || codePoint == 0xFFFF;
   }

@@ -3,7 +3,6 @@ package org.lagwright.takeoff;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -39,7 +38,8 @@ final class InsulationJudge {
   private final ThicknessChooser chooser;
 
   /** By identity: equal conditions share one decision, and so its words. */
-  private final Map<ThicknessDecision, List<Trace.Step>> demandSteps = new IdentityHashMap<>();
+  private final IdentityHashMap<ThicknessDecision, List<Trace.Step>> demandSteps =
+      new IdentityHashMap<>();
 
   InsulationJudge(ServicePack services, Settings settings, ThicknessChooser chooser) {
     this.services = services;

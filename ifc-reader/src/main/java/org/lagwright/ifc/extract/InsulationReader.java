@@ -122,7 +122,7 @@ final class InsulationReader {
           Effect.NONE,
           chosen.map(p -> p.evidence().toString()).orElse("none"),
           stated.stream()
-              .filter(p -> chosen.isEmpty() || p != chosen.get())
+              .filter(p -> chosen.isEmpty() || !p.equals(chosen.get()))
               .map(p -> p.evidence().toString())
               .collect(Collectors.joining(", ")));
     }

@@ -90,8 +90,8 @@ final class KindReader {
   }
 
   private static boolean isLeaf(IfcRecord element) {
-    return BY_CLASS.containsKey(element.keyword()) && !element.keyword().contains("FLOW")
-        || element.keyword().equals("IFCFLOWMETER");
+    boolean family = element.keyword().contains("FLOW") && !element.is("IfcFlowMeter");
+    return BY_CLASS.containsKey(element.keyword()) && !family;
   }
 
   /** Adds what words and the predefined type say, without leaving the family of the class. */

@@ -48,13 +48,16 @@ final class Options<T> {
 
   /** The first option that is not ruled out, with all others as lost; null if there is none. */
   @Nullable Measured<T> choose() {
-    Optional<Option<T>> first = options.stream().filter(o -> o.ruledOut() == null).findFirst();
-    if (first.isEmpty()) {
+    int first = 0;
+    while (first < options.size() && options.get(first).ruledOut() != null) {
+      first++;
+    }
+    if (first == options.size()) {
       return null;
     }
-    Option<T> chosen = first.get();
-    List<Candidate<T>> lost =
-        options.stream().filter(o -> o != chosen).map(o -> lost(o, chosen)).toList();
+    List<Option<T>> others = new ArrayList<>(options);
+    Option<T> chosen = others.remove(first);
+    List<Candidate<T>> lost = others.stream().map(o -> lost(o, chosen)).toList();
     return new Measured<>(chosen.value(), chosen.how(), chosen.evidence(), lost);
   }
 

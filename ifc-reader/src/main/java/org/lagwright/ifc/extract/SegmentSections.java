@@ -51,7 +51,9 @@ final class SegmentSections {
     best.ifPresent(s -> s.addTo(options));
     options.addAll(draft.shape.section());
     options.addAll(profiles.ofMaterial(draft.key.step()));
-    stated.stream().filter(s -> best.isEmpty() || s != best.get()).forEach(s -> s.addTo(options));
+    stated.stream()
+        .filter(s -> best.isEmpty() || !s.equals(best.get()))
+        .forEach(s -> s.addTo(options));
     sides(draft, options);
     diameter(draft, options);
     for (SizeTexts.Text text : SizeTexts.of(draft)) {

@@ -52,8 +52,8 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
     List<Reading> readings =
         List.of(depth, turned(outline.u(), outline.v()), turned(outline.v(), outline.u()));
     Choice choice = choose(readings, hints);
-    Reading other = choice.reading() == depth ? longest(readings) : depth;
-    return other == choice.reading()
+    Reading other = choice.reading().equals(depth) ? longest(readings) : depth;
+    return other.equals(choice.reading())
         ? shape(depth, null, "")
         : shape(choice.reading(), other, choice.why());
   }

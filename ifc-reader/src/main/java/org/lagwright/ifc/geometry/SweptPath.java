@@ -90,7 +90,7 @@ final class SweptPath {
       }
     }
     Path moved = new Path(legs);
-    return arcs == 1 || corners(path).isEmpty() && arcs == 0 ? moved : null;
+    return arcs == 1 || (corners(path).isEmpty() && arcs == 0) ? moved : null;
   }
 
   private static Shape shape(Path path, List<ShapeEnd> ends, Evidence section, Evidence directrix) {

@@ -26,6 +26,7 @@ public enum IfcSchema {
   IFC4,
   IFC4X3;
 
+  @SuppressWarnings("ImmutableEnumChecker") // filled once and never handed out
   private final Map<String, IfcEntity> entities;
 
   IfcSchema() {

@@ -82,7 +82,7 @@ class StepFileTest {
     assertThat(a.number(1)).isEqualTo(24525622.89);
     assertThat(a.number(2)).isEqualTo(Double.MAX_VALUE);
     assertThat(a.number(3)).isNaN();
-    assertThat(a.number(4)).isEqualTo(123456789.123456789);
+    assertThat(a.number(4)).isEqualTo(Double.parseDouble("123456789.123456789"));
   }
 
   @Test

@@ -1,5 +1,6 @@
 package org.lagwright.report.cli;
 
+import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.lagwright.report.app.ModelPipeline;
@@ -27,10 +28,26 @@ public final class Main {
   public static void main(String[] args) {
     PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int code = new Main(new ModelPipeline(), out, err, System.console() != null).run(args);
+    int code = new Main(new ModelPipeline(), out, err, isTerminal()).run(args);
     out.flush();
     err.flush();
     System.exit(code);
+  }
+
+  /** From JDK 22 on a console may be no terminal; it tells by a method that JDK 17 lacks. */
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean isTerminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return Boolean.TRUE.equals(Console.class.getMethod("isTerminal").invoke(console));
+    } catch (NoSuchMethodException e) {
+      return true;
+    } catch (ReflectiveOperationException e) {
+      return false;
+    }
   }
 
   /**

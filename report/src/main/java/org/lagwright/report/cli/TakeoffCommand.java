@@ -20,13 +20,19 @@ final class TakeoffCommand implements Callable<Integer> {
 
   /** From which severity on the exit code says that there are findings. */
   enum FailOn {
-    info,
-    warning,
-    error,
-    never;
+    info(Severity.INFO),
+    warning(Severity.WARNING),
+    error(Severity.ERROR),
+    never(null);
+
+    private final @Nullable Severity from;
+
+    FailOn(@Nullable Severity from) {
+      this.from = from;
+    }
 
     boolean isReachedBy(Severity severity) {
-      return this != never && severity.ordinal() >= ordinal();
+      return from != null && severity.compareTo(from) >= 0;
     }
   }
 

@@ -32,7 +32,7 @@ sealed interface Entry {
 
   /** A number, empty where null. */
   static Entry number(@Nullable Double number, Look look) {
-    return number == null ? new Blank(look) : new Number(number, look);
+    return number == null ? new Blank(look) : new Figure(number, look);
   }
 
   /** A formula with its computed number. */
@@ -49,8 +49,8 @@ sealed interface Entry {
   }
 
   /** A number; spreadsheets know neither NaN nor infinity. */
-  record Number(double number, Look look) implements Entry {
-    public Number {
+  record Figure(double number, Look look) implements Entry {
+    public Figure {
       requireFinite(number);
     }
 

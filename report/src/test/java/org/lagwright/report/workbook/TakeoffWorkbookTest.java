@@ -163,7 +163,7 @@ class TakeoffWorkbookTest {
       Row headings = sheet.getRow(name.equals("Takeoff") ? 5 : 0);
       for (Cell heading : headings) {
         int characters = sheet.getColumnWidth(heading.getColumnIndex()) / 256;
-        for (String word : heading.getStringCellValue().split(" ")) {
+        for (String word : heading.getStringCellValue().split(" ", -1)) {
           assertThat(word.length()).as(heading.getStringCellValue()).isLessThan(characters);
         }
       }

@@ -82,8 +82,10 @@ record FluidRange(
 
   /** True where the range contains this fluid temperature, degC. */
   boolean contains(double fluidC) {
-    return (from == null || fluidC > from.celsius() || from.included() && fluidC == from.celsius())
-        && (to == null || fluidC < to.celsius() || to.included() && fluidC == to.celsius());
+    return (from == null
+            || fluidC > from.celsius()
+            || (from.included() && fluidC == from.celsius()))
+        && (to == null || fluidC < to.celsius() || (to.included() && fluidC == to.celsius()));
   }
 
   /**

@@ -87,8 +87,8 @@ class LayeredBodyTest {
   private static List<SolidLayer> layers(String text) {
     List<SolidLayer> layers = new ArrayList<>();
     if (!text.isEmpty()) {
-      for (String layer : text.split(" ")) {
-        String[] parts = layer.split(":");
+      for (String layer : text.split(" ", -1)) {
+        String[] parts = layer.split(":", -1);
         layers.add(
             new SolidLayer(Double.parseDouble(parts[0]) / 1000, Double.parseDouble(parts[1])));
       }

@@ -187,6 +187,6 @@ class PipeRulePackTest {
 
   /** On the lower side of the boundary, which includes it or not. */
   private static boolean below(double fluidF, Bound bound) {
-    return fluidF < bound.degF() || bound.included() && fluidF == bound.degF();
+    return fluidF < bound.degF() || (bound.included() && fluidF == bound.degF());
   }
 }

@@ -33,6 +33,8 @@ public enum Place {
   final String title;
   final Storey storey;
   final boolean external;
+
+  @SuppressWarnings("ImmutableEnumChecker") // a record of numbers is immutable
   private final Box box;
 
   Place(String number, String title, Storey storey, Box box, boolean external) {

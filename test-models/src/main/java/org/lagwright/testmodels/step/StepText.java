@@ -71,7 +71,8 @@ final class StepText {
   private static String string(String text) {
     StringBuilder out = new StringBuilder("'");
     boolean wide = false;
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       boolean plain = c >= 0x20 && c <= 0x7e;
       if (plain == wide) {
         out.append(wide ? "\\X0\\" : "\\X2\\");
