@@ -8,9 +8,11 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -130,6 +132,26 @@ class ReadmeTest {
     assertThat(rows("## Commands", "Models are"))
         .extracting(row -> row.split(" ", 2)[0])
         .containsExactlyElementsOf(commands);
+  }
+
+  @Test
+  void classesThatTheContributorsGuideNamesExist() throws IOException {
+    Set<String> classes = new HashSet<>();
+    try (Stream<Path> files = Files.walk(ROOT)) {
+      files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.endsWith(".java"))
+          .forEach(name -> classes.add(name.substring(0, name.length() - ".java".length())));
+    }
+    List<String> named =
+        Pattern.compile("`([A-Z][a-z]+(?:[A-Z][a-z]+)+)(?:\\.\\w+\\(?\\)?)?`")
+            .matcher(Files.readString(ROOT.resolve("DEVELOPERS.md")))
+            .results()
+            .map(r -> r.group(1))
+            .toList();
+
+    assertThat(named).hasSizeGreaterThan(20);
+    assertThat(classes).containsAll(named);
   }
 
   /** First cells in code font of the table rows between two texts. */
