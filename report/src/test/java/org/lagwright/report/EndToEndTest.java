@@ -216,6 +216,24 @@ class EndToEndTest {
     assertThat(TakeoffSchema.errors(RealRun.json(folder.resolve(schema)))).isEmpty();
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "air: {outdoor: {temperatureC: 28, relativeHumidityPct: 98}}",
+        "air: {indoor: {temperatureC: 24, relativeHumidityPct: 100}}",
+        "condensationMarginK: 20"
+      })
+  void airInWhichNothingStaysDryGivesBothFilesAndAFinding(String wet) throws IOException {
+    Path settings = Files.writeString(folder.resolve("wet.yaml"), wet);
+    Path out = folder.resolve("wet" + wet.hashCode());
+
+    RealRun run = RealRun.takeoff(model("ifc4"), out, "--settings", settings.toString());
+
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).contains("CONDENSATION_OUT_OF_REACH");
+    assertThat(TakeoffSchema.errors(RealRun.json(out))).isEmpty();
+  }
+
   static List<String> tinyModels() {
     return TinyModels.list();
   }

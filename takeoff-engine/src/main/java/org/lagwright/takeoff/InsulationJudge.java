@@ -122,6 +122,13 @@ final class InsulationJudge {
     if (thickness.governing() == null) {
       return withoutDemand(in, conditions, thickness);
     }
+    if (thickness.layers().isEmpty() && !Double.isFinite(thickness.requiredM())) {
+      return in.leftOut(
+          TakeoffFinding.CONDENSATION_OUT_OF_REACH,
+          thickness,
+          in.classification().name(),
+          Show.air(conditions.airC(), conditions.relativeHumidityPct()));
+    }
     if (thickness.layers().isEmpty()) {
       return in.leftOut(
           TakeoffFinding.NO_STOCK_THICKNESS,
@@ -142,8 +149,8 @@ final class InsulationJudge {
     boolean condensationSays = mediumC != null && mediumC < conditions.airC();
     boolean otherSays =
         thickness.demands().stream().anyMatch(d -> d.kind() != Demand.Kind.CONDENSATION);
+    String temperature = mediumC == null ? "no temperature known" : Show.celsius(mediumC);
     if (!condensationSays && !otherSays) {
-      String temperature = mediumC == null ? "no temperature known" : Show.celsius(mediumC);
       return in.leftOut(
           TakeoffFinding.NO_DEMAND,
           thickness,
@@ -157,7 +164,16 @@ final class InsulationJudge {
         .add(
             new Trace.Decided(
                 "scope", "out: " + reason, "thickness", NO_DEMAND_RULE, "the demands above"));
-    return in.judgement(out, thickness, Quantities.NONE, null, null, in.findings());
+    List<Finding> findings = new ArrayList<>(in.findings());
+    findings.add(
+        Finding.about(
+            in.element().key(),
+            TakeoffFinding.NO_INSULATION_NEEDED,
+            Effect.NONE,
+            in.classification().name(),
+            temperature,
+            in.classification().serviceId()));
+    return in.judgement(out, thickness, Quantities.NONE, null, null, findings);
   }
 
   private LineKey lineKey(Case in, ThicknessDecision thickness, MaterialFamily material) {

@@ -81,9 +81,10 @@ final class QuestionBook {
       case SIZE_UNKNOWN -> "What size is it?";
       case LENGTH_UNKNOWN -> "How long is it?";
       case MATERIAL_LIMIT -> "Which material stands the temperature of " + service + "?";
+      case CONDENSATION_OUT_OF_REACH -> "In which air is " + service + " to stay dry?";
       case NO_STOCK_THICKNESS -> "Which material is thick enough for " + service + "?";
       case NO_DEMAND -> "How thick is " + service + " insulated, if at all?";
-      case SERVICE_CONTRADICTION, ALREADY_INSULATED ->
+      case SERVICE_CONTRADICTION, ALREADY_INSULATED, NO_INSULATION_NEEDED ->
           throw new IllegalArgumentException(code + " leaves nothing out");
     };
   }

@@ -34,6 +34,11 @@ final class Show {
     return (text.endsWith(".0") ? text.substring(0, text.length() - 2) : text) + " degC";
   }
 
+  /** Air as {@code 26 degC, 80 % relative humidity}. */
+  static String air(double temperatureC, double relativeHumidityPct) {
+    return celsius(temperatureC) + ", " + fixed(relativeHumidityPct, 0) + " % relative humidity";
+  }
+
   /** Rounded half up; several times faster than a format string, which traces need. */
   private static String fixed(double value, int decimals) {
     return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();

@@ -30,10 +30,18 @@ public enum TakeoffFinding implements FindingCode {
       Severity.ERROR,
       "{0} of insulation needed, which no stock build-up of {1} reaches. Choose another material in"
           + " the settings."),
+  CONDENSATION_OUT_OF_REACH(
+      Severity.ERROR,
+      "No thickness keeps the surface of {0} above the dew point with the margin in this air ({1})."
+          + " Change the air of the location or the margin in the settings, or accept condensation."),
   MATERIAL_LIMIT(
       Severity.ERROR,
       "{0} lies outside the service range of {1} ({2}). Choose another material in the"
           + " settings."),
+  NO_INSULATION_NEEDED(
+      Severity.INFO,
+      "Every demand on {0} ({1}) is met without insulation, so it is out of scope. Set a thickness"
+          + " for {2} in the settings if it is lagged all the same."),
   ALREADY_INSULATED(
       Severity.INFO,
       "The model already shows insulation here ({0}). The takeoff still counts what is required;"

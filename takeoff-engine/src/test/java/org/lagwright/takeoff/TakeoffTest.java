@@ -223,6 +223,9 @@ class TakeoffTest {
     Takeoff takeoff = Takeoff.of(List.of(TestElement.model(duct)), dry);
 
     assertOut(takeoff, "no-demand", "supply air: no demand needs insulation here");
+    assertThat(takeoff.findings())
+        .extracting(Finding::code)
+        .containsExactly(TakeoffFinding.NO_INSULATION_NEEDED);
     assertThat(takeoff.elements().get(0).trace().steps())
         .anyMatch(s -> s.what().equals("condensation demand") && s.value().equals("0.0 mm"));
   }
@@ -251,11 +254,34 @@ class TakeoffTest {
 
   @Test
   void thicknessThatNoStockReachesIsReported() {
-    Settings wet = withIndoorAir(new Settings.Air(35, 99, "test"));
+    Settings thick = with(Map.of(), Map.of("chilled-water-flow", 0.5));
 
     assertLeftOut(
-        Takeoff.of(List.of(TestElement.model(chilled(1, 2))), wet),
+        Takeoff.of(List.of(TestElement.model(chilled(1, 2))), thick),
         TakeoffFinding.NO_STOCK_THICKNESS);
+  }
+
+  @Test
+  void airInWhichNothingStaysDryIsReportedAsThat() {
+    Settings wet = withIndoorAir(new Settings.Air(35, 99, "test"));
+
+    Takeoff takeoff = Takeoff.of(List.of(TestElement.model(chilled(1, 2))), wet);
+
+    assertLeftOut(takeoff, TakeoffFinding.CONDENSATION_OUT_OF_REACH);
+    assertThat(takeoff.findings().get(0).message()).contains("35 degC, 99 % relative humidity");
+  }
+
+  @Test
+  void outdoorAirDuctOutdoorsIsBareUnlessTheSettingsTakeItIn() {
+    TestElement duct = TestElement.duct(1, 300, 200, 3).inSystem("Outdoor air").at("Roof", true);
+    Takeoff bare = Takeoff.of(List.of(TestElement.model(duct)), DEFAULTS);
+    Takeoff taken =
+        Takeoff.of(List.of(TestElement.model(duct)), with(Map.of("outdoor-air", "in"), Map.of()));
+
+    assertOut(
+        bare, "outdoor-air-outdoors", "outdoor air: outdoors the duct carries the air around it");
+    assertThat(bare.findings()).isEmpty();
+    assertThat(taken.elements().get(0).scope().rule()).isEqualTo("in-by-settings");
   }
 
   @Test
@@ -408,7 +434,7 @@ class TakeoffTest {
     assertThat(takeoff.totals().outOfScope()).isEqualTo(1);
     assertThat(takeoff.elements().get(0).scope().rule()).isEqualTo(rule);
     assertThat(takeoff.elements().get(0).scope().reason()).isEqualTo(reason);
-    assertThat(takeoff.findings()).isEmpty();
+    assertThat(takeoff.findings()).noneMatch(f -> f.effect() != Effect.NONE);
   }
 
   private static Settings with(Map<String, String> scope, Map<String, Double> thicknessesM) {

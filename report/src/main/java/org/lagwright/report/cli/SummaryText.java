@@ -54,6 +54,10 @@ final class SummaryText {
                       + Words.shortSha(model))
               + " ...");
     }
+    lines.add(
+        "  energy rule for pipes: "
+            + takeoff.settings().energyRule()
+            + "; air, media and data packs: sheet Basis");
   }
 
   private void account() {
@@ -130,7 +134,8 @@ final class SummaryText {
     section("Written");
     files.forEach(file -> lines.add("  " + file));
     lines.add("");
-    lines.add("lagwright explain GLOBALID MODEL shows how each number came about.");
+    lines.add(
+        "lagwright explain 'GLOBALID' MODEL, with the same --settings, shows how each number came about.");
   }
 
   private void section(String title) {

@@ -2,6 +2,7 @@ package org.lagwright.report.json;
 
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.thickness.Demand;
 import org.lagwright.takeoff.thickness.Layer;
 
@@ -10,12 +11,17 @@ final class ThicknessView {
 
   private ThicknessView() {}
 
+  /** The thickness is absent where the demand is out of reach. */
   record DemandView(
-      String kind, double thicknessM, String rule, String source, Map<String, String> figures) {
+      String kind,
+      @Nullable Double thicknessM,
+      String rule,
+      String source,
+      Map<String, String> figures) {
     static DemandView of(Demand demand) {
       return new DemandView(
           demand.kind().label(),
-          Finite.number(demand.thicknessM()),
+          demand.isReachable() ? demand.thicknessM() : null,
           demand.rule(),
           demand.source(),
           new TreeMap<>(demand.figures()));

@@ -1,10 +1,13 @@
 package org.lagwright.report.workbook;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.report.Words;
+import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.settings.Settings;
@@ -31,6 +34,7 @@ final class BasisSheet {
     writer.title("Basis of the figures");
     writer.note("Written by Lagwright " + version + ". Temperatures in degC, thicknesses in mm.");
     air(writer);
+    media(writer);
     choices(writer);
     mappings(writer);
     packs(writer);
@@ -53,6 +57,29 @@ final class BasisSheet {
                     Entry.text(air.source(), Look.WRAPPED)));
     writer.merged(BasisText.LOCATIONS, WIDE);
   }
+
+  /** Temperatures of the services that occur; contradicted ones stand with their colder reading. */
+  private void media(SheetWriter writer) {
+    writer.section("Temperature of the media", WIDE);
+    writer.headings(1, 2, "Service", "For condensation degC", "For energy degC", "Service id");
+    takeoff.elements().stream()
+        .map(TakenElement::service)
+        .filter(service -> service != null && service.isKnown())
+        .map(s -> new Medium(s.name(), s.condensationC(), s.energyC(), s.serviceId()))
+        .distinct()
+        .sorted(Comparator.comparing(Medium::id).thenComparing(Medium::toString))
+        .forEach(
+            m ->
+                writer.row(
+                    Entry.text(m.name()),
+                    Entry.number(m.condensationC(), Look.PLAIN),
+                    Entry.number(m.energyC(), Look.PLAIN),
+                    Entry.text(m.id())));
+    writer.merged(BasisText.MEDIA, WIDE);
+  }
+
+  private record Medium(
+      String name, @Nullable Double condensationC, @Nullable Double energyC, String id) {}
 
   private void choices(SheetWriter writer) {
     writer.section("Choices", WIDE);

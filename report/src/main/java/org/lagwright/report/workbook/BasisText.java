@@ -10,6 +10,13 @@ final class BasisText {
       "An element is outdoors where the model says so (IsExternal), else of the class that 'places'"
           + " in the settings gives its space, storey or system, else indoor.";
 
+  /** Where the temperatures come from. */
+  static final String MEDIA =
+      "Defaults of the services pack, common practice and no design values, unless 'temperaturesC'"
+          + " in the settings gives others. Condensation pairs the coldest medium with the air of the"
+          + " location, also where the two come in different seasons: dry, but thicker than it need"
+          + " be.";
+
   /** How thick. */
   static final List<String> THICKNESS =
       List.of(

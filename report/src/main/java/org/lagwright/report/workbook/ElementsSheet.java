@@ -17,6 +17,7 @@ import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.service.Classification;
+import org.lagwright.takeoff.thickness.Demand;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 
 /** The sheet {@code Elements}: every element read, with what was decided about it. */
@@ -91,7 +92,16 @@ final class ElementsSheet {
   private List<Column<TakenElement>> surroundings() {
     return List.of(
         Column.text("Service", 50, t -> service(t, Classification::name)),
-        Column.number("Medium degC", 10, Look.PLAIN, t -> Words.temperatureC(t.service())),
+        Column.number(
+            "Medium for condensation degC",
+            14,
+            Look.PLAIN,
+            t -> t.service() == null ? null : t.service().condensationC()),
+        Column.number(
+            "Medium for energy degC",
+            12,
+            Look.PLAIN,
+            t -> t.service() == null ? null : t.service().energyC()),
         Column.text("Storey", 30, t -> t.element().place().storey()),
         Column.text("Space", 30, t -> t.element().place().space()),
         Column.text("Location", 16, t -> thickness(t, ThicknessDecision::location)));
@@ -104,6 +114,10 @@ final class ElementsSheet {
         Column.wrapped("Reason", 72, t -> t.scope().reason()),
         Column.text("Scope rule", 30, t -> t.scope().rule()),
         Column.number("Thickness mm", 11, Look.PLAIN, ElementsSheet::thicknessMm),
+        Column.number(
+            "Condensation needs mm", 13, Look.PLAIN, t -> neededMm(t, Demand.Kind.CONDENSATION)),
+        Column.number(
+            "Energy rule needs mm", 12, Look.PLAIN, t -> neededMm(t, Demand.Kind.ENERGY_RULE)),
         Column.text("Build-up", 30, t -> thickness(t, ThicknessDecision::layersInWords)),
         Column.text("Governing demand", 60, ElementsSheet::governing),
         Column.text("Line", 10, TakenElement::lineId),
@@ -142,6 +156,18 @@ final class ElementsSheet {
   private static @Nullable String thickness(
       TakenElement taken, Function<ThicknessDecision, String> text) {
     return taken.thickness() == null ? null : text.apply(taken.thickness());
+  }
+
+  /** What one demand needs, to a tenth; null where it does not apply or is out of reach. */
+  private static @Nullable Double neededMm(TakenElement taken, Demand.Kind kind) {
+    if (taken.thickness() == null) {
+      return null;
+    }
+    return taken.thickness().demands().stream()
+        .filter(d -> d.kind() == kind && d.isReachable())
+        .findFirst()
+        .map(d -> Math.round(d.thicknessM() * 10_000) / 10.0)
+        .orElse(null);
   }
 
   private static @Nullable Double thicknessMm(TakenElement taken) {
