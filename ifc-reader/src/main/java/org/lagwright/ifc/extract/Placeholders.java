@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
@@ -31,23 +30,40 @@ final class Placeholders {
 
   private final List<Finding> findings = new ArrayList<>();
 
+  /**
+   * What a property should agree with.
+   *
+   * @param wrongShare share of elements on which it must be wrong. A length is wrong on most where
+   *     it is a placeholder; a nominal size is vague and fits many by chance
+   */
+  private record Question(
+      PropertyNames.Role role,
+      Function<Draft, @Nullable Double> drawn,
+      BiPredicate<Double, Double> agree,
+      double wrongShare) {}
+
+  private static final List<Question> QUESTIONS =
+      List.of(
+          new Question(
+              PropertyNames.Role.LENGTH, Placeholders::drawnLength, Placeholders::sameLength, 0.5),
+          new Question(
+              PropertyNames.Role.OUTSIDE_DIAMETER,
+              Placeholders::drawnDiameter,
+              Placeholders::sameLength,
+              0.5),
+          new Question(
+              PropertyNames.Role.DIAMETER,
+              Placeholders::drawnDiameter,
+              Placeholders::sameLength,
+              0.5),
+          new Question(
+              PropertyNames.Role.NOMINAL,
+              Placeholders::drawnDiameter,
+              Placeholders::nominal,
+              0.05));
+
   Placeholders(Collection<Draft> drafts, int model) {
-    look(
-        drafts,
-        PropertyNames.Role.LENGTH,
-        Placeholders::drawnLength,
-        Placeholders::sameLength,
-        model);
-    for (PropertyNames.Role role :
-        List.of(PropertyNames.Role.OUTSIDE_DIAMETER, PropertyNames.Role.DIAMETER)) {
-      look(drafts, role, Placeholders::drawnDiameter, Placeholders::sameLength, model);
-    }
-    look(
-        drafts,
-        PropertyNames.Role.NOMINAL,
-        Placeholders::drawnDiameter,
-        Placeholders::nominal,
-        model);
+    QUESTIONS.forEach(question -> look(drafts, question, model));
   }
 
   private static @Nullable Double drawnLength(Draft draft) {
@@ -71,17 +87,13 @@ final class Placeholders {
 
   private record Sighting(Property property, double drawnM) {}
 
-  private void look(
-      Collection<Draft> drafts,
-      PropertyNames.Role role,
-      Function<Draft, @Nullable Double> drawn,
-      BiPredicate<Double, Double> agree,
-      int model) {
+  private void look(Collection<Draft> drafts, Question question, int model) {
     Map<String, List<Sighting>> byName = new LinkedHashMap<>();
     for (Draft draft : drafts) {
-      Double drawnM = draft.isSegment() || draft.isLaggedItem() ? drawn.apply(draft) : null;
+      boolean measured = draft.isSegment() || draft.isLaggedItem();
+      Double drawnM = measured ? question.drawn.apply(draft) : null;
       if (drawnM != null) {
-        PropertyNames.of(draft.properties, role)
+        PropertyNames.of(draft.properties, question.role)
             .filter(p -> p.number() != null)
             .forEach(
                 p ->
@@ -90,17 +102,16 @@ final class Placeholders {
                         .add(new Sighting(p, drawnM)));
       }
     }
-    byName.forEach((name, sightings) -> judge(name, sightings, agree, model));
+    byName.forEach((name, sightings) -> judge(name, sightings, question, model));
   }
 
-  private void judge(
-      String name, List<Sighting> sightings, BiPredicate<Double, Double> agree, int model) {
+  private void judge(String name, List<Sighting> sightings, Question question, int model) {
     long values = sightings.stream().map(s -> s.property.number()).distinct().count();
     long drawn = sightings.stream().map(s -> Math.round(s.drawnM * 1000)).distinct().count();
-    Stream<Sighting> wrong =
-        sightings.stream().filter(s -> !agree.test(valueOf(s.property), s.drawnM));
-    boolean mostlyWrong = wrong.count() * 2 > sightings.size();
-    if (sightings.size() >= AT_LEAST && values == 1 && drawn > 1 && mostlyWrong) {
+    long wrong =
+        sightings.stream().filter(s -> !question.agree.test(valueOf(s.property), s.drawnM)).count();
+    boolean oftenWrong = wrong > question.wrongShare * sightings.size();
+    if (sightings.size() >= AT_LEAST && values == 1 && drawn > 1 && oftenWrong) {
       names.add(name);
       findings.add(
           Finding.ofFile(

@@ -116,6 +116,17 @@ class SharedModelTest {
                     && f.message().contains("Base_Quantities.Length"));
   }
 
+  /** Its only nominal size says 15 on pipes of 15.9 to 101.6 mm. */
+  @Test
+  void placeholderNominalSizesOfTheHeatPumpModelAreNotUsed() {
+    MepModel model = read("heatpump-radiators-exporter-r-de-ifc4.ifc");
+
+    assertThat(pipes(model)).allSatisfy(p -> assertThat(p.nominalSize()).isNull());
+    assertThat(model.findings())
+        .anyMatch(
+            f -> f.code().name().equals("PLACEHOLDER_VALUES") && f.message().contains("DN size"));
+  }
+
   @Test
   void ductsExtrudedUpwardsAreMeasuredAlong() {
     List<MepElement> ducts = of(read("duct-rect-exporter-r-ru-ifc2x3.ifc"), Kind.DUCT_SEGMENT);
