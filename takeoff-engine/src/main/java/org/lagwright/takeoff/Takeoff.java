@@ -1,7 +1,6 @@
 package org.lagwright.takeoff;
 
 import java.util.List;
-import java.util.Optional;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
@@ -49,10 +48,5 @@ public record Takeoff(
    */
   public static Takeoff of(List<MepModel> models, Settings settings) {
     return new TakeoffRun(List.copyOf(models), settings).run();
-  }
-
-  /** The first element with this GlobalId. */
-  public Optional<TakenElement> findElement(String globalId) {
-    return elements.stream().filter(e -> e.element().globalId().equals(globalId)).findFirst();
   }
 }

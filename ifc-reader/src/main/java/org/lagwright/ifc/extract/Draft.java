@@ -63,11 +63,9 @@ final class Draft {
     return kind == null ? generalSegment : kind.isSegment();
   }
 
-  /** True for what is lagged in the line: fittings, valves, inline items. */
+  /** True for {@link Kind#isLaggedItem}, and for a general element that is no segment. */
   boolean isLaggedItem() {
-    return kind == null
-        ? !generalSegment
-        : kind.isFitting() || kind == Kind.VALVE || kind == Kind.INLINE;
+    return kind == null ? !generalSegment : kind.isLaggedItem();
   }
 
   void note(ReadFinding code, Effect effect, String... values) {

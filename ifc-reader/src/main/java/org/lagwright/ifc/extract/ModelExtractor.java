@@ -139,13 +139,7 @@ public final class ModelExtractor {
   private Shape shape(
       IfcRecord record, KindReader.Reading reading, List<Property> own, List<Port> itsPorts) {
     Kind kind = reading.kind();
-    boolean lagged =
-        kind == null
-            || kind.isSegment()
-            || kind.isFitting()
-            || kind == Kind.VALVE
-            || kind == Kind.INLINE;
-    if (!lagged) {
+    if (kind != null && !kind.isLagged()) {
       return NOT_MEASURED;
     }
     List<Point> portsM = itsPorts.stream().map(Port::positionM).filter(Objects::nonNull).toList();
@@ -194,7 +188,6 @@ public final class ModelExtractor {
   }
 
   private void noteFile() {
-    int model = source.index();
     if (!IfcSchema.isReleased(source.schema())) {
       note(ReadFinding.DRAFT_SCHEMA, Effect.NONE, source.schema(), file.schema().name());
     }
@@ -211,10 +204,9 @@ public final class ModelExtractor {
               }
             });
     findings.addAll(units.findings());
-    if (ports.orphans() > 0) {
-      findings.add(
-          Finding.ofFile(
-              model, ReadFinding.PORT_WITHOUT_OWNER, Effect.NONE, String.valueOf(ports.orphans())));
+    int orphans = ports.orphans();
+    if (orphans > 0) {
+      note(ReadFinding.PORT_WITHOUT_OWNER, Effect.NONE, String.valueOf(orphans));
     }
   }
 

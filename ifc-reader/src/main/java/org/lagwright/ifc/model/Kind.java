@@ -30,6 +30,16 @@ public enum Kind {
     return this == PIPE_FITTING || this == DUCT_FITTING;
   }
 
+  /** True for what is lagged in the line and counted: fittings, valves, inline items. */
+  public boolean isLaggedItem() {
+    return isFitting() || this == VALVE || this == INLINE;
+  }
+
+  /** True for everything that gets pipe or duct insulation: segments and lagged items. */
+  public boolean isLagged() {
+    return isSegment() || isLaggedItem();
+  }
+
   /** The name used in files we write: {@code pipe-segment}. */
   public String label() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');

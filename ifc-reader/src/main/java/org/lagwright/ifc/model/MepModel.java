@@ -3,7 +3,6 @@ package org.lagwright.ifc.model;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -33,10 +32,5 @@ public record MepModel(
   /** Elements by key. */
   public Map<ElementKey, MepElement> elementsByKey() {
     return elements.stream().collect(Collectors.toMap(MepElement::key, Function.identity()));
-  }
-
-  /** The first element with this GlobalId. */
-  public Optional<MepElement> findElement(String globalId) {
-    return elements.stream().filter(e -> e.globalId().equals(globalId)).findFirst();
   }
 }

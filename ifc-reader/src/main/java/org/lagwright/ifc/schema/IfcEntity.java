@@ -8,17 +8,12 @@ import java.util.Set;
  * One entity of a schema.
  *
  * @param name as the standard spells it: {@code IfcPipeSegment}
- * @param isAbstract true if the standard forbids instances; files hold them all the same
  * @param positions position in the record by attribute name
  * @param ancestors its own name and those of all its supertypes
  * @param attributes names in file order
  */
 record IfcEntity(
-    String name,
-    boolean isAbstract,
-    Map<String, Integer> positions,
-    Set<String> ancestors,
-    List<String> attributes) {
+    String name, Map<String, Integer> positions, Set<String> ancestors, List<String> attributes) {
 
   IfcEntity {
     positions = Map.copyOf(positions);
@@ -28,7 +23,7 @@ record IfcEntity(
 
   /** Stands for entities that no schema knows: no attributes, no supertypes. */
   static IfcEntity unknown(String keyword) {
-    return new IfcEntity(keyword, false, Map.of(), Set.of(keyword), List.of());
+    return new IfcEntity(keyword, Map.of(), Set.of(keyword), List.of());
   }
 
   /** Position of an attribute, -1 if the entity has none of that name. */

@@ -143,8 +143,6 @@ public enum IfcSchema {
     for (int i = 0; i < attributes.size(); i++) {
       positions.put(attributes.get(i), i);
     }
-    String[] words = lines.get(name);
-    boolean isAbstract = words != null && words[0].startsWith("!");
-    return new IfcEntity(name, isAbstract, positions, ancestors, attributes);
+    return new IfcEntity(name, positions, ancestors, attributes);
   }
 }

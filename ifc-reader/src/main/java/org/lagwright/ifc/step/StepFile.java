@@ -115,10 +115,4 @@ public final class StepFile {
     window.get(from, name);
     return new String(name, StandardCharsets.ISO_8859_1).toUpperCase(java.util.Locale.ROOT);
   }
-
-  /** Line number of an instance, from 1; 0 if there is none. Counts lines, so only for messages. */
-  public long lineOf(long id) {
-    long offset = index.find(id);
-    return offset < 0 ? 0 : bytes.lineOf(offset);
-  }
 }

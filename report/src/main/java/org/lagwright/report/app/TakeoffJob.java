@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.source.ModelException;
@@ -101,7 +100,7 @@ public final class TakeoffJob {
 
   /** One model may be architecture only; all of them may not. */
   private static void refuseIfNothingToLag(List<Path> files, List<MepModel> models) {
-    if (models.stream().flatMap(m -> m.elements().stream()).anyMatch(TakeoffJob::canBeLagged)) {
+    if (models.stream().flatMap(m -> m.elements().stream()).anyMatch(e -> e.kind().isLagged())) {
       return;
     }
     Map<String, Integer> seen = new TreeMap<>();
@@ -129,12 +128,5 @@ public final class TakeoffJob {
         .findFirst()
         .map(f -> "; line " + f.values().get(0) + ": " + f.values().get(1))
         .orElse("");
-  }
-
-  private static boolean canBeLagged(MepElement element) {
-    return switch (element.kind()) {
-      case PIPE_SEGMENT, PIPE_FITTING, DUCT_SEGMENT, DUCT_FITTING, VALVE, INLINE -> true;
-      case EQUIPMENT, TERMINAL, COVERING, OTHER -> false;
-    };
   }
 }
