@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Place;
@@ -108,7 +109,7 @@ final class PlaceReader {
   private static @Nullable Boolean external(List<Property> properties) {
     return properties.stream()
         .filter(p -> p.name().equalsIgnoreCase("IsExternal"))
-        .map(p -> p.text().toUpperCase(java.util.Locale.ROOT).replace(".", ""))
+        .map(p -> p.text().toUpperCase(Locale.ROOT).replace(".", ""))
         .filter(text -> List.of("T", "F", "TRUE", "FALSE").contains(text))
         .map(text -> text.startsWith("T"))
         .findFirst()

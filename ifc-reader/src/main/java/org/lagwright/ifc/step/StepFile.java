@@ -3,6 +3,7 @@ package org.lagwright.ifc.step;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongConsumer;
@@ -113,6 +114,6 @@ public final class StepFile {
   private static String keyword(ByteBuffer window, int from, int to) {
     byte[] name = new byte[to - from];
     window.get(from, name);
-    return new String(name, StandardCharsets.ISO_8859_1).toUpperCase(java.util.Locale.ROOT);
+    return new String(name, StandardCharsets.ISO_8859_1).toUpperCase(Locale.ROOT);
   }
 }
