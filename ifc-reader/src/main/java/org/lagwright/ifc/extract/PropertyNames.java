@@ -1,15 +1,14 @@
 package org.lagwright.ifc.extract;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.lagwright.ifc.model.Property;
 
@@ -35,7 +34,16 @@ final class PropertyNames {
     COVERING_THICKNESS
   }
 
-  private static final Map<Role, Set<String>> NAMES = new HashMap<>();
+  /** Roles by bare name, as bits: 1 shifted by the ordinal of the role. */
+  private static final Map<String, Integer> ROLES = new HashMap<>();
+
+  /**
+   * Roles by name as written, since the same few names stand on every element; a file with more
+   * names than any real one has is not remembered further.
+   */
+  private static final Map<String, Integer> SEEN = new ConcurrentHashMap<>();
+
+  private static final int MOST_NAMES = 10_000;
 
   /** No pipe or duct in a building is wider. */
   private static final double LARGEST_SIZE_M = 10;
@@ -50,20 +58,39 @@ final class PropertyNames {
     for (String line : Resource.lines("property-names.txt")) {
       int colon = line.indexOf(':');
       Role role = Role.valueOf(line.substring(0, colon).toUpperCase(Locale.ROOT).replace('-', '_'));
-      NAMES.put(
-          role,
-          Arrays.stream(line.substring(colon + 1).split(","))
-              .map(PropertyNames::bare)
-              .collect(Collectors.toUnmodifiableSet()));
+      for (String name : line.substring(colon + 1).split(",")) {
+        ROLES.merge(bare(name), bit(role), (a, b) -> a | b);
+      }
     }
   }
 
   private PropertyNames() {}
 
+  private static int bit(Role role) {
+    return 1 << role.ordinal();
+  }
+
   /** Properties that answer a question, in the order of the element. */
   static Stream<Property> of(List<Property> properties, Role role) {
-    Set<String> names = NAMES.getOrDefault(role, Set.of());
-    return properties.stream().filter(p -> names.contains(bare(p.name())));
+    List<Property> found = new ArrayList<>(4);
+    for (Property property : properties) {
+      if ((roles(property.name()) & bit(role)) != 0) {
+        found.add(property);
+      }
+    }
+    return found.stream();
+  }
+
+  /** The questions that a property of this name answers, as bits. */
+  private static int roles(String name) {
+    Integer known = SEEN.get(name);
+    if (known == null) {
+      known = ROLES.getOrDefault(bare(name), 0);
+      if (SEEN.size() < MOST_NAMES) {
+        SEEN.put(name, known);
+      }
+    }
+    return known;
   }
 
   /** The name without case, accents, spaces and punctuation. */
