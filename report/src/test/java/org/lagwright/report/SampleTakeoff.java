@@ -73,7 +73,7 @@ public final class SampleTakeoff {
   private static final MepSystem SUPPLY =
       new MepSystem(13, "s2", "Supply 1", null, null, "VENTILATION");
   private static final Place PLANT_ROOM =
-      new Place("Ferry terminal", "Level 0", 0.0, "Plant room", false);
+      Place.of("Ferry terminal", "Level 0", 0.0, "Plant room", false);
 
   private final List<TakenElement> elements = new ArrayList<>();
 

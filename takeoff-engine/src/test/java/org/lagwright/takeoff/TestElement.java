@@ -140,7 +140,7 @@ public final class TestElement {
   }
 
   public TestElement at(@Nullable String storey, @Nullable Boolean external) {
-    builder.place(new Place("Alder Quay", storey, 0.0, null, external));
+    builder.place(Place.of("Alder Quay", storey, 0.0, null, external));
     return this;
   }
 

@@ -10,6 +10,7 @@ import java.util.function.DoubleConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.lagwright.ifc.geometry.Placements;
+import org.lagwright.ifc.geometry.RegionReader;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeHints;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
@@ -68,8 +69,15 @@ public final class ModelExtractor {
     this.units = new Units(file, source.index());
     this.relations = new Relations(file);
     this.properties = new PropertyReader(file, relations, units);
-    this.places = new PlaceReader(file, relations, properties, units.lengthM());
     Placements placements = new Placements(file, units.geometry());
+    this.places =
+        new PlaceReader(
+            file,
+            relations,
+            properties,
+            placements,
+            new Storeys(file, relations, placements, units.lengthM()),
+            new Spaces(file, new RegionReader(file, units.geometry(), placements)));
     this.ports = new PortReader(file, relations, placements, source.index());
     this.belongings = new BelongingReader(file, relations);
     this.shapes = new ShapeMeasurer(file, units.geometry(), placements);
@@ -179,7 +187,7 @@ public final class ModelExtractor {
         .bend(draft.angleDeg, draft.bendRadiusM)
         .ports(draft.ports)
         .systems(belongings.systemsOf(draft.key.step()))
-        .place(places.placeOf(draft.key.step(), draft.properties))
+        .place(places.placeOf(record, draft))
         .properties(draft.properties)
         .materials(belongings.materialsOf(draft.key.step()))
         .layers(belongings.layersOf(record))

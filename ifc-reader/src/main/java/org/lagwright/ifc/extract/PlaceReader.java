@@ -1,43 +1,177 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Frame;
+import org.lagwright.ifc.geometry.Placements;
+import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Place;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
-/** Where an element is: up the spatial structure from what contains it or its whole. */
+/**
+ * Where an element is: up the spatial structure from what contains it or its whole; then from what
+ * it is referenced in; then by where its middle lies.
+ */
 final class PlaceReader {
 
   private final IfcFile file;
   private final Relations relations;
   private final PropertyReader properties;
-  private final double lengthUnitM;
-  private final Map<Long, Place> byContainer = new HashMap<>();
+  private final Placements placements;
+  private final Storeys storeys;
+  private final Spaces spaces;
+  private final Map<Long, Structure> structures = new HashMap<>();
 
-  PlaceReader(IfcFile file, Relations relations, PropertyReader properties, double lengthUnitM) {
+  PlaceReader(
+      IfcFile file,
+      Relations relations,
+      PropertyReader properties,
+      Placements placements,
+      Storeys storeys,
+      Spaces spaces) {
     this.file = file;
     this.relations = relations;
     this.properties = properties;
-    this.lengthUnitM = lengthUnitM;
+    this.placements = placements;
+    this.storeys = storeys;
+    this.spaces = spaces;
   }
 
-  /**
-   * The place of an element.
-   *
-   * @param own its properties, of which IsExternal counts where the space is silent
-   */
-  Place placeOf(long element, List<Property> own) {
-    long container = container(element);
-    Place place =
-        container == 0 ? Place.UNKNOWN : byContainer.computeIfAbsent(container, id -> climb(id));
-    Boolean external = place.external() != null ? place.external() : external(own);
+  /** What a spatial element and those above it tell; records are null where there is none. */
+  private record Structure(
+      @Nullable String building,
+      @Nullable IfcRecord storey,
+      @Nullable IfcRecord space,
+      @Nullable Boolean external) {
+
+    static final Structure NOTHING = new Structure(null, null, null, null);
+  }
+
+  /** The place of an element. Its own IsExternal counts where the space is silent. */
+  Place placeOf(IfcRecord element, Draft draft) {
+    Point middle = middle(element, draft);
+    List<Evidence> basis = new ArrayList<>();
+    long container = container(element.id());
+    Structure contained = structure(container);
+    Structure inSpace = spaceOf(element.id(), contained, middle, basis);
+    Structure onStorey = storeyOf(element.id(), contained, inSpace, middle, basis);
+    Boolean external = externalOf(contained, inSpace, draft.properties, basis);
+    IfcRecord storey = onStorey.storey;
+    Double floorM = storey == null ? null : storeys.floorM(storey);
     return new Place(
-        place.building(), place.storey(), place.storeyElevationM(), place.space(), external);
+        contained.building == null ? onStorey.building : contained.building,
+        storey == null ? null : storey.text("Name"),
+        storey == null ? null : storeys.elevationM(storey),
+        inSpace.space == null ? null : spaceName(inSpace.space),
+        external,
+        middle,
+        floorM == null || middle == null ? null : Double.valueOf(middle.z() - floorM),
+        basis);
+  }
+
+  /** Centre of the open ends of the body, else of the ports, else the origin of the placement. */
+  private @Nullable Point middle(IfcRecord element, Draft draft) {
+    List<Point> ends = draft.shape.ends().stream().map(ShapeEnd::centreM).toList();
+    List<Point> points =
+        ends.isEmpty()
+            ? draft.ports.stream().map(Port::positionM).filter(Objects::nonNull).toList()
+            : ends;
+    if (points.isEmpty()) {
+      Frame frame = placements.of(element);
+      return frame == null ? null : frame.origin();
+    }
+    // from the first point on, so that false origins lose no digits
+    Point first = points.get(0);
+    double x = points.stream().mapToDouble(p -> p.x() - first.x()).sum() / points.size();
+    double y = points.stream().mapToDouble(p -> p.y() - first.y()).sum() / points.size();
+    double z = points.stream().mapToDouble(p -> p.z() - first.z()).sum() / points.size();
+    return new Point(first.x() + x, first.y() + y, first.z() + z);
+  }
+
+  private Structure spaceOf(
+      long element, Structure contained, @Nullable Point middle, List<Evidence> basis) {
+    if (contained.space != null) {
+      basis.add(evidence(contained.space, "contained in"));
+      return contained;
+    }
+    for (long referenced : relations.referencesOf(element)) {
+      Structure structure = structure(referenced);
+      if (structure.space != null) {
+        basis.add(evidence(structure.space, "referenced in"));
+        return structure;
+      }
+    }
+    Structure around =
+        middle == null
+            ? Structure.NOTHING
+            : spaces.at(middle).map(this::structure).orElse(Structure.NOTHING);
+    if (around.space != null) {
+      basis.add(evidence(around.space, "its middle lies in the body of"));
+    }
+    return around;
+  }
+
+  private Structure storeyOf(
+      long element,
+      Structure contained,
+      Structure inSpace,
+      @Nullable Point middle,
+      List<Evidence> basis) {
+    if (contained.storey != null) {
+      basis.add(evidence(contained.storey, "contained in"));
+      return contained;
+    }
+    if (inSpace.storey != null) {
+      basis.add(evidence(inSpace.storey, "storey of its space"));
+      return inSpace;
+    }
+    for (long referenced : relations.referencesOf(element)) {
+      Structure structure = structure(referenced);
+      if (structure.storey != null) {
+        basis.add(evidence(structure.storey, "referenced in"));
+        return structure;
+      }
+    }
+    Structure below =
+        middle == null
+            ? Structure.NOTHING
+            : storeys.at(middle.z()).map(this::structure).orElse(Structure.NOTHING);
+    if (below.storey != null) {
+      basis.add(evidence(below.storey, "the floor below its middle"));
+    }
+    return below;
+  }
+
+  private static @Nullable Boolean externalOf(
+      Structure contained, Structure inSpace, List<Property> own, List<Evidence> basis) {
+    Boolean bySpace = inSpace.external != null ? inSpace.external : contained.external;
+    if (bySpace != null && inSpace.space != null) {
+      basis.add(evidence(inSpace.space, bySpace ? "outdoors by" : "indoors by"));
+    }
+    if (bySpace != null) {
+      return bySpace;
+    }
+    Property stated = stated(own);
+    if (stated == null) {
+      return null;
+    }
+    basis.add(stated.evidence());
+    return isTrue(stated);
+  }
+
+  private static Evidence evidence(IfcRecord record, String how) {
+    String name = record.text("Name");
+    return new Evidence(record.id(), how + " " + record.entityName(), name == null ? "" : name);
   }
 
   /** What contains the element, or the nearest whole that is contained somewhere. */
@@ -62,31 +196,41 @@ final class PlaceReader {
         && (record.is("IfcSpatialStructureElement") || record.is("IfcSpatialElement"));
   }
 
-  private Place climb(long container) {
+  private Structure structure(long spatial) {
+    Structure known = structures.get(spatial);
+    if (known == null) {
+      known = climb(spatial);
+      structures.put(spatial, known);
+    }
+    return known;
+  }
+
+  private Structure climb(long spatial) {
     String building = null;
-    String storey = null;
-    Double elevationM = null;
-    String space = null;
+    IfcRecord storey = null;
+    IfcRecord space = null;
     Boolean external = null;
-    long at = container;
+    long at = spatial;
     for (int i = 0; i < file.step().limits().maxReferenceDepth() && at != 0; i++) {
       IfcRecord record = file.find(at);
       if (record == null) {
         break;
       }
-      if (record.is("IfcSpace") && space == null) {
-        space = spaceName(record);
+      if (isRoom(record) && space == null) {
+        space = record;
         external = external(record, properties.propertiesOf(at));
       } else if (record.is("IfcBuildingStorey") && storey == null) {
-        storey = record.text("Name");
-        double elevation = record.number("Elevation") * lengthUnitM;
-        elevationM = Double.isFinite(elevation) ? elevation : null;
+        storey = record;
       } else if (record.is("IfcBuilding") && building == null) {
         building = record.text("Name");
       }
       at = relations.wholeOf(at);
     }
-    return new Place(building, storey, elevationM, space, external);
+    return new Structure(building, storey, space, external);
+  }
+
+  private static boolean isRoom(IfcRecord record) {
+    return record.is("IfcSpace") || record.is("IfcExternalSpatialStructureElement");
   }
 
   private static @Nullable String spaceName(IfcRecord space) {
@@ -98,21 +242,38 @@ final class PlaceReader {
     return name + " " + longName;
   }
 
-  /** IFC2X3 says it in an attribute, later schemas in the predefined type or a property. */
+  /**
+   * IFC2X3 says it in an attribute, later schemas in the predefined type, by their class, or in a
+   * property. What the predefined type or attribute calls internal is internal.
+   */
   private static @Nullable Boolean external(IfcRecord space, List<Property> properties) {
-    boolean outside =
-        "EXTERNAL".equals(space.enumeration("InteriorOrExteriorSpace"))
-            || "EXTERNAL".equals(space.enumeration("PredefinedType"));
-    return outside ? Boolean.TRUE : external(properties);
+    String told = space.enumeration("InteriorOrExteriorSpace");
+    String type = space.enumeration("PredefinedType");
+    if (space.is("IfcExternalSpatialStructureElement")
+        || "EXTERNAL".equals(told)
+        || "EXTERNAL".equals(type)) {
+      return true;
+    }
+    Property stated = stated(properties);
+    if (stated != null) {
+      return isTrue(stated);
+    }
+    return "INTERNAL".equals(told) || "INTERNAL".equals(type) ? Boolean.FALSE : null;
   }
 
-  private static @Nullable Boolean external(List<Property> properties) {
+  private static @Nullable Property stated(List<Property> properties) {
     return properties.stream()
         .filter(p -> p.name().equalsIgnoreCase("IsExternal"))
-        .map(p -> p.text().toUpperCase(Locale.ROOT).replace(".", ""))
-        .filter(text -> List.of("T", "F", "TRUE", "FALSE").contains(text))
-        .map(text -> text.startsWith("T"))
+        .filter(p -> List.of("T", "F", "TRUE", "FALSE").contains(bare(p)))
         .findFirst()
         .orElse(null);
+  }
+
+  private static boolean isTrue(Property stated) {
+    return bare(stated).startsWith("T");
+  }
+
+  private static String bare(Property property) {
+    return property.text().toUpperCase(Locale.ROOT).replace(".", "");
   }
 }

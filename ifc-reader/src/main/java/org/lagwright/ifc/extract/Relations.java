@@ -24,6 +24,7 @@ final class Relations {
   private final Map<Long, Set<Long>> overridesOf = new HashMap<>();
   private final Map<Long, Set<Long>> groupsOf = new HashMap<>();
   private final Map<Long, Long> containerOf = new HashMap<>();
+  private final Map<Long, Set<Long>> referencesOf = new HashMap<>();
   private final Map<Long, Long> wholeOf = new HashMap<>();
   private final Map<Long, Set<Long>> partsOf = new HashMap<>();
   private final Map<Long, Set<Long>> portsOf = new HashMap<>();
@@ -39,7 +40,7 @@ final class Relations {
     file.all("IfcRelDefinesByProperties").forEach(this::properties);
     file.all("IfcRelAssignsToGroup")
         .forEach(r -> each(r, "RelatedObjects", id -> add(groupsOf, id, r.refId("RelatingGroup"))));
-    file.all("IfcRelReferencedInSpatialStructure").forEach(this::contained);
+    file.all("IfcRelReferencedInSpatialStructure").forEach(this::referenced);
     file.all("IfcRelContainedInSpatialStructure").forEach(this::contained);
     file.all("IfcRelAggregates").forEach(this::decomposed);
     file.all("IfcRelNests").forEach(r -> nested(file, r));
@@ -93,7 +94,10 @@ final class Relations {
     }
   }
 
-  /** Containment is read after references, so it wins. */
+  private void referenced(IfcRecord r) {
+    each(r, "RelatedElements", id -> add(referencesOf, id, r.refId("RelatingStructure")));
+  }
+
   private void contained(IfcRecord r) {
     each(r, "RelatedElements", id -> containerOf.put(id, r.refId("RelatingStructure")));
   }
@@ -166,6 +170,11 @@ final class Relations {
   /** Spatial element that contains it, 0 if none. */
   long containerOf(long element) {
     return containerOf.getOrDefault(element, 0L);
+  }
+
+  /** Spatial elements that it is referenced in without being contained. */
+  Set<Long> referencesOf(long element) {
+    return referencesOf.getOrDefault(element, NONE);
   }
 
   /** What it is aggregated or nested under, 0 if nothing. */

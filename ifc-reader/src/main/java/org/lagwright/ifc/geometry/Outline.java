@@ -1,5 +1,7 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Section;
 
@@ -17,6 +19,9 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
 
   /** Difference in the sines of the slopes up to which two sides are equally level: 3 degrees. */
   private static final double EQUALLY_LEVEL = 0.05;
+
+  /** Corners of the polygon that stands for a circle or an oval. */
+  private static final int CURVE_POINTS = 48;
 
   enum Kind {
     ROUND,
@@ -102,6 +107,19 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
     return kind == Kind.RECTANGULAR
         ? new Section.Rectangular(width, height)
         : new Section.Oval(width, height);
+  }
+
+  /** Points on it in order: the corners of a rectangle, enough points of a curve. */
+  List<Vec> corners() {
+    int count = kind == Kind.RECTANGULAR ? 4 : CURVE_POINTS;
+    double reach = kind == Kind.RECTANGULAR ? Math.sqrt(2) : 1;
+    List<Vec> corners = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      double angle = 2 * Math.PI * (i + 0.5) / count;
+      Vec alongU = u.times(reach * Math.cos(angle));
+      corners.add(centre.plus(alongU).plus(v.times(reach * Math.sin(angle))));
+    }
+    return corners;
   }
 
   /** An end with this outline, null if the outline is degenerate. */

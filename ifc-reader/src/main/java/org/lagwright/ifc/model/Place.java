@@ -1,22 +1,44 @@
 package org.lagwright.ifc.model;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Where an element is.
  *
  * @param storey name of the storey, null where the model does not tell
- * @param storeyElevationM elevation of the storey in metres
- * @param space name (and long name) of the space the element is contained in
- * @param external the space's or element's IsExternal property; null where the model does not tell
+ * @param storeyElevationM elevation of the storey in metres, as the storey states it
+ * @param space name (and long name) of the space it is in, by relation or by geometry
+ * @param external true outdoors, false indoors, null where the model does not tell
+ * @param positionM middle of the element in world coordinates of the file, metres; null where it
+ *     has no place. A map conversion is not applied
+ * @param heightAboveFloorM height of that middle above the floor of the storey in metres
+ * @param basis what tells storey, space and whether it is outdoors, in this order
  */
 public record Place(
     @Nullable String building,
     @Nullable String storey,
     @Nullable Double storeyElevationM,
     @Nullable String space,
-    @Nullable Boolean external) {
+    @Nullable Boolean external,
+    @Nullable Point positionM,
+    @Nullable Double heightAboveFloorM,
+    List<Evidence> basis) {
+
+  public Place {
+    basis = List.copyOf(basis);
+  }
 
   /** Nothing known. */
-  public static final Place UNKNOWN = new Place(null, null, null, null, null);
+  public static final Place UNKNOWN = of(null, null, null, null, null);
+
+  /** A place without position, as related in the model. */
+  public static Place of(
+      @Nullable String building,
+      @Nullable String storey,
+      @Nullable Double storeyElevationM,
+      @Nullable String space,
+      @Nullable Boolean external) {
+    return new Place(building, storey, storeyElevationM, space, external, null, null, List.of());
+  }
 }

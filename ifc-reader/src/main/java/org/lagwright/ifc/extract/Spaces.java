@@ -1,0 +1,63 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.lagwright.ifc.geometry.Box;
+import org.lagwright.ifc.geometry.Region;
+import org.lagwright.ifc.geometry.RegionReader;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.strtree.STRtree;
+
+/** Finds the space that a point lies in by the bodies of the spaces; built when first asked. */
+final class Spaces {
+
+  private record Room(long space, Region region) {
+
+    double volumeM3() {
+      return region.box().volumeM3();
+    }
+  }
+
+  private final IfcFile file;
+  private final RegionReader regions;
+  private final STRtree rooms = new STRtree();
+  private boolean read;
+
+  Spaces(IfcFile file, RegionReader regions) {
+    this.file = file;
+    this.regions = regions;
+  }
+
+  /** The space around a world position; the smallest of several, as spaces lie within spaces. */
+  Optional<Long> at(Point worldM) {
+    if (!read) {
+      readAll();
+    }
+    List<Room> around = new ArrayList<>();
+    rooms.query(new Envelope(new Coordinate(worldM.x(), worldM.y())), r -> around.add((Room) r));
+    return around.stream()
+        .filter(room -> room.region.holds(worldM))
+        .min(Comparator.comparingDouble(Room::volumeM3).thenComparing(Room::space))
+        .map(Room::space);
+  }
+
+  private void readAll() {
+    read = true;
+    for (String entity : List.of("IfcSpace", "IfcExternalSpatialElement")) {
+      for (IfcRecord space : file.all(entity)) {
+        for (Region region : regions.regionsOf(space)) {
+          Box box = region.box();
+          rooms.insert(
+              new Envelope(box.low().x(), box.high().x(), box.low().y(), box.high().y()),
+              new Room(space.id(), region));
+        }
+      }
+    }
+  }
+}
