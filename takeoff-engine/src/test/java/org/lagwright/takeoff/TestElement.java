@@ -29,8 +29,11 @@ public final class TestElement {
   private final List<Property> properties = new ArrayList<>();
 
   private TestElement(long step, Kind kind, Form form) {
+    this(step, "IFC" + kind.name().replace("_", ""), kind, form);
+  }
+
+  private TestElement(long step, String ifcClass, Kind kind, Form form) {
     this.step = step;
-    String ifcClass = "IFC" + kind.name().replace("_", "");
     this.builder = MepElement.builder(key(step), "guid-" + step, ifcClass).is(kind, form);
   }
 
@@ -40,6 +43,10 @@ public final class TestElement {
 
   public static TestElement of(long step, Kind kind, Form form) {
     return new TestElement(step, kind, form);
+  }
+
+  public static TestElement ofClass(long step, String ifcClass, Kind kind, Form form) {
+    return new TestElement(step, ifcClass, kind, form);
   }
 
   public static TestElement pipe(long step, double outsideMm, double lengthM) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Kind;
@@ -57,6 +58,7 @@ public final class ServiceClassifier {
       }
     }
     Ballot ballot = new Ballot(services, votes);
+    hints = withAppliances(elements, hints, connections, ballot);
     Map<ElementKey, Ballot.Outcome> outcomes =
         new NeighbourVotes(connections, services, ballot, votes.neighbourShare(), hints).carry();
     Map<ElementKey, Classification> classified = new LinkedHashMap<>();
@@ -69,6 +71,25 @@ public final class ServiceClassifier {
       }
     }
     return classified;
+  }
+
+  private Map<ElementKey, List<Hint>> withAppliances(
+      List<MepElement> elements,
+      Map<ElementKey, List<Hint>> told,
+      Connections connections,
+      Ballot ballot) {
+    ApplianceVotes appliances = new ApplianceVotes(connections, services, votes, ballot);
+    Map<ElementKey, List<Hint>> all = new HashMap<>();
+    for (MepElement element : elements) {
+      List<Hint> own = told.get(element.key());
+      if (own != null) {
+        List<Hint> added = appliances.hintsFor(element, told);
+        all.put(
+            element.key(),
+            added.isEmpty() ? own : Stream.concat(own.stream(), added.stream()).toList());
+      }
+    }
+    return all;
   }
 
   /** Where several media meet, hints for two services are no contradiction. */

@@ -14,6 +14,7 @@ import org.lagwright.takeoff.pack.PackReader;
  * @param contradictionShare part of the winner's weight from which on another service contradicts
  * @param contradictionK temperature difference from which on it does, kelvin
  * @param mediumProperties names of properties that tell the medium, system or service
+ * @param appliances family by IFC class of the appliance an element is joined to, upper case
  * @param systemTypes family by IfcDistributionSystemEnum value
  */
 record VotePack(
@@ -26,6 +27,7 @@ record VotePack(
     double contradictionShare,
     double contradictionK,
     List<String> mediumProperties,
+    Map<String, String> appliances,
     Map<String, String> systemTypes) {
 
   static final String FROM_SETTINGS = "settings";
@@ -38,10 +40,12 @@ record VotePack(
   static final String FROM_OBJECT_TYPE = "object type";
   static final String FROM_PORT = "port system type";
   static final String FROM_LAYER = "layer";
+  static final String FROM_APPLIANCE = "appliance";
 
   VotePack {
     weights = Map.copyOf(weights);
     mediumProperties = List.copyOf(mediumProperties);
+    appliances = Map.copyOf(appliances);
     systemTypes = Map.copyOf(systemTypes);
     if (!(neighbourShare > 0 && neighbourShare < 1)) {
       throw new IllegalArgumentException("neighbourShare must lie between 0 and 1.");

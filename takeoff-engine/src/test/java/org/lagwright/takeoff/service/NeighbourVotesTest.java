@@ -44,6 +44,40 @@ class NeighbourVotesTest {
     assertThat(service(found, 1)).isEqualTo("chilled-water-flow");
   }
 
+  @Test
+  void radiatorTellsThePipesThatReachIt() {
+    var found =
+        classify(
+            TestElement.of(1, Kind.TERMINAL, Form.APPARATUS).named("Heizkörper 22").joinedTo(2),
+            TestElement.pipe(2, 18, 1).joinedTo(3),
+            TestElement.pipe(3, 18, 1));
+
+    assertThat(service(found, 2)).isEqualTo("heating");
+    assertThat(votes(found, 2)).extracting(Vote::from).containsExactly("appliance");
+    assertThat(service(found, 3)).isEqualTo("heating");
+  }
+
+  @Test
+  void classOfTheApplianceTellsWhereItsNameDoesNot() {
+    var found =
+        classify(
+            TestElement.ofClass(1, "IfcSpaceHeater", Kind.TERMINAL, Form.APPARATUS).joinedTo(2),
+            TestElement.pipe(2, 18, 1));
+
+    assertThat(service(found, 2)).isEqualTo("heating");
+  }
+
+  @Test
+  void applianceNeverOutweighsWhatThePipeSaysItself() {
+    var found =
+        classify(
+            TestElement.ofClass(1, "IfcCooledBeam", Kind.TERMINAL, Form.APPARATUS).joinedTo(2),
+            TestElement.pipe(2, 18, 1).inSystem("LTHW flow"));
+
+    assertThat(service(found, 2)).isEqualTo("heating-flow");
+    assertThat(found.get(TestElement.key(2))).extracting(Classification::contradiction).isNull();
+  }
+
   @ParameterizedTest
   @EnumSource(
       value = Kind.class,

@@ -1,0 +1,59 @@
+package org.lagwright.takeoff.service;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepElement;
+
+/**
+ * What the appliances at the end of a pipe or duct tell about it: a radiator wants heating water,
+ * whatever the pipe is called. A light vote, so that it decides only where nothing better tells.
+ */
+final class ApplianceVotes {
+
+  private final Connections connections;
+  private final ServicePack services;
+  private final VotePack votes;
+  private final Ballot ballot;
+
+  ApplianceVotes(Connections connections, ServicePack services, VotePack votes, Ballot ballot) {
+    this.connections = connections;
+    this.services = services;
+    this.votes = votes;
+    this.ballot = ballot;
+  }
+
+  /** The hints of the appliances joined to an element; none for an appliance itself. */
+  List<Hint> hintsFor(MepElement element, Map<ElementKey, List<Hint>> told) {
+    List<Hint> hints = new ArrayList<>();
+    if (isAppliance(element)) {
+      return hints;
+    }
+    for (MepElement neighbour : connections.neighbours(element.key())) {
+      String family = isAppliance(neighbour) ? familyOf(neighbour, told) : null;
+      if (family != null && services.family(family).carriedIn().fits(Carrier.of(element))) {
+        String from = VotePack.FROM_APPLIANCE;
+        String text = (neighbour.globalId() + " " + neighbour.name()).strip();
+        hints.add(Hint.ofFamily(family, null, from, text, votes.weight(from)));
+      }
+    }
+    return hints;
+  }
+
+  private static boolean isAppliance(MepElement element) {
+    return element.kind() == Kind.TERMINAL || element.kind() == Kind.EQUIPMENT;
+  }
+
+  private @Nullable String familyOf(MepElement appliance, Map<ElementKey, List<Hint>> told) {
+    String byClass = votes.appliances().get(appliance.ifcClass().toUpperCase(Locale.ROOT));
+    if (byClass != null || appliance.kind() != Kind.TERMINAL) {
+      return byClass;
+    }
+    Service own = ballot.count(told.getOrDefault(appliance.key(), List.of())).service();
+    return own == null ? null : own.family();
+  }
+}
