@@ -54,6 +54,7 @@ public final class SampleTakeoff {
           "Chilled water flow",
           6.0,
           6.0,
+          null,
           List.of(
               new Vote("chilled-water-flow", "system name", "CHW Flow", 3),
               new Vote("cold-water", "layer", "P-COLD", 0.5)),
@@ -64,10 +65,11 @@ public final class SampleTakeoff {
           "Supply air",
           16.0,
           null,
+          null,
           List.of(new Vote("supply-air", "system name", "Supply 1", 3)),
           null);
   private static final Classification NOBODY_KNOWS =
-      new Classification(Classification.UNKNOWN, "Unknown", null, null, List.of(), null);
+      new Classification(Classification.UNKNOWN, "Unknown", null, null, null, List.of(), null);
 
   private static final MepSystem CHW = new MepSystem(12, "s1", "CHW Flow", null, null, null);
   private static final MepSystem SUPPLY =

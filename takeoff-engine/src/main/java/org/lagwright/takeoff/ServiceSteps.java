@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.Service;
 import org.lagwright.takeoff.service.ServicePack;
+import org.lagwright.takeoff.service.ToldTemperature;
 import org.lagwright.takeoff.service.Vote;
 
 /** The steps of a trace that say which service an element carries, and how warm. */
@@ -39,7 +40,8 @@ final class ServiceSteps {
               "direction", row.name(), "nothing tells which; the more demanding one stands in"));
     }
     addCondensation(steps, classification, service);
-    addTemperature(steps, "medium for energy", classification.energyC(), service);
+    addTemperature(steps, "medium for energy", classification.energyC(), service, classification);
+    addDisbelieved(steps, classification);
     return steps;
   }
 
@@ -74,12 +76,16 @@ final class ServiceSteps {
       String why = "votes contradict, " + classification.contradiction() + "; the colder is kept";
       steps.add(new Trace.Assumed(what, Show.celsius(condensationC), why));
     } else {
-      addTemperature(steps, what, condensationC, service);
+      addTemperature(steps, what, condensationC, service, classification);
     }
   }
 
   private void addTemperature(
-      List<Trace.Step> steps, String what, @Nullable Double temperatureC, Service service) {
+      List<Trace.Step> steps,
+      String what,
+      @Nullable Double temperatureC,
+      Service service,
+      Classification classification) {
     if (temperatureC == null) {
       return;
     }
@@ -91,7 +97,22 @@ final class ServiceSteps {
         return;
       }
     }
+    ToldTemperature told = classification.told();
+    if (told != null && told.believed()) {
+      String source = told.from() + " '" + told.text() + "'";
+      steps.add(new Trace.Decided(what, Show.celsius(temperatureC), "model", told.from(), source));
+      return;
+    }
     steps.add(
         new Trace.Decided(what, Show.celsius(temperatureC), pack.id(), row.id(), row.basis()));
+  }
+
+  private static void addDisbelieved(List<Trace.Step> steps, Classification classification) {
+    ToldTemperature told = classification.told();
+    if (told != null && !told.believed()) {
+      String why = "not used: no " + classification.name() + " is that warm or cold";
+      String what = "temperature by " + told.from() + " '" + told.text() + "'";
+      steps.add(new Trace.Assumed(what, Show.celsius(told.celsius()), why));
+    }
   }
 }

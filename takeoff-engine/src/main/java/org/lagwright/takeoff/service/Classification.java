@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param condensationC temperature of the medium for condensation, degC; the colder reading where
  *     votes contradict; null where the service has none
  * @param energyC temperature of the medium for the energy rule, degC; null where it has none
+ * @param told what the model tells of the temperature, null where it is silent
  * @param votes every hint, winners and losers
  * @param contradiction id of the service that contradicts, null if none
  */
@@ -19,6 +20,7 @@ public record Classification(
     String name,
     @Nullable Double condensationC,
     @Nullable Double energyC,
+    @Nullable ToldTemperature told,
     List<Vote> votes,
     @Nullable String contradiction) {
 

@@ -24,6 +24,7 @@ public final class ServiceClassifier {
   private final Words words;
   private final List<UserMapping> mappings;
   private final Map<String, Double> temperaturesC;
+  private final TemperatureReader temperatures;
 
   /**
    * @param mappings the user's mapping of names to services; the first that fits wins over all
@@ -36,6 +37,7 @@ public final class ServiceClassifier {
     this.words = new Words(wordPack, services);
     this.mappings = List.copyOf(mappings);
     this.temperaturesC = Map.copyOf(temperaturesC);
+    this.temperatures = new TemperatureReader(votes);
   }
 
   /** The data packs it decides by. */
@@ -67,7 +69,7 @@ public final class ServiceClassifier {
       if (outcome != null) {
         List<Hint> told = Objects.requireNonNull(hints.get(element.key()));
         boolean oneMedium = connections.passesOn(element.key());
-        classified.put(element.key(), classification(outcome, told, oneMedium));
+        classified.put(element.key(), classification(element, outcome, told, oneMedium));
       }
     }
     return classified;
@@ -94,19 +96,22 @@ public final class ServiceClassifier {
 
   /** Where several media meet, hints for two services are no contradiction. */
   private Classification classification(
-      Ballot.Outcome outcome, List<Hint> hints, boolean oneMedium) {
+      MepElement element, Ballot.Outcome outcome, List<Hint> hints, boolean oneMedium) {
     boolean directionTold = Ballot.directionTold(hints);
     List<Vote> cast = hints.stream().map(h -> h.toVote(services, directionTold)).toList();
     Service service = outcome.service();
     if (service == null) {
-      return new Classification(Classification.UNKNOWN, "unknown service", null, null, cast, null);
+      return new Classification(
+          Classification.UNKNOWN, "unknown service", null, null, null, cast, null);
     }
     Service rival = oneMedium ? outcome.rival() : null;
+    ToldTemperature told = temperatures.read(element, service);
     return new Classification(
         service.id(),
         service.name(),
-        colder(condensationC(service), rival == null ? null : condensationC(rival)),
-        energyC(service),
+        colder(condensationC(service, told), rival == null ? null : condensationC(rival, null)),
+        energyC(service, told),
+        told,
         cast,
         rival == null ? null : rival.id());
   }
@@ -118,20 +123,29 @@ public final class ServiceClassifier {
     return Math.min(one, other);
   }
 
-  private @Nullable Double condensationC(Service service) {
-    Double given = services.findGiven(temperaturesC, service);
-    return given == null ? services.temperatureRow(service).condensationC() : given;
+  private @Nullable Double condensationC(Service service, @Nullable ToldTemperature told) {
+    Double better = givenOrTold(service, told);
+    return better == null ? services.temperatureRow(service).condensationC() : better;
   }
 
   /**
    * A fluid with a temperature for the dew point alone is exempt, whatever temperature is given.
    */
-  private @Nullable Double energyC(Service service) {
+  private @Nullable Double energyC(Service service, @Nullable ToldTemperature told) {
     Service row = services.temperatureRow(service);
     if (row.energyC() == null && row.condensationC() != null) {
       return null;
     }
+    Double better = givenOrTold(service, told);
+    return better == null ? row.energyC() : better;
+  }
+
+  /** The user's temperature before the model's; null where neither speaks. */
+  private @Nullable Double givenOrTold(Service service, @Nullable ToldTemperature told) {
     Double given = services.findGiven(temperaturesC, service);
-    return given == null ? row.energyC() : given;
+    if (given != null) {
+      return given;
+    }
+    return told != null && told.believed() ? told.celsius() : null;
   }
 }

@@ -14,6 +14,8 @@ import org.lagwright.takeoff.pack.PackReader;
  * @param contradictionShare part of the winner's weight from which on another service contradicts
  * @param contradictionK temperature difference from which on it does, kelvin
  * @param mediumProperties names of properties that tell the medium, system or service
+ * @param temperatureProperties names of properties that tell the medium's temperature in service
+ * @param temperatureRangesC where a told temperature is believed, by kind of service, degC
  * @param appliances family by IFC class of the appliance an element is joined to, upper case
  * @param systemTypes family by IfcDistributionSystemEnum value
  */
@@ -27,6 +29,8 @@ record VotePack(
     double contradictionShare,
     double contradictionK,
     List<String> mediumProperties,
+    TemperatureProperties temperatureProperties,
+    Map<String, Range> temperatureRangesC,
     Map<String, String> appliances,
     Map<String, String> systemTypes) {
 
@@ -45,10 +49,39 @@ record VotePack(
   VotePack {
     weights = Map.copyOf(weights);
     mediumProperties = List.copyOf(mediumProperties);
+    temperatureRangesC = Map.copyOf(temperatureRangesC);
     appliances = Map.copyOf(appliances);
     systemTypes = Map.copyOf(systemTypes);
     if (!(neighbourShare > 0 && neighbourShare < 1)) {
       throw new IllegalArgumentException("neighbourShare must lie between 0 and 1.");
+    }
+  }
+
+  /**
+   * Names of properties, by what they tell.
+   *
+   * @param ofFlow temperature of the flow
+   * @param ofReturn temperature of the return
+   * @param ofMedium temperature in the element itself
+   */
+  record TemperatureProperties(List<String> ofFlow, List<String> ofReturn, List<String> ofMedium) {
+    TemperatureProperties {
+      ofFlow = List.copyOf(ofFlow);
+      ofReturn = List.copyOf(ofReturn);
+      ofMedium = List.copyOf(ofMedium);
+    }
+  }
+
+  /** From one temperature to another, degC, both included. */
+  record Range(double from, double to) {
+    Range {
+      if (!(from < to)) {
+        throw new IllegalArgumentException("a range must rise, from " + from + " to " + to + ".");
+      }
+    }
+
+    boolean holds(double celsius) {
+      return celsius >= from && celsius <= to;
     }
   }
 

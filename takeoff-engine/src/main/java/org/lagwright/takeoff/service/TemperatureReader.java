@@ -1,0 +1,140 @@
+package org.lagwright.takeoff.service;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.ifc.model.Property;
+
+/**
+ * How warm the medium is by the model itself: properties that tell a service temperature, and
+ * temperatures in the names of systems. Operating limits are never service temperatures.
+ */
+final class TemperatureReader {
+
+  /** A cold pair without a unit must look like one: 6/12 is, circuit 1/4 is not. */
+  private static final VotePack.Range COLD_FLOW_WITHOUT_UNIT_C = new VotePack.Range(4, 18);
+
+  /** Flow and return differ by this much, kelvin: common practice, no source. */
+  private static final VotePack.Range SPREAD_K = new VotePack.Range(2, 60);
+
+  private enum Tells {
+    FLOW,
+    RETURN,
+    MEDIUM
+  }
+
+  private final VotePack votes;
+  private final Map<String, Tells> properties = new HashMap<>();
+  private final Map<String, Optional<TemperatureText.Found>> remembered = new HashMap<>();
+
+  TemperatureReader(VotePack votes) {
+    this.votes = votes;
+    VotePack.TemperatureProperties names = votes.temperatureProperties();
+    names.ofFlow().forEach(name -> properties.put(key(name), Tells.FLOW));
+    names.ofReturn().forEach(name -> properties.put(key(name), Tells.RETURN));
+    names.ofMedium().forEach(name -> properties.put(key(name), Tells.MEDIUM));
+  }
+
+  /** What the model tells of the medium's temperature, null where it is silent. */
+  @Nullable ToldTemperature read(MepElement element, Service service) {
+    if (!votes.temperatureRangesC().containsKey(service.kind())) {
+      return null;
+    }
+    ToldTemperature byProperty = byProperty(element, service);
+    return byProperty == null ? bySystem(element, service) : byProperty;
+  }
+
+  private @Nullable ToldTemperature byProperty(MepElement element, Service service) {
+    for (Property property : element.properties()) {
+      Tells tells = properties.get(key(property.name()));
+      if (tells != null && !property.quantity() && fits(tells, service)) {
+        Double celsius = number(property);
+        if (celsius != null) {
+          return told(celsius, "property " + property.name(), property.text(), service);
+        }
+      }
+    }
+    return null;
+  }
+
+  /** A return takes no flow temperature; where the direction is not told, the flow's counts. */
+  private static boolean fits(Tells tells, Service service) {
+    return switch (tells) {
+      case MEDIUM -> true;
+      case FLOW -> "flow".equals(service.direction()) || service.directionAssumed();
+      case RETURN -> "return".equals(service.direction());
+    };
+  }
+
+  private static @Nullable Double number(Property property) {
+    if (property.number() != null) {
+      return property.number();
+    }
+    return TemperatureText.number(property.text()).orElse(null);
+  }
+
+  private @Nullable ToldTemperature bySystem(MepElement element, Service service) {
+    for (MepSystem system : element.systems()) {
+      for (String text : texts(system)) {
+        Optional<TemperatureText.Found> found =
+            remembered.computeIfAbsent(text, TemperatureText::find);
+        if (found.isPresent() && readsLike(found.get(), service)) {
+          return told(pick(found.get(), service), VotePack.FROM_SYSTEM, text, service);
+        }
+      }
+    }
+    return null;
+  }
+
+  private static List<String> texts(MepSystem system) {
+    return system.longName() == null
+        ? List.of(system.name())
+        : List.of(system.name(), system.longName());
+  }
+
+  private boolean readsLike(TemperatureText.Found found, Service service) {
+    if (!found.isPair()) {
+      return true;
+    }
+    if (!circulates(service) || !SPREAD_K.holds(found.higher() - found.lower())) {
+      return false;
+    }
+    VotePack.Range range = range(service);
+    boolean bothFit = range.holds(found.lower()) && range.holds(found.higher());
+    boolean looksCold = COLD_FLOW_WITHOUT_UNIT_C.holds(found.lower());
+    return bothFit && (found.unitGiven() || !service.kind().equals("cold") || looksCold);
+  }
+
+  private static boolean circulates(Service service) {
+    return "flow".equals(service.direction())
+        || "return".equals(service.direction())
+        || service.directionAssumed();
+  }
+
+  private static double pick(TemperatureText.Found found, Service service) {
+    boolean flow = !"return".equals(service.direction());
+    boolean hot = service.kind().equals("hot");
+    return flow == hot ? found.higher() : found.lower();
+  }
+
+  private ToldTemperature told(double celsius, String from, String text, Service service) {
+    return new ToldTemperature(celsius, from, text, range(service).holds(celsius));
+  }
+
+  private VotePack.Range range(Service service) {
+    VotePack.Range range = votes.temperatureRangesC().get(service.kind());
+    if (range == null) {
+      throw new IllegalStateException("no temperature range for " + service.kind());
+    }
+    return range;
+  }
+
+  private static String key(String name) {
+    return name.toLowerCase(Locale.ROOT);
+  }
+}

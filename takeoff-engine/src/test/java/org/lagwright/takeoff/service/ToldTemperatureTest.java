@@ -1,0 +1,147 @@
+package org.lagwright.takeoff.service;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.takeoff.TestElement;
+
+class ToldTemperatureTest {
+
+  @ParameterizedTest(name = "{0}: {1} degC")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          Heizung VL 70/55            | 70
+          Heizung RL 70/55            | 55
+          Heizung 70/55               | 70
+          LTHW Flow 82/71 °C          | 82
+          LTHW Flow 180/160 °F        | 82.222
+          Heating flow 60°C           | 60
+          Heating return 45 °C        | 45
+          Fußbodenheizung VL 35-28 °C | 35
+          CHW Flow 7/12               | 7
+          CHW Return 7/12             | 12
+          CHW Return 44°F             | 6.667
+          Chilled water flow 14/18 °C | 14
+          Brine flow -8/-4 °C         | -8
+          """)
+  void temperaturesInTheNameOfASystemAreTaken(String system, double celsius) {
+    Classification found = classify(TestElement.pipe(1, 60.3, 1).inSystem(system), Map.of());
+
+    assertThat(found.condensationC()).isCloseTo(celsius, within(0.001));
+    assertThat(found.energyC()).isCloseTo(celsius, within(0.001));
+    assertThat(told(found).from()).isEqualTo("system name");
+    assertThat(told(found).text()).isEqualTo(system);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Heating flow 1/2",
+    "Heating flow riser 4",
+    "Heating flow DN 65/50",
+    "CHW flow 1/4",
+    "CHW flow 2026/11/25",
+    "Heating flow building 70-50",
+    "Heating flow HK3"
+  })
+  void otherNumbersAreNoTemperatures(String system) {
+    Classification found = classify(TestElement.pipe(1, 60.3, 1).inSystem(system), Map.of());
+
+    assertThat(found.told()).isNull();
+  }
+
+  @Test
+  void propertyOfTheElementTellsMoreThanTheSystem() {
+    Classification found =
+        classify(
+            TestElement.pipe(1, 60.3, 1)
+                .inSystem("Heizung VL 70/55")
+                .property("Vorlauftemperatur", "65 °C"),
+            Map.of());
+
+    assertThat(found.energyC()).isEqualTo(65);
+  }
+
+  @Test
+  void returnTakesNoFlowTemperature() {
+    Classification found =
+        classify(
+            TestElement.pipe(1, 60.3, 1)
+                .inSystem("Heizung RL")
+                .property("Vorlauftemperatur", "65")
+                .property("Rücklauftemperatur", "52"),
+            Map.of());
+
+    assertThat(found.energyC()).isEqualTo(52);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Maximum Temperature, 110",
+    "MaxOperatingTemperature, 95",
+    "Temperature Range, 0-120",
+    "Design Temperature, 130",
+    "Test Temperature, 20"
+  })
+  void operatingLimitsAreNoServiceTemperatures(String property, String value) {
+    Classification found =
+        classify(
+            TestElement.pipe(1, 60.3, 1).inSystem("LTHW flow").property(property, value), Map.of());
+
+    assertThat(found.energyC()).isEqualTo(80);
+    assertThat(found.told()).isNull();
+  }
+
+  @Test
+  void settingsOverruleTheModel() {
+    Classification found =
+        classify(
+            TestElement.pipe(1, 60.3, 1).inSystem("Heizung VL 70/55"),
+            Map.of("heating-flow", 75.0));
+
+    assertThat(found.energyC()).isEqualTo(75);
+    assertThat(told(found).celsius()).isEqualTo(70);
+  }
+
+  @Test
+  void impossibleTemperatureIsShownAndNotUsed() {
+    Classification found =
+        classify(
+            TestElement.pipe(1, 60.3, 1)
+                .inSystem("CHW flow")
+                .property("Fluid Temperature", "279.15"),
+            Map.of());
+
+    assertThat(found.condensationC()).isEqualTo(6);
+    assertThat(told(found).believed()).isFalse();
+  }
+
+  @Test
+  void coldWaterStaysExemptFromEnergyRulesWhateverIsTold() {
+    Classification found =
+        classify(
+            TestElement.pipe(1, 28, 1)
+                .inSystem("Trinkwasser kalt")
+                .property("Medientemperatur", "8"),
+            Map.of());
+
+    assertThat(found.condensationC()).isEqualTo(8);
+    assertThat(found.energyC()).isNull();
+  }
+
+  private static ToldTemperature told(Classification found) {
+    return Objects.requireNonNull(found.told());
+  }
+
+  private static Classification classify(TestElement element, Map<String, Double> given) {
+    ServiceClassifier classifier = new ServiceClassifier(ServicePack.bundled(), List.of(), given);
+    return classifier.classify(List.of(element.build())).values().iterator().next();
+  }
+}
