@@ -64,7 +64,7 @@ public record Piece(
       case DAMPER, FLOW_METER, PUMP, FILTER -> "inline";
       case TANK, BOILER, CHILLER, UNITARY_EQUIPMENT -> "equipment";
       case SPACE_HEATER, AIR_TERMINAL, SANITARY_TERMINAL, WASTE_TERMINAL -> "terminal";
-      case CABLE_CARRIER_SEGMENT, DISCRETE_ACCESSORY -> "other";
+      case CABLE_CARRIER_SEGMENT, LIGHT_FIXTURE, DISCRETE_ACCESSORY -> "other";
     };
   }
 

@@ -9,22 +9,22 @@ import org.lagwright.testmodels.ifc.Profile;
 import org.lagwright.testmodels.ifc.Vec;
 
 /** The solids of fittings and fixtures, each in a frame at its start with z along the run. */
-final class Shapes {
+public final class Shapes {
 
   private Shapes() {}
 
   /** From the centre of a tee to each end of its run, in millimetres. */
-  static double teeHalfRun(Size run, Size branch) {
+  public static double teeHalfRun(Size run, Size branch) {
     return run instanceof Size.Rectangular ? branch.largest() / 2 + 100 : Math.ceil(run.largest());
   }
 
   /** From the centre of a tee to the end of its branch, in millimetres. */
-  static double teeBranch(Size run, Size branch) {
+  public static double teeBranch(Size run, Size branch) {
     return run instanceof Size.Rectangular ? run.largest() / 2 + 100 : teeHalfRun(run, branch);
   }
 
   /** A tee with its branch along x. Pipes in two styles, as different programs draw them. */
-  static List<Body.Placed> tee(Size run, Size branch, boolean asUnion) {
+  public static List<Body.Placed> tee(Size run, Size branch, boolean asUnion) {
     if (run instanceof Size.Rectangular wide) {
       return List.of(rectangularTee(wide, (Size.Rectangular) branch));
     }
@@ -60,7 +60,7 @@ final class Shapes {
   }
 
   /** From one size to another, both centred. */
-  static Body reducer(Size from, Size to, double depthMm) {
+  public static Body reducer(Size from, Size to, double depthMm) {
     if (from instanceof Size.Rectangular wide && to instanceof Size.Round round) {
       return Faces.rectangleToRound(wide.width(), wide.height(), round.diameter(), depthMm);
     }
@@ -68,7 +68,7 @@ final class Shapes {
   }
 
   /** A body along the run with a spindle along x. */
-  static List<Body.Placed> valve(Size pipe, double lengthMm) {
+  public static List<Body.Placed> valve(Size pipe, double lengthMm) {
     double diameter = 1.4 * pipe.largest();
     Body.Placed trunk = new Body.Extrusion(new Profile.Circle(diameter), lengthMm).inPlace();
     Frame side = new Frame(new Vec(0, 0, lengthMm / 2), Vec.EAST, Vec.NORTH);

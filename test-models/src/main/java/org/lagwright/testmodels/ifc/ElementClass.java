@@ -7,6 +7,7 @@ public enum ElementClass {
   DUCT_SEGMENT("IfcDuctSegment", "IfcFlowSegment"),
   DUCT_FITTING("IfcDuctFitting", "IfcFlowFitting"),
   CABLE_CARRIER_SEGMENT("IfcCableCarrierSegment", "IfcFlowSegment"),
+  LIGHT_FIXTURE("IfcLightFixture", "IfcFlowTerminal"),
   VALVE("IfcValve", "IfcFlowController"),
   DAMPER("IfcDamper", "IfcFlowController"),
   FLOW_METER("IfcFlowMeter", "IfcFlowController"),

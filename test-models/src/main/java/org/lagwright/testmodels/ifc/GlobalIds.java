@@ -1,6 +1,5 @@
 package org.lagwright.testmodels.ifc;
 
-import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 
@@ -10,6 +9,8 @@ public final class GlobalIds {
   private static final String DIGITS =
       "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz_$";
   private static final int LENGTH = 22;
+  private static final int DIGIT_BITS = 6;
+  private static final int LAST_DIGIT = (1 << DIGIT_BITS) - 1;
 
   private GlobalIds() {}
 
@@ -23,13 +24,13 @@ public final class GlobalIds {
    * IfcGloballyUniqueId, with the vector used in our test.
    */
   static String compress(UUID uuid) {
-    BigInteger rest = new BigInteger(uuid.toString().replace("-", ""), 16);
     char[] out = new char[LENGTH];
-    BigInteger base = BigInteger.valueOf(DIGITS.length());
+    long high = uuid.getMostSignificantBits();
+    long low = uuid.getLeastSignificantBits();
     for (int i = LENGTH - 1; i >= 0; i--) {
-      BigInteger[] parts = rest.divideAndRemainder(base);
-      out[i] = DIGITS.charAt(parts[1].intValue());
-      rest = parts[0];
+      out[i] = DIGITS.charAt((int) (low & LAST_DIGIT));
+      low = low >>> DIGIT_BITS | high << Long.SIZE - DIGIT_BITS;
+      high >>>= DIGIT_BITS;
     }
     return new String(out);
   }

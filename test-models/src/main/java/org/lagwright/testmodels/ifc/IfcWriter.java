@@ -40,10 +40,19 @@ public final class IfcWriter {
 
   /** As the other constructor, with the number of the first record. */
   public IfcWriter(Schema schema, Units units, String name, long firstNumber) {
+    this(schema, units, name, new StepWriter(schema.id(), name + ".ifc"), firstNumber);
+  }
+
+  /** Writes to a sink instead of memory; ends with {@link StepWriter#finish}. */
+  public static IfcWriter to(Appendable sink, Schema schema, Units units, String name) {
+    return new IfcWriter(schema, units, name, StepWriter.to(sink, schema.id(), name + ".ifc"), 1);
+  }
+
+  private IfcWriter(Schema schema, Units units, String name, StepWriter step, long firstNumber) {
     this.schema = schema;
     this.units = units;
     this.name = name;
-    step = new StepWriter(schema.id(), name + ".ifc");
+    this.step = step;
     step.numberFrom(firstNumber);
     owner = schema.isOld() ? ownerHistory() : null;
     Ref origin = step.share("IfcCartesianPoint", List.of(0.0, 0.0, 0.0));
@@ -81,6 +90,15 @@ public final class IfcWriter {
   /** The whole file. */
   public String text() {
     return step.text();
+  }
+
+  /**
+   * Forgets keys and shared records, so that memory does not grow with the file. That later keys
+   * differ from earlier ones is up to the caller then.
+   */
+  public void forget() {
+    keys.clear();
+    step.forget();
   }
 
   /** The GlobalId that {@link #root} gives to this key. */

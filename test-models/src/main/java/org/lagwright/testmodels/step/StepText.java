@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Turns Java values into STEP text (ISO 10303-21:2002, clause 6 and 7; from memory, verify). */
@@ -13,7 +12,17 @@ final class StepText {
   /** Decimals kept of a real: 1e-10 rad over 100 m is 10 nm. */
   private static final int DECIMALS = 10;
 
+  /** Whole numbers below this are exact in a double. */
+  private static final double EXACT = 1L << 53;
+
   private StepText() {}
+
+  /** What {@link #append} adds, alone. */
+  static String encode(@Nullable Object value) {
+    StringBuilder out = new StringBuilder();
+    append(out, value);
+    return out.toString();
+  }
 
   /**
    * Null becomes {@code $}, a {@link Double} a real, an {@link Integer} or {@link Long} an integer,
@@ -21,55 +30,69 @@ final class StepText {
    *
    * @throws IllegalArgumentException for any other class and for numbers that are not finite
    */
-  static String encode(@Nullable Object value) {
+  static void append(StringBuilder out, @Nullable Object value) {
     if (value == null) {
-      return "$";
+      out.append('$');
+    } else if (value instanceof Ref ref) {
+      out.append('#').append(ref.id());
+    } else if (value instanceof String text) {
+      string(out, text);
+    } else if (value instanceof Double number) {
+      real(out, number);
+    } else if (value instanceof Integer || value instanceof Long) {
+      out.append(value);
+    } else if (value instanceof List<?> list) {
+      list(out, list);
+    } else if (value instanceof Value special) {
+      special(out, special);
+    } else {
+      throw new IllegalArgumentException("no STEP form for " + value.getClass());
     }
-    if (value instanceof Ref ref) {
-      return "#" + ref.id();
-    }
-    if (value instanceof String text) {
-      return string(text);
-    }
-    if (value instanceof Double number) {
-      return real(number);
-    }
-    if (value instanceof Integer || value instanceof Long) {
-      return value.toString();
-    }
-    if (value instanceof List<?> list) {
-      return list.stream().map(StepText::encode).collect(Collectors.joining(",", "(", ")"));
-    }
-    if (value instanceof Value special) {
-      return special(special);
-    }
-    throw new IllegalArgumentException("no STEP form for " + value.getClass());
   }
 
-  private static String special(Value value) {
-    if (value instanceof Value.Token token) {
-      return "." + token.name() + ".";
+  /** An aggregate, or the arguments of a record. */
+  static void list(StringBuilder out, List<?> values) {
+    out.append('(');
+    for (int i = 0; i < values.size(); i++) {
+      if (i > 0) {
+        out.append(',');
+      }
+      append(out, values.get(i));
     }
-    if (value instanceof Value.Typed typed) {
-      return typed.type().toUpperCase(Locale.ROOT) + "(" + encode(typed.value()) + ")";
-    }
-    return ((Value.Verbatim) value).text();
+    out.append(')');
   }
 
-  private static String real(double number) {
+  private static void special(StringBuilder out, Value special) {
+    if (special instanceof Value.Token token) {
+      out.append('.').append(token.name()).append('.');
+    } else if (special instanceof Value.Typed typed) {
+      out.append(typed.type().toUpperCase(Locale.ROOT)).append('(');
+      append(out, typed.value());
+      out.append(')');
+    } else {
+      out.append(((Value.Verbatim) special).text());
+    }
+  }
+
+  private static void real(StringBuilder out, double number) {
     if (!Double.isFinite(number)) {
       throw new IllegalArgumentException("STEP has no " + number);
     }
+    if (number == Math.rint(number) && Math.abs(number) < EXACT) {
+      out.append((long) number).append('.');
+      return;
+    }
     BigDecimal rounded = BigDecimal.valueOf(number).setScale(DECIMALS, RoundingMode.HALF_EVEN);
     if (rounded.signum() == 0) {
-      return "0.";
+      out.append("0.");
+      return;
     }
     String plain = rounded.stripTrailingZeros().toPlainString();
-    return plain.contains(".") ? plain : plain + ".";
+    out.append(plain).append(plain.contains(".") ? "" : ".");
   }
 
-  private static String string(String text) {
-    StringBuilder out = new StringBuilder("'");
+  private static void string(StringBuilder out, String text) {
+    out.append('\'');
     boolean wide = false;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
@@ -86,6 +109,6 @@ final class StepText {
         out.append(c);
       }
     }
-    return out.append(wide ? "\\X0\\'" : "'").toString();
+    out.append(wide ? "\\X0\\'" : "'");
   }
 }
