@@ -25,17 +25,16 @@ public sealed interface Body {
   double layerResistance(double belowM, double thicknessM, double conductivityWPerMK);
 
   /**
-   * Coefficient of free convection in still air at the surface of the cover.
+   * Length that decides the convection at the outer surface, metres: the outer diameter of a pipe,
+   * the height of a side.
    *
    * @param coverM thickness of the cover, metres
-   * @param differenceK difference between surface and air, kelvin, either sign
-   * @return W/(m2 K)
    */
-  double convectionWPerM2K(double coverM, double differenceK);
+  double convectionLengthM(double coverM);
 
   /**
-   * A pipe or round duct, lying level. Resistance ln(De/Di)/(2 pi lambda): ISO 12241, clause 4, and
-   * every textbook.
+   * A pipe or round duct. Resistance ln(De/Di)/(2 pi lambda): ISO 12241, clause 4, and every
+   * textbook.
    *
    * @param diameterM diameter of the surface the first layer lies on, metres
    */
@@ -57,8 +56,8 @@ public sealed interface Body {
     }
 
     @Override
-    public double convectionWPerM2K(double coverM, double differenceK) {
-      return FreeConvection.levelCylinderWPerM2K(diameterM + 2 * coverM, differenceK);
+    public double convectionLengthM(double coverM) {
+      return diameterM + 2 * coverM;
     }
   }
 
@@ -84,8 +83,8 @@ public sealed interface Body {
     }
 
     @Override
-    public double convectionWPerM2K(double coverM, double differenceK) {
-      return FreeConvection.verticalSurfaceWPerM2K(heightM, differenceK);
+    public double convectionLengthM(double coverM) {
+      return heightM;
     }
   }
 
@@ -117,8 +116,8 @@ public sealed interface Body {
     }
 
     @Override
-    public double convectionWPerM2K(double coverM, double differenceK) {
-      return FreeConvection.verticalSurfaceWPerM2K(heightM, differenceK);
+    public double convectionLengthM(double coverM) {
+      return heightM;
     }
   }
 

@@ -26,7 +26,7 @@ public final class FreeConvection {
    */
   public static double levelCylinderWPerM2K(double diameterM, double differenceK) {
     double dT = Math.abs(differenceK);
-    return isLaminar(diameterM, dT) ? 1.25 * Math.pow(dT / diameterM, 0.25) : 1.21 * Math.cbrt(dT);
+    return isLaminar(diameterM, dT) ? laminarWPerM2K(1.25, diameterM, dT) : 1.21 * Math.cbrt(dT);
   }
 
   /**
@@ -40,7 +40,19 @@ public final class FreeConvection {
    */
   public static double verticalSurfaceWPerM2K(double heightM, double differenceK) {
     double dT = Math.abs(differenceK);
-    return isLaminar(heightM, dT) ? 1.32 * Math.pow(dT / heightM, 0.25) : 1.74 * Math.cbrt(dT);
+    return isLaminar(heightM, dT) ? laminarWPerM2K(1.32, heightM, dT) : 1.74 * Math.cbrt(dT);
+  }
+
+  /**
+   * The laminar form factor (dT/L)^0.25.
+   *
+   * @param factor W/(m^1.75 K^1.25)
+   * @param lengthM deciding length, metres
+   * @param differenceK surface against air, kelvin, either sign
+   * @return W/(m2 K)
+   */
+  public static double laminarWPerM2K(double factor, double lengthM, double differenceK) {
+    return factor * Math.pow(Math.abs(differenceK) / lengthM, 0.25);
   }
 
   private static boolean isLaminar(double lengthM, double differenceK) {

@@ -6,7 +6,7 @@
  * stock. A heat flow counts positive from the inside to the air.
  *
  * <p>Start reading at {@link org.lagwright.takeoff.heat.Body}, then {@link
- * org.lagwright.takeoff.heat.StillAir}.
+ * org.lagwright.takeoff.heat.AmbientAir}.
  */
 @NullMarked
 package org.lagwright.takeoff.heat;

@@ -53,6 +53,42 @@ public record MaterialFamily(
         }
       }
     }
+
+    /** Linear between the points, the end value beyond them, W/(m K). */
+    double at(double meanC) {
+      Point before = points.get(0);
+      for (Point after : points) {
+        if (meanC <= after.meanC()) {
+          return meanC <= before.meanC() ? before.wPerMK() : between(before, after, meanC);
+        }
+        before = after;
+      }
+      return before.wPerMK();
+    }
+
+    private static double between(Point a, Point b, double meanC) {
+      double share = (meanC - a.meanC()) / (b.meanC() - a.meanC());
+      return a.wPerMK() + share * (b.wPerMK() - a.wPerMK());
+    }
+
+    /** Integral mean between two temperatures, W/(m K). */
+    double integralMean(double oneC, double otherC) {
+      double lowC = Math.min(oneC, otherC);
+      double highC = Math.max(oneC, otherC);
+      if (highC - lowC < 1e-9) {
+        return at(lowC);
+      }
+      double fromC = lowC;
+      double integral = 0;
+      for (Point point : points) {
+        if (point.meanC() > fromC && point.meanC() < highC) {
+          integral += (at(fromC) + at(point.meanC())) / 2 * (point.meanC() - fromC);
+          fromC = point.meanC();
+        }
+      }
+      integral += (at(fromC) + at(highC)) / 2 * (highC - fromC);
+      return integral / (highC - lowC);
+    }
   }
 
   /**
@@ -90,23 +126,20 @@ public record MaterialFamily(
     double firstC = points.get(0).meanC();
     double lastC = points.get(points.size() - 1).meanC();
     boolean extrapolated = meanC < firstC - REACH_K || meanC > lastC + REACH_K;
-    return new Conductivity(interpolated(points, meanC), meanC, extrapolated);
+    return new Conductivity(conductivity.at(meanC), meanC, extrapolated);
   }
 
-  private static double interpolated(List<Point> points, double meanC) {
-    Point before = points.get(0);
-    for (Point after : points) {
-      if (meanC <= after.meanC()) {
-        return meanC <= before.meanC() ? before.wPerMK() : between(before, after, meanC);
-      }
-      before = after;
-    }
-    return before.wPerMK();
-  }
-
-  private static double between(Point a, Point b, double meanC) {
-    double share = (meanC - a.meanC()) / (b.meanC() - a.meanC());
-    return a.wPerMK() + share * (b.wPerMK() - a.wPerMK());
+  /**
+   * Conductivity between the two sides of a layer: the integral mean over the temperatures, marked
+   * as extrapolated by their mean.
+   *
+   * @param oneC one side, degC
+   * @param otherC other side, degC
+   */
+  public Conductivity conductivityBetween(double oneC, double otherC) {
+    double meanC = (oneC + otherC) / 2;
+    return new Conductivity(
+        conductivity.integralMean(oneC, otherC), meanC, conductivityAt(meanC).extrapolated());
   }
 
   /** True where the family stands a medium of this temperature, degC. */

@@ -1,5 +1,5 @@
 /**
- * Saturation and dew point of moist air. Pure functions.
+ * Saturation and dew point of moist air, saturation temperature of steam. Pure functions.
  *
  * <p>Knows: temperatures and relative humidity. Must not know: insulation.
  *

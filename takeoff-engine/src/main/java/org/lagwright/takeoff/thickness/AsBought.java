@@ -2,12 +2,12 @@ package org.lagwright.takeoff.thickness;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.takeoff.heat.AmbientAir;
 import org.lagwright.takeoff.heat.Body;
+import org.lagwright.takeoff.heat.Cover;
 import org.lagwright.takeoff.heat.HeatFlow;
-import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.material.MaterialFamily;
 
 /** What the thickness bought does: surface temperature and heat flow, added to each demand. */
@@ -37,26 +37,26 @@ final class AsBought {
 
   private static Map<String, String> figures(
       Conditions conditions, double mediumC, MaterialFamily material, double boughtM) {
-    StillAir air = new StillAir(conditions.airC(), conditions.emissivity());
-    DoubleUnaryOperator lambda = meanC -> material.conductivityAt(meanC).wPerMK();
+    AmbientAir air = new AmbientAir(conditions.airC(), conditions.emissivity());
+    Cover cover = Cover.of(boughtM, (a, b) -> material.conductivityBetween(a, b).wPerMK());
     Section section = conditions.section();
-    HeatFlow surface = worstSurface(section, air, boughtM, mediumC, lambda);
+    HeatFlow surface = worstSurface(section, air, cover, mediumC);
     Body whole = Bodies.whole(section);
     return new Figures()
         .millimetres("thickness bought", boughtM)
         .number("surface temperature as bought degC", surface.surfaceC(), 2)
         .number("surface coefficient as bought W/(m2 K)", surface.coefficientWPerM2K(), 2)
         .number("heat flow bare W/m", air.bare(whole, mediumC).flow(), 1)
-        .number("heat flow insulated W/m", flow(air, whole, boughtM, mediumC, lambda), 1)
+        .number("heat flow insulated W/m", air.insulated(whole, cover, mediumC).flow(), 1)
         .toMap();
   }
 
   /** The surface farthest from the temperature of the air. */
   private static HeatFlow worstSurface(
-      Section section, StillAir air, double boughtM, double mediumC, DoubleUnaryOperator lambda) {
+      Section section, AmbientAir air, Cover cover, double mediumC) {
     HeatFlow worst = null;
     for (Body body : Bodies.surfaces(section)) {
-      HeatFlow heat = air.insulated(body, boughtM, mediumC, lambda);
+      HeatFlow heat = air.insulated(body, cover, mediumC);
       if (worst == null
           || Math.abs(heat.surfaceC() - air.airC()) > Math.abs(worst.surfaceC() - air.airC())) {
         worst = heat;
@@ -66,10 +66,5 @@ final class AsBought {
       throw new IllegalStateException("a section without surfaces");
     }
     return worst;
-  }
-
-  private static double flow(
-      StillAir air, Body body, double boughtM, double mediumC, DoubleUnaryOperator lambda) {
-    return air.insulated(body, boughtM, mediumC, lambda).flow();
   }
 }

@@ -1,8 +1,8 @@
 package org.lagwright.takeoff.thickness;
 
 import java.util.Comparator;
+import org.lagwright.takeoff.heat.AmbientAir;
 import org.lagwright.takeoff.heat.Body;
-import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.material.Conductivity;
 import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.moistair.MoistAir;
@@ -49,8 +49,8 @@ final class CondensationDemand {
       double lowestC,
       MaterialFamily material,
       Figures figures) {
-    StillAir air = new StillAir(conditions.airC(), conditions.emissivity());
-    Conductivity lambda = material.conductivityAt((mediumC + lowestC) / 2);
+    AmbientAir air = new AmbientAir(conditions.airC(), conditions.emissivity());
+    Conductivity lambda = material.conductivityBetween(mediumC, lowestC);
     Sized sized =
         Bodies.surfaces(conditions.section()).stream()
             .map(body -> sized(air, body, mediumC, lowestC, lambda))
@@ -66,10 +66,9 @@ final class CondensationDemand {
   private record Sized(double thicknessM, double coefficientWPerM2K) {}
 
   private static Sized sized(
-      StillAir air, Body body, double mediumC, double lowestC, Conductivity lambda) {
+      AmbientAir air, Body body, double mediumC, double lowestC, Conductivity lambda) {
     double thicknessM =
-        air.thicknessAgainstCondensationM(
-            body, mediumC, lowestC, lambda.wPerMK(), THICKEST_LOOKED_AT_M);
+        air.thicknessForSurfaceM(body, mediumC, lowestC, lambda.wPerMK(), THICKEST_LOOKED_AT_M);
     double coverM = Math.min(thicknessM, THICKEST_LOOKED_AT_M);
     return new Sized(thicknessM, air.coefficientWPerM2K(body, coverM, lowestC));
   }

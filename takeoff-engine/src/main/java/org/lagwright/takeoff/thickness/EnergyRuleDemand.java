@@ -56,7 +56,7 @@ final class EnergyRuleDemand {
       return tabulatedM;
     }
     figures.text("adjusted to the conductivity", "yes, T = r ((1 + t/r)^(K/k) - 1)");
-    return PipeRulePack.adjusted(
+    return OtherConductivity.powerLaw(
         tabulatedM, outsideDiameterM / 2, lambda.wPerMK(), rated.highWPerMK());
   }
 

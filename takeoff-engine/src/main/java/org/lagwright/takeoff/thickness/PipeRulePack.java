@@ -60,20 +60,6 @@ record PipeRulePack(
     return band;
   }
 
-  /**
-   * Thickness for a material outside the conductivity range of the row: T = r ((1 + t/r)^(K/k) -
-   * 1), the formula under the tables of 90.1. Any unit of length, any unit of conductivity.
-   *
-   * @param tabulated thickness of the table, t
-   * @param pipeRadius outside radius of the pipe, r
-   * @param conductivity of the material at the mean temperature of the row, K
-   * @param upperEnd upper end of the row's range, k
-   */
-  static double adjusted(
-      double tabulated, double pipeRadius, double conductivity, double upperEnd) {
-    return pipeRadius * (Math.pow(1 + tabulated / pipeRadius, conductivity / upperEnd) - 1);
-  }
-
   PackInfo info() {
     return new PackInfo(id, version, source, status);
   }

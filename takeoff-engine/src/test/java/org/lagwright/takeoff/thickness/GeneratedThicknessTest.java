@@ -9,8 +9,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.takeoff.heat.AmbientAir;
 import org.lagwright.takeoff.heat.Body;
-import org.lagwright.takeoff.heat.StillAir;
+import org.lagwright.takeoff.heat.Cover;
 import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.moistair.MoistAir;
 
@@ -94,7 +95,7 @@ class GeneratedThicknessTest {
   /** The coldest of the surfaces under this thickness, computed forwards. */
   private double surfaceC(Conditions conditions, double thicknessM) {
     MaterialFamily material = chooser.materials().family(conditions.materialId());
-    StillAir air = new StillAir(conditions.airC(), conditions.emissivity());
+    AmbientAir air = new AmbientAir(conditions.airC(), conditions.emissivity());
     return Bodies.surfaces(conditions.section()).stream()
         .mapToDouble(body -> surfaceC(air, body, thicknessM, conditions, material))
         .min()
@@ -102,9 +103,15 @@ class GeneratedThicknessTest {
   }
 
   private static double surfaceC(
-      StillAir air, Body body, double thicknessM, Conditions conditions, MaterialFamily material) {
+      AmbientAir air,
+      Body body,
+      double thicknessM,
+      Conditions conditions,
+      MaterialFamily material) {
     return air.insulated(
-            body, thicknessM, mediumC(conditions), meanC -> material.conductivityAt(meanC).wPerMK())
+            body,
+            Cover.of(thicknessM, (a, b) -> material.conductivityBetween(a, b).wPerMK()),
+            mediumC(conditions))
         .surfaceC();
   }
 

@@ -3,7 +3,6 @@ package org.lagwright.takeoff.thickness;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -82,17 +81,10 @@ class PipeRulePackTest {
     assertThat(rated.ratedAtMeanC()).isCloseTo(23.89, within(0.01));
   }
 
-  /** ASHRAE-ADJ-1 and -2: computed by a second program, no published number; rounding of it. */
-  @ParameterizedTest
-  @CsvSource({"2, 1.1875, 0.40, 0.29, 3.44809", "1, 2.25, 0.30, 0.27, 1.13554"})
-  void adjustmentFollowsTheFormula(double t, double r, double k, double upperEnd, double expected) {
-    assertThat(PipeRulePack.adjusted(t, r, k, upperEnd))
-        .isCloseTo(expected, withinPercentage(0.001));
-  }
-
   @Test
   void equalConductivityLeavesTheThicknessAsItIs() {
-    assertThat(PipeRulePack.adjusted(0.0508, 0.03, 0.04, 0.04)).isCloseTo(0.0508, within(1e-15));
+    assertThat(OtherConductivity.powerLaw(0.0508, 0.03, 0.04, 0.04))
+        .isCloseTo(0.0508, within(1e-15));
   }
 
   @ParameterizedTest

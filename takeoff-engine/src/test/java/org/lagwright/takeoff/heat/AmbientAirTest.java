@@ -14,14 +14,14 @@ import org.lagwright.takeoff.heat.Body.Cylinder;
 import org.lagwright.takeoff.heat.Body.Flat;
 import org.lagwright.takeoff.heat.LayeredBody.SolidLayer;
 
-class StillAirTest {
+class AmbientAirTest {
 
   static List<Row> barePipes() {
-    return ReferenceRows.read(StillAirTest.class, "bare-pipe.csv");
+    return ReferenceRows.read(AmbientAirTest.class, "bare-pipe.csv");
   }
 
   static List<Row> condensationExamples() {
-    return ReferenceRows.read(StillAirTest.class, "condensation.csv");
+    return ReferenceRows.read(AmbientAirTest.class, "condensation.csv");
   }
 
   @ParameterizedTest
@@ -29,7 +29,7 @@ class StillAirTest {
   void barePipeLosesWhatTheTableSays(Row row) {
     double published = row.number("published_W_per_m");
     HeatFlow heat =
-        new StillAir(20, 0.9)
+        new AmbientAir(20, 0.9)
             .bare(new Cylinder(row.number("outside_mm") / 1000), row.number("pipe_C"));
 
     assertThat(heat.flow()).isCloseTo(published, within(Math.max(0.006 * published, 0.5)));
@@ -49,7 +49,7 @@ class StillAirTest {
             ? new Flat(1)
             : new Cylinder(row.number("outside_mm") / 1000);
     double thicknessM =
-        new StillAir(row.number("air_C"), 0.9)
+        new AmbientAir(row.number("air_C"), 0.9)
             .smallestThicknessM(
                 body,
                 row.number("medium_C"),
@@ -79,9 +79,10 @@ class StillAirTest {
 
   @Test
   void iteratedSurfaceBalancesConductionAndFilm() {
-    StillAir air = new StillAir(26, 0.9);
+    AmbientAir air = new AmbientAir(26, 0.9);
     Body pipe = new Cylinder(0.0603);
-    HeatFlow heat = air.insulated(pipe, 0.019, 6, meanC -> 0.035 + 1e-4 * meanC);
+    HeatFlow heat =
+        air.insulated(pipe, Cover.of(0.019, ConductivityCurve.quadratic(0.035, 1e-4, 0)), 6);
 
     double lambda = 0.035 + 1e-4 * (6 + heat.surfaceC()) / 2;
     HeatFlow again =
@@ -93,7 +94,9 @@ class StillAirTest {
 
   @Test
   void noHeatFlowsBetweenEqualTemperatures() {
-    HeatFlow heat = new StillAir(20, 0.9).insulated(new Flat(1), 0.02, 20, meanC -> 0.04);
+    HeatFlow heat =
+        new AmbientAir(20, 0.9)
+            .insulated(new Flat(1), Cover.of(0.02, ConductivityCurve.constant(0.04)), 20);
 
     assertThat(heat.flow()).isZero();
     assertThat(heat.surfaceC()).isEqualTo(20);
@@ -101,17 +104,17 @@ class StillAirTest {
 
   @Test
   void warmMediumNeedsNothingAndTargetAtAirTemperatureIsOutOfReach() {
-    StillAir air = new StillAir(26, 0.9);
+    AmbientAir air = new AmbientAir(26, 0.9);
     Body pipe = new Cylinder(0.0603);
 
-    assertThat(air.thicknessAgainstCondensationM(pipe, 22.3, 22.3, 0.036, 1)).isZero();
-    assertThat(air.thicknessAgainstCondensationM(pipe, 6, 26, 0.036, 1)).isInfinite();
-    assertThat(air.thicknessAgainstCondensationM(pipe, 6, 25.99, 0.036, 1)).isInfinite();
+    assertThat(air.thicknessForSurfaceM(pipe, 22.3, 22.3, 0.036, 1)).isZero();
+    assertThat(air.thicknessForSurfaceM(pipe, 6, 26, 0.036, 1)).isInfinite();
+    assertThat(air.thicknessForSurfaceM(pipe, 6, 25.99, 0.036, 1)).isInfinite();
   }
 
   @Test
   void impossibleEmissivityIsRefused() {
-    assertThatIllegalArgumentException().isThrownBy(() -> new StillAir(20, 1.1));
-    assertThatIllegalArgumentException().isThrownBy(() -> new StillAir(Double.NaN, 0.9));
+    assertThatIllegalArgumentException().isThrownBy(() -> new AmbientAir(20, 1.1));
+    assertThatIllegalArgumentException().isThrownBy(() -> new AmbientAir(Double.NaN, 0.9));
   }
 }
