@@ -14,7 +14,11 @@ import java.nio.file.StandardOpenOption;
 public final class StepBytes {
 
   private static final int SHIFT = 30;
-  private static final long MASK = (1L << SHIFT) - 1;
+
+  /** From one window to the next, bytes; each reaches that far again into the next. */
+  static final long STRIDE = 1L << SHIFT;
+
+  private static final long MASK = STRIDE - 1;
 
   private final ByteBuffer[] windows;
   private final long size;
@@ -69,12 +73,33 @@ public final class StepBytes {
 
   /** Line number of an offset, from 1. Counts, so only for messages. */
   long lineOf(long offset) {
+    return linesOf(new long[] {offset})[0];
+  }
+
+  /** Line numbers of several offsets, which ascend. */
+  long[] linesOf(long[] offsets) {
+    long[] lines = new long[offsets.length];
     long line = 1;
-    for (long i = 0; i < Math.min(offset, size); i++) {
-      if (at(i) == '\n') {
-        line++;
+    long at = 0;
+    for (int i = 0; i < offsets.length; i++) {
+      long to = Math.min(offsets[i], size);
+      while (at < to) {
+        long stop = Math.min(to, (at & ~MASK) + STRIDE);
+        line += lineEnds(window(at), inWindow(at), (int) (stop - at));
+        at = stop;
+      }
+      lines[i] = line;
+    }
+    return lines;
+  }
+
+  private static int lineEnds(ByteBuffer window, int from, int length) {
+    int count = 0;
+    for (int i = from; i < from + length; i++) {
+      if (window.get(i) == '\n') {
+        count++;
       }
     }
-    return line;
+    return count;
   }
 }

@@ -1,25 +1,28 @@
 package org.lagwright.ifc.step;
 
 import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An exchange file, indexed. Records are decoded when asked for and not kept.
  *
- * <p>Safe for use by one thread.
+ * <p>Safe for use by several threads.
  */
 public final class StepFile {
 
   private final StepBytes bytes;
   private final StepLimits limits;
   private final StepIndex index;
-  private final StepTypes types;
+  private final StepKeywords keywords;
+  private final Map<String, StepKeyword> keywordsByName;
+  private final List<StepTypes> types;
   private final List<StepProblem> problems;
   private final String schema;
 
@@ -27,13 +30,17 @@ public final class StepFile {
       StepBytes bytes,
       StepLimits limits,
       StepIndex index,
-      StepTypes types,
+      StepKeywords keywords,
+      List<StepTypes> types,
       List<StepProblem> problems,
       String schema) {
     this.bytes = bytes;
     this.limits = limits;
     this.index = index;
-    this.types = types;
+    this.keywords = keywords;
+    this.keywordsByName =
+        keywords.all().stream().collect(Collectors.toMap(StepKeyword::name, Function.identity()));
+    this.types = List.copyOf(types);
     this.problems = List.copyOf(problems);
     this.schema = schema;
   }
@@ -47,7 +54,7 @@ public final class StepFile {
    */
   public static StepFile open(
       StepBytes bytes, StepLimits limits, Predicate<String> listed, LongConsumer progress) {
-    return new StepIndexer(bytes, limits, listed, progress).run();
+    return new StepIndexer(bytes, limits, listed, progress, StepIndexer.PART_BYTES).run();
   }
 
   /** The first schema identifier of FILE_SCHEMA, upper case. */
@@ -72,12 +79,13 @@ public final class StepFile {
 
   /** Instance numbers of one keyword in file order; only for keywords listed at {@link #open}. */
   public long[] ids(String keyword) {
-    return types.ids(keyword);
+    StepKeyword known = keywordsByName.get(keyword);
+    return known == null ? new long[0] : StepTypes.ids(types, known);
   }
 
   /** How many instances of each keyword, sorted by keyword. */
   public Map<String, Integer> counts() {
-    return types.counts();
+    return StepTypes.counts(types, keywords.all());
   }
 
   /** The bounds this file is held to. */
@@ -85,35 +93,53 @@ public final class StepFile {
     return limits;
   }
 
+  /** All keywords of the file by their numbers. */
+  public List<StepKeyword> keywords() {
+    return keywords.all();
+  }
+
+  /** Where an instance starts, bytes from the start of the file; -1 if there is none. */
+  public long offset(long id) {
+    return index.find(id);
+  }
+
   /** The instance with a number; empty if there is none, or if it is an external mapping. */
   public Optional<StepRecord> find(long id) {
     long offset = index.find(id);
-    if (offset < 0) {
-      return Optional.empty();
-    }
-    ByteBuffer window = bytes.window(offset);
+    return offset < 0
+        ? Optional.empty()
+        : Optional.ofNullable(record(id, bytes.window(offset), StepBytes.inWindow(offset)));
+  }
+
+  private @Nullable StepRecord record(long id, ByteBuffer window, int hash) {
     int limit = window.limit();
-    int at = StepBytes.inWindow(offset) + 1;
+    int at = hash + 1;
     while (at < limit && window.get(at) != '=') {
       at++;
     }
     int from = StepScanner.skipSpace(window, at + 1, limit);
+    StepKeyword keyword = keyword(window, from, limit);
+    if (keyword == null || keyword.name().isEmpty()) {
+      return null;
+    }
+    int open = StepScanner.skipSpace(window, from + keyword.name().length(), limit);
+    if (open >= limit || window.get(open) != '(') {
+      return null;
+    }
+    return new StepRecord(id, keyword, StepArguments.parse(window, open, limits.maxNesting()));
+  }
+
+  private @Nullable StepKeyword keyword(ByteBuffer window, int from, int limit) {
+    if (from + StepKeywords.REACH <= limit) {
+      StepKeyword found = keywords.find(window, from);
+      if (found != null) {
+        return found;
+      }
+    }
     int to = from;
     while (to < limit && StepScanner.isKeywordByte(window.get(to))) {
       to++;
     }
-    int open = StepScanner.skipSpace(window, to, limit);
-    if (from == to || open >= limit || window.get(open) != '(') {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new StepRecord(
-            id, keyword(window, from, to), StepArguments.parse(window, open, limits.maxNesting())));
-  }
-
-  private static String keyword(ByteBuffer window, int from, int to) {
-    byte[] name = new byte[to - from];
-    window.get(from, name);
-    return new String(name, StandardCharsets.ISO_8859_1).toUpperCase(Locale.ROOT);
+    return keywords.of(window, from, to);
   }
 }

@@ -4,56 +4,61 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
 
-/** The one pass that makes the index. Goes from statement to statement and looks into none. */
+/**
+ * Makes the index. The file is cut where statements seem to start, the parts are gone through at
+ * the same time, and if each part ends exactly where the next one begins, the cuts were right.
+ * Otherwise, as with records in comments, the file is gone through once more in one part.
+ */
 final class StepIndexer {
 
-  private static final int PROGRESS_EVERY = 1 << 18;
-  private static final int MAX_PROBLEMS = 1000;
+  /**
+   * Large enough that its start costs nothing, small enough that all processors finish together.
+   */
+  static final int PART_BYTES = 1 << 24;
 
   private final StepBytes bytes;
   private final StepLimits limits;
+  private final Predicate<String> listed;
   private final LongConsumer progress;
-  private final StepIndex index = new StepIndex();
-  private final StepTypes types;
-  private final List<StepProblem> problems = new ArrayList<>();
-  private String schema = "";
-  private boolean inData;
-  private boolean sawData;
+  private final int partBytes;
+  private StepKeywords keywords;
 
-  StepIndexer(StepBytes bytes, StepLimits limits, Predicate<String> listed, LongConsumer progress) {
+  StepIndexer(
+      StepBytes bytes,
+      StepLimits limits,
+      Predicate<String> listed,
+      LongConsumer progress,
+      int partBytes) {
     this.bytes = bytes;
     this.limits = limits;
+    this.listed = listed;
     this.progress = progress;
-    this.types = new StepTypes(listed);
+    this.partBytes = partBytes;
+    this.keywords = new StepKeywords(listed, limits.maxKeywords());
   }
 
   StepFile run() {
-    long at = start();
-    long statements = 0;
-    while (at >= 0 && at < bytes.size()) {
-      at = statement(at);
-      if (++statements % PROGRESS_EVERY == 0) {
-        progress.accept(at);
-      }
+    long start = start();
+    List<RecordLog> logs = new ArrayList<>();
+    List<StepPart> parts = scan(new StepCuts(bytes, partBytes).from(start), logs);
+    if (!isContiguous(parts)) {
+      parts = scan(List.of(start), logs);
     }
-    if (!sawData) {
-      throw new StepException(0, "there is no DATA section. Export the model again.");
-    }
-    if (inData) {
-      throw new StepException(
-          bytes.lineOf(bytes.size()),
-          "the file ends without ENDSEC, so it is cut off. Export or copy it again.");
-    }
-    if (schema.isEmpty()) {
-      throw new StepException(
-          0, "there is no FILE_SCHEMA in the header, so the schema is not known. Export it again.");
+    refuseTrouble(parts);
+    refuseTooMany(logs);
+    StepIndex index = StepIndex.layOut(logs, bytes.size());
+    if (index.hasDuplicates()) {
+      keywords = new StepKeywords(listed, limits.maxKeywords());
+      parts = List.of(part(start, bytes.size(), index::putFirst).scan());
+    } else {
+      index.fill(logs);
     }
     progress.accept(bytes.size());
-    return new StepFile(bytes, limits, index, types, problems, schema);
+    List<StepTypes> types = parts.stream().map(StepPart::types).toList();
+    return new StepFile(bytes, limits, index, keywords, types, problems(parts), schema(parts));
   }
 
   /** Offset of the first statement, behind a byte order mark and white space. */
@@ -72,100 +77,125 @@ final class StepIndexer {
     return from;
   }
 
-  /** Takes one statement; gives the offset behind it. */
-  private long statement(long offset) {
-    ByteBuffer window = bytes.window(offset);
-    int begin = StepBytes.inWindow(offset);
-    int at = StepScanner.skipSpace(window, begin, window.limit());
-    if (at >= window.limit()) {
-      return offset + (at - begin);
+  private List<StepPart> scan(List<Long> starts, List<RecordLog> logs) {
+    keywords = new StepKeywords(listed, limits.maxKeywords());
+    logs.clear();
+    List<StepPart> parts = new ArrayList<>();
+    for (int i = 0; i < starts.size(); i++) {
+      long from = starts.get(i);
+      long to = i + 1 < starts.size() ? starts.get(i + 1) : bytes.size();
+      RecordLog log = new RecordLog(from);
+      logs.add(log);
+      parts.add(part(from, to, log));
     }
-    long here = offset + (at - begin);
-    int end = StepScanner.endOfStatement(window, at);
-    if (end < 0) {
-      return unfinished(window, at, here);
-    }
-    if (end - at > limits.maxRecordBytes()) {
-      throw new StepException(
-          bytes.lineOf(here), "a record is longer than " + limits.maxRecordBytes() + " bytes.");
-    }
-    if (window.get(at) == '#') {
-      instance(window, at, end, here);
-    } else {
-      section(window, at, end, here);
-    }
-    return here + (end - at);
+    StepWorkers.run(
+        parts.size(),
+        i -> parts.get(i).scan(),
+        done -> progress.accept(Math.min(bytes.size(), done * partBytes)));
+    return parts;
   }
 
-  /** What stands behind the last semicolon: nothing, an unclosed end mark, or a cut record. */
-  private long unfinished(ByteBuffer window, int at, long here) {
-    if (!inData && sawData) {
-      return -1;
+  private StepPart part(long from, long to, RecordSink sink) {
+    return new StepPart(bytes, limits, keywords, from, to, sink);
+  }
+
+  private static boolean isContiguous(List<StepPart> parts) {
+    for (int i = 0; i + 1 < parts.size(); i++) {
+      if (parts.get(i).end() != parts.get(i + 1).from()) {
+        return false;
+      }
     }
-    boolean instance = window.get(at) == '#';
-    throw new StepException(
-        bytes.lineOf(here),
+    return true;
+  }
+
+  /** Only the last part can be in trouble, as all others end where the next one begins. */
+  private void refuseTrouble(List<StepPart> parts) {
+    StepPart last = parts.get(parts.size() - 1);
+    boolean sawData = parts.stream().anyMatch(StepPart::sawData);
+    boolean inData = endsInData(parts);
+    switch (last.trouble()) {
+      case NONE -> refuseWithoutEnd(sawData, inData);
+      case NEVER_ENDS -> {
+        // behind the data there may be an end mark without its semicolon, or anything else
+        if (inData || !sawData) {
+          throw neverEnds(last.end());
+        }
+      }
+      case TOO_LONG ->
+          throw at(last.end(), "a record is longer than " + limits.maxRecordBytes() + " bytes.");
+      case TOO_MANY_KEYWORDS ->
+          throw at(last.end(), "there are more than " + limits.maxKeywords() + " keywords.");
+    }
+    if (schema(parts).isEmpty()) {
+      throw new StepException(
+          0, "there is no FILE_SCHEMA in the header, so the schema is not known. Export it again.");
+    }
+  }
+
+  private static boolean endsInData(List<StepPart> parts) {
+    boolean inData = false;
+    for (StepPart part : parts) {
+      inData = part.endsInData(inData);
+    }
+    return inData;
+  }
+
+  private void refuseWithoutEnd(boolean sawData, boolean inData) {
+    if (!sawData) {
+      throw new StepException(0, "there is no DATA section. Export the model again.");
+    }
+    if (inData) {
+      throw at(
+          bytes.size(), "the file ends without ENDSEC, so it is cut off. Export or copy it again.");
+    }
+  }
+
+  private StepException neverEnds(long offset) {
+    String what = bytes.at(offset) == '#' ? "record" : "statement";
+    return at(
+        offset,
         "the "
-            + (instance ? "record" : "statement")
+            + what
             + " that starts here never ends: the file is cut off, or a string in it is not closed."
             + " Export or copy it again.");
   }
 
-  private void instance(ByteBuffer window, int at, int end, long here) {
-    int i = at + 1;
-    long id = 0;
-    while (i < end
-        && window.get(i) >= '0'
-        && window.get(i) <= '9'
-        && id < Long.MAX_VALUE / 10 - 1) {
-      id = id * 10 + (window.get(i) - '0');
-      i++;
-    }
-    i = StepScanner.skipSpace(window, i, end);
-    if (id == 0 || i >= end || window.get(i) != '=') {
-      problem(here, "this is no instance: a number above 0 and '=' are expected");
-      return;
-    }
-    int from = StepScanner.skipSpace(window, i + 1, end);
-    int to = from;
-    while (to < end && StepScanner.isKeywordByte(window.get(to))) {
-      to++;
-    }
-    if (!index.add(id, here)) {
-      problem(here, "instance #" + id + " stands twice; the first one is used");
-      return;
-    }
-    types.add(window, from, to, id);
-    if (index.size() > limits.maxRecords()) {
+  private StepException at(long offset, String message) {
+    return new StepException(bytes.lineOf(offset), message);
+  }
+
+  private void refuseTooMany(List<RecordLog> logs) {
+    if (logs.stream().mapToLong(RecordLog::size).sum() > limits.maxRecords()) {
       throw new StepException(0, "the file has more than " + limits.maxRecords() + " records.");
     }
   }
 
-  private void section(ByteBuffer window, int at, int end, long here) {
-    byte[] text = new byte[Math.min(end - at, 4096)];
-    window.get(at, text);
-    String statement = new String(text, StandardCharsets.ISO_8859_1).toUpperCase(Locale.ROOT);
-    if (statement.startsWith("DATA")) {
-      inData = true;
-      sawData = true;
-    } else if (statement.startsWith("ENDSEC")) {
-      inData = false;
-    } else if (statement.startsWith("FILE_SCHEMA")) {
-      schema = firstQuoted(statement);
-    } else if (inData) {
-      problem(here, "this is no instance and was passed over");
+  /** The last schema identifier counts. */
+  private static String schema(List<StepPart> parts) {
+    String schema = "";
+    for (StepPart part : parts) {
+      schema = part.schema().isEmpty() ? schema : part.schema();
     }
+    return schema;
   }
 
-  private static String firstQuoted(String statement) {
-    int open = statement.indexOf('\'');
-    int close = statement.indexOf('\'', open + 1);
-    return open < 0 || close < 0 ? "" : statement.substring(open + 1, close).trim();
-  }
-
-  private void problem(long offset, String what) {
-    if (problems.size() < MAX_PROBLEMS) {
-      problems.add(new StepProblem(bytes.lineOf(offset), what));
+  private List<StepProblem> problems(List<StepPart> parts) {
+    List<StepPart.Note> notes = new ArrayList<>();
+    boolean inData = false;
+    for (StepPart part : parts) {
+      for (StepPart.Note note : part.notes()) {
+        if (inData || !note.onlyInData()) {
+          notes.add(note);
+        }
+      }
+      inData = part.endsInData(inData);
     }
+    List<StepPart.Note> shown = notes.subList(0, Math.min(notes.size(), StepPart.MAX_NOTES));
+    long[] lines = bytes.linesOf(shown.stream().mapToLong(StepPart.Note::offset).toArray());
+    List<StepProblem> problems = new ArrayList<>();
+    for (int i = 0; i < lines.length; i++) {
+      problems.add(new StepProblem(lines[i], shown.get(i).what()));
+    }
+    return problems;
   }
 }

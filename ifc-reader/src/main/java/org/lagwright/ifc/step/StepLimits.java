@@ -5,6 +5,7 @@ package org.lagwright.ifc.step;
  * same bounds everywhere.
  *
  * @param maxRecords instances in one file
+ * @param maxKeywords different keywords in one file
  * @param maxNesting brackets within brackets in one record
  * @param maxRecordBytes length of one record
  * @param maxReferenceDepth records followed from one to the next in one question
@@ -13,6 +14,7 @@ package org.lagwright.ifc.step;
  */
 public record StepLimits(
     long maxRecords,
+    int maxKeywords,
     int maxNesting,
     int maxRecordBytes,
     int maxReferenceDepth,
@@ -21,5 +23,5 @@ public record StepLimits(
 
   /** Wide enough for every real file we met, tight enough to end in a message. */
   public static final StepLimits DEFAULT =
-      new StepLimits(500_000_000L, 100, 1 << 28, 200, 16L << 30, 200);
+      new StepLimits(500_000_000L, 1 << 16, 100, 1 << 28, 200, 16L << 30, 200);
 }

@@ -16,7 +16,29 @@ final class StepNumber {
     }
   }
 
+  private static final long ZEROS = StepScanner.LOW * '0';
+
   private StepNumber() {}
+
+  /** How many of eight bytes are digits, counted from the first one to the first that is none. */
+  static int leadingDigits(long word) {
+    long values = word ^ ZEROS;
+    long others = ((values + StepScanner.LOW * 0x76) | values) & StepScanner.HIGH;
+    return Long.numberOfTrailingZeros(others) >>> 3;
+  }
+
+  /**
+   * The whole number written by the first bytes of a word.
+   *
+   * @param digits how many, 1 to 8, and all of them digits
+   */
+  static long wholeNumber(long word, int digits) {
+    // leading zeros come in from below; then neighbours are joined to 2, 4 and 8 digits
+    long values = (word ^ ZEROS) << (Long.SIZE - 8 * digits);
+    values = (values * 10 + (values >>> 8)) & 0x00FF00FF00FF00FFL;
+    values = (values * 100 + (values >>> 16)) & 0x0000FFFF0000FFFFL;
+    return (values * 10_000 + (values >>> 32)) & 0xFFFFFFFFL;
+  }
 
   /** The number in {@code [from, to)}, NaN if there is none (such as {@code 1.#INF}). */
   static double parse(ByteBuffer bytes, int from, int to) {

@@ -4,7 +4,13 @@ package org.lagwright.ifc.step;
  * One instance of the file.
  *
  * @param id instance number
- * @param keyword entity name in upper case
+ * @param type its keyword
  * @param arguments what stands between its brackets
  */
-public record StepRecord(long id, String keyword, StepArguments arguments) {}
+public record StepRecord(long id, StepKeyword type, StepArguments arguments) {
+
+  /** Entity name in upper case. */
+  public String keyword() {
+    return type.name();
+  }
+}

@@ -8,50 +8,52 @@ import java.nio.ByteBuffer;
  */
 final class StepScanner {
 
-  private static final long LOW = 0x0101010101010101L;
-  private static final long HIGH = 0x8080808080808080L;
+  static final long LOW = 0x0101010101010101L;
+  static final long HIGH = 0x8080808080808080L;
   private static final long SEMICOLONS = LOW * ';';
-  private static final long QUOTES = LOW * '\'';
   private static final long SLASHES = LOW * '/';
+  private static final long QUOTE_TO_SLASH = LOW * ('\'' ^ '/');
 
   private StepScanner() {}
 
   /**
-   * Position just behind the semicolon that ends the statement starting at {@code from}, -1 if the
-   * window ends first. Semicolons in strings and comments do not count.
+   * Position just behind the semicolon that ends the statement starting at {@code from}, -1 if
+   * there is none before the limit. Semicolons in strings and comments do not count.
    */
-  static int endOfStatement(ByteBuffer bytes, int from) {
-    int at = from;
-    int limit = bytes.limit();
-    while (true) {
-      at = skipPlain(bytes, at, limit);
-      if (at >= limit) {
-        return -1;
-      }
+  static int endOfStatement(ByteBuffer bytes, int from, int limit) {
+    int at = skipPlain(bytes, from, limit);
+    while (at >= 0 && at < limit) {
       byte b = bytes.get(at);
       if (b == ';') {
         return at + 1;
       }
-      if (b == '\'') {
-        at = endOfString(bytes, at, limit);
-      } else if (b == '/' && at + 1 < limit && bytes.get(at + 1) == '*') {
-        at = endOfComment(bytes, at, limit);
-      } else {
-        at++;
-      }
-      if (at < 0) {
-        return -1;
-      }
+      at = skipPlain(bytes, endOfMarked(bytes, at, limit), limit);
     }
+    return -1;
   }
 
-  /** First position from {@code at} on that holds a semicolon, a quote or a slash. */
+  /** Position behind a string, a comment or a mere slash; -1 if it does not end. */
+  private static int endOfMarked(ByteBuffer bytes, int at, int limit) {
+    if (bytes.get(at) == '\'') {
+      return endOfString(bytes, at, limit);
+    }
+    boolean comment = at + 1 < limit && bytes.get(at + 1) == '*';
+    return comment ? endOfComment(bytes, at, limit) : at + 1;
+  }
+
+  /**
+   * First position from {@code at} on that holds a semicolon, a quote or a slash; the limit if none
+   * does, -1 if already {@code at} is negative.
+   */
   private static int skipPlain(ByteBuffer bytes, int at, int limit) {
+    if (at < 0) {
+      return at;
+    }
     int i = at;
     while (i + 8 <= limit) {
       long word = bytes.getLong(i);
-      long hits =
-          zeroBytes(word ^ SEMICOLONS) | zeroBytes(word ^ QUOTES) | zeroBytes(word ^ SLASHES);
+      // a quote and a slash differ in one bit, so one test finds both
+      long hits = zeroBytes(word ^ SEMICOLONS) | zeroBytes((word | QUOTE_TO_SLASH) ^ SLASHES);
       if (hits != 0) {
         return i + (Long.numberOfTrailingZeros(hits) >>> 3);
       }
@@ -67,8 +69,25 @@ final class StepScanner {
     return limit;
   }
 
+  /** First position from {@code at} on that holds a byte; the limit if none does. */
+  private static int find(ByteBuffer bytes, int at, int limit, byte wanted) {
+    long pattern = LOW * wanted;
+    int i = at;
+    while (i + 8 <= limit) {
+      long hits = zeroBytes(bytes.getLong(i) ^ pattern);
+      if (hits != 0) {
+        return i + (Long.numberOfTrailingZeros(hits) >>> 3);
+      }
+      i += 8;
+    }
+    while (i < limit && bytes.get(i) != wanted) {
+      i++;
+    }
+    return Math.min(i, limit);
+  }
+
   /** High bit set in each byte that is zero; the lowest set bit is always right. */
-  private static long zeroBytes(long word) {
+  static long zeroBytes(long word) {
     return (word - LOW) & ~word & HIGH;
   }
 
@@ -77,20 +96,15 @@ final class StepScanner {
    * quote that {@code \\S\\} escapes, unless what follows shows that the string ends there.
    */
   static int endOfString(ByteBuffer bytes, int openingQuote, int limit) {
-    int i = openingQuote + 1;
+    int i = find(bytes, openingQuote + 1, limit, (byte) '\'');
     while (i < limit) {
-      if (bytes.get(i) == '\'') {
-        if (isEscapedQuote(bytes, openingQuote, i, limit)) {
-          i++;
-          continue;
-        }
-        if (i + 1 < limit && bytes.get(i + 1) == '\'') {
-          i++;
-        } else {
-          return i + 1;
-        }
+      if (isEscapedQuote(bytes, openingQuote, i, limit)) {
+        i = find(bytes, i + 1, limit, (byte) '\'');
+      } else if (i + 1 < limit && bytes.get(i + 1) == '\'') {
+        i = find(bytes, i + 2, limit, (byte) '\'');
+      } else {
+        return i + 1;
       }
-      i++;
     }
     return -1;
   }
@@ -111,12 +125,11 @@ final class StepScanner {
 
   /** Position behind the closing mark of a comment. */
   static int endOfComment(ByteBuffer bytes, int openingSlash, int limit) {
-    for (int i = openingSlash + 2; i + 1 < limit; i++) {
-      if (bytes.get(i) == '*' && bytes.get(i + 1) == '/') {
-        return i + 2;
-      }
+    int i = find(bytes, openingSlash + 3, limit, (byte) '/');
+    while (i < limit && bytes.get(i - 1) != '*') {
+      i = find(bytes, i + 1, limit, (byte) '/');
     }
-    return -1;
+    return i < limit ? i + 1 : -1;
   }
 
   /** Position of the next byte that is neither white space nor in a comment; the limit if none. */

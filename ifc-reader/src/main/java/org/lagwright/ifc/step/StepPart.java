@@ -1,0 +1,262 @@
+package org.lagwright.ifc.step;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One stretch of a file, gone through from statement to statement without looking into any. Starts
+ * at a statement and goes on to the first one that starts at or behind its end.
+ */
+final class StepPart {
+
+  /** Something to be told about a place, perhaps only if the place lies in a data section. */
+  record Note(long offset, String what, boolean onlyInData) {}
+
+  static final int MAX_NOTES = 1000;
+
+  /** Of an instance number read the quick way, so that it fits. */
+  private static final int MAX_DIGITS = 18;
+
+  /** How far behind a {@code #} the quick way may read: the number, an equals sign, a keyword. */
+  private static final int REACH = MAX_DIGITS + 4 + StepKeywords.REACH;
+
+  /** Ways a part can come to an early end. */
+  enum Trouble {
+    NONE,
+    NEVER_ENDS,
+    TOO_LONG,
+    TOO_MANY_KEYWORDS
+  }
+
+  private final StepBytes bytes;
+  private final StepLimits limits;
+  private final StepKeywords keywords;
+  private final long from;
+  private final long to;
+  private final RecordSink sink;
+  private final StepTypes types = new StepTypes();
+  private final List<Note> notes = new ArrayList<>();
+  private ByteBuffer window;
+  private long windowStart;
+  private int notesInDataOnly;
+  private long end;
+  private Trouble trouble = Trouble.NONE;
+  private String schema = "";
+  private boolean sawData;
+
+  /** Null until the part itself tells; before that it is as at the end of the part before. */
+  private @Nullable Boolean inData;
+
+  StepPart(
+      StepBytes bytes,
+      StepLimits limits,
+      StepKeywords keywords,
+      long from,
+      long to,
+      RecordSink sink) {
+    this.bytes = bytes;
+    this.limits = limits;
+    this.keywords = keywords;
+    this.from = from;
+    this.to = to;
+    this.sink = sink;
+    this.window = bytes.window(from);
+  }
+
+  StepPart scan() {
+    end = from;
+    while (trouble == Trouble.NONE && end < to) {
+      window = bytes.window(end);
+      int begin = StepBytes.inWindow(end);
+      windowStart = end - begin;
+      end = windowStart + statements(begin, (int) Math.min(to - windowStart, StepBytes.STRIDE));
+    }
+    return this;
+  }
+
+  /** Takes statements until one starts at or behind a position. */
+  private int statements(int begin, int stop) {
+    int at = begin;
+    while (at < stop && trouble == Trouble.NONE) {
+      at = statement(at);
+    }
+    return at;
+  }
+
+  /** Takes one statement the quick way if it is usual; gives the start of the next one. */
+  private int statement(int at) {
+    int limit = window.limit();
+    if (window.get(at) != '#' || at + REACH > limit) {
+      return anyStatement(at);
+    }
+    long word = window.getLong(at + 1);
+    int digits = StepNumber.leadingDigits(word);
+    long id = digits == 0 ? 0 : StepNumber.wholeNumber(word, digits);
+    int i = at + 1 + digits;
+    if (digits == 8) {
+      for (; i < at + MAX_DIGITS && isDigit(window.get(i)); i++) {
+        id = id * 10 + (window.get(i) - '0');
+      }
+    }
+    return id == 0 || window.get(i) != '=' ? anyStatement(at) : usual(at, id, i + 1);
+  }
+
+  private int usual(int at, long id, int behindEquals) {
+    int from = window.get(behindEquals) == ' ' ? behindEquals + 1 : behindEquals;
+    StepKeyword keyword = keywords.find(window, from);
+    if (keyword == null) {
+      return anyStatement(at);
+    }
+    int end = StepScanner.endOfStatement(window, from + keyword.name().length(), stop(at));
+    if (end < 0) {
+      return unfinished(at);
+    }
+    take(id, at, keyword);
+    return next(end);
+  }
+
+  /** Where a record that starts at a position must have ended. */
+  private int stop(int at) {
+    return (int) Math.min(window.limit(), (long) at + limits.maxRecordBytes());
+  }
+
+  private int next(int behind) {
+    int limit = window.limit();
+    if (behind + 1 < limit && window.get(behind) == '\n' && window.get(behind + 1) == '#') {
+      return behind + 1;
+    }
+    return StepScanner.skipSpace(window, behind, limit);
+  }
+
+  private void take(long id, int at, StepKeyword keyword) {
+    long offset = windowStart + at;
+    if (sink.take(id, offset)) {
+      types.add(keyword, id);
+    } else {
+      note(offset, "instance #" + id + " stands twice; the first one is used", false);
+    }
+  }
+
+  private int anyStatement(int at) {
+    int behind = StepScanner.endOfStatement(window, at, stop(at));
+    if (behind < 0) {
+      return unfinished(at);
+    }
+    if (window.get(at) == '#') {
+      instance(at, behind);
+    } else {
+      section(at, behind);
+    }
+    return next(behind);
+  }
+
+  private int unfinished(int at) {
+    boolean tooLong = stop(at) < window.limit();
+    trouble = tooLong ? Trouble.TOO_LONG : Trouble.NEVER_ENDS;
+    return at;
+  }
+
+  private void instance(int at, int end) {
+    int i = at + 1;
+    long id = 0;
+    while (i < end && isDigit(window.get(i)) && id < Long.MAX_VALUE / 10 - 1) {
+      id = id * 10 + (window.get(i) - '0');
+      i++;
+    }
+    i = StepScanner.skipSpace(window, i, end);
+    if (id == 0 || i >= end || window.get(i) != '=') {
+      note(windowStart + at, "this is no instance: a number above 0 and '=' are expected", false);
+      return;
+    }
+    int from = StepScanner.skipSpace(window, i + 1, end);
+    int to = from;
+    while (to < end && StepScanner.isKeywordByte(window.get(to))) {
+      to++;
+    }
+    if (to - from > StepKeywords.MAX_BYTES) {
+      note(windowStart + at, "this is no instance: its keyword never ends", false);
+      return;
+    }
+    StepKeyword keyword = keywords.of(window, from, to);
+    if (keyword == null) {
+      trouble = Trouble.TOO_MANY_KEYWORDS;
+    } else {
+      take(id, at, keyword);
+    }
+  }
+
+  private static boolean isDigit(byte b) {
+    return b >= '0' && b <= '9';
+  }
+
+  private void section(int at, int end) {
+    byte[] text = new byte[Math.min(end - at, 4096)];
+    window.get(at, text);
+    String statement = new String(text, StandardCharsets.ISO_8859_1).toUpperCase(Locale.ROOT);
+    if (statement.startsWith("DATA")) {
+      inData = true;
+      sawData = true;
+    } else if (statement.startsWith("ENDSEC")) {
+      inData = false;
+    } else if (statement.startsWith("FILE_SCHEMA")) {
+      schema = firstQuoted(statement);
+    } else if (inData == null || inData) {
+      note(windowStart + at, "this is no instance and was passed over", inData == null);
+    }
+  }
+
+  private static String firstQuoted(String statement) {
+    int open = statement.indexOf('\'');
+    int close = statement.indexOf('\'', open + 1);
+    return open < 0 || close < 0 ? "" : statement.substring(open + 1, close).trim();
+  }
+
+  /** Keeps as many as can be shown, whatever the parts before turn out to be. */
+  private void note(long offset, String what, boolean onlyInData) {
+    int same = onlyInData ? notesInDataOnly : notes.size() - notesInDataOnly;
+    if (same < MAX_NOTES) {
+      notes.add(new Note(offset, what, onlyInData));
+      notesInDataOnly += onlyInData ? 1 : 0;
+    }
+  }
+
+  long from() {
+    return from;
+  }
+
+  /** Start of the statement behind the part; of the one that is in trouble if one is. */
+  long end() {
+    return end;
+  }
+
+  Trouble trouble() {
+    return trouble;
+  }
+
+  /** In the order of their places. */
+  List<Note> notes() {
+    return notes;
+  }
+
+  StepTypes types() {
+    return types;
+  }
+
+  /** The last schema identifier in the part, empty if there is none. */
+  String schema() {
+    return schema;
+  }
+
+  boolean sawData() {
+    return sawData;
+  }
+
+  /** True if the part ends in a data section. */
+  boolean endsInData(boolean beginsInData) {
+    return inData == null ? beginsInData : inData;
+  }
+}
