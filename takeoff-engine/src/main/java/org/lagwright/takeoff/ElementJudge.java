@@ -39,13 +39,14 @@ final class ElementJudge {
       ServicePack services,
       ScopePack scopePack,
       Settings settings,
+      Locations locations,
       InsulationJudge insulation,
       Map<ElementKey, String> hosts) {
     this.services = services;
     this.scopePack = scopePack;
     this.scopeRules = new ScopeRules(scopePack);
     this.settings = settings;
-    this.locations = new Locations(settings.places());
+    this.locations = locations;
     this.serviceSteps = new ServiceSteps(services, settings.temperaturesC());
     this.insulation = insulation;
     this.hosts = hosts;

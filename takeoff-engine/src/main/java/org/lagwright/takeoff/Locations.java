@@ -3,12 +3,18 @@ package org.lagwright.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.ifc.model.Place;
 import org.lagwright.takeoff.settings.Settings;
+import org.lagwright.takeoff.surroundings.LocationWords;
 
-/** Tells in which air an element is: outdoors by the model, by the user's places, else indoors. */
+/**
+ * Tells in which air an element is: outdoors by the model, by the user's places, by the words in
+ * the names of its space and storey, else indoors.
+ */
 final class Locations {
 
   static final String OUTDOOR = "outdoor";
@@ -18,9 +24,11 @@ final class Locations {
   record Choice(String location, Trace.Step step) {}
 
   private final List<Settings.PlaceRule> rules;
+  private final LocationWords words;
 
-  Locations(List<Settings.PlaceRule> rules) {
+  Locations(List<Settings.PlaceRule> rules, LocationWords words) {
     this.rules = rules;
+    this.words = words;
   }
 
   Choice of(MepElement element) {
@@ -40,8 +48,34 @@ final class Locations {
         }
       }
     }
-    return new Choice(
-        INDOOR, new Trace.Assumed("location", INDOOR, "neither the model nor 'places' tells"));
+    return byWords(element.place())
+        .orElseGet(
+            () ->
+                new Choice(
+                    INDOOR,
+                    new Trace.Assumed("location", INDOOR, "neither the model nor 'places' tells")));
+  }
+
+  /** What the name of the space tells, else that of the storey. */
+  private Optional<Choice> byWords(Place place) {
+    return told("space", place.space()).or(() -> told("storey", place.storey()));
+  }
+
+  private Optional<Choice> told(String what, @Nullable String name) {
+    if (name == null) {
+      return Optional.empty();
+    }
+    return words
+        .find(name)
+        .map(
+            found -> {
+              String rule = "'" + found.text() + "' in the " + what + " '" + name + "'";
+              String pack = words.info().id();
+              return new Choice(
+                  found.location(),
+                  new Trace.Decided(
+                      "location", found.location(), pack, rule, words.info().source()));
+            });
   }
 
   private static List<String> names(MepElement element) {

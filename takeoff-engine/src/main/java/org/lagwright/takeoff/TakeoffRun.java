@@ -19,6 +19,7 @@ import org.lagwright.takeoff.service.ServiceClassifier;
 import org.lagwright.takeoff.service.ServicePack;
 import org.lagwright.takeoff.service.UserMapping;
 import org.lagwright.takeoff.settings.Settings;
+import org.lagwright.takeoff.surroundings.LocationWords;
 import org.lagwright.takeoff.thickness.ThicknessChooser;
 
 /** One run over all models: classify, judge each element, put it on a line, add up. */
@@ -28,6 +29,7 @@ final class TakeoffRun {
   private final Settings settings;
   private final ServicePack services = ServicePack.bundled();
   private final ScopePack scopePack = ScopePack.bundled();
+  private final LocationWords locationWords = new LocationWords();
   private final ThicknessChooser chooser = ThicknessChooser.bundled();
   private final ServiceClassifier classifier;
 
@@ -47,8 +49,9 @@ final class TakeoffRun {
     requireUnique(elements);
     Map<ElementKey, Classification> classified = classifier.classify(elements);
     InsulationJudge insulation = new InsulationJudge(services, settings, chooser);
+    Locations locations = new Locations(settings.places(), locationWords);
     ElementJudge judge =
-        new ElementJudge(services, scopePack, settings, insulation, hosts(elements));
+        new ElementJudge(services, scopePack, settings, locations, insulation, hosts(elements));
     List<Judgement> judgements =
         elements.stream().map(e -> judge.judge(e, classified.get(e.key()))).toList();
     LineBook book = new LineBook(judgements);
@@ -68,6 +71,7 @@ final class TakeoffRun {
   private List<PackInfo> packs() {
     List<PackInfo> packs = new ArrayList<>(classifier.packs());
     packs.add(scopePack.info());
+    packs.add(locationWords.info());
     packs.addAll(chooser.listPacks());
     return packs;
   }

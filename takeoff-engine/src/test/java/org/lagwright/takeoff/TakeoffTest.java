@@ -29,6 +29,31 @@ class TakeoffTest {
   private static final Settings DEFAULTS = SettingsReader.defaults();
 
   @Test
+  void pipeInAPlantRoomByItsNameIsReckonedInPlantRoomAir() {
+    TestElement pipe = TestElement.pipe(1, 60.3, 2).inSystem("CHW flow").at("Plant room", null);
+
+    TakenElement taken = Takeoff.of(List.of(TestElement.model(pipe)), DEFAULTS).elements().get(0);
+
+    assertThat(taken.trace().steps())
+        .filteredOn(step -> step.what().equals("location"))
+        .singleElement()
+        .isInstanceOf(Trace.Decided.class)
+        .extracting(Trace.Step::value)
+        .isEqualTo("plant-room");
+  }
+
+  @Test
+  void buriedPipeIsAskedFor() {
+    TestElement pipe =
+        TestElement.pipe(1, 60.3, 2).inSystem("District heating flow").at("Buried services", null);
+
+    TakenElement taken = Takeoff.of(List.of(TestElement.model(pipe)), DEFAULTS).elements().get(0);
+
+    assertThat(taken.scope().scope()).isEqualTo(Scope.ASK);
+    assertThat(taken.scope().reason()).contains("in the ground");
+  }
+
+  @Test
   void chilledPipeIsOnALineWithMetresAreaAndVolume() {
     Takeoff takeoff = takeoff(chilled(1, 5));
 

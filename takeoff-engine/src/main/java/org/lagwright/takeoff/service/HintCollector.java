@@ -11,6 +11,7 @@ import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Property;
+import org.lagwright.takeoff.words.PhraseBook;
 
 /** Gathers what an element itself, its systems and its ports say about its service. */
 final class HintCollector {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.takeoff.words.Token;
 
 /**
  * A name that the user says means a service. Case and accents do not matter.

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.words.PhraseBook;
 
 /** Understands names: which family and which direction do their words mean. Remembers texts. */
 final class Words {

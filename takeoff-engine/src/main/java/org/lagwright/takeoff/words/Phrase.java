@@ -1,4 +1,4 @@
-package org.lagwright.takeoff.service;
+package org.lagwright.takeoff.words;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

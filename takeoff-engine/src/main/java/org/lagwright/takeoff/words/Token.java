@@ -1,4 +1,4 @@
-package org.lagwright.takeoff.service;
+package org.lagwright.takeoff.words;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
@@ -15,12 +15,12 @@ import java.util.regex.Pattern;
  * @param start where it starts in the composed text
  * @param end where it ends, exclusive
  */
-record Token(String folded, boolean glued, int start, int end) {
+public record Token(String folded, boolean glued, int start, int end) {
 
   private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
 
   /** Composed form of a text, to which the positions of tokens refer. */
-  static String composed(String text) {
+  public static String composed(String text) {
     return Normalizer.normalize(text, Normalizer.Form.NFC);
   }
 
@@ -45,7 +45,7 @@ record Token(String folded, boolean glued, int start, int end) {
   }
 
   /** Lower case, accents dropped, sharp s as ss. */
-  static String fold(String text) {
+  public static String fold(String text) {
     String lower = text.toLowerCase(Locale.ROOT).replace("ß", "ss");
     return ACCENTS.matcher(Normalizer.normalize(lower, Normalizer.Form.NFD)).replaceAll("");
   }

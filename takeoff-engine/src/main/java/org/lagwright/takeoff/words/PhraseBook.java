@@ -1,4 +1,4 @@
-package org.lagwright.takeoff.service;
+package org.lagwright.takeoff.words;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,10 +9,10 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** Finds listed phrases in names; of several at one place the longest wins. */
-final class PhraseBook<T> {
+public final class PhraseBook<T> {
 
   /** A phrase found; {@code text} as it stands in the name. */
-  record Match<T>(T meaning, String text) {}
+  public record Match<T>(T meaning, String text) {}
 
   private record Entry<T>(Phrase phrase, T meaning) {}
 
@@ -28,7 +28,7 @@ final class PhraseBook<T> {
    *
    * @param insideFrom letters from which on it is found inside longer words, null for never
    */
-  void add(String written, T meaning, @Nullable Integer insideFrom) {
+  public void add(String written, T meaning, @Nullable Integer insideFrom) {
     for (Phrase phrase : Phrase.listOf(written)) {
       Entry<T> entry = new Entry<>(phrase, meaning);
       if (phrase.stem() && phrase.tokens().size() == 1) {
@@ -45,7 +45,7 @@ final class PhraseBook<T> {
   }
 
   /** All matches whose meaning applies, from left to right. */
-  List<Match<T>> find(String text, Predicate<T> applies) {
+  public List<Match<T>> find(String text, Predicate<T> applies) {
     String composed = Token.composed(text);
     List<Token> tokens = Token.listIn(composed);
     List<Match<T>> matches = new ArrayList<>();
