@@ -27,6 +27,9 @@ final class Draft {
   final Shape shape;
   final boolean generalSegment;
 
+  /** The ports, and the ends that touch other elements; the ports first, in their order. */
+  List<Port> joints;
+
   @Nullable Kind kind;
   Form form;
   @Nullable Measured<Section> section;
@@ -53,6 +56,7 @@ final class Draft {
     this.names = names;
     this.properties = properties;
     this.ports = ports;
+    this.joints = ports;
     this.shape = shape;
     this.kind = reading.kind();
     this.form = reading.form();

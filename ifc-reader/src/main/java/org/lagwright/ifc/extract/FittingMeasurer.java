@@ -42,7 +42,7 @@ final class FittingMeasurer {
 
   void measure(Draft draft) {
     List<Neighbours.Found> next =
-        draft.ports.stream().flatMap(p -> neighbours.behind(draft, p).stream()).toList();
+        draft.joints.stream().flatMap(p -> neighbours.behind(draft, p).stream()).toList();
     draft.form = form(draft, next);
     size(draft, next);
     draft.lengthM = length(draft);
@@ -74,7 +74,7 @@ final class FittingMeasurer {
     if (shape != Form.UNKNOWN && shape != Form.STRAIGHT) {
       return shape;
     }
-    return switch (draft.ports.size()) {
+    return switch (draft.joints.size()) {
       case 1 -> Form.CAP;
       case 2 -> twoPorts(draft, next, shape);
       case 3 -> Form.TEE;
@@ -119,15 +119,30 @@ final class FittingMeasurer {
     return ends.get(0).getClass() == ends.get(1).getClass() ? Form.REDUCER : Form.TRANSITION;
   }
 
+  /** True for forms whose body need not have the size of the line it sits in. */
+  static boolean isWiderThanItsPipe(Form form) {
+    return switch (form) {
+      case BEND, TEE, LATERAL, CROSS, WYE, REDUCER, TRANSITION, OFFSET -> false;
+      default -> true;
+    };
+  }
+
+  /** How many ends the element has: its form tells, else its ports and what touches it. */
+  private static int ways(Draft draft) {
+    return switch (draft.form) {
+      case CAP -> 1;
+      case BEND, REDUCER, TRANSITION, OFFSET -> 2;
+      case TEE, LATERAL, WYE -> 3;
+      case CROSS -> 4;
+      default -> draft.joints.size();
+    };
+  }
+
   private void size(Draft draft, List<Neighbours.Found> next) {
     Options<Section> options = new Options<>(Sizes::sameSection);
     Measured<Section> drawn = draft.shape.section();
-    boolean bodyIsTheSize =
-        switch (draft.form) {
-          case BEND, TEE, LATERAL, CROSS, WYE, REDUCER, TRANSITION, OFFSET -> true;
-          default -> false;
-        };
-    boolean allKnown = next.size() == draft.ports.size();
+    boolean bodyIsTheSize = !isWiderThanItsPipe(draft.form);
+    boolean allKnown = next.size() == ways(draft);
     boolean drawnFirst = bodyIsTheSize && drawn != null && (drawn.how() == How.SOLID || !allKnown);
     if (drawnFirst) {
       options.addAll(drawn);
@@ -194,9 +209,12 @@ final class FittingMeasurer {
    * every port has one, else what a text says.
    */
   private static List<Section> ends(Draft draft, List<Neighbours.Found> next) {
-    boolean allKnown = next.size() == draft.ports.size() && next.size() > 1;
+    boolean allKnown = next.size() == ways(draft) && next.size() > 1;
+    if (allKnown && isWiderThanItsPipe(draft.form)) {
+      return runFirst(draft, next);
+    }
     Measured<Section> drawn = draft.shape.section();
-    boolean onePerPort = draft.shape.ends().size() == draft.ports.size();
+    boolean onePerPort = draft.shape.ends().size() == ways(draft);
     boolean drawnExactly = drawn != null && drawn.how() == How.SOLID && onePerPort;
     if (draft.shape.ends().size() > 1 && (drawnExactly || !allKnown)) {
       return draft.shape.ends().stream().map(ShapeEnd::section).toList();
@@ -227,8 +245,8 @@ final class FittingMeasurer {
     int branch = 2;
     double farthestM = 0;
     for (int i = 0; i < 3; i++) {
-      Point a = draft.ports.get((i + 1) % 3).positionM();
-      Point b = draft.ports.get((i + 2) % 3).positionM();
+      Point a = draft.joints.get((i + 1) % 3).positionM();
+      Point b = draft.joints.get((i + 2) % 3).positionM();
       double apartM = a == null || b == null ? 0 : a.distanceM(b);
       if (apartM > farthestM) {
         farthestM = apartM;
@@ -242,15 +260,18 @@ final class FittingMeasurer {
   private static @Nullable Measured<Double> length(Draft draft) {
     Options<Double> options = new Options<>(Sizes::sameLength);
     options.addAll(draft.shape.lengthM());
-    List<Port> ports = draft.ports;
-    if (ports.size() == 2 && draft.form != Form.BEND) {
-      Point a = ports.get(0).positionM();
-      Point b = ports.get(1).positionM();
+    List<Port> joints = draft.joints;
+    if (joints.size() == 2 && draft.form != Form.BEND) {
+      Point a = joints.get(0).positionM();
+      Point b = joints.get(1).positionM();
       if (a != null && b != null && a.distanceM(b) > 0) {
+        boolean inFile = joints.stream().allMatch(Port::isInFile);
         Evidence evidence =
             new Evidence(
-                ports.get(0).step(), "distance of ports", Sizes.metres(a.distanceM(b)) + " m");
-        options.add(a.distanceM(b), How.PORTS, evidence);
+                inFile ? joints.get(0).step() : draft.key.step(),
+                inFile ? "distance of ports" : "distance of touching ends",
+                Sizes.metres(a.distanceM(b)) + " m");
+        options.add(a.distanceM(b), inFile ? How.PORTS : How.NEIGHBOUR, evidence);
       }
     }
     return options.choose();

@@ -53,6 +53,7 @@ public final class ModelExtractor {
       new Shape(Form.UNKNOWN, null, null, null, null, List.of(), List.of());
 
   private final IfcFile file;
+  private final ReadOptions options;
   private final ModelFile source;
   private final Units units;
   private final Relations relations;
@@ -63,7 +64,8 @@ public final class ModelExtractor {
   private final ShapeMeasurer shapes;
   private final List<Finding> findings = new ArrayList<>();
 
-  private ModelExtractor(IfcFile file, ModelFile source) {
+  private ModelExtractor(IfcFile file, ModelFile source, ReadOptions options) {
+    this.options = options;
     this.file = file;
     this.source = source;
     this.units = new Units(file, source.index());
@@ -84,12 +86,22 @@ public final class ModelExtractor {
   }
 
   /**
-   * Extracts the whole model.
+   * Extracts the whole model with the default options.
    *
    * @param progress told how much of the elements is measured, 0 to 1, now and then
    */
   public static MepModel extract(IfcFile file, ModelFile source, DoubleConsumer progress) {
-    return new ModelExtractor(file, source).run(progress);
+    return extract(file, source, ReadOptions.DEFAULT, progress);
+  }
+
+  /**
+   * Extracts the whole model.
+   *
+   * @param progress told how much of the elements is measured, 0 to 1, now and then
+   */
+  public static MepModel extract(
+      IfcFile file, ModelFile source, ReadOptions options, DoubleConsumer progress) {
+    return new ModelExtractor(file, source, options).run(progress);
   }
 
   private MepModel run(DoubleConsumer progress) {
@@ -136,7 +148,7 @@ public final class ModelExtractor {
         names,
         own,
         itsPorts,
-        shape(record, reading, own, itsPorts),
+        shape(record, names, reading, own, itsPorts),
         reading,
         record.is("IfcFlowSegment"));
   }
@@ -145,7 +157,11 @@ public final class ModelExtractor {
    * Only what is lagged is measured; apparatus, terminals and coverings would cost and not count.
    */
   private Shape shape(
-      IfcRecord record, KindReader.Reading reading, List<Property> own, List<Port> itsPorts) {
+      IfcRecord record,
+      Names names,
+      KindReader.Reading reading,
+      List<Property> own,
+      List<Port> itsPorts) {
     Kind kind = reading.kind();
     if (kind != null && !kind.isLagged()) {
       return NOT_MEASURED;
@@ -157,7 +173,10 @@ public final class ModelExtractor {
             .findFirst()
             .orElse(null);
     boolean straight = record.is("IfcFlowSegment");
-    return shapes.measure(record, new ShapeHints(portsM, lengthM, straight));
+    return shapes.measure(
+        record,
+        new ShapeHints(
+            portsM, lengthM, straight, () -> SizeTexts.sides(own, names, units.lengthM())));
   }
 
   /** Segments first, as fittings take over their sizes. */
@@ -172,6 +191,14 @@ public final class ModelExtractor {
         new FittingMeasurer(new Neighbours(drafts), placeholders, profiles, lengthUnitM);
     drafts.values().stream().filter(Draft::isSegment).forEach(segments::measure);
     drafts.values().forEach(segments::settleKind);
+    int joined = TouchingEnds.join(drafts.values(), options.joinToleranceM());
+    if (joined > 0) {
+      note(
+          ReadFinding.ENDS_JOINED,
+          Effect.ASSUMED,
+          String.valueOf(joined),
+          Sizes.millimetres(options.joinToleranceM()));
+    }
     drafts.values().stream().filter(Draft::isLaggedItem).forEach(fittings::measure);
   }
 
@@ -185,7 +212,7 @@ public final class ModelExtractor {
         .nominalSize(draft.nominalSize)
         .lengthM(draft.lengthM)
         .bend(draft.angleDeg, draft.bendRadiusM)
-        .ports(draft.ports)
+        .ports(draft.joints)
         .systems(belongings.systemsOf(draft.key.step()))
         .place(places.placeOf(record, draft))
         .properties(draft.properties)

@@ -79,12 +79,12 @@ final class Neighbours {
   private static boolean keepsSize(Draft item) {
     return switch (item.form) {
       case REDUCER, TRANSITION, TEE, CROSS, LATERAL, WYE, APPARATUS -> false;
-      default -> item.isLaggedItem() && item.ports.size() == 2;
+      default -> item.isLaggedItem() && item.joints.size() == 2;
     };
   }
 
   private static @Nullable Port onwards(Draft item, Draft cameFrom) {
-    for (Port port : item.ports) {
+    for (Port port : item.joints) {
       ElementKey other = port.connectedTo();
       if (other != null && !other.equals(cameFrom.key)) {
         return port;

@@ -2,7 +2,11 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.Section;
 
 /** Texts of an element in which people write its size: its names and properties called size. */
 final class SizeTexts {
@@ -11,6 +15,27 @@ final class SizeTexts {
   record Text(String value, Evidence evidence) {}
 
   private SizeTexts() {}
+
+  /** Width and height of a duct from properties, else the sides that a text gives. */
+  static Optional<Section> sides(List<Property> properties, Names names, double lengthUnitM) {
+    Optional<Double> width = side(properties, PropertyNames.Role.WIDTH, lengthUnitM);
+    Optional<Double> height = side(properties, PropertyNames.Role.HEIGHT, lengthUnitM);
+    if (width.isPresent() && height.isPresent()) {
+      return Optional.of(new Section.Rectangular(width.get(), height.get()));
+    }
+    return Stream.concat(
+            PropertyNames.of(properties, PropertyNames.Role.SIZE).map(Property::text),
+            names.all().stream())
+        .flatMap(text -> Sizes.sides(text).stream())
+        .findFirst();
+  }
+
+  private static Optional<Double> side(
+      List<Property> properties, PropertyNames.Role role, double lengthUnitM) {
+    return PropertyNames.of(properties, role)
+        .flatMap(p -> PropertyNames.sizeM(p, lengthUnitM).stream())
+        .findFirst();
+  }
 
   /** Properties first, as they hold the size and nothing else; the own name last. */
   static List<Text> of(Draft draft) {

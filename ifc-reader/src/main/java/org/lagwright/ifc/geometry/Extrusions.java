@@ -51,8 +51,11 @@ final class Extrusions {
       return new Prism(outline, axis, How.SOLID, profile.evidence(), length).measure(hints);
     }
     Path path = profile.path();
-    Shape bend = path == null ? null : ProfileBend.measure(path, axis, profile.evidence(), length);
-    return bend != null ? bend : onlyLength(profile, axis, length);
+    Shape shape = path == null ? null : ProfileBend.measure(path, axis, profile.evidence(), length);
+    if (shape == null && path != null) {
+      shape = ProfileBranch.measure(path, axis, profile.evidence(), length);
+    }
+    return shape != null ? shape : onlyLength(profile, axis, length);
   }
 
   /** The profile is unknown, so the depth is a length only if nothing better turns up. */

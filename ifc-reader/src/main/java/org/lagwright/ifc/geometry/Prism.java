@@ -2,6 +2,7 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
@@ -14,8 +15,8 @@ import org.lagwright.ifc.model.Section;
 
 /**
  * A straight body: an outline moved along an axis. A box has three readings, because exporters
- * extrude rectangular ducts upwards as well as along; ports, then a length property, then the
- * longest edge decide which edge is the length.
+ * extrude rectangular ducts upwards as well as along; ports, then the sides and the length that
+ * properties give, then the longest edge decide which edge is the length.
  *
  * @param outline the outline at the start
  * @param axis from the start to the other end, metres
@@ -85,15 +86,32 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
         return new Choice(reading, "the ports lie at the ends of the other edge");
       }
     }
-    Double property = hints.lengthPropertyM();
-    for (Reading reading : readings) {
-      if (property != null && fits(reading, property)) {
-        return new Choice(reading, "a length property equals the other edge");
-      }
+    if (!hints.straight()) {
+      return byLength(readings, hints)
+          .orElse(new Choice(readings.get(0), "the body is no straight segment"));
     }
-    return hints.straight()
-        ? new Choice(longest(readings), "the longest edge of a box is taken as its length")
-        : new Choice(readings.get(0), "the body is no straight segment");
+    List<Reading> across = hints.sides().get().map(s -> across(readings, s)).orElse(List.of());
+    List<Reading> left = across.isEmpty() ? readings : across;
+    String why =
+        across.isEmpty()
+            ? "the longest edge of a box is taken as its length"
+            : "a stated size equals the other sides";
+    return byLength(left, hints).orElseGet(() -> new Choice(longest(left), why));
+  }
+
+  private static Optional<Choice> byLength(List<Reading> readings, ShapeHints hints) {
+    Double property = hints.lengthPropertyM();
+    return readings.stream()
+        .filter(reading -> property != null && fits(reading, property))
+        .map(reading -> new Choice(reading, "a length property equals the other edge"))
+        .findFirst();
+  }
+
+  /** The readings with this section. */
+  private static List<Reading> across(List<Reading> readings, Section sides) {
+    return readings.stream()
+        .filter(reading -> Ends.same(reading.outline().section(), sides))
+        .toList();
   }
 
   private static boolean fits(Reading reading, Vec between) {

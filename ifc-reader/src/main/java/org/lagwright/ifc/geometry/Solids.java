@@ -11,6 +11,9 @@ import org.lagwright.ifc.step.StepLimits;
 /** Measures body items of every class that is read, and decides between several of them. */
 final class Solids {
 
+  /** Bodies of a union that are looked at one by one; fittings have few. */
+  private static final int MAX_OPERANDS = 100;
+
   private final int maxDepth;
   private final Extrusions extrusions;
   private final Revolutions revolutions;
@@ -30,7 +33,9 @@ final class Solids {
   }
 
   /** One item is measured alone; of several the ends that stay free decide, else the largest. */
-  Shape measure(List<Item> items, ShapeHints hints) {
+  Shape measure(List<Item> body, ShapeHints hints) {
+    List<Item> items = new ArrayList<>();
+    body.forEach(item -> addOperands(item, items, 0));
     List<Shape> shapes = new ArrayList<>();
     for (Item item : items) {
       shapes.add(measure(item, hints, 0));
@@ -40,6 +45,26 @@ final class Solids {
       largest = weight(shape) > weight(largest) ? shape : largest;
     }
     return items.size() == 1 ? largest : whole(items, shapes, largest, hints);
+  }
+
+  /** A union is the bodies it joins, as other programs write them side by side. */
+  private void addOperands(Item item, List<Item> into, int depth) {
+    IfcRecord record = item.record();
+    IfcRecord root = record.is("IfcCsgSolid") ? record.ref("TreeRootExpression") : record;
+    boolean split = depth < maxDepth && into.size() < MAX_OPERANDS;
+    IfcRecord union = split && root != null && isUnion(root) ? root : null;
+    IfcRecord first = union == null ? null : union.ref("FirstOperand");
+    IfcRecord second = union == null ? null : union.ref("SecondOperand");
+    if (first == null || second == null) {
+      into.add(item);
+    } else {
+      addOperands(new Item(first, item.frame()), into, depth + 1);
+      addOperands(new Item(second, item.frame()), into, depth + 1);
+    }
+  }
+
+  private static boolean isUnion(IfcRecord record) {
+    return record.is("IfcBooleanResult") && "UNION".equals(record.enumeration("Operator"));
   }
 
   private Shape whole(List<Item> items, List<Shape> shapes, Shape largest, ShapeHints hints) {

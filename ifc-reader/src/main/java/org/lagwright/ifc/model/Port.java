@@ -3,14 +3,17 @@ package org.lagwright.ifc.model;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A connection point of an element.
+ * A connection point of an element: a port of the file, or an end of its body that touches another
+ * one where the file has no port.
  *
- * @param step instance number of the IfcDistributionPort
+ * @param step instance number of the IfcDistributionPort, 0 for an end without port
  * @param positionM world position in metres, null where the port has no placement
  * @param direction unit vector pointing away from the element, null where unknown
  * @param flow flow direction as written (SOURCE, SINK, SOURCEANDSINK, NOTDEFINED), null if absent
  * @param systemType system type as written (HEATING, CHILLEDWATER ...), null if absent
  * @param connectedTo the element on the other side, null where nothing is connected
+ * @param touching true if the file does not say what is on the other side; it was found because the
+ *     ends touch
  */
 public record Port(
     long step,
@@ -18,4 +21,34 @@ public record Port(
     @Nullable Point direction,
     @Nullable String flow,
     @Nullable String systemType,
-    @Nullable ElementKey connectedTo) {}
+    @Nullable ElementKey connectedTo,
+    boolean touching) {
+
+  /** A port as the file has it. */
+  public Port(
+      long step,
+      @Nullable Point positionM,
+      @Nullable Point direction,
+      @Nullable String flow,
+      @Nullable String systemType,
+      @Nullable ElementKey connectedTo) {
+    this(step, positionM, direction, flow, systemType, connectedTo, false);
+  }
+
+  /** True if the file has a record of this port. */
+  public boolean isInFile() {
+    return step != 0;
+  }
+
+  /** This port with an element on the other side that touches it. */
+  public Port touching(ElementKey other, Point atM, @Nullable Point outward) {
+    return new Port(
+        step,
+        positionM == null ? atM : positionM,
+        direction == null ? outward : direction,
+        flow,
+        systemType,
+        other,
+        connectedTo == null || touching);
+  }
+}

@@ -43,6 +43,10 @@ public enum ReadFinding implements FindingCode {
       Severity.WARNING,
       "Insulation thickness that is taken to be there: {0}; but the model also says {1}. Check on"
           + " site."),
+  ENDS_JOINED(
+      Severity.INFO,
+      "{0} joints rest on ends that touch within {1}, where the file connects nothing. Sizes and"
+          + " services follow them; ask for an export with connected ports."),
   PORT_WITHOUT_OWNER(
       Severity.INFO, "{0} ports belong to no element. Connections through them are not known."),
   COVERING_WITHOUT_HOST(

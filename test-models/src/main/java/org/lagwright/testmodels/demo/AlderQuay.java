@@ -21,7 +21,12 @@ public final class AlderQuay {
 
   /** The model as the text of an IFC file. */
   public static String write(Schema schema) {
-    return new AlderQuayFile(schema, plan()).write();
+    return new AlderQuayFile(schema, plan(), true).write();
+  }
+
+  /** The same model as programs export it that write no ports: nothing says what is connected. */
+  public static String writeWithoutPorts(Schema schema) {
+    return new AlderQuayFile(schema, plan(), false).write();
   }
 
   /** Every quantity that follows from the design, in the order of quantities.csv. */

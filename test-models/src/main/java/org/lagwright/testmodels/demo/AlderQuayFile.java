@@ -31,6 +31,7 @@ final class AlderQuayFile {
   private static final Set<String> MAPPED = Set.of("valve-body", "flange");
 
   private final Plan plan;
+  private final boolean withPorts;
   private final IfcWriter ifc;
   private final ShapeWriter shapes;
   private final MepWriter mep;
@@ -42,8 +43,9 @@ final class AlderQuayFile {
   private final Map<Plan.Port, Ref> ports = new HashMap<>();
   private final Map<String, Ref> maps = new HashMap<>();
 
-  AlderQuayFile(Schema schema, Plan plan) {
+  AlderQuayFile(Schema schema, Plan plan, boolean withPorts) {
     this.plan = plan;
+    this.withPorts = withPorts;
     Units units = schema.isOld() ? Units.MILLIMETRE_DEGREE : Units.MILLIMETRE_RADIAN;
     ifc = new IfcWriter(schema, units, AlderQuay.NAME);
     shapes = new ShapeWriter(ifc);
@@ -55,13 +57,8 @@ final class AlderQuayFile {
 
   String write() {
     plan.pieces().forEach(this::element);
-    plan.ports().forEach(this::port);
-    for (Piece piece : elements.keySet()) {
-      ownPorts(piece);
-    }
-    for (Plan.Joint joint : plan.joints()) {
-      String key = joint.source().piece().key() + " - " + joint.sink().piece().key();
-      mep.connect(key, at(ports, joint.source()), at(ports, joint.sink()));
+    if (withPorts) {
+      ports();
     }
     types();
     systems();
@@ -95,6 +92,17 @@ final class AlderQuayFile {
       return shapes.shape(piece.bodies());
     }
     return shapes.mapped(maps.computeIfAbsent(typeKey(piece), key -> shapes.map(piece.bodies())));
+  }
+
+  private void ports() {
+    plan.ports().forEach(this::port);
+    for (Piece piece : elements.keySet()) {
+      ownPorts(piece);
+    }
+    for (Plan.Joint joint : plan.joints()) {
+      String key = joint.source().piece().key() + " - " + joint.sink().piece().key();
+      mep.connect(key, at(ports, joint.source()), at(ports, joint.sink()));
+    }
   }
 
   private void port(Plan.Port port) {

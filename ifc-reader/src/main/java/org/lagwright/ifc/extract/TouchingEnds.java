@@ -1,0 +1,246 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * Joins ends of pipes, ducts and fittings that touch where the file does not connect them: because
+ * it has no ports, or ports without placement, or no relation between them. Ends are joined if they
+ * lie within the tolerance, face each other, and agree in size.
+ */
+final class TouchingEnds {
+
+  /** Ends that face each other may be out of line by this: 10 degrees. */
+  private static final double FACING = -Math.cos(Math.toRadians(10));
+
+  /** An end of a body and a port of the same element this near are one. */
+  private static final double SAME_PLACE_M = 0.02;
+
+  /** Distances that differ by less are equal; the order of the file decides then. */
+  private static final double STEP_M = 1e-5;
+
+  /** A socket or a body may be wider than the pipe in it by this factor, and hardly narrower. */
+  private static final double WIDEST_BODY = 4;
+
+  private static final double NARROWEST_BODY = 0.9;
+
+  /**
+   * An end of an element that may be joined.
+   *
+   * @param port index of its port among those of the element, -1 if it has none
+   */
+  private record Loose(
+      Draft draft, Point atM, @Nullable Point outward, @Nullable Section section, int port) {}
+
+  private record Pair(int a, int b, long distance) {}
+
+  private final double toleranceM;
+  private final List<Loose> ends = new ArrayList<>();
+  private final BitSet used = new BitSet();
+  private int joined;
+
+  private TouchingEnds(double toleranceM) {
+    this.toleranceM = toleranceM;
+  }
+
+  /**
+   * Joins what touches; {@link Draft#joints} of the elements holds the result.
+   *
+   * @param toleranceM distance up to which ends touch, metres; 0 joins nothing
+   * @return how many joints were made
+   */
+  static int join(Collection<Draft> drafts, double toleranceM) {
+    TouchingEnds touching = new TouchingEnds(toleranceM);
+    if (toleranceM > 0) {
+      drafts.forEach(touching::collect);
+      touching.pairs().forEach(touching::join);
+    }
+    return touching.joined;
+  }
+
+  private void collect(Draft draft) {
+    List<ShapeEnd> drawn =
+        draft.isSegment() || draft.isLaggedItem() ? draft.shape.ends() : List.of();
+    boolean[] seen = new boolean[draft.ports.size()];
+    int connected = 0;
+    for (Port port : draft.ports) {
+      connected += port.connectedTo() == null ? 0 : 1;
+    }
+    if (connected == draft.ports.size() && connected >= drawn.size()) {
+      return;
+    }
+    for (ShapeEnd end : drawn) {
+      int port = nearest(draft.ports, end.centreM(), seen);
+      if (port >= 0) {
+        seen[port] = true;
+      }
+      if (port < 0 || draft.ports.get(port).connectedTo() == null) {
+        ends.add(new Loose(draft, end.centreM(), end.outward(), end.section(), port));
+      }
+    }
+    for (int i = 0; i < seen.length; i++) {
+      Port port = draft.ports.get(i);
+      if (!seen[i] && port.connectedTo() == null && port.positionM() != null) {
+        ends.add(new Loose(draft, port.positionM(), port.direction(), null, i));
+      }
+    }
+  }
+
+  private static int nearest(List<Port> ports, Point atM, boolean[] seen) {
+    int nearest = -1;
+    double leastM = SAME_PLACE_M;
+    for (int i = 0; i < ports.size(); i++) {
+      Point positionM = ports.get(i).positionM();
+      if (!seen[i] && positionM != null && positionM.distanceM(atM) < leastM) {
+        nearest = i;
+        leastM = positionM.distanceM(atM);
+      }
+    }
+    return nearest;
+  }
+
+  /** Ends that may be joined, nearest first. */
+  private List<Pair> pairs() {
+    List<Point> points = ends.stream().map(Loose::atM).toList();
+    PointGrid grid = new PointGrid(points, toleranceM);
+    List<Pair> pairs = new ArrayList<>();
+    for (int i = 0; i < points.size(); i++) {
+      int a = i;
+      grid.near(
+          points.get(i),
+          b -> {
+            double distanceM = b <= a ? Double.NaN : points.get(a).distanceM(points.get(b));
+            if (distanceM <= toleranceM && mayJoin(ends.get(a), ends.get(b))) {
+              pairs.add(new Pair(a, b, Math.round(distanceM / STEP_M)));
+            }
+          });
+    }
+    pairs.sort(
+        Comparator.comparingLong(Pair::distance).thenComparing(Pair::a).thenComparing(Pair::b));
+    return pairs;
+  }
+
+  private static boolean mayJoin(Loose a, Loose b) {
+    return a.draft != b.draft
+        && sameLine(a.draft.kind, b.draft.kind)
+        && facing(a.outward, b.outward)
+        && sizesAgree(a, b);
+  }
+
+  private static boolean facing(@Nullable Point a, @Nullable Point b) {
+    return a == null || b == null || a.x() * b.x() + a.y() * b.y() + a.z() * b.z() < FACING;
+  }
+
+  /** Pipe to pipe and duct to duct; valves and apparatus to either. */
+  private static boolean sameLine(@Nullable Kind a, @Nullable Kind b) {
+    return !((isPipe(a) && isDuct(b)) || (isDuct(a) && isPipe(b)));
+  }
+
+  private static boolean isPipe(@Nullable Kind kind) {
+    return kind == Kind.PIPE_SEGMENT || kind == Kind.PIPE_FITTING;
+  }
+
+  private static boolean isDuct(@Nullable Kind kind) {
+    return kind == Kind.DUCT_SEGMENT || kind == Kind.DUCT_FITTING;
+  }
+
+  private static boolean sizesAgree(Loose a, Loose b) {
+    for (Section one : sections(a)) {
+      for (Section other : sections(b)) {
+        if (Sizes.sameSection(one, other)) {
+          return true;
+        }
+      }
+    }
+    Section one = a.section;
+    Section other = b.section;
+    if (one == null || other == null) {
+      return true;
+    }
+    return (isBody(a.draft) && mayHold(one, other)) || (isBody(b.draft) && mayHold(other, one));
+  }
+
+  /** What is drawn at the end, and the size that was chosen against it. */
+  private static List<Section> sections(Loose end) {
+    List<Section> sections = new ArrayList<>();
+    if (end.section != null) {
+      sections.add(end.section);
+    }
+    Measured<Section> chosen = end.draft.section;
+    if (end.draft.isSegment() && chosen != null) {
+      sections.add(chosen.value());
+    }
+    return sections;
+  }
+
+  /** True if the body need not have the size of its line: valves, joints, anything with sockets. */
+  private static boolean isBody(Draft draft) {
+    if (draft.isSegment()) {
+      return false;
+    }
+    Measured<Section> drawn = draft.shape.section();
+    return draft.kind == Kind.VALVE
+        || draft.kind == Kind.INLINE
+        || drawn == null
+        || drawn.how() != How.SOLID
+        || FittingMeasurer.isWiderThanItsPipe(draft.form);
+  }
+
+  private static boolean mayHold(Section body, Section pipe) {
+    double factor = body.largestSideM() / pipe.largestSideM();
+    return factor > NARROWEST_BODY && factor < WIDEST_BODY;
+  }
+
+  private void join(Pair pair) {
+    if (used.get(pair.a) || used.get(pair.b)) {
+      return;
+    }
+    used.set(pair.a);
+    used.set(pair.b);
+    Loose a = ends.get(pair.a);
+    Loose b = ends.get(pair.b);
+    attach(a, b.draft.key);
+    attach(b, a.draft.key);
+    joined++;
+  }
+
+  /** The joint takes the port at this end, or one without place, or becomes a port itself. */
+  private static void attach(Loose end, ElementKey other) {
+    List<Port> joints = new ArrayList<>(end.draft.joints);
+    int at = end.port >= 0 ? end.port : unplaced(joints, other);
+    if (at >= 0) {
+      joints.set(at, joints.get(at).touching(other, end.atM, end.outward));
+    } else {
+      joints.add(new Port(0, end.atM, end.outward, null, null, other, true));
+    }
+    end.draft.joints = joints;
+  }
+
+  /** A port without place that is connected to the other element, else one that is to nothing. */
+  private static int unplaced(List<Port> ports, ElementKey other) {
+    int free = -1;
+    for (int i = 0; i < ports.size(); i++) {
+      Port port = ports.get(i);
+      if (port.positionM() == null) {
+        if (Objects.equals(port.connectedTo(), other)) {
+          return i;
+        }
+        free = free < 0 && port.connectedTo() == null ? i : free;
+      }
+    }
+    return free;
+  }
+}
