@@ -94,6 +94,14 @@ final class Coordinates {
         z.times(scale(operator, "Scale3", scale)));
   }
 
+  /** The operator of a derived profile; that of a mirrored one is fixed: x turns into -x. */
+  @Nullable Frame profileOperator(IfcRecord profile) {
+    if (profile.is("IfcMirroredProfileDef")) {
+      return Frame.of(Vec.ZERO, Vec.X.times(-1), Vec.Y, Vec.Z);
+    }
+    return profile.has("Operator") ? operator(profile.ref("Operator")) : Frame.WORLD;
+  }
+
   private static double scale(IfcRecord operator, String attribute, double absent) {
     double scale = operator.number(attribute);
     return Double.isFinite(scale) && scale != 0 ? scale : absent;

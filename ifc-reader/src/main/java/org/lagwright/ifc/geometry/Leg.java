@@ -24,8 +24,11 @@ sealed interface Leg {
 
   Leg in(Frame frame);
 
-  /** Points along it with both ends; arcs by at most 7.5 degrees, all points on the curve. */
-  List<Vec> points();
+  /** Arcs are cut into steps of at most this where nothing finer is asked for. */
+  double STEP_RAD = Math.toRadians(7.5);
+
+  /** Points along it with both ends; arcs by at most the given step, all points on the curve. */
+  List<Vec> points(double stepRad);
 
   /** A straight piece. */
   record Line(Vec start, Vec end) implements Leg {
@@ -55,7 +58,7 @@ sealed interface Leg {
     }
 
     @Override
-    public List<Vec> points() {
+    public List<Vec> points(double stepRad) {
       return List.of(start, end);
     }
   }
@@ -67,14 +70,22 @@ sealed interface Leg {
    */
   record Arc(Vec centre, Vec u, Vec v, double sweepRad) implements Leg {
 
-    private static final double STEP_RAD = Math.toRadians(7.5);
-
     private Vec at(double t) {
       return centre.plus(u.times(Math.cos(t))).plus(v.times(Math.sin(t)));
     }
 
     private Vec tangent(double t) {
       return v.times(Math.cos(t)).minus(u.times(Math.sin(t)));
+    }
+
+    /** Steps of at most the given angle, at least two. */
+    int steps(double stepRad) {
+      return Math.max(2, (int) Math.ceil(sweepRad / stepRad - 1e-9));
+    }
+
+    /** Position at a share of the sweep, 0 to 1. */
+    Vec pointAt(double share) {
+      return at(sweepRad * share);
     }
 
     /** Direction of travel at a share of the sweep, 0 to 1; a unit vector. */
@@ -139,8 +150,8 @@ sealed interface Leg {
     }
 
     @Override
-    public List<Vec> points() {
-      int steps = Math.max(2, (int) Math.ceil(sweepRad / STEP_RAD - 1e-9));
+    public List<Vec> points(double stepRad) {
+      int steps = steps(stepRad);
       List<Vec> points = new ArrayList<>();
       for (int i = 0; i <= steps; i++) {
         points.add(at(sweepRad * i / steps));

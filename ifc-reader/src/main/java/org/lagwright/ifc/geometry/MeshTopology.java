@@ -100,6 +100,24 @@ final class MeshTopology {
     return byPatch;
   }
 
+  /** True if every edge is shared by an even number of faces. */
+  boolean isClosed() {
+    return edges.values().stream().allMatch(faces -> faces.size() % 2 == 0);
+  }
+
+  List<Integer> facesAt(Edge edge) {
+    return edges.getOrDefault(edge, List.of());
+  }
+
+  /** The one face beyond an edge of a face, -1 if there is none or more than one. */
+  int across(int face, int a, int b) {
+    List<Integer> faces = facesAt(Edge.of(a, b));
+    if (faces.size() != 2) {
+      return -1;
+    }
+    return faces.get(0) == face ? faces.get(1) : faces.get(0);
+  }
+
   /** Edges that only one face of a patch has. */
   List<Edge> boundary(List<Integer> patch) {
     Set<Edge> once = new HashSet<>();

@@ -75,9 +75,16 @@ record Path(List<Leg> legs) {
 
   /** Points along the path without repeats; a closed path does not repeat its first point. */
   List<Vec> points() {
+    return points(Leg.STEP_RAD);
+  }
+
+  /**
+   * @param stepRad arcs are cut into steps of at most this
+   */
+  List<Vec> points(double stepRad) {
     List<Vec> points = new ArrayList<>();
     for (Leg leg : legs) {
-      for (Vec p : leg.points()) {
+      for (Vec p : leg.points(stepRad)) {
         if (points.isEmpty() || points.get(points.size() - 1).distanceTo(p) > SAME_POINT_M) {
           points.add(p);
         }

@@ -61,9 +61,7 @@ final class Profiles {
 
   private @Nullable Profile derived(IfcRecord profile, Set<Long> seen) {
     Profile parent = read(profile.ref("ParentProfile"), seen);
-    // the operator of a mirrored profile is derived; a mirror changes no size
-    Frame operator =
-        profile.has("Operator") ? coordinates.operator(profile.ref("Operator")) : Frame.WORLD;
+    Frame operator = coordinates.profileOperator(profile);
     return parent == null || operator == null ? null : parent.in(operator);
   }
 

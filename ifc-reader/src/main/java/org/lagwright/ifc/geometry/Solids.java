@@ -19,6 +19,7 @@ final class Solids {
   private final Revolutions revolutions;
   private final Sweeps sweeps;
   private final Clippings clippings;
+  private final Primitives primitives;
   private final MeshReader meshes;
 
   Solids(Coordinates coordinates, StepLimits limits) {
@@ -29,6 +30,7 @@ final class Solids {
     this.revolutions = new Revolutions(coordinates, profiles);
     this.sweeps = new Sweeps(coordinates, curves, profiles);
     this.clippings = new Clippings(coordinates);
+    this.primitives = new Primitives(coordinates, Leg.STEP_RAD);
     this.meshes = new MeshReader(coordinates, curves);
   }
 
@@ -121,6 +123,9 @@ final class Solids {
     }
     if (record.is("IfcSweptAreaSolid")) {
       return sweeps.profile(item);
+    }
+    if (record.is("IfcCsgPrimitive3D")) {
+      return primitives.shape(item, hints);
     }
     Mesh mesh = meshes.read(item);
     return mesh == null

@@ -62,7 +62,7 @@ final class Sweeps {
    * which the profile does not run into the centre of the bend. So it is written in the files we
    * met.
    */
-  private Frame start(IfcRecord solid, Path path, Outline outline) {
+  Frame start(IfcRecord solid, Path path, Outline outline) {
     Vec tangent = path.first().startTangent();
     Vec reference = reference(solid, tangent);
     Vec across = reference == null ? Vec.ZERO : reference.across(tangent);
@@ -101,7 +101,7 @@ final class Sweeps {
   }
 
   /** The directrix between its parameters; null if it cannot be read. */
-  private @Nullable Path directrix(IfcRecord solid) {
+  @Nullable Path directrix(IfcRecord solid) {
     IfcRecord curve = solid.ref("Directrix");
     Path whole = curves.read(curve);
     double from = solid.number("StartParam");

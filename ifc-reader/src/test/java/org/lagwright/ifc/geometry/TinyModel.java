@@ -37,9 +37,15 @@ final class TinyModel {
 
   /** A file with these records and nothing else. */
   static IfcFile file(String records) {
+    return file("IFC4", records);
+  }
+
+  private static IfcFile file(String schema, String records) {
     String text =
         "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((''),'2;1');\n"
-            + "FILE_NAME('','',(''),(''),'','','');\nFILE_SCHEMA(('IFC4'));\nENDSEC;\nDATA;\n"
+            + "FILE_NAME('','',(''),(''),'','','');\nFILE_SCHEMA(('"
+            + schema
+            + "'));\nENDSEC;\nDATA;\n"
             + records
             + "ENDSEC;\nEND-ISO-10303-21;\n";
     return IfcFile.open(
@@ -48,11 +54,15 @@ final class TinyModel {
 
   /** The product with its placement and the items of its body. */
   static IfcFile body(String placement, String items, String records) {
+    return body("IFC4", placement, items, records);
+  }
+
+  static IfcFile body(String schema, String placement, String items, String records) {
     String body =
         "#3=IFCPRODUCTDEFINITIONSHAPE($,$,(#4));\n#4=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',("
             + items
             + "));\n";
-    return file(COMMON + placement + body + records);
+    return file(schema, COMMON + placement + body + records);
   }
 
   static IfcFile withCommon(String records) {

@@ -1,0 +1,61 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * A plane piece of a body's surface. Its loops are summed with their signs, so holes wind the other
+ * way round and loops may overlap as long as the sum is right. Metres.
+ *
+ * @param loops seen from outside the outer loop winds counter-clockwise
+ */
+record Facet(List<List<Vec>> loops, Role role) {
+
+  /** What a facet is to the body. */
+  enum Role {
+    /** Outer surface. */
+    OUTER,
+    /** Surface of a bore, a void or a cut. */
+    INNER,
+    /** No surface at all: where a body was cut into pieces that still hang together. */
+    SEAM
+  }
+
+  static Facet of(List<Vec> loop, Role role) {
+    return new Facet(List.of(loop), role);
+  }
+
+  /** At right angles to the facet, as long as its area. */
+  Vec areaNormal() {
+    Vec sum = Vec.ZERO;
+    for (List<Vec> loop : loops) {
+      sum = sum.plus(OutlineFit.areaNormal(loop, loop.get(0)));
+    }
+    return sum;
+  }
+
+  /** Its share of the volume of a closed body: a pyramid over the facet with its tip at a point. */
+  double volumeM3(Vec tip) {
+    return loops.get(0).get(0).minus(tip).dot(areaNormal()) / 3;
+  }
+
+  Facet reversed() {
+    List<List<Vec>> turned = new ArrayList<>();
+    for (List<Vec> loop : loops) {
+      List<Vec> copy = new ArrayList<>(loop);
+      Collections.reverse(copy);
+      turned.add(copy);
+    }
+    return new Facet(turned, role);
+  }
+
+  Facet as(Role newRole) {
+    return new Facet(loops, newRole);
+  }
+
+  Facet in(Frame frame) {
+    return new Facet(
+        loops.stream().map(loop -> loop.stream().map(frame::point).toList()).toList(), role);
+  }
+}

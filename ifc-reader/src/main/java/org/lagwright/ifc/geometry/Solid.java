@@ -1,0 +1,82 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Facet.Role;
+
+/**
+ * A body by its facets, in pieces that do not overlap and are each closed.
+ *
+ * @param tool the same body as something to cut others with, null if it is neither convex nor made
+ *     of convex bodies
+ * @param closed false if edges are open, so that there is a surface but no volume
+ */
+record Solid(List<List<Facet>> pieces, @Nullable Tool tool, boolean closed) {
+
+  /** A convex piece whose sides are its facets. */
+  static Tool convex(List<Facet> facets) {
+    List<HalfSpace> sides = new ArrayList<>();
+    for (Facet facet : facets) {
+      Vec normal = facet.areaNormal().unit();
+      if (!normal.isTiny()) {
+        sides.add(HalfSpace.below(facet.loops().get(0).get(0), normal));
+      }
+    }
+    return new Tool.Convex(sides);
+  }
+
+  Stream<Facet> facets() {
+    return pieces.stream().flatMap(List::stream);
+  }
+
+  /** Facets with their normals out of the body, whatever mirror it was read through. */
+  static List<Facet> outwards(List<Facet> closed) {
+    return volumeM3(closed) < 0 ? closed.stream().map(Facet::reversed).toList() : closed;
+  }
+
+  static double volumeM3(List<Facet> closed) {
+    if (closed.isEmpty()) {
+      return 0;
+    }
+    Vec tip = closed.get(0).loops().get(0).get(0);
+    return closed.stream().mapToDouble(facet -> facet.volumeM3(tip)).sum();
+  }
+
+  double volumeM3() {
+    return pieces.stream().mapToDouble(Solid::volumeM3).sum();
+  }
+
+  /** This without another body; null if that cannot be cut with. */
+  @Nullable Solid minus(Solid other) {
+    Tool by = other.tool;
+    Tool left = tool == null || by == null ? null : new Tool.Minus(tool, by);
+    return by == null ? null : new Solid(by.outside(pieces, Role.INNER), left, closed);
+  }
+
+  /** What this and another body have in common; null if neither can be cut with. */
+  @Nullable Solid and(Solid other) {
+    Tool by = other.tool;
+    if (by == null) {
+      return tool == null ? null : other.and(this);
+    }
+    Tool both = tool == null ? null : new Tool.Both(tool, by);
+    return new Solid(by.inside(pieces, Role.OUTER), both, closed);
+  }
+
+  /** Both bodies as one; null if neither can be cut with. */
+  @Nullable Solid plus(Solid other) {
+    Tool own = tool;
+    if (own == null) {
+      return other.tool == null ? null : other.plus(this);
+    }
+    List<List<Facet>> all = new ArrayList<>();
+    Tool by = other.tool;
+    for (List<Facet> piece : pieces) {
+      all.add(by == null ? piece : by.split(piece));
+    }
+    all.addAll(own.outside(other.pieces, Role.SEAM));
+    return new Solid(all, by == null ? null : new Tool.AnyOf(List.of(own, by)), closed);
+  }
+}
