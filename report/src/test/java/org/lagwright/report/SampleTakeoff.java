@@ -236,6 +236,7 @@ public final class SampleTakeoff {
     return new ExistingInsulation(
         0.025,
         "Foam & \"tape\"",
+        1,
         new Evidence(305, "Insulation.Thickness", "25."),
         List.of(new ElementKey(0, 306)));
   }

@@ -156,6 +156,7 @@ public final class TestElement {
         new ExistingInsulation(
             thicknessM,
             "foam",
+            1,
             new Evidence(covering, "IfcCovering", "x"),
             List.of(key(covering))));
     return this;

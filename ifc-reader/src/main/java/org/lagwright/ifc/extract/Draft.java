@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
@@ -38,6 +39,10 @@ final class Draft {
   @Nullable Measured<Double> lengthM;
   @Nullable Measured<Double> angleDeg;
   @Nullable Measured<Double> bendRadiusM;
+
+  /** Insulation that was drawn into the body. */
+  @Nullable ExistingInsulation drawnInsulation;
+
   private final List<Finding> findings = new ArrayList<>();
 
   Draft(

@@ -1,14 +1,18 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Coaxiality;
+import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
@@ -16,136 +20,277 @@ import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.model.Section;
 
 /**
- * Insulation that the model already shows: coverings related to or aggregated under an element, or
- * a thickness among its properties. A thickness of zero, and absence, mean nothing either way; a
- * lining lies inside.
+ * Insulation that the model already shows: coverings that name what they cover, are a part of it or
+ * lie around it; what was drawn into the body of a pipe; or a thickness among the properties. All
+ * of them may show the same insulation, so they are compared and never added. A lining lies inside
+ * and is kept apart.
  */
 final class InsulationReader {
 
-  /** No pipe or duct of a building is insulated thicker. Common practice, no source. */
-  private static final double IMPOSSIBLE_M = 0.5;
-
-  /** Nor thinner: public files write 1 of whatever unit for none. */
-  private static final double THINNEST_M = 0.002;
-
-  private static final double SAME_M = 0.0005;
-
   private final Relations relations;
-  private final double lengthUnitM;
-  private final Map<ElementKey, Draft> drafts;
   private final BelongingReader belongings;
+  private final Map<ElementKey, Draft> drafts;
+  private final Function<Draft, Shape> bodies;
+  private final double lengthUnitM;
+  private final Map<ElementKey, Set<Draft>> coveringsByHost = new LinkedHashMap<>();
+  private final Map<ElementKey, Shape> shapes = new HashMap<>();
   private final Set<ElementKey> hosted = new LinkedHashSet<>();
-  private final Map<ElementKey, ExistingInsulation> found = new HashMap<>();
+  private final Map<ElementKey, ExistingInsulation> outside = new HashMap<>();
+  private final Map<ElementKey, ExistingInsulation> inside = new HashMap<>();
 
+  /**
+   * @param bodies measures the body of a covering
+   */
   InsulationReader(
       Relations relations,
       BelongingReader belongings,
       Map<ElementKey, Draft> drafts,
+      Function<Draft, Shape> bodies,
       double lengthUnitM) {
     this.relations = relations;
     this.belongings = belongings;
     this.drafts = drafts;
+    this.bodies = bodies;
     this.lengthUnitM = lengthUnitM;
+  }
+
+  /** Finds the hosts of all coverings, then reads element by element. */
+  void read() {
+    drafts.values().forEach(this::collectNamed);
+    collectAround();
     for (Draft draft : drafts.values()) {
-      Optional<ExistingInsulation> existing = byCovering(draft).or(() -> byProperty(draft));
-      existing.ifPresent(e -> found.put(draft.key, e));
+      if (draft.kind != Kind.COVERING) {
+        read(draft);
+      }
     }
   }
 
+  /** Insulation outside an element, null if the model shows none. */
   @Nullable ExistingInsulation of(ElementKey element) {
-    return found.get(element);
+    return outside.get(element);
   }
 
-  /** True if some element is named as what this covering covers. */
-  boolean hasHost(ElementKey covering) {
-    return hosted.contains(covering);
+  /** Lining inside a duct, null if the model shows none. */
+  @Nullable ExistingInsulation liningOf(ElementKey element) {
+    return inside.get(element);
   }
 
-  private Optional<ExistingInsulation> byCovering(Draft draft) {
-    Set<Long> ids = new LinkedHashSet<>(relations.coveringsOf(draft.key.step()));
-    ids.addAll(relations.partsOf(draft.key.step()));
-    List<Draft> coverings = new ArrayList<>();
+  private void collectNamed(Draft host) {
+    Set<Long> ids = new LinkedHashSet<>(relations.coveringsOf(host.key.step()));
+    ids.addAll(relations.partsOf(host.key.step()));
     for (long id : ids) {
-      Draft covering = drafts.get(new ElementKey(draft.key.model(), id));
-      if (covering != null && covering.kind == Kind.COVERING) {
-        hosted.add(covering.key);
-        if (covering.names.all().stream().noneMatch(Words::isLining)) {
-          coverings.add(covering);
-        }
-      }
+      host(drafts.get(new ElementKey(host.key.model(), id)), host);
     }
-    return coverings.isEmpty() ? Optional.empty() : Optional.of(sum(coverings));
+    Draft whole = drafts.get(new ElementKey(host.key.model(), relations.wholeOf(host.key.step())));
+    if (whole != null && host.kind == Kind.COVERING) {
+      host(host, whole);
+    }
   }
 
-  /** Layers add up; one of unknown thickness makes the sum unknown. */
-  private ExistingInsulation sum(List<Draft> coverings) {
-    Double totalM = 0.0;
-    String material = null;
-    for (Draft covering : coverings) {
-      Optional<Double> thicknessM = thickness(covering, PropertyNames.Role.COVERING_THICKNESS);
-      totalM = totalM == null || thicknessM.isEmpty() ? null : totalM + thicknessM.get();
-      if (material == null) {
-        material = belongings.materialsOf(covering.key.step()).stream().findFirst().orElse(null);
+  private void host(@Nullable Draft covering, Draft host) {
+    if (covering != null && covering.kind == Kind.COVERING && host.kind != Kind.COVERING) {
+      hosted.add(covering.key);
+      coveringsByHost.computeIfAbsent(host.key, k -> new LinkedHashSet<>()).add(covering);
+    }
+  }
+
+  /** Coverings that name no host are looked for by geometry; only then are the hosts indexed. */
+  private void collectAround() {
+    List<Draft> orphans = drafts.values().stream().filter(this::mayLieAround).toList();
+    CoveringHosts hosts = orphans.isEmpty() ? null : new CoveringHosts(drafts.values());
+    for (Draft orphan : orphans) {
+      List<Draft> found = hosts == null ? List.of() : hosts.inside(orphan, shape(orphan));
+      found.stream().filter(host -> !isInsulation(host)).forEach(host -> lieAround(orphan, host));
+      if (orphan.kind == Kind.COVERING && !hosted.contains(orphan.key)) {
+        orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
       }
     }
+  }
+
+  private boolean mayLieAround(Draft draft) {
+    return draft.kind == Kind.COVERING ? !hosted.contains(draft.key) : isInsulation(draft);
+  }
+
+  /** Proxies and pipes that are called insulation; they are that only around something else. */
+  private static boolean isInsulation(Draft draft) {
+    boolean drawnAsOther =
+        draft.kind == Kind.OTHER
+            || draft.kind == Kind.PIPE_SEGMENT
+            || draft.kind == Kind.DUCT_SEGMENT;
+    return drawnAsOther && draft.names.all().stream().anyMatch(Words::isInsulation);
+  }
+
+  private void lieAround(Draft covering, Draft host) {
+    if (covering.kind != Kind.COVERING) {
+      Section outer = outer(covering);
+      boolean wider =
+          outer != null
+              && host.section != null
+              && Thicknesses.between(host.section.value(), outer).isPresent();
+      if (!wider) {
+        return;
+      }
+      covering.kind = Kind.COVERING;
+    }
+    host(covering, host);
+  }
+
+  private Shape shape(Draft covering) {
+    return shapes.computeIfAbsent(covering.key, k -> bodies.apply(covering));
+  }
+
+  private @Nullable Section outer(Draft covering) {
+    Shape shape = shape(covering);
+    return shape.section() == null ? null : shape.section().value();
+  }
+
+  private void read(Draft draft) {
+    List<Draft> around = new ArrayList<>();
+    List<Draft> lining = new ArrayList<>();
+    for (Draft covering : coveringsByHost.getOrDefault(draft.key, Set.of())) {
+      (isLining(covering, draft) ? lining : around).add(covering);
+    }
+    Optional<ExistingInsulation> byCovering = byCoverings(draft, around);
+    Optional<ExistingInsulation> byBody = Optional.ofNullable(draft.drawnInsulation);
+    Optional<ExistingInsulation> byProperty =
+        byProperty(draft, PropertyNames.Role.INSULATION_THICKNESS);
+    byCovering.or(() -> byBody).or(() -> byProperty).ifPresent(e -> outside.put(draft.key, e));
+    compare(draft, byCovering, byBody, byProperty);
+    byCoverings(draft, lining)
+        .or(() -> byProperty(draft, PropertyNames.Role.LINING_THICKNESS))
+        .ifPresent(e -> inside.put(draft.key, e));
+  }
+
+  /** Called so, or drawn no wider than the duct it belongs to. */
+  private boolean isLining(Draft covering, Draft host) {
+    Section outer = outer(covering);
+    boolean within =
+        outer != null
+            && host.section != null
+            && host.kind != null
+            && (host.kind == Kind.DUCT_SEGMENT || host.kind == Kind.DUCT_FITTING)
+            && outer.perimeterM() < host.section.value().perimeterM();
+    return within || covering.names.all().stream().anyMatch(Words::isLining);
+  }
+
+  private Optional<ExistingInsulation> byCoverings(Draft host, List<Draft> coverings) {
+    if (coverings.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Layers.Stack> stacks =
+        Layers.stacks(
+            coverings.stream().map(c -> covering(c, host)).toList(),
+            host.section == null ? null : host.section.value());
+    noteContradictions(host, coverings.get(0), stacks);
     Draft first = coverings.get(0);
-    return new ExistingInsulation(
-        totalM,
-        material,
-        new Evidence(first.key.step(), first.ifcClass, first.names.own()),
-        coverings.stream().map(c -> c.key).toList());
+    return Optional.of(
+        new ExistingInsulation(
+            stacks.get(0).thicknessM().orElse(null),
+            materialOf(coverings),
+            Math.min(1, stacks.stream().mapToDouble(Layers.Stack::share).sum()),
+            new Evidence(first.key.step(), first.ifcClass, first.names.own()),
+            coverings.stream().map(c -> c.key).toList()));
   }
 
-  private Optional<Double> thickness(Draft draft, PropertyNames.Role role) {
-    return PropertyNames.of(draft.properties, role)
-        .flatMap(p -> PropertyNames.lengthM(p, lengthUnitM).stream())
-        .filter(InsulationReader::isPossible)
-        .findFirst();
+  private Layers.Covering covering(Draft covering, Draft host) {
+    Coaxiality.Extent extent = Coaxiality.extent(shape(covering), host.shape);
+    Double statedM =
+        Thicknesses.firstPossible(
+                Thicknesses.stated(
+                    covering.properties, PropertyNames.Role.COVERING_THICKNESS, lengthUnitM),
+                lengthUnitM)
+            .map(p -> Thicknesses.metres(p, lengthUnitM))
+            .orElse(null);
+    return new Layers.Covering(
+        covering, outer(covering), statedM, extent == null ? Coaxiality.Extent.WHOLE : extent);
   }
 
-  /**
-   * The first thickness that insulation can have. Sets of one element contradict each other in
-   * public files, and figures that stand for nothing (0, 1 m) are among them.
-   */
-  private Optional<ExistingInsulation> byProperty(Draft draft) {
-    List<Property> stated =
-        PropertyNames.of(draft.properties, PropertyNames.Role.INSULATION_THICKNESS)
-            .filter(p -> PropertyNames.lengthM(p, lengthUnitM).isPresent())
-            .toList();
-    Optional<Property> chosen = stated.stream().filter(p -> isPossible(thicknessM(p))).findFirst();
-    double chosenM = chosen.map(this::thicknessM).orElse(0.0);
-    if (stated.stream().anyMatch(p -> Math.abs(thicknessM(p) - chosenM) > SAME_M)) {
-      draft.note(
-          ReadFinding.INSULATION_CONFLICT,
-          Effect.NONE,
-          chosen.map(p -> p.evidence().toString()).orElse("none"),
-          stated.stream()
-              .filter(p -> chosen.isEmpty() || !p.equals(chosen.get()))
-              .map(p -> p.evidence().toString())
-              .collect(Collectors.joining(", ")));
+  private @Nullable String materialOf(Collection<Draft> coverings) {
+    return coverings.stream()
+        .flatMap(c -> belongings.materialsOf(c.key.step()).stream())
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** A covering that states another thickness than it is drawn with, or pieces that differ. */
+  private static void noteContradictions(Draft host, Draft covering, List<Layers.Stack> stacks) {
+    for (Layers.Stack stack : stacks) {
+      if (stack.statedM().isPresent()
+          && stack.drawnM().isPresent()
+          && !Thicknesses.same(stack.statedM().get(), stack.drawnM().get())) {
+        conflict(
+            host,
+            Sizes.millimetres(stack.drawnM().get()) + " as drawn around it",
+            Sizes.millimetres(stack.statedM().get())
+                + " by the properties of #"
+                + covering.key.step());
+      }
     }
-    return chosen.map(p -> existing(draft, p));
+    Optional<Double> longest = stacks.get(0).thicknessM();
+    stacks.stream()
+        .flatMap(stack -> stack.thicknessM().stream())
+        .filter(m -> longest.isPresent() && !Thicknesses.same(m, longest.get()))
+        .findFirst()
+        .ifPresent(
+            m ->
+                conflict(
+                    host,
+                    Sizes.millimetres(longest.orElse(m)) + " on most of it",
+                    Sizes.millimetres(m) + " on another part"));
   }
 
-  private ExistingInsulation existing(Draft draft, Property thickness) {
-    return new ExistingInsulation(
-        thicknessM(thickness),
-        PropertyNames.of(draft.properties, PropertyNames.Role.INSULATION_MATERIAL)
-            .map(Property::text)
-            .filter(t -> !t.isBlank())
-            .findFirst()
-            .orElse(null),
-        thickness.evidence(),
-        List.of());
+  private Optional<ExistingInsulation> byProperty(Draft draft, PropertyNames.Role role) {
+    return Thicknesses.firstPossible(
+            Thicknesses.stated(draft.properties, role, lengthUnitM), lengthUnitM)
+        .map(
+            thickness ->
+                new ExistingInsulation(
+                    Thicknesses.metres(thickness, lengthUnitM),
+                    role == PropertyNames.Role.INSULATION_THICKNESS ? materialOf(draft) : null,
+                    1,
+                    thickness.evidence(),
+                    List.of()));
   }
 
-  private double thicknessM(Property property) {
-    return PropertyNames.lengthM(property, lengthUnitM).orElse(0.0);
+  private static @Nullable String materialOf(Draft draft) {
+    return PropertyNames.of(draft.properties, PropertyNames.Role.INSULATION_MATERIAL)
+        .map(Property::text)
+        .filter(t -> !t.isBlank())
+        .findFirst()
+        .orElse(null);
   }
 
-  private static boolean isPossible(double thicknessM) {
-    return thicknessM >= THINNEST_M && thicknessM < IMPOSSIBLE_M;
+  /** Everything else that the element states, against the thickness that was chosen. */
+  private void compare(
+      Draft draft,
+      Optional<ExistingInsulation> byCovering,
+      Optional<ExistingInsulation> byBody,
+      Optional<ExistingInsulation> byProperty) {
+    Optional<ExistingInsulation> chosen = byCovering.or(() -> byBody).or(() -> byProperty);
+    Double chosenM = chosen.map(ExistingInsulation::thicknessM).orElse(null);
+    List<String> others = new ArrayList<>();
+    for (Property p :
+        Thicknesses.stated(
+            draft.properties, PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM)) {
+      double statedM = Thicknesses.metres(p, lengthUnitM);
+      if (chosenM == null ? chosen.isEmpty() : !Thicknesses.same(statedM, chosenM)) {
+        others.add(p.evidence().toString());
+      }
+    }
+    if (!others.isEmpty()) {
+      String taken = chosenM == null ? "none" : inWords(chosen.orElseThrow(), chosenM);
+      conflict(draft, taken, String.join(", ", others));
+    }
+  }
+
+  private static String inWords(ExistingInsulation chosen, double thicknessM) {
+    return Sizes.millimetres(thicknessM) + " (" + chosen.evidence() + ")";
+  }
+
+  private static void conflict(Draft draft, String taken, String other) {
+    draft.note(ReadFinding.INSULATION_CONFLICT, Effect.NONE, taken, other);
   }
 }

@@ -119,12 +119,15 @@ public final class ModelExtractor {
     }
     measure(drafts);
     InsulationReader insulation =
-        new InsulationReader(relations, belongings, drafts, units.lengthM());
+        new InsulationReader(
+            relations,
+            belongings,
+            drafts,
+            covering -> body(Objects.requireNonNull(records.get(covering.key))),
+            units.lengthM());
+    insulation.read();
     List<MepElement> elements = new ArrayList<>();
     for (Draft draft : drafts.values()) {
-      if (draft.kind == Kind.COVERING && !insulation.hasHost(draft.key)) {
-        draft.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
-      }
       findings.addAll(draft.findings());
       elements.add(element(draft, Objects.requireNonNull(records.get(draft.key)), insulation));
     }
@@ -179,6 +182,10 @@ public final class ModelExtractor {
             portsM, lengthM, straight, () -> SizeTexts.sides(own, names, units.lengthM())));
   }
 
+  private Shape body(IfcRecord covering) {
+    return shapes.measure(covering, ShapeHints.NONE);
+  }
+
   /** Segments first, as fittings take over their sizes. */
   private void measure(Map<ElementKey, Draft> drafts) {
     Placeholders placeholders = new Placeholders(drafts.values(), source.index());
@@ -219,6 +226,7 @@ public final class ModelExtractor {
         .materials(belongings.materialsOf(draft.key.step()))
         .layers(belongings.layersOf(record))
         .existingInsulation(insulation.of(draft.key))
+        .lining(insulation.liningOf(draft.key))
         .build();
   }
 

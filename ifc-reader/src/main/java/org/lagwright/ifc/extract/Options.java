@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
@@ -44,6 +45,29 @@ final class Options<T> {
   /** Adds a value that must not be chosen. */
   void rule(T value, How how, Evidence evidence, String why) {
     options.add(new Option<>(value, how, evidence, why));
+  }
+
+  /** Puts a value first. */
+  void prefer(T value, How how, Evidence evidence) {
+    options.add(0, new Option<>(value, how, evidence, null));
+  }
+
+  /** Keeps what was obtained in one of these ways from being chosen. */
+  void ruleOut(Set<How> ways, String why) {
+    options.replaceAll(
+        o ->
+            ways.contains(o.how) && o.ruledOut == null
+                ? new Option<>(o.value, o.how, o.evidence, why)
+                : o);
+  }
+
+  /** Values that were written down, not measured, as far as they are not ruled out. */
+  List<T> stated() {
+    Set<How> written = Set.of(How.PROPERTY, How.QUANTITY_SET, How.TEXT);
+    return options.stream()
+        .filter(o -> o.ruledOut == null && written.contains(o.how))
+        .map(Option::value)
+        .toList();
   }
 
   /** The first option that is not ruled out, with all others as lost; null if there is none. */

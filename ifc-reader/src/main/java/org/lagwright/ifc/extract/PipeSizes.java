@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.lagwright.ifc.model.Section;
 
 /** Tabulated outside diameters of pipes (pipe-sizes.csv names the standards). */
@@ -32,6 +33,16 @@ final class PipeSizes {
   /** True if some standard has this outside diameter. */
   static boolean isOutsideDiameter(double diameterM) {
     return SIZES.stream().anyMatch(s -> Math.abs(s.outsideDiameterM - diameterM) < TOLERANCE_M);
+  }
+
+  /** All tabulated sizes, steel first. */
+  static Stream<Section> all() {
+    return SIZES.stream().map(Size::section);
+  }
+
+  /** The tabulated sizes of a nominal diameter, steel first. */
+  static Stream<Section> ofNominal(int dn) {
+    return SIZES.stream().filter(s -> s.dn == dn).map(Size::section);
   }
 
   /** The first tabulated size of a nominal diameter: steel by EN 10255 / EN 10220. */

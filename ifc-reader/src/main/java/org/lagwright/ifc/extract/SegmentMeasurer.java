@@ -22,11 +22,13 @@ import org.lagwright.ifc.model.Section;
 final class SegmentMeasurer {
 
   private final Placeholders placeholders;
+  private final NominalSizes nominals;
   private final SegmentSections sections;
   private final double lengthUnitM;
 
   SegmentMeasurer(Placeholders placeholders, SegmentSections sections, double lengthUnitM) {
     this.placeholders = placeholders;
+    this.nominals = new NominalSizes(placeholders);
     this.sections = sections;
     this.lengthUnitM = lengthUnitM;
   }
@@ -63,7 +65,7 @@ final class SegmentMeasurer {
     if (draft.kind == Kind.DUCT_SEGMENT) {
       return;
     }
-    Optional<Integer> dn = nominalDiameter(draft);
+    Optional<Integer> dn = nominals.of(draft).filter(size -> fits(draft, size)).findFirst();
     if (dn.isEmpty()) {
       return;
     }
@@ -71,34 +73,6 @@ final class SegmentMeasurer {
     if (draft.section == null) {
       draft.section = byTable(draft, dn.get());
     }
-  }
-
-  private Optional<Integer> nominalDiameter(Draft draft) {
-    Optional<Integer> byProperty =
-        PropertyNames.of(draft.properties, PropertyNames.Role.NOMINAL)
-            .filter(p -> !placeholders.contains(p))
-            .flatMap(p -> nominalMm(p).stream())
-            .filter(dn -> fits(draft, dn))
-            .findFirst();
-    return byProperty.isPresent()
-        ? byProperty
-        : SizeTexts.of(draft).stream()
-            .flatMap(t -> Sizes.dn(t.value()).stream())
-            .filter(dn -> fits(draft, dn))
-            .findFirst();
-  }
-
-  /** Nominal sizes are millimetres even where they are written as bare numbers. */
-  private Optional<Integer> nominalMm(Property p) {
-    Double number = p.number();
-    boolean length = p.measure() != null && p.measure().contains("LENGTHMEASURE");
-    double mm =
-        number == null
-            ? Sizes.dn(p.text())
-                .map(Integer::doubleValue)
-                .orElse(PropertyNames.leadingNumber(p.text()))
-            : length ? number * 1000 : number;
-    return mm >= 1 && mm < 5000 ? Optional.of((int) Math.round(mm)) : Optional.empty();
   }
 
   private static boolean fits(Draft draft, int dn) {

@@ -23,11 +23,15 @@ final class SegmentSections {
 
   private final Placeholders placeholders;
   private final ProfileReader profiles;
+  private final NominalSizes nominals;
+  private final DrawnInsulation drawnInsulation;
   private final double lengthUnitM;
 
   SegmentSections(Placeholders placeholders, ProfileReader profiles, double lengthUnitM) {
     this.placeholders = placeholders;
     this.profiles = profiles;
+    this.nominals = new NominalSizes(placeholders);
+    this.drawnInsulation = new DrawnInsulation(lengthUnitM);
     this.lengthUnitM = lengthUnitM;
   }
 
@@ -59,7 +63,18 @@ final class SegmentSections {
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
       texts(draft, text, options);
     }
+    takeInsulationOff(draft, options);
     return Sizes.withoutNoise(options.choose());
+  }
+
+  private void takeInsulationOff(Draft draft, Options<Section> options) {
+    Measured<Section> drawn = draft.shape.section();
+    if (drawn != null) {
+      int dn = nominals.of(draft).findFirst().orElse(0);
+      drawnInsulation
+          .under(draft, drawn, options.stated(), dn)
+          .ifPresent(bare -> DrawnInsulation.apply(draft, drawn, bare, options));
+    }
   }
 
   private List<Stated> stated(Draft draft) {

@@ -32,6 +32,8 @@ import org.jspecify.annotations.Nullable;
  * @param materials names of associated materials
  * @param layers presentation layers of its representations
  * @param existingInsulation insulation the model already shows, null where none
+ * @param lining lining inside a duct, which reduces the free area and is no insulation outside it;
+ *     null where none is shown
  */
 public record MepElement(
     ElementKey key,
@@ -55,7 +57,8 @@ public record MepElement(
     List<Property> properties,
     List<String> materials,
     List<String> layers,
-    @Nullable ExistingInsulation existingInsulation) {
+    @Nullable ExistingInsulation existingInsulation,
+    @Nullable ExistingInsulation lining) {
 
   public MepElement {
     ends = List.copyOf(ends);
@@ -103,6 +106,7 @@ public record MepElement(
     private List<String> materials = List.of();
     private List<String> layers = List.of();
     private @Nullable ExistingInsulation existingInsulation;
+    private @Nullable ExistingInsulation lining;
 
     private Builder(ElementKey key, String globalId, String ifcClass) {
       this.key = key;
@@ -187,6 +191,11 @@ public record MepElement(
       return this;
     }
 
+    public Builder lining(@Nullable ExistingInsulation lining) {
+      this.lining = lining;
+      return this;
+    }
+
     /** The finished element. */
     public MepElement build() {
       return new MepElement(
@@ -211,7 +220,8 @@ public record MepElement(
           properties,
           materials,
           layers,
-          existingInsulation);
+          existingInsulation,
+          lining);
     }
   }
 }

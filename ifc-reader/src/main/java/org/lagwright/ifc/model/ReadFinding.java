@@ -47,11 +47,16 @@ public enum ReadFinding implements FindingCode {
       Severity.INFO,
       "{0} joints rest on ends that touch within {1}, where the file connects nothing. Sizes and"
           + " services follow them; ask for an export with connected ports."),
+  INSULATION_IN_BODY(
+      Severity.INFO,
+      "The body of {0} shows the insulation too: the size is {1}, the insulation {2} ({3}). Check it"
+          + " on the drawing."),
   PORT_WITHOUT_OWNER(
       Severity.INFO, "{0} ports belong to no element. Connections through them are not known."),
   COVERING_WITHOUT_HOST(
       Severity.INFO,
-      "This covering names no element that it covers, so it is no proof of insulation anywhere.");
+      "This covering names no element that it covers and lies around none, so it is no proof of"
+          + " insulation anywhere.");
 
   private final Severity severity;
   private final String template;

@@ -1,0 +1,189 @@
+package org.lagwright.ifc.extract;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * Finds pipes and ducts that are drawn together with their insulation: the body is wider than the
+ * bare size by twice a thickness. The bare size is one that is stated, or one that pipe tables hold
+ * and that fits the nominal size; the thickness is one that is stated, or whole millimetres.
+ */
+final class DrawnInsulation {
+
+  /** Without a property that says so, thinner rests are walls, coats and joints. */
+  private static final double THINNEST_GUESS_M = 0.006;
+
+  /** Insulation is sold in whole millimetres; drawn sizes are rounded to a tenth. */
+  private static final double WHOLE_MM = 0.06;
+
+  /** Sizes of bodies made of faces are good to half a per cent. */
+  private static final double MESH_TOLERANCE = 0.005;
+
+  private static final double TABLE_TOLERANCE_M = 0.00015;
+
+  private final double lengthUnitM;
+
+  DrawnInsulation(double lengthUnitM) {
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  /**
+   * A pipe or duct without what was drawn around it.
+   *
+   * @param stated property with the thickness, null where the rest of the size tells it
+   */
+  record Bare(Section section, double thicknessM, @Nullable Property stated) {}
+
+  /**
+   * Takes the insulation off a drawn section.
+   *
+   * @param stated sizes that properties and names state
+   * @param dn nominal size, 0 where nothing states one
+   */
+  Optional<Bare> under(Draft draft, Measured<Section> drawn, List<Section> stated, int dn) {
+    boolean nothingTold = dn == 0 && stated.isEmpty();
+    if (isLined(draft)
+        || isBarePipe(draft, drawn.value(), stated, dn)
+        || (nothingTold && isNominal(drawn.value()))) {
+      return Optional.empty();
+    }
+    double toleranceM =
+        drawn.how() == How.MESH ? MESH_TOLERANCE * drawn.value().largestSideM() : TABLE_TOLERANCE_M;
+    return byProperty(draft, drawn.value(), stated, dn, toleranceM)
+        .or(() -> byRest(draft, drawn.value(), stated, dn, toleranceM));
+  }
+
+  /** The size of a lined duct is its free size, and the metal is as wide as drawn. */
+  private static boolean isLined(Draft draft) {
+    boolean flagged =
+        draft.properties.stream()
+            .anyMatch(
+                p -> p.name().equalsIgnoreCase("HasLiner") && p.text().matches("(?i)\\.?t.*"));
+    return flagged
+        || PropertyNames.of(draft.properties, PropertyNames.Role.LINING_THICKNESS)
+            .findAny()
+            .isPresent();
+  }
+
+  /** A pipe of a tabulated size that nothing contradicts. */
+  private static boolean isBarePipe(Draft draft, Section drawn, List<Section> stated, int dn) {
+    boolean otherStated = stated.stream().anyMatch(s -> Thicknesses.between(s, drawn).isPresent());
+    return draft.kind != Kind.DUCT_SEGMENT
+        && drawn instanceof Section.Round round
+        && PipeSizes.isOutsideDiameter(round.outsideDiameterM())
+        && (dn == 0 ? !otherStated : PipeSizes.mayBe(dn, round.outsideDiameterM()));
+  }
+
+  /** Some exporters draw the nominal size, which is no outside diameter either. */
+  private static boolean isNominal(Section drawn) {
+    double mm = drawn.largestSideM() * 1000;
+    int whole = (int) Math.rint(mm);
+    return drawn instanceof Section.Round
+        && Math.abs(mm - whole) < WHOLE_MM
+        && PipeSizes.forNominal(whole).isPresent();
+  }
+
+  private Optional<Bare> byProperty(
+      Draft draft, Section drawn, List<Section> stated, int dn, double toleranceM) {
+    List<Property> thicknesses =
+        Thicknesses.stated(draft.properties, PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM);
+    for (Property property : thicknesses) {
+      double thicknessM = Thicknesses.metres(property, lengthUnitM);
+      Optional<Section> bare =
+          Thicknesses.isPossible(thicknessM)
+              ? possibleByThickness(draft, stated, dn)
+                  .filter(s -> isRest(s, drawn, thicknessM, toleranceM))
+                  .findFirst()
+              : Optional.empty();
+      if (bare.isPresent()) {
+        return bare.map(section -> new Bare(section, thicknessM, property));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isRest(Section bare, Section drawn, double thicknessM, double toleranceM) {
+    return Thicknesses.between(bare, drawn)
+        .filter(t -> Math.abs(t - thicknessM) <= toleranceM)
+        .isPresent();
+  }
+
+  /** What a property need not say: the rest is whole millimetres of insulation. */
+  private static Optional<Bare> byRest(
+      Draft draft, Section drawn, List<Section> stated, int dn, double toleranceM) {
+    if (toleranceM > TABLE_TOLERANCE_M || (dn == 0 && stated.isEmpty())) {
+      return Optional.empty();
+    }
+    return possible(draft, stated, dn)
+        .flatMap(
+            bare ->
+                Thicknesses.between(bare, drawn)
+                    .filter(t -> t >= THINNEST_GUESS_M && Thicknesses.isPossible(t))
+                    .filter(DrawnInsulation::isWholeMillimetres)
+                    .map(t -> new Bare(bare, t, null))
+                    .stream())
+        .findFirst();
+  }
+
+  private static boolean isWholeMillimetres(double thicknessM) {
+    double mm = thicknessM * 1000;
+    return Math.abs(mm - Math.rint(mm)) < WHOLE_MM;
+  }
+
+  /** A stated thickness may leave any tabulated pipe where nothing states a size. */
+  private static Stream<Section> possibleByThickness(Draft draft, List<Section> stated, int dn) {
+    boolean anyPipe = draft.kind != Kind.DUCT_SEGMENT && dn == 0 && stated.isEmpty();
+    return anyPipe ? PipeSizes.all() : possible(draft, stated, dn);
+  }
+
+  /** Stated sizes first, then those that tables give for the nominal size. */
+  private static Stream<Section> possible(Draft draft, List<Section> stated, int dn) {
+    if (draft.kind == Kind.DUCT_SEGMENT) {
+      return stated.stream();
+    }
+    Stream<Section> pipes =
+        stated.stream()
+            .filter(
+                s ->
+                    s instanceof Section.Round r
+                        && PipeSizes.isOutsideDiameter(r.outsideDiameterM())
+                        && (dn == 0 || PipeSizes.mayBe(dn, r.outsideDiameterM())));
+    return Stream.concat(pipes, dn == 0 ? Stream.of() : PipeSizes.ofNominal(dn));
+  }
+
+  /** Puts the bare size first, rules out the drawn one and notes what was done. */
+  static void apply(Draft draft, Measured<Section> drawn, Bare bare, Options<Section> options) {
+    String thickness = Sizes.millimetres(bare.thicknessM);
+    Property stated = bare.stated;
+    String from = stated == null ? "rest of the drawn size" : stated.set() + "." + stated.name();
+    Evidence evidence =
+        new Evidence(
+            drawn.evidence().step(),
+            drawn.evidence().path() + " - 2 x " + from,
+            Sizes.inWords(drawn.value()) + " - 2 x " + thickness);
+    options.ruleOut(Set.of(How.SOLID, How.MESH), "drawn with its insulation");
+    options.prefer(bare.section, drawn.how(), evidence);
+    draft.drawnInsulation =
+        new ExistingInsulation(
+            bare.thicknessM, null, 1, stated == null ? evidence : stated.evidence(), List.of());
+    draft.note(
+        ReadFinding.INSULATION_IN_BODY,
+        stated == null ? Effect.ESTIMATED : Effect.NONE,
+        Sizes.inWords(drawn.value()),
+        Sizes.inWords(bare.section),
+        thickness,
+        stated == null ? "nothing states the thickness" : stated.evidence().toString());
+  }
+}

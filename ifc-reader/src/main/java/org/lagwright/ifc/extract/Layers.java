@@ -1,0 +1,100 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Coaxiality.Extent;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * The coverings of one element as layers. Coverings beside each other are one layer in pieces,
+ * coverings around each other are layers, and the same covering drawn twice is one.
+ */
+final class Layers {
+
+  /** Outer sizes of one covering drawn twice. */
+  private static final double SAME_SIZE_M = 0.001;
+
+  /**
+   * One covering.
+   *
+   * @param outer its outer section, null where its body tells none
+   * @param statedM thickness that it states, null where none
+   * @param extent the part of the element that it lies along; all of it where nothing tells
+   */
+  record Covering(Draft draft, @Nullable Section outer, @Nullable Double statedM, Extent extent) {}
+
+  /**
+   * Layers around each other.
+   *
+   * @param statedM sum of what the layers state, empty where one states none
+   * @param drawnM from the element to the outermost, empty where bodies do not tell
+   * @param share part of the element that they lie along
+   */
+  record Stack(Optional<Double> statedM, Optional<Double> drawnM, double share) {
+
+    /** What is drawn counts where it contradicts what is stated. */
+    Optional<Double> thicknessM() {
+      boolean agree =
+          statedM.isPresent()
+              && drawnM.isPresent()
+              && Thicknesses.same(statedM.get(), drawnM.get());
+      return agree ? statedM : drawnM.or(() -> statedM);
+    }
+  }
+
+  private Layers() {}
+
+  /** Stacks by the part of the element that they cover, the longest first. */
+  static List<Stack> stacks(List<Covering> coverings, @Nullable Section element) {
+    List<List<Covering>> groups = new ArrayList<>();
+    List<Covering> longestFirst = new ArrayList<>(coverings);
+    longestFirst.sort(Comparator.comparingDouble((Covering c) -> c.extent.length()).reversed());
+    for (Covering covering : longestFirst) {
+      groups.stream()
+          .filter(g -> g.stream().anyMatch(c -> c.extent.overlaps(covering.extent)))
+          .findFirst()
+          .orElseGet(
+              () -> {
+                groups.add(new ArrayList<>());
+                return groups.get(groups.size() - 1);
+              })
+          .add(covering);
+    }
+    return groups.stream()
+        .map(group -> stack(group, element))
+        .sorted(Comparator.comparingDouble(Stack::share).reversed())
+        .toList();
+  }
+
+  private static Stack stack(List<Covering> group, @Nullable Section element) {
+    List<Covering> layers = new ArrayList<>();
+    for (Covering covering : group) {
+      if (layers.stream().noneMatch(layer -> isSame(layer, covering))) {
+        layers.add(covering);
+      }
+    }
+    Double statedM = 0.0;
+    for (Covering layer : layers) {
+      statedM = statedM == null || layer.statedM == null ? null : statedM + layer.statedM;
+    }
+    Optional<Double> drawnM =
+        layers.stream()
+            .flatMap(layer -> Optional.ofNullable(layer.outer).stream())
+            .max(Comparator.comparingDouble(Section::largestSideM))
+            .flatMap(
+                outer -> element == null ? Optional.empty() : Thicknesses.between(element, outer))
+            .filter(Thicknesses::isPossible);
+    double from = group.stream().mapToDouble(c -> c.extent.from()).min().orElse(0);
+    double to = group.stream().mapToDouble(c -> c.extent.to()).max().orElse(1);
+    return new Stack(Optional.ofNullable(statedM), drawnM, to - from);
+  }
+
+  private static boolean isSame(Covering one, Covering other) {
+    return one.outer != null
+        && other.outer != null
+        && Math.abs(one.outer.largestSideM() - other.outer.largestSideM()) < SAME_SIZE_M;
+  }
+}

@@ -1,0 +1,80 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.Section;
+
+/** Thicknesses of insulation as properties state them and as bodies show them. */
+final class Thicknesses {
+
+  /** No pipe or duct of a building is insulated thicker. Common practice, no source. */
+  private static final double IMPOSSIBLE_M = 0.5;
+
+  /** Nor thinner: public files write 1 of whatever unit for none. */
+  private static final double THINNEST_M = 0.002;
+
+  /** From here on a figure stands for nothing, such as 1E30. */
+  private static final double SENTINEL_M = 5;
+
+  /** Two figures for one thickness: rounding of drawn sizes, and pipes drawn by nominal size. */
+  private static final double SAME_M = 0.001;
+
+  private static final double SAME = 0.05;
+
+  private Thicknesses() {}
+
+  static boolean isPossible(double thicknessM) {
+    return thicknessM >= THINNEST_M && thicknessM < IMPOSSIBLE_M;
+  }
+
+  static boolean same(double aM, double bM) {
+    return Math.abs(aM - bM) <= Math.max(SAME_M, SAME * Math.max(aM, bM));
+  }
+
+  /**
+   * Properties that state a thickness above zero, possible or not. Zero, minus one, text such as
+   * 'none' and figures beyond all measure stand for nothing known.
+   */
+  static List<Property> stated(
+      List<Property> properties, PropertyNames.Role role, double lengthUnitM) {
+    return PropertyNames.of(properties, role)
+        .filter(p -> metres(p, lengthUnitM) > 0 && metres(p, lengthUnitM) < SENTINEL_M)
+        .toList();
+  }
+
+  /** The first thickness that insulation can have. */
+  static Optional<Property> firstPossible(List<Property> stated, double lengthUnitM) {
+    return stated.stream().filter(p -> isPossible(metres(p, lengthUnitM))).findFirst();
+  }
+
+  /** The figure in metres, 0 if it is none. Bare numbers too large to be metres are millimetres. */
+  static double metres(Property property, double lengthUnitM) {
+    double asWritten = PropertyNames.lengthM(property, lengthUnitM).orElse(0.0);
+    boolean typed = property.measure() != null && property.measure().contains("LENGTHMEASURE");
+    return asWritten < IMPOSSIBLE_M || typed ? asWritten : asWritten * 0.001 / lengthUnitM;
+  }
+
+  /** How much thicker one section is than another all round; empty if not evenly, or thinner. */
+  static Optional<Double> between(Section inner, Section outer) {
+    List<Double> sides = new ArrayList<>();
+    if (inner instanceof Section.Round a && outer instanceof Section.Round b) {
+      sides.add((b.outsideDiameterM() - a.outsideDiameterM()) / 2);
+    } else if (inner instanceof Section.Rectangular a && outer instanceof Section.Rectangular b) {
+      addSides(a.widthM(), a.heightM(), b.widthM(), b.heightM(), sides);
+    } else if (inner instanceof Section.Oval a && outer instanceof Section.Oval b) {
+      addSides(a.widthM(), a.heightM(), b.widthM(), b.heightM(), sides);
+    }
+    return sides.stream()
+        .findFirst()
+        .filter(t -> sides.stream().allMatch(other -> Math.abs(other - t) <= SAME_M))
+        .filter(t -> t > 0);
+  }
+
+  /** Which side is the width differs between a duct and its covering where it stands upright. */
+  private static void addSides(double w, double h, double outerW, double outerH, List<Double> to) {
+    to.add((Math.max(outerW, outerH) - Math.max(w, h)) / 2);
+    to.add((Math.min(outerW, outerH) - Math.min(w, h)) / 2);
+  }
+}

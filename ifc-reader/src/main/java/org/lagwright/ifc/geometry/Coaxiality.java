@@ -1,0 +1,106 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Whether one body lies along the axis of another one, and over which part of it. */
+public final class Coaxiality {
+
+  /** Insulation is drawn on the axis of its pipe; exporters round to a few millimetres. */
+  private static final double OFF_AXIS_M = 0.005;
+
+  private static final double OFF_AXIS = 0.02;
+
+  /** Sine of one degree. */
+  private static final double OFF_PARALLEL = 0.0175;
+
+  /** Part of the shorter body that must lie beside the other one. */
+  private static final double OVERLAP = 0.5;
+
+  private Coaxiality() {}
+
+  /** A part of a body along its axis: 0 at its first end, 1 at its last. */
+  public record Extent(double from, double to) {
+
+    /** All of it. */
+    public static final Extent WHOLE = new Extent(0, 1);
+
+    public double length() {
+      return to - from;
+    }
+
+    /** True if more than half of the shorter one lies within the other. */
+    public boolean overlaps(Extent other) {
+      double common = Math.min(to, other.to) - Math.max(from, other.from);
+      return common > OVERLAP * Math.min(length(), other.length());
+    }
+  }
+
+  /** How far off the axis of a body another one may be drawn, in metres. */
+  public static double toleranceM(Shape body) {
+    double sideM = body.section() == null ? 0 : body.section().value().largestSideM();
+    return Math.max(OFF_AXIS_M, OFF_AXIS * sideM);
+  }
+
+  /** True if both share their axis over more than half of the shorter one, or all their ends. */
+  public static boolean runsAlong(Shape covering, Shape host) {
+    return extent(covering, host) != null;
+  }
+
+  /**
+   * The part of the host that a covering lies along; null if it lies elsewhere, or if one of the
+   * two has no ends that tell.
+   */
+  public static @Nullable Extent extent(Shape covering, Shape host) {
+    double toleranceM = toleranceM(covering);
+    if (isStraight(covering) && isStraight(host)) {
+      return alongAxis(covering.ends(), host.ends(), toleranceM);
+    }
+    return endsMeet(covering.ends(), host.ends(), toleranceM) ? Extent.WHOLE : null;
+  }
+
+  /** Two ends on one line, whatever is between them. */
+  private static boolean isStraight(Shape shape) {
+    if (shape.ends().size() != 2) {
+      return false;
+    }
+    ShapeEnd first = shape.ends().get(0);
+    ShapeEnd last = shape.ends().get(1);
+    Vec axis = last.centre().minus(first.centre());
+    return !axis.isTiny()
+        && last.out().cross(axis.unit()).norm() < OFF_PARALLEL
+        && first.out().cross(axis.unit()).norm() < OFF_PARALLEL;
+  }
+
+  private static @Nullable Extent alongAxis(
+      List<ShapeEnd> covering, List<ShapeEnd> host, double toleranceM) {
+    Vec start = host.get(0).centre();
+    Vec axis = host.get(1).centre().minus(start);
+    Vec unit = axis.unit();
+    Vec a = covering.get(0).centre().minus(start);
+    Vec b = covering.get(1).centre().minus(start);
+    boolean parallel = b.minus(a).unit().cross(unit).norm() < OFF_PARALLEL;
+    if (!parallel || a.across(unit).norm() > toleranceM || b.across(unit).norm() > toleranceM) {
+      return null;
+    }
+    double lengthM = axis.norm();
+    double low = Math.min(a.dot(unit), b.dot(unit)) / lengthM;
+    double high = Math.max(a.dot(unit), b.dot(unit)) / lengthM;
+    Extent common = new Extent(Math.max(0, low), Math.min(1, high));
+    return common.length() > OVERLAP * Math.min(1, high - low) ? common : null;
+  }
+
+  private static boolean endsMeet(List<ShapeEnd> covering, List<ShapeEnd> host, double toleranceM) {
+    long met =
+        covering.stream()
+            .filter(end -> host.stream().anyMatch(other -> meets(end, other, toleranceM)))
+            .count();
+    return met > 1 && met == Math.min(covering.size(), host.size());
+  }
+
+  /** Insulation may stop short of the end of a fitting by as much as its own tolerance. */
+  private static boolean meets(ShapeEnd end, ShapeEnd other, double toleranceM) {
+    Vec apart = other.centre().minus(end.centre());
+    return apart.norm() < 2 * toleranceM && end.out().cross(other.out()).norm() < 5 * OFF_PARALLEL;
+  }
+}

@@ -1,0 +1,339 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.extract.InlineModel.body;
+import static org.lagwright.ifc.extract.InlineModel.codes;
+import static org.lagwright.ifc.extract.InlineModel.diameterMm;
+import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.properties;
+import static org.lagwright.ifc.extract.InlineModel.read;
+
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.Section;
+
+/** Insulation as exporters draw and state it. */
+class InsulationTest {
+
+  private static final String PIPE =
+      "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
+          + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)");
+
+  private static final String DUCT =
+      "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
+          + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,450.,315.)");
+
+  /** A covering of a profile, from a height on; related to nothing. */
+  private static String covering(
+      int id, String name, String profile, double fromMm, double longMm) {
+    return """
+        #%1$d00=IFCCOVERING('c%1$d',$,'%2$s',$,$,#%1$d01,#%1$d10,$,.INSULATION.);
+        #%1$d01=IFCLOCALPLACEMENT($,#%1$d02);
+        #%1$d02=IFCAXIS2PLACEMENT3D(#%1$d03,$,$);
+        #%1$d03=IFCCARTESIANPOINT((0.,0.,%3$s));
+        #%1$d10=IFCPRODUCTDEFINITIONSHAPE($,$,(#%1$d11));
+        #%1$d11=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#%1$d12));
+        #%1$d12=IFCEXTRUDEDAREASOLID(#%1$d20,$,#13,%4$s);
+        #%1$d20=%5$s;
+        """
+        .formatted(id, name, fromMm, longMm, profile);
+  }
+
+  private static String ring(double diameterMm, double wallMm) {
+    return "IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,%s,%s)".formatted(diameterMm / 2, wallMm);
+  }
+
+  private static String thickness(int id, double mm) {
+    return """
+        #%1$d50=IFCPROPERTYSINGLEVALUE('TotalThickness',$,IFCPOSITIVELENGTHMEASURE(%2$s),$);
+        #%1$d51=IFCPROPERTYSET('c%1$d',$,'Pset_CoveringCommon',$,(#%1$d50));
+        #%1$d52=IFCRELDEFINESBYPROPERTIES('d%1$d',$,$,$,(#%1$d00),#%1$d51);
+        """
+        .formatted(id, mm);
+  }
+
+  private static ExistingInsulation of(MepModel model, long step) {
+    return Objects.requireNonNull(element(model, step).existingInsulation());
+  }
+
+  private static double mm(ExistingInsulation insulation) {
+    return Objects.requireNonNull(insulation.thicknessM()) * 1000;
+  }
+
+  @Test
+  void orphanIsHostedByThePipeOnItsAxisAndItsThicknessIsWhatItIsWider() {
+    MepModel model = read(PIPE + covering(2, "Wool", ring(120.3, 30), 0, 2500));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+    assertThat(of(model, 1).coverings()).hasSize(1);
+    assertThat(codes(model)).doesNotContain("COVERING_WITHOUT_HOST", "INSULATION_CONFLICT");
+  }
+
+  @Test
+  void orphanBesideEveryPipeHasNoHost() {
+    String beside =
+        covering(2, "Wool", ring(120.3, 30), 0, 2500).replace("((0.,0.,0.0))", "((80.,0.,0.))");
+    MepModel model = read(PIPE + beside);
+
+    assertThat(beside).contains("((80.");
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(codes(model)).containsOnlyOnce("COVERING_WITHOUT_HOST");
+  }
+
+  @Test
+  void oneCoveringOverTwoPipesInALineCoversBoth() {
+    String second =
+        """
+        #8=IFCPIPESEGMENT('8',$,'Pipe 2',$,$,#30,#10,$,$);
+        #30=IFCLOCALPLACEMENT($,#31);
+        #31=IFCAXIS2PLACEMENT3D(#32,$,$);
+        #32=IFCCARTESIANPOINT((0.,0.,2500.));
+        """;
+    MepModel model = read(PIPE + second + covering(2, "Wool", ring(120.3, 30), 0, 5000));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+    assertThat(mm(of(model, 8))).isCloseTo(30, within(0.01));
+  }
+
+  @Test
+  void coveringsAroundEachOtherAreLayersAndPiecesAfterEachOtherAreNot() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool 1", ring(100.3, 20), 0, 1250)
+                + covering(3, "Wool 1", ring(100.3, 20), 1250, 1250)
+                + covering(4, "Wool 2", ring(140.3, 20), 0, 2500));
+
+    assertThat(mm(of(model, 1))).isCloseTo(40, within(0.01));
+    assertThat(of(model, 1).coverings()).hasSize(3);
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  @Test
+  void statedLayersAddUpToWhatIsDrawn() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool 1", ring(100.3, 20), 0, 2500)
+                + thickness(2, 20)
+                + covering(3, "Wool 2", ring(140.3, 20), 0, 2500)
+                + thickness(3, 20));
+
+    assertThat(mm(of(model, 1))).isCloseTo(40, within(0.01));
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  @Test
+  void sameCoveringDrawnTwiceIsOneLayer() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool", ring(120.3, 30), 0, 2500)
+                + thickness(2, 30)
+                + covering(3, "Wool", ring(120.3, 30), 0, 2500)
+                + thickness(3, 30));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+  }
+
+  @Test
+  void coveringThatEndsHalfWayCoversAPartOnly() {
+    MepModel model = read(PIPE + covering(2, "Wool", ring(120.3, 30), 0, 1000));
+
+    assertThat(of(model, 1).share()).isCloseTo(0.4, within(1e-6));
+  }
+
+  @Test
+  void thicknessDrawnIsTakenWhereThePropertySaysAnother() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool", ring(100.3, 20), 0, 2500)
+                + thickness(2, 30)
+                + "#5=IFCRELCOVERSBLDGELEMENTS('5',$,$,$,#1,(#200));\n");
+
+    assertThat(mm(of(model, 1))).isCloseTo(20, within(0.01));
+    assertThat(codes(model)).containsOnlyOnce("INSULATION_CONFLICT");
+  }
+
+  @Test
+  void propertyOfThePipeThatDiffersFromItsCoveringIsAFinding() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool", ring(120.3, 30), 0, 2500)
+                + properties("Insulation Thickness", "IFCLENGTHMEASURE(50.)"));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+    assertThat(codes(model)).containsOnlyOnce("INSULATION_CONFLICT");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "IFCLENGTHMEASURE(0.)",
+        "IFCLENGTHMEASURE(-1.)",
+        "IFCREAL(1.E+30)",
+        "IFCLENGTHMEASURE(1.E+30)",
+        "IFCTEXT('none')",
+        "IFCTEXT('')",
+        "$"
+      })
+  void figureThatStandsForNothingIsNeitherInsulationNorAFinding(String value) {
+    MepModel model = read(PIPE + properties("Insulation Thickness", value));
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // stated thickness, pipe by table
+    "Insulation Thickness;IFCLENGTHMEASURE(30.);Tag;IFCTEXT('x'),NONE",
+    // stated outside diameter only
+    "OuterDiameter;IFCLENGTHMEASURE(60.3),ESTIMATED",
+    // nominal size only
+    "NominalDiameter;IFCLENGTHMEASURE(50.),ESTIMATED",
+    "Insulation Thickness;IFCLENGTHMEASURE(30.);NominalDiameter;IFCLENGTHMEASURE(50.),NONE"
+  })
+  void bodyDrawnWithItsInsulationGivesThePipeAndTheInsulation(String known, String effect) {
+    String drawn =
+        "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
+            + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,60.15)");
+    MepModel model = read(drawn + properties(known.split(";")));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(60.3);
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+    assertThat(model.findings())
+        .filteredOn(f -> f.code().name().equals("INSULATION_IN_BODY"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.effect()).hasToString(effect));
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT", "SECTION_CONFLICT");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // a tabulated size that fits all that is stated
+    "30.15,Insulation Thickness;IFCLENGTHMEASURE(10.);NominalDiameter;IFCLENGTHMEASURE(50.),60.3",
+    // drawn as its nominal size: no rest of insulation
+    "20,Insulation Thickness;IFCLENGTHMEASURE(9.);Tag;IFCTEXT('x'),40",
+    // a wall or a coat of paint
+    "32.15,OuterDiameter;IFCLENGTHMEASURE(60.3),60.3"
+  })
+  void bodyThatMayBeTheBarePipeIsNotTakenApart(double radiusMm, String known, double expectedMm) {
+    String drawn =
+        "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
+            + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,%s)".formatted(radiusMm));
+    MepModel model = read(drawn + properties(known.split(";")));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(expectedMm);
+    assertThat(codes(model)).doesNotContain("INSULATION_IN_BODY");
+  }
+
+  /** The size, thickness and outer figures of a public sample: 315 x 450 with 10 mm around. */
+  @Test
+  void ductDrawnWithItsInsulationHasTheStatedSize() {
+    String drawn =
+        "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
+            + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,470.,335.)");
+    MepModel model =
+        read(
+            drawn
+                + properties(
+                    "Width", "IFCLENGTHMEASURE(450.)",
+                    "Height", "IFCLENGTHMEASURE(315.)",
+                    "Insulation Thickness", "IFCLENGTHMEASURE(10.)"));
+
+    assertThat(InlineModel.value(element(model, 1).section()))
+        .isEqualTo(new Section.Rectangular(0.45, 0.315));
+    assertThat(mm(of(model, 1))).isCloseTo(10, within(0.01));
+  }
+
+  @Test
+  void liningIsKeptApartAndTheMetalStaysAsWideAsDrawn() {
+    String drawn =
+        "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
+            + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,500.,365.)");
+    MepModel model =
+        read(
+            drawn
+                + properties(
+                    "Width", "IFCLENGTHMEASURE(450.)",
+                    "Height", "IFCLENGTHMEASURE(315.)",
+                    "Lining Thickness", "IFCLENGTHMEASURE(25.)"));
+
+    assertThat(InlineModel.value(element(model, 1).section()))
+        .isEqualTo(new Section.Rectangular(0.5, 0.365));
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(mm(Objects.requireNonNull(element(model, 1).lining()))).isEqualTo(25);
+  }
+
+  @Test
+  void coveringDrawnInsideADuctIsALiningWhateverItsName() {
+    MepModel model =
+        read(DUCT + covering(2, "Board", "IFCRECTANGLEPROFILEDEF(.AREA.,$,$,440.,305.)", 0, 2500));
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(element(model, 1).lining()).isNotNull();
+  }
+
+  @Test
+  void ductCoveringIsAsThickAsItIsWiderAllRound() {
+    MepModel model =
+        read(DUCT + covering(2, "Mat", "IFCRECTANGLEPROFILEDEF(.AREA.,$,$,335.,470.)", 0, 2500));
+
+    // turned by a quarter: the long side of the duct still lies in the long side of the mat
+    assertThat(mm(of(model, 1))).isCloseTo(10, within(0.01));
+  }
+
+  @Test
+  void pipeCalledInsulationAroundAnotherOneIsACoveringAndCountsOnce() {
+    String wool =
+        covering(2, "Pipe insulation", ring(120.3, 30), 0, 2500)
+            .replace("IFCCOVERING", "IFCPIPESEGMENT")
+            .replace(".INSULATION.", "$");
+    MepModel model = read(PIPE + wool);
+
+    assertThat(element(model, 200).kind()).isEqualTo(Kind.COVERING);
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+  }
+
+  @Test
+  void pipeCalledInsulatedByItselfStaysAPipe() {
+    MepModel model = read(PIPE.replace("'Pipe'", "'Pipe with insulation'"));
+
+    assertThat(element(model, 1).kind()).isEqualTo(Kind.PIPE_SEGMENT);
+  }
+
+  /** The same pipe and covering far from zero, in millimetres. */
+  @Test
+  void hostIsFoundAtAFalseOrigin() {
+    String far = "((24525622890.,6675431120.,0.))";
+    String text =
+        (PIPE + covering(2, "Wool", ring(120.3, 30), 0, 2500))
+            .replace("((0.,0.,0.))", far)
+            .replace("((0.,0.,0.0))", far);
+
+    assertThat(mm(of(read(text), 1))).isCloseTo(30, within(0.01));
+  }
+
+  @Test
+  void coveringsThatCoverEachOtherEnd() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool", ring(120.3, 30), 0, 2500)
+                + covering(3, "Jacket", ring(122.3, 1), 0, 2500)
+                + "#5=IFCRELAGGREGATES('5',$,$,$,#200,(#300));\n"
+                + "#6=IFCRELAGGREGATES('6',$,$,$,#300,(#200));\n");
+
+    assertThat(mm(of(model, 1))).isCloseTo(31, within(0.01));
+  }
+}
