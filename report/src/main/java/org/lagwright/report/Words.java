@@ -1,9 +1,12 @@
 package org.lagwright.report;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ExistingInsulation;
@@ -15,6 +18,7 @@ import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.ifc.model.Place;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.TakeoffLine;
 import org.lagwright.takeoff.measure.Size;
@@ -29,6 +33,9 @@ import org.lagwright.takeoff.thickness.Demand;
 public final class Words {
 
   private static final int SHORT_SHA = 12;
+
+  /** Insulation stops a little short of the ends it belongs to. */
+  private static final double WHOLE_SHARE = 0.95;
 
   private Words() {}
 
@@ -103,7 +110,27 @@ public final class Words {
     }
     Double thicknessM = existing.thicknessM();
     String thick = thicknessM == null ? "thickness not told" : millimetres(thicknessM) + " mm";
-    return existing.material() == null ? thick : thick + ", " + existing.material();
+    String made = existing.material() == null ? thick : thick + ", " + existing.material();
+    boolean whole = existing.share() > WHOLE_SHARE;
+    return whole ? made : made + ", on " + Math.round(existing.share() * 100) + " % of it";
+  }
+
+  /**
+   * Where an element is: {@code Level 1, 0.12 Plant room, 2.85 m above the floor}; null where the
+   * model does not tell.
+   */
+  public static @Nullable String place(Place place) {
+    List<String> parts = new ArrayList<>();
+    Stream.of(place.building(), place.storey(), place.space())
+        .filter(Objects::nonNull)
+        .forEach(parts::add);
+    if (place.heightAboveFloorM() != null) {
+      parts.add(String.format(Locale.ROOT, "%.2f m above the floor", place.heightAboveFloorM()));
+    }
+    if (place.external() != null) {
+      parts.add(place.external() ? "outdoors" : "indoors");
+    }
+    return parts.isEmpty() ? null : String.join(", ", parts);
   }
 
   /** What an element is: {@code pipe}, {@code duct fitting}, {@code in-line item}. */

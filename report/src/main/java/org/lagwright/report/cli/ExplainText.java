@@ -3,6 +3,9 @@ package org.lagwright.report.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.report.Account;
@@ -51,13 +54,26 @@ final class ExplainText {
     table.row("what", Words.kind(element.kind()) + ", " + Words.form(element.form()));
     String size = Words.size(element);
     table.row("size", size == null ? "unknown" : size);
-    String ends = Words.ends(element.ends());
-    if (ends != null) {
-      table.row("ends", ends);
-    }
+    row(table, "ends", Words.ends(element.ends()));
+    place(table, element);
+    row(table, "lagged", Words.existing(element.existingInsulation()));
+    row(table, "lined", Words.existing(element.lining()));
     table.row("scope", taken.scope().scope().label() + ": " + taken.scope().reason());
     table.row("account", account());
     lines.addAll(table.lines());
+  }
+
+  private static void row(TextTable table, String what, @Nullable String value) {
+    if (value != null) {
+      table.row(what, value);
+    }
+  }
+
+  private static void place(TextTable table, MepElement element) {
+    row(table, "place", Words.place(element.place()));
+    String basis =
+        element.place().basis().stream().map(Evidence::toString).collect(Collectors.joining("; "));
+    row(table, "", basis.isEmpty() ? null : basis);
   }
 
   private String account() {

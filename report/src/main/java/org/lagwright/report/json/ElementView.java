@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.report.Account;
 import org.lagwright.report.Words;
 import org.lagwright.report.json.ThicknessView.DemandView;
@@ -33,6 +34,8 @@ record ElementView(
     @Nullable ServiceView service,
     @Nullable String storey,
     @Nullable String space,
+    @Nullable Double heightAboveFloorM,
+    @Nullable PointView positionM,
     @Nullable String location,
     String scope,
     String reason,
@@ -45,7 +48,8 @@ record ElementView(
     @Nullable QuantitiesView quantities,
     @Nullable String line,
     @Nullable String leftOutWith,
-    @Nullable ExistingView existingInsulation) {
+    @Nullable ExistingView existingInsulation,
+    @Nullable ExistingView lining) {
 
   record MeasuredByView(@Nullable String section, @Nullable String length) {}
 
@@ -59,13 +63,24 @@ record ElementView(
     }
   }
 
-  record ExistingView(@Nullable Double thicknessM, @Nullable String material, String evidence) {
+  record PointView(double x, double y, double z) {
+    static @Nullable PointView of(@Nullable Point point) {
+      return point == null
+          ? null
+          : new PointView(
+              Finite.number(point.x()), Finite.number(point.y()), Finite.number(point.z()));
+    }
+  }
+
+  record ExistingView(
+      @Nullable Double thicknessM, @Nullable String material, double share, String evidence) {
     static @Nullable ExistingView of(@Nullable ExistingInsulation existing) {
       return existing == null
           ? null
           : new ExistingView(
               Finite.orNull(existing.thicknessM()),
               existing.material(),
+              Finite.number(existing.share()),
               existing.evidence().toString());
     }
   }
@@ -92,6 +107,8 @@ record ElementView(
         ServiceView.of(taken.service()),
         element.place().storey(),
         element.place().space(),
+        Finite.orNull(element.place().heightAboveFloorM()),
+        PointView.of(element.place().positionM()),
         thickness == null ? null : thickness.location(),
         taken.scope().scope().label(),
         taken.scope().reason(),
@@ -104,7 +121,8 @@ record ElementView(
         taken.lineId() == null ? null : QuantitiesView.of(taken.quantities()),
         taken.lineId(),
         taken.leftOutWith(),
-        ExistingView.of(element.existingInsulation()));
+        ExistingView.of(element.existingInsulation()),
+        ExistingView.of(element.lining()));
   }
 
   private static @Nullable SectionView section(MepElement element) {

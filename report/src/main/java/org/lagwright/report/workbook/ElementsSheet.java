@@ -104,6 +104,8 @@ final class ElementsSheet {
             t -> t.service() == null ? null : t.service().energyC()),
         Column.text("Storey", 30, t -> t.element().place().storey()),
         Column.text("Space", 30, t -> t.element().place().space()),
+        Column.number(
+            "Above floor m", 10, Look.TWO_DECIMALS, t -> t.element().place().heightAboveFloorM()),
         Column.text("Location", 16, t -> thickness(t, ThicknessDecision::location)));
   }
 
@@ -133,6 +135,7 @@ final class ElementsSheet {
         Column.text("Length measured by", 16, t -> Words.how(t.element().lengthM())),
         Column.text(
             "Insulation in the model", 40, t -> Words.existing(t.element().existingInsulation())),
+        Column.text("Lining in the model", 30, t -> Words.existing(t.element().lining())),
         Column.wrapped("Finding codes", 44, t -> codes.get(t.element().key())));
   }
 
