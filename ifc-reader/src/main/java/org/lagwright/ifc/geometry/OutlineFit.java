@@ -171,7 +171,7 @@ final class OutlineFit {
       double b = 2 * box.v().norm();
       double small = Math.min(a, b);
       double flatOval = Math.abs(a - b) * small + Math.PI / 4 * small * small;
-      if (area > RECTANGLE_FILL * a * b) {
+      if (area > RECTANGLE_FILL * a * b && isConvex(loop, n)) {
         return box;
       }
       boolean fills = near(area, flatOval) || near(area, Math.PI / 4 * a * b);
@@ -180,6 +180,18 @@ final class OutlineFit {
       }
     }
     return null;
+  }
+
+  /** A T with a broad, short arm fills its box too, but it has inner corners. */
+  private static boolean isConvex(List<Vec> loop, Vec n) {
+    for (int i = 0; i < loop.size(); i++) {
+      Vec in = loop.get((i + 1) % loop.size()).minus(loop.get(i)).unit();
+      Vec out = loop.get((i + 2) % loop.size()).minus(loop.get((i + 1) % loop.size())).unit();
+      if (in.cross(out).dot(n) < -RIGHT_ANGLE) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Half an ellipse fills its box as a whole one does, but its centroid is off the middle. */
