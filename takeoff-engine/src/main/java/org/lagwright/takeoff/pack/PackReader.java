@@ -67,9 +67,18 @@ public final class PackReader {
    * @throws PackException if the file is missing, unreadable or does not fit the type
    */
   public static <T> T readFile(Path file, Class<T> type) {
+    return parse(readText(file), file.toString(), type);
+  }
+
+  /**
+   * Reads a text file of the user.
+   *
+   * @throws PackException if the file is missing, unreadable or no UTF-8
+   */
+  static String readText(Path file) {
     String name = file.toString();
     try {
-      return parse(decoded(Files.readAllBytes(file), name), name, type);
+      return decoded(Files.readAllBytes(file), name);
     } catch (NoSuchFileException e) {
       throw new PackException(name + ": no such file. Check the path.", e);
     } catch (IOException e) {
