@@ -188,6 +188,11 @@ public final class Words {
     return switch (kind) {
       case CONDENSATION -> "condensation";
       case ENERGY_RULE -> "energy rule";
+      case HEAT_LOSS -> "heat loss limit";
+      case TOUCH -> "touch temperature";
+      case FROST -> "frost protection";
+      case ECONOMIC -> "least cost";
+      case SPECIFICATION -> "project specification";
       case USER -> "thickness given";
     };
   }

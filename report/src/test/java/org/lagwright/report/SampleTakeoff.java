@@ -32,10 +32,14 @@ import org.lagwright.takeoff.scope.Scope;
 import org.lagwright.takeoff.scope.ScopeDecision;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.Vote;
+import org.lagwright.takeoff.settings.DemandSettings;
 import org.lagwright.takeoff.settings.Settings;
+import org.lagwright.takeoff.thickness.Asked;
+import org.lagwright.takeoff.thickness.Conditions;
 import org.lagwright.takeoff.thickness.Demand;
 import org.lagwright.takeoff.thickness.Layer;
 import org.lagwright.takeoff.thickness.Layer.LayerForm;
+import org.lagwright.takeoff.thickness.Proof;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 
 /**
@@ -256,7 +260,31 @@ public final class SampleTakeoff {
         dew,
         0.0213,
         List.of(new Layer("flexible-foam", LayerForm.TUBE, 0.025)),
-        "plant-room");
+        "plant-room",
+        new Proof(
+            new Conditions(
+                new Section.Round(0.0603),
+                false,
+                6.0,
+                6.0,
+                28,
+                65.5,
+                0.9,
+                1,
+                "fef_nbr",
+                "none",
+                null,
+                "plant-room",
+                "chilled",
+                Asked.NOTHING),
+            6,
+            28,
+            65.5,
+            20.96,
+            25.9,
+            -42.1,
+            -7.3,
+            new Proof.Saving(70, 23, 5.5, 8)));
   }
 
   private static ThicknessDecision air() {
@@ -268,7 +296,8 @@ public final class SampleTakeoff {
         List.of(
             new Layer("flexible-foam", LayerForm.SHEET, 0.032),
             new Layer("flexible-foam", LayerForm.SHEET, 0.019)),
-        "indoor");
+        "indoor",
+        null);
   }
 
   private static TakenElement onLine(
@@ -433,7 +462,8 @@ public final class SampleTakeoff {
         List.of(new Settings.ServiceRule("CHW Flow", "system", "chilled-water-flow")),
         Map.of("chilled-water-flow", 6.0),
         Map.of("supply-air", "in"),
-        Map.of("supply-air", 0.045));
+        Map.of("supply-air", 0.045),
+        DemandSettings.NONE);
   }
 
   private static List<PackInfo> packs() {

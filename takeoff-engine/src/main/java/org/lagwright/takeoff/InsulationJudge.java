@@ -36,6 +36,7 @@ final class InsulationJudge {
   private final ServicePack services;
   private final Settings settings;
   private final ThicknessChooser chooser;
+  private final AskedOf asked;
 
   /** By identity: equal conditions share one decision, and so its words. */
   private final IdentityHashMap<ThicknessDecision, List<Trace.Step>> demandSteps =
@@ -45,6 +46,7 @@ final class InsulationJudge {
     this.services = services;
     this.settings = settings;
     this.chooser = chooser;
+    this.asked = new AskedOf(services, settings.demands());
   }
 
   /** One element on its way through the decisions. */
@@ -109,8 +111,25 @@ final class InsulationJudge {
     }
     Conditions conditions = conditions(element, classification, section, location, material);
     ThicknessDecision thickness = chooser.decide(conditions);
+    findSilence(element, classification, section, location).ifPresent(findings::add);
     steps.addAll(demandSteps.computeIfAbsent(thickness, ThicknessSteps::ofDemands));
     return byThickness(in, conditions, thickness, material, section);
+  }
+
+  private Optional<Finding> findSilence(
+      MepElement element, Classification classification, Section section, String location) {
+    Service service = services.service(classification.serviceId());
+    if (!asked.specificationIsSilent(service, location, section)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.about(
+            element.key(),
+            TakeoffFinding.SPECIFICATION_SILENT,
+            Effect.NONE,
+            service.name(),
+            location,
+            Size.find(element).orElseThrow().words()));
   }
 
   private Judgement byThickness(
@@ -121,6 +140,15 @@ final class InsulationJudge {
       Section section) {
     if (thickness.governing() == null) {
       return withoutDemand(in, conditions, thickness);
+    }
+    if (thickness.layers().isEmpty()
+        && !Double.isFinite(thickness.requiredM())
+        && thickness.governing().kind() != Demand.Kind.CONDENSATION) {
+      return in.leftOut(
+          TakeoffFinding.DEMAND_OUT_OF_REACH,
+          thickness,
+          thickness.governing().kind().label(),
+          in.classification().name());
     }
     if (thickness.layers().isEmpty() && !Double.isFinite(thickness.requiredM())) {
       return in.leftOut(
@@ -140,7 +168,10 @@ final class InsulationJudge {
     in.steps().add(ThicknessSteps.ofLayers(thickness, material));
     in.steps().addAll(ThicknessSteps.ofQuantities(quantities, centreLine(in.element())));
     LineKey key = lineKey(in, thickness, material);
-    return in.judgement(in.scope(), thickness, quantities, key, null, in.findings());
+    List<Finding> findings = new ArrayList<>(in.findings());
+    findings.addAll(
+        ThicknessFindings.of(in.element().key(), thickness, material, in.classification().name()));
+    return in.judgement(in.scope(), thickness, quantities, key, null, findings);
   }
 
   /** Out where a demand was tried and is met bare; left out where none says anything. */
@@ -237,6 +268,7 @@ final class InsulationJudge {
       String location,
       MaterialFamily material) {
     Settings.Air air = Objects.requireNonNull(settings.air().get(location), location);
+    Service service = services.service(classification.serviceId());
     return new Conditions(
         section,
         isDuct(element, classification),
@@ -248,8 +280,10 @@ final class InsulationJudge {
         settings.condensationMarginK(),
         material.id(),
         settings.energyRule(),
-        services.findGiven(settings.thicknessesM(), services.service(classification.serviceId())),
-        location);
+        services.findGiven(settings.thicknessesM(), service),
+        location,
+        service.family(),
+        asked.of(service, location, section));
   }
 
   private boolean isDuct(MepElement element, Classification classification) {

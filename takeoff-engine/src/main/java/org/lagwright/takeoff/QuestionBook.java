@@ -82,9 +82,15 @@ final class QuestionBook {
       case LENGTH_UNKNOWN -> "How long is it?";
       case MATERIAL_LIMIT -> "Which material stands the temperature of " + service + "?";
       case CONDENSATION_OUT_OF_REACH -> "In which air is " + service + " to stay dry?";
+      case DEMAND_OUT_OF_REACH -> "What may be asked of the insulation of " + service + "?";
       case NO_STOCK_THICKNESS -> "Which material is thick enough for " + service + "?";
       case NO_DEMAND -> "How thick is " + service + " insulated, if at all?";
-      case SERVICE_CONTRADICTION, ALREADY_INSULATED, NO_INSULATION_NEEDED ->
+      case SERVICE_CONTRADICTION,
+          ALREADY_INSULATED,
+          NO_INSULATION_NEEDED,
+          VAPOUR_BARRIER_NEEDED,
+          BELOW_CRITICAL_RADIUS,
+          SPECIFICATION_SILENT ->
           throw new IllegalArgumentException(code + " leaves nothing out");
     };
   }

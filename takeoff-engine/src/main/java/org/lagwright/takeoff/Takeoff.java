@@ -6,6 +6,7 @@ import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.settings.Settings;
+import org.lagwright.takeoff.settings.SettingsReader;
 
 /**
  * The whole result of one run.
@@ -48,5 +49,10 @@ public record Takeoff(
    */
   public static Takeoff of(List<MepModel> models, Settings settings) {
     return new TakeoffRun(List.copyOf(models), settings).run();
+  }
+
+  /** Every data pack that settings can choose from. */
+  public static List<PackInfo> availablePacks() {
+    return new TakeoffRun(List.of(), SettingsReader.defaults()).availablePacks();
   }
 }

@@ -34,6 +34,21 @@ public enum TakeoffFinding implements FindingCode {
       Severity.ERROR,
       "No thickness keeps the surface of {0} above the dew point with the margin in this air ({1})."
           + " Change the air of the location or the margin in the settings, or accept condensation."),
+  DEMAND_OUT_OF_REACH(
+      Severity.ERROR,
+      "No thickness up to 1 m meets the {0} demand on {1}. Change what the settings ask for, or choose"
+          + " another material."),
+  VAPOUR_BARRIER_NEEDED(
+      Severity.INFO,
+      "{0} on {1} needs a separate vapour barrier without a gap, at joints, hangers and ends too."),
+  BELOW_CRITICAL_RADIUS(
+      Severity.WARNING,
+      "{0} of insulation let more heat through here than none: the pipe is thinner than the critical"
+          + " radius. Ask the engineer whether it is wanted."),
+  SPECIFICATION_SILENT(
+      Severity.WARNING,
+      "The specification in the settings has no row for {0}, {1}, {2}. The other demands decide; ask"
+          + " the engineer."),
   MATERIAL_LIMIT(
       Severity.ERROR,
       "{0} lies outside the service range of {1} ({2}). Choose another material in the"

@@ -69,10 +69,19 @@ final class TakeoffRun {
   }
 
   private List<PackInfo> packs() {
+    return packs(chooser.packsInUse(settings.energyRule()));
+  }
+
+  /** Every pack that settings can choose from. */
+  List<PackInfo> availablePacks() {
+    return packs(chooser.listPacks());
+  }
+
+  private List<PackInfo> packs(List<PackInfo> ofThickness) {
     List<PackInfo> packs = new ArrayList<>(classifier.packs());
     packs.add(scopePack.info());
     packs.add(locationWords.info());
-    packs.addAll(chooser.listPacks());
+    packs.addAll(ofThickness);
     return packs;
   }
 

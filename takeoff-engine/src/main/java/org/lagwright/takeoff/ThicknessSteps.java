@@ -2,7 +2,9 @@ package org.lagwright.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.thickness.Demand;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
@@ -18,13 +20,22 @@ final class ThicknessSteps {
       String what = demand.kind().label() + " demand";
       String value = Show.millimetres(demand.thicknessM());
       steps.add(
-          demand.kind() == Demand.Kind.USER
-              ? new Trace.Given(what, value, "thicknessesMm")
+          givenBy(demand.kind()) != null
+              ? new Trace.Given(what, value, Objects.requireNonNull(givenBy(demand.kind())))
               : new Trace.Decided(
                   what, value, demand.kind().label(), demand.rule(), demand.source()));
       steps.add(new Trace.Computed(what + ", figures", figures(demand), demand.rule()));
     }
     return steps;
+  }
+
+  /** The setting that gives the thickness itself; null where a rule finds it. */
+  private static @Nullable String givenBy(Demand.Kind kind) {
+    return switch (kind) {
+      case USER -> "thicknessesMm";
+      case SPECIFICATION -> "demands: specification";
+      default -> null;
+    };
   }
 
   static Trace.Step ofLayers(ThicknessDecision decision, MaterialFamily material) {

@@ -21,6 +21,7 @@ import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.scope.Scope;
+import org.lagwright.takeoff.settings.DemandSettings;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.settings.SettingsReader;
 
@@ -516,6 +517,7 @@ class TakeoffTest {
         List.of(),
         Map.of(),
         scope,
-        thicknessesM);
+        thicknessesM,
+        DemandSettings.NONE);
   }
 }

@@ -35,6 +35,6 @@ public final class ModelPipeline implements Pipeline {
 
   @Override
   public List<PackInfo> packs() {
-    return takeOff(List.of(), defaultSettings()).packs();
+    return Takeoff.availablePacks();
   }
 }

@@ -11,6 +11,7 @@ import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Trace.Step;
 import org.lagwright.takeoff.measure.Size;
 import org.lagwright.takeoff.thickness.Demand;
+import org.lagwright.takeoff.thickness.Proof;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 
 /** Demands with all their figures, and the formulas that lead from them to the results. */
@@ -65,6 +66,10 @@ final class DemandText {
     }
     String layers = thickness.layers().isEmpty() ? "nothing" : thickness.layersInWords();
     lines.add("  bought: " + layers);
+    Proof proof = thickness.proof();
+    if (proof != null) {
+      lines.addAll(ProofText.lines(BELOW, proof));
+    }
     return lines;
   }
 

@@ -3,6 +3,7 @@ package org.lagwright.report.json;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.lagwright.takeoff.settings.DemandSettings;
 import org.lagwright.takeoff.settings.Settings;
 
 /** The settings used. Maps are sorted: equal runs give equal files. */
@@ -17,7 +18,8 @@ record SettingsView(
     List<Settings.ServiceRule> services,
     Map<String, Double> temperaturesC,
     Map<String, String> scope,
-    Map<String, Double> thicknessesM) {
+    Map<String, Double> thicknessesM,
+    DemandSettings demands) {
 
   static SettingsView of(Settings settings) {
     return new SettingsView(
@@ -31,6 +33,7 @@ record SettingsView(
         settings.services(),
         new TreeMap<>(settings.temperaturesC()),
         new TreeMap<>(settings.scope()),
-        new TreeMap<>(settings.thicknessesM()));
+        new TreeMap<>(settings.thicknessesM()),
+        settings.demands());
   }
 }

@@ -10,6 +10,7 @@ import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.pack.PackInfo;
+import org.lagwright.takeoff.settings.DemandSettings;
 import org.lagwright.takeoff.settings.Settings;
 
 /** The sheet {@code Basis}: what the figures rest on. */
@@ -113,9 +114,37 @@ final class BasisSheet {
     pairs(writer, "Scope of ", settings().scope());
     new TreeMap<>(settings().thicknessesM())
         .forEach((id, m) -> pair(writer, "Least thickness of " + id, Words.millimetres(m) + " mm"));
+    demands(writer);
     if (writer.next() == before) {
       writer.row(Entry.text("Nothing; all choices are the program's own."));
     }
+  }
+
+  private void demands(SheetWriter writer) {
+    DemandSettings demands = settings().demands();
+    pairs(writer, "Largest heat flow W/m of ", shown(demands.heatLosses()));
+    if (demands.touchLimitC() != null) {
+      figure(writer, "Hottest surface allowed, degC", demands.touchLimitC());
+    }
+    DemandSettings.FrostRule frost = demands.frost();
+    if (frost != null) {
+      pair(writer, "Frost protection", frost.toString());
+    }
+    if (demands.tariffs() != null) {
+      demands.tariffs().forEach((kind, t) -> pair(writer, "Tariff of " + kind, t.toString()));
+    }
+    if (demands.insulation() != null) {
+      pair(writer, "Price of insulation", demands.insulation().toString());
+    }
+    if (!demands.rows().isEmpty()) {
+      figure(writer, "Rows of the project specification", demands.rows().size());
+    }
+  }
+
+  private static Map<String, String> shown(Map<String, Double> figures) {
+    Map<String, String> shown = new TreeMap<>();
+    figures.forEach((key, figure) -> shown.put(key, Words.plain(figure)));
+    return shown;
   }
 
   private void packs(SheetWriter writer) {

@@ -20,12 +20,13 @@ final class BasisText {
   /** How thick. */
   static final List<String> THICKNESS =
       List.of(
-          "Each demand gives a thickness of its own: condensation, energy rule, least thickness of the"
-              + " user. The largest governs.",
+          "Each demand gives a thickness of its own: condensation, energy rule, heat loss limit, touch"
+              + " temperature, frost time, least cost, specification of the project, least thickness of"
+              + " the user. The largest governs. The sheet Thickness shows them side by side.",
           "Condensation: the smallest thickness that keeps the surface at or above dew point plus"
               + " margin, in still air, for level pipes and vertical duct walls, with radiation."
               + " Saturated air has no such thickness; more than 1 m is not looked at.",
-          "Energy rule: for round pipes only, never for ducts. The row is that of the medium"
+          "Energy rule: for round pipes only, never for ducts. In tables by temperature the row is that of the medium"
               + " temperature, the column that of the nearest nominal size by outside diameter. Where"
               + " the conductivity of the material lies outside the range of the rule, the thickness"
               + " is adjusted to it.",
@@ -76,8 +77,9 @@ final class BasisText {
               + " engineers decide; have a qualified engineer check them before they are used.",
           "Freedom from condensation holds only for the air stated here. Fog, rain, wash-down and air"
               + " near saturation cannot be met by thickness.",
-          "Hot surfaces: no thickness here was chosen against burns. Check surface temperatures where"
-              + " people can touch, and let plant cool before work.",
+          "Hot surfaces: without a touch temperature in the settings no thickness here was chosen against"
+              + " burns. Check surface temperatures where people can touch, and let plant cool before"
+              + " work.",
           "Cold work stands or falls with an unbroken vapour barrier at joints, supports, ends and"
               + " valve stems; fibrous material on cold work needs a vapour retarder.",
           "Check the temperature limits of insulation, adhesive and facing, with a reserve for"

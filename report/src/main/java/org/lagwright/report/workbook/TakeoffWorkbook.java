@@ -76,6 +76,8 @@ public final class TakeoffWorkbook {
             .write(sheet(book, SummarySheet.NAME), styles);
     lines.write(sheet(book, LinesSheet.NAME), styles);
     new FittingsSheet(lines.table()).write(sheet(book, FittingsSheet.NAME), styles);
+    new ThicknessSheet(takeoff).write(sheet(book, ThicknessSheet.NAME), styles);
+    new SweepSheet(takeoff).write(sheet(book, SweepSheet.NAME), styles);
     elements.writeHeadings(sheet(book, ElementsSheet.NAME), styles);
     findings.writeHeadings(sheet(book, FindingsSheet.NAME), styles);
     new BasisSheet(takeoff, version).write(sheet(book, BasisSheet.NAME), styles);
@@ -85,7 +87,7 @@ public final class TakeoffWorkbook {
   private Sheet sheet(XSSFWorkbook book, String name) {
     Sheet sheet = book.createSheet(name);
     sheet.setDisplayGridlines(false);
-    boolean wide = name.equals(ElementsSheet.NAME);
+    boolean wide = name.equals(ElementsSheet.NAME) || name.equals(ThicknessSheet.NAME);
     Page.setUp(sheet, takeoff.settings().project(), wide ? ELEMENTS_PAGES_WIDE : 1);
     return sheet;
   }

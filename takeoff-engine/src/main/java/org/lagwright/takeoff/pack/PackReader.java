@@ -103,6 +103,11 @@ public final class PackReader {
       if (value == null) {
         throw empty(name);
       }
+      MissingValue.find(value)
+          .ifPresent(
+              missing -> {
+                throw refused(missing, name, text);
+              });
       return value;
     } catch (JacksonException e) {
       if (isEmpty(text)) {
@@ -110,6 +115,13 @@ public final class PackReader {
       }
       throw new PackException(place(name, e, text) + describe(e), e);
     }
+  }
+
+  private static PackException refused(MissingValue missing, String name, String text) {
+    TokenStreamLocation at = find(missing.pointer(), text);
+    String place =
+        at == null ? name + ":1:1" : name + ":" + at.getLineNr() + ":" + at.getColumnNr();
+    return new PackException(place + ": '" + missing.key() + "' is missing here. Add it.");
   }
 
   private static PackException empty(String name) {
@@ -137,7 +149,10 @@ public final class PackReader {
     if (known != null && known.getLineNr() > 0) {
       return known;
     }
-    String wanted = pointer(e.getPath());
+    return find(pointer(e.getPath()), text);
+  }
+
+  private static @Nullable TokenStreamLocation find(String wanted, String text) {
     try (JsonParser parser = STRICT.createParser(text)) {
       while (parser.nextToken() != null) {
         if (parser.streamReadContext().pathAsPointer().toString().equals(wanted)) {

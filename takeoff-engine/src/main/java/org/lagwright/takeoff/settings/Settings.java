@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param temperaturesC user's medium temperature by service id, degC
  * @param scope user's decision by service id: in, out
  * @param thicknessesM user's own minimum thickness by service id, metres
+ * @param demands what the project asks for beside condensation and energy rule
  */
 public record Settings(
     String project,
@@ -33,7 +34,8 @@ public record Settings(
     List<ServiceRule> services,
     Map<String, Double> temperaturesC,
     Map<String, String> scope,
-    Map<String, Double> thicknessesM) {
+    Map<String, Double> thicknessesM,
+    DemandSettings demands) {
 
   static final double LARGEST_MARGIN_K = 20;
   static final double LOWEST_EMISSIVITY = 0.01;

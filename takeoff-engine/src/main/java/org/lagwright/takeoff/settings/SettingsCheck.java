@@ -63,6 +63,9 @@ final class SettingsCheck {
     checkTemperatures(given);
     checkScope(given);
     checkThicknesses(given);
+    if (given.demands() != null) {
+      checkDemands(given.demands(), locations);
+    }
   }
 
   private void checkNumber(String key, @Nullable Double value, double least, double most) {
@@ -110,6 +113,33 @@ final class SettingsCheck {
               requireOneOf("thicknessesMm", id, serviceIds, "service");
               requireBetween("thicknessesMm", id, mm, THINNEST_MM, THICKEST_MM);
             });
+  }
+
+  private void checkDemands(DemandSettings demands, Set<String> locations) {
+    entries(demands.heatLossWPerM(), "heatLossWPerM")
+        .forEach(
+            (id, limit) -> {
+              requireOneOf("heatLossWPerM", id, serviceIds, "service");
+              requireBetween("heatLossWPerM", id, limit, 0.1, 100_000);
+            });
+    entries(demands.tariffs(), "tariffs")
+        .keySet()
+        .forEach(kind -> requireOneOf("tariffs", kind, MATERIAL_KINDS, "kind of service"));
+    DemandSettings.FrostRule frost = demands.frost();
+    if (frost != null) {
+      items(frost.locations(), "locations")
+          .forEach(location -> requireOneOf("frost", location, locations, "location class"));
+      items(frost.services(), "services")
+          .forEach(id -> requireOneOf("frost", id, serviceIds, "service"));
+    }
+    for (DemandSettings.SpecificationRow row : items(demands.specification(), "specification")) {
+      if (row.service() != null) {
+        requireOneOf("specification", row.service(), serviceIds, "service");
+      }
+      if (row.location() != null) {
+        requireOneOf("specification", row.location(), locations, "location class");
+      }
+    }
   }
 
   private void requireInPacks(String section, String word, String energyRule, String... materials) {

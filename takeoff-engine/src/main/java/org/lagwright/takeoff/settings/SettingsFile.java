@@ -21,7 +21,8 @@ record SettingsFile(
     @Nullable List<Settings.ServiceRule> services,
     @Nullable Map<String, Double> temperaturesC,
     @Nullable Map<String, String> scope,
-    @Nullable Map<String, Double> thicknessesMm) {
+    @Nullable Map<String, Double> thicknessesMm,
+    @Nullable DemandSettings demands) {
 
   /** Air of one location class; what is null keeps its default. */
   record AirEntry(

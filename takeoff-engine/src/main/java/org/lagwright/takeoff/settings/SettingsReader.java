@@ -38,7 +38,7 @@ public final class SettingsReader {
   }
 
   private static final SettingsFile EMPTY =
-      new SettingsFile(null, null, null, null, null, null, null, null, null, null, null);
+      new SettingsFile(null, null, null, null, null, null, null, null, null, null, null, null);
 
   private static SettingsFile bundled() {
     return PackReader.readBundled(SettingsReader.class, DEFAULTS, SettingsFile.class);
@@ -56,7 +56,8 @@ public final class SettingsReader {
         lists(given.services(), defaults.services()),
         maps(given.temperaturesC(), defaults.temperaturesC()),
         maps(given.scope(), defaults.scope()),
-        metres(maps(given.thicknessesMm(), defaults.thicknessesMm())));
+        metres(maps(given.thicknessesMm(), defaults.thicknessesMm())),
+        given.demands() == null ? DemandSettings.NONE : given.demands());
   }
 
   private static Map<String, Settings.Air> air(

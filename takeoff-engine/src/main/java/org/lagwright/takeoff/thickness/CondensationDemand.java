@@ -21,9 +21,6 @@ final class CondensationDemand {
           + " and vertical walls after ISO 12241 with radiation; dew point after Hyland-Wexler,"
           + " ASHRAE Handbook of Fundamentals 2017, chapter 1, equations 5 and 6";
 
-  /** Nobody builds more than this around a pipe; beyond it another answer is needed, metres. */
-  private static final double THICKEST_LOOKED_AT_M = 1;
-
   private CondensationDemand() {}
 
   /** Thickness is infinite where none up to 1 m is enough, as in saturated air. */
@@ -68,8 +65,9 @@ final class CondensationDemand {
   private static Sized sized(
       AmbientAir air, Body body, double mediumC, double lowestC, Conductivity lambda) {
     double thicknessM =
-        air.thicknessForSurfaceM(body, mediumC, lowestC, lambda.wPerMK(), THICKEST_LOOKED_AT_M);
-    double coverM = Math.min(thicknessM, THICKEST_LOOKED_AT_M);
+        air.thicknessForSurfaceM(
+            body, mediumC, lowestC, lambda.wPerMK(), Surround.THICKEST_LOOKED_AT_M);
+    double coverM = Math.min(thicknessM, Surround.THICKEST_LOOKED_AT_M);
     return new Sized(thicknessM, air.coefficientWPerM2K(body, coverM, lowestC));
   }
 

@@ -20,6 +20,8 @@ import org.lagwright.ifc.model.Section;
  * @param energyRuleId id of the energy rule, or {@link ThicknessChooser#NO_ENERGY_RULE}
  * @param userMinimumM thickness the user asks for at least, metres, above 0; null where none
  * @param location location class of the air, carried through to the decision
+ * @param family family of the service, which rules by situation go by; empty where none
+ * @param asked what the project asks for beside
  */
 public record Conditions(
     Section section,
@@ -33,7 +35,9 @@ public record Conditions(
     String materialId,
     String energyRuleId,
     @Nullable Double userMinimumM,
-    String location) {
+    String location,
+    String family,
+    Asked asked) {
 
   public Conditions {
     require(airC >= -60 && airC <= 80, "air must be from -60 to 80 degC", airC);
@@ -51,6 +55,29 @@ public record Conditions(
           "minimum thickness must be above 0 and up to 1 m",
           userMinimumM);
     }
+  }
+
+  /**
+   * The same in air of another humidity, with condensation as the only demand.
+   *
+   * @param humidityPct relative humidity, 1 to 100 %
+   */
+  public Conditions onlyCondensationAt(double humidityPct) {
+    return new Conditions(
+        section,
+        duct,
+        condensationC,
+        null,
+        airC,
+        humidityPct,
+        emissivity,
+        marginK,
+        materialId,
+        ThicknessChooser.NO_ENERGY_RULE,
+        null,
+        location,
+        family,
+        Asked.NOTHING);
   }
 
   private static void requireMedium(@Nullable Double mediumC) {

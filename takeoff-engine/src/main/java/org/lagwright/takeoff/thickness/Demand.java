@@ -32,6 +32,11 @@ public record Demand(
   public enum Kind {
     CONDENSATION,
     ENERGY_RULE,
+    HEAT_LOSS,
+    TOUCH,
+    FROST,
+    ECONOMIC,
+    SPECIFICATION,
     USER;
 
     /** The name used in files we write: {@code energy-rule}. */

@@ -10,12 +10,11 @@ final class EnergyRuleDemand {
 
   static Demand of(
       PipeRulePack rule,
-      NominalPipeSizes sizes,
+      FluidRange range,
       double outsideDiameterM,
       double fluidC,
       MaterialFamily material) {
-    FluidRange range = rule.range(fluidC);
-    NominalPipeSizes.Size size = sizes.nearest(outsideDiameterM);
+    NominalPipeSizes.Size size = Sizes.ALL.nearest(outsideDiameterM);
     double tabulatedM = rule.tabulatedM(range, size.nps());
     Figures figures =
         new Figures()
@@ -25,9 +24,9 @@ final class EnergyRuleDemand {
             .millimetres("outside diameter", outsideDiameterM)
             .text("nominal size", "NPS " + withoutZeros(size.nps()) + " / DN " + size.dn())
             .text("row status", range.status().label());
-    FluidRange.ConductivityRange rated = range.conductivity();
+    FluidRange.ConductivityRangeSi rated = range.rated();
     double thicknessM =
-        rated == null ? 0 : adjustedM(rated, outsideDiameterM, tabulatedM, material, figures);
+        rated == null ? 0 : adjustedM(rule, rated, outsideDiameterM, tabulatedM, material, figures);
     figures.millimetres("thickness needed", thicknessM);
     return new Demand(
         Demand.Kind.ENERGY_RULE,
@@ -38,7 +37,8 @@ final class EnergyRuleDemand {
   }
 
   private static double adjustedM(
-      FluidRange.ConductivityRange rated,
+      PipeRulePack rule,
+      FluidRange.ConductivityRangeSi rated,
       double outsideDiameterM,
       double tabulatedM,
       MaterialFamily material,
@@ -55,12 +55,20 @@ final class EnergyRuleDemand {
       figures.text("adjusted to the conductivity", "no, it lies within the range");
       return tabulatedM;
     }
-    figures.text("adjusted to the conductivity", "yes, T = r ((1 + t/r)^(K/k) - 1)");
-    return OtherConductivity.powerLaw(
-        tabulatedM, outsideDiameterM / 2, lambda.wPerMK(), rated.highWPerMK());
+    PipeRulePack.Adjustment adjustment = rule.adjustment();
+    double end = adjustment.ratedWPerMK(rated, lambda.wPerMK());
+    figures.text("adjusted to the conductivity", "yes, " + adjustment.formula());
+    return adjustment.adjustedM(tabulatedM, outsideDiameterM / 2, lambda.wPerMK(), end);
   }
 
   private static String withoutZeros(double nps) {
     return nps == Math.rint(nps) ? String.valueOf((long) nps) : String.valueOf(nps);
+  }
+
+  /** Read once; nominal sizes belong to the program, not to the rule. */
+  private static final class Sizes {
+    private static final NominalPipeSizes ALL = NominalPipeSizes.bundled();
+
+    private Sizes() {}
   }
 }

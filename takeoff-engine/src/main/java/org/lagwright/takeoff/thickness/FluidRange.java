@@ -1,20 +1,25 @@
 package org.lagwright.takeoff.thickness;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.pack.SourceStatus;
 
 /**
- * One row of a table of pipe insulation: a range of fluid temperatures. Figures as printed, US
- * units.
+ * One row of a table of pipe insulation: a range of fluid temperatures. Figures as printed, in US
+ * units or in SI.
  *
  * @param id stable id within the pack
  * @param printed the range as the source prints it
- * @param table {@code heating}, {@code cooling} or {@code exception}
+ * @param table {@code heating}, {@code cooling}, {@code exception} where nothing is required, or
+ *     {@code silent} where the table has ended
  * @param from lower end, null where it is open
  * @param to upper end, null where it is open
- * @param conductivity range the thickness holds for; null exactly where nothing is required
- * @param thicknessIn thickness by band of nominal size, inches; empty where nothing is required
+ * @param conductivity range the thickness holds for, US units
+ * @param conductivitySi the same in SI; one of both exactly where a thickness is required
+ * @param thicknessIn thickness by band of nominal size, inches; null or empty where nothing is
+ *     required
+ * @param thicknessMm the same in millimetres
  * @param status how far this row was checked
  * @param source where it comes from
  * @param note disagreement between sources, null where none
@@ -26,28 +31,68 @@ record FluidRange(
     @Nullable Bound from,
     @Nullable Bound to,
     @Nullable ConductivityRange conductivity,
-    List<Double> thicknessIn,
+    @Nullable ConductivityRangeSi conductivitySi,
+    @Nullable List<Double> thicknessIn,
+    @Nullable List<Double> thicknessMm,
     SourceStatus status,
     String source,
     @Nullable String note) {
 
   FluidRange {
-    thicknessIn = List.copyOf(thicknessIn);
-    if ((conductivity == null) != thicknessIn.isEmpty()) {
+    thicknessIn = thicknessIn == null ? List.of() : List.copyOf(thicknessIn);
+    thicknessMm = thicknessMm == null ? List.of() : List.copyOf(thicknessMm);
+    if ((conductivity == null && conductivitySi == null)
+        != (thicknessIn.isEmpty() && thicknessMm.isEmpty())) {
       throw new IllegalArgumentException(
           "'" + id + "' needs a conductivity range exactly where it lists thicknesses.");
     }
-    if (from != null && to != null && !(from.degF() < to.degF())) {
+    if (!List.of("heating", "cooling", "exception", "silent").contains(table)) {
+      throw new IllegalArgumentException(
+          "'" + id + "': table must be heating, cooling, exception or silent.");
+    }
+    if (from != null && to != null && !(from.celsius() < to.celsius())) {
       throw new IllegalArgumentException("'" + id + "' must end above where it begins.");
     }
   }
 
   /** One end of a range. */
-  record Bound(double degF, boolean included) {
+  record Bound(@Nullable Double degF, @Nullable Double degC, boolean included) {
+
+    Bound {
+      if ((degF == null) == (degC == null)) {
+        throw new IllegalArgumentException("an end needs either degF or degC.");
+      }
+    }
 
     double celsius() {
-      return UsUnits.celsius(degF);
+      return degC == null ? UsUnits.celsius(Objects.requireNonNull(degF)) : degC;
     }
+  }
+
+  /** Conductivity the tabulated thickness holds for, W/(m K), at a mean temperature in degC. */
+  record ConductivityRangeSi(double lowWPerMK, double highWPerMK, double ratedAtMeanC) {
+
+    ConductivityRangeSi {
+      if (!(lowWPerMK > 0 && lowWPerMK <= highWPerMK)) {
+        throw new IllegalArgumentException("the conductivity range must rise from above 0.");
+      }
+    }
+
+    boolean contains(double wPerMK) {
+      return wPerMK >= lowWPerMK && wPerMK <= highWPerMK;
+    }
+  }
+
+  /** The conductivity range in SI; null where nothing is required. */
+  @Nullable ConductivityRangeSi rated() {
+    return conductivity == null ? conductivitySi : conductivity.si();
+  }
+
+  /** Thicknesses by band of nominal size, metres; empty where nothing is required. */
+  List<Double> thicknessesM() {
+    return Objects.requireNonNull(thicknessIn).isEmpty()
+        ? Objects.requireNonNull(thicknessMm).stream().map(mm -> mm / 1000).toList()
+        : thicknessIn.stream().map(in -> in * UsUnits.INCH_M).toList();
   }
 
   /**
@@ -63,20 +108,11 @@ record FluidRange(
       }
     }
 
-    double lowWPerMK() {
-      return lowBtuInPerHFt2F * UsUnits.BTU_IN_PER_H_FT2_F;
-    }
-
-    double highWPerMK() {
-      return highBtuInPerHFt2F * UsUnits.BTU_IN_PER_H_FT2_F;
-    }
-
-    double ratedAtMeanC() {
-      return UsUnits.celsius(ratedAtMeanF);
-    }
-
-    boolean contains(double wPerMK) {
-      return wPerMK >= lowWPerMK() && wPerMK <= highWPerMK();
+    ConductivityRangeSi si() {
+      return new ConductivityRangeSi(
+          lowBtuInPerHFt2F * UsUnits.BTU_IN_PER_H_FT2_F,
+          highBtuInPerHFt2F * UsUnits.BTU_IN_PER_H_FT2_F,
+          UsUnits.celsius(ratedAtMeanF));
     }
   }
 
@@ -97,7 +133,7 @@ record FluidRange(
     boolean meets =
         to != null
             && next.from != null
-            && to.degF() == next.from.degF()
+            && Math.abs(to.celsius() - next.from.celsius()) < 1e-9
             && to.included() != next.from.included();
     if (!meets) {
       throw new IllegalArgumentException(

@@ -1,6 +1,10 @@
 package org.lagwright.takeoff.thickness;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.pack.PackReader;
 import org.lagwright.takeoff.pack.SourceStatus;
@@ -10,7 +14,7 @@ import org.lagwright.takeoff.pack.SourceStatus;
  * conductivity of the material. The constructor refuses gaps, overlaps and incomplete rows.
  *
  * @param bandsFromNps where each band of nominal sizes begins, inches, rising from 0
- * @param adjustment where the adjustment to other conductivities comes from
+ * @param adjustment how the thickness follows the conductivity of the material
  * @param ranges every fluid temperature lies in exactly one of them; coldest first
  * @param examples both sides of each boundary, run by a test
  */
@@ -22,7 +26,8 @@ record PipeRulePack(
     List<Double> bandsFromNps,
     Adjustment adjustment,
     List<FluidRange> ranges,
-    List<Example> examples) {
+    List<Example> examples)
+    implements EnergyRule {
 
   PipeRulePack {
     bandsFromNps = List.copyOf(bandsFromNps);
@@ -32,11 +37,84 @@ record PipeRulePack(
     requireClosed(ranges);
   }
 
-  /** Source of the adjustment formula. */
-  record Adjustment(SourceStatus status, String source) {}
+  /**
+   * How the thickness follows the conductivity of the material, outside the range of the row.
+   *
+   * @param method {@code power-law} or {@code proportional}
+   * @param ratedEnd {@code upper}, {@code lower} or {@code nearer} end of the range of the row
+   */
+  record Adjustment(String method, String ratedEnd, SourceStatus status, String source) {
+    Adjustment {
+      requireOneOf("method", method, List.of("power-law", "proportional"));
+      requireOneOf("ratedEnd", ratedEnd, List.of("upper", "lower", "nearer"));
+    }
 
-  /** A fluid temperature and nominal size with the thickness the table gives, as printed. */
-  record Example(double fluidF, double nps, double thicknessIn) {}
+    private static void requireOneOf(String key, String value, List<String> allowed) {
+      if (!allowed.contains(value)) {
+        throw new IllegalArgumentException(key + " '" + value + "' is none of " + allowed + ".");
+      }
+    }
+
+    /** The end of the range that the formula takes, W/(m K). */
+    double ratedWPerMK(FluidRange.ConductivityRangeSi range, double wPerMK) {
+      return switch (ratedEnd) {
+        case "upper" -> range.highWPerMK();
+        case "lower" -> range.lowWPerMK();
+        default -> wPerMK > range.highWPerMK() ? range.highWPerMK() : range.lowWPerMK();
+      };
+    }
+
+    double adjustedM(double tabulatedM, double radiusM, double wPerMK, double ratedWPerMK) {
+      return method.equals("power-law")
+          ? OtherConductivity.powerLaw(tabulatedM, radiusM, wPerMK, ratedWPerMK)
+          : tabulatedM * wPerMK / ratedWPerMK;
+    }
+
+    String formula() {
+      return method.equals("power-law") ? "T = r ((1 + t/r)^(K/k) - 1)" : "T = t K/k";
+    }
+  }
+
+  /**
+   * A fluid temperature and nominal size with the thickness the table gives, as printed; one of the
+   * two units each.
+   */
+  record Example(
+      @Nullable Double fluidF,
+      @Nullable Double fluidC,
+      double nps,
+      @Nullable Double thicknessIn,
+      @Nullable Double thicknessMm) {
+
+    Example {
+      if ((fluidF == null) == (fluidC == null) || (thicknessIn == null) == (thicknessMm == null)) {
+        throw new IllegalArgumentException("an example needs one fluid and one thickness.");
+      }
+    }
+
+    double celsius() {
+      return fluidC == null ? UsUnits.celsius(Objects.requireNonNull(fluidF)) : fluidC;
+    }
+
+    double thicknessM() {
+      return thicknessMm == null
+          ? Objects.requireNonNull(thicknessIn) * UsUnits.INCH_M
+          : thicknessMm / 1000;
+    }
+  }
+
+  @Override
+  public Optional<Demand> findDemand(Case one) {
+    Double fluidC = one.fluidC();
+    if (fluidC == null || one.duct() || !(one.section() instanceof Section.Round round)) {
+      return Optional.empty();
+    }
+    FluidRange range = range(fluidC);
+    return range.table().equals("silent")
+        ? Optional.empty()
+        : Optional.of(
+            EnergyRuleDemand.of(this, range, round.outsideDiameterM(), fluidC, one.material()));
+  }
 
   static PipeRulePack bundled(String file) {
     return PackReader.readBundled(PipeRulePack.class, file, PipeRulePack.class);
@@ -49,7 +127,7 @@ record PipeRulePack(
 
   /** Thickness of the table, metres; 0 where nothing is required. */
   double tabulatedM(FluidRange range, double nps) {
-    return range.thicknessIn().isEmpty() ? 0 : range.thicknessIn().get(band(nps)) * UsUnits.INCH_M;
+    return range.thicknessesM().isEmpty() ? 0 : range.thicknessesM().get(band(nps));
   }
 
   private int band(double nps) {
@@ -60,7 +138,8 @@ record PipeRulePack(
     return band;
   }
 
-  PackInfo info() {
+  @Override
+  public PackInfo info() {
     return new PackInfo(id, version, source, status);
   }
 
@@ -74,7 +153,7 @@ record PipeRulePack(
       }
     }
     for (FluidRange range : ranges) {
-      if (!range.thicknessIn().isEmpty() && range.thicknessIn().size() != fromNps.size()) {
+      if (!range.thicknessesM().isEmpty() && range.thicknessesM().size() != fromNps.size()) {
         throw new IllegalArgumentException(
             "'" + range.id() + "' needs one thickness for each of " + fromNps.size() + " bands.");
       }

@@ -12,7 +12,7 @@ import org.lagwright.takeoff.thickness.Layer.LayerForm;
  * The stock layers that reach a thickness: one where one is enough, else two.
  *
  * <p>Ducts get sheet. Pipes get tube or rigid section where the bore fits, else sheet. The second
- * layer is sheet, or a second rigid section where its bore fits over the first. Common practice, no
+ * layer is of the same form where its bore fits over the first, else sheet. Common practice, no
  * source.
  */
 final class StockBuildUp {
@@ -75,7 +75,7 @@ final class StockBuildUp {
   }
 
   private List<Layer> layersOver(Section section, Layer first) {
-    if (first.form() == LayerForm.SECTION && section instanceof Section.Round round) {
+    if (first.form() != LayerForm.SHEET && section instanceof Section.Round round) {
       return layersAround(new Section.Round(round.outsideDiameterM() + 2 * first.thicknessM()));
     }
     return layers(LayerForm.SHEET, stock.sheetsMm());

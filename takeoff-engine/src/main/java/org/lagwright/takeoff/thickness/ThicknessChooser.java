@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.material.MaterialPack;
 import org.lagwright.takeoff.pack.PackException;
@@ -26,11 +25,10 @@ public final class ThicknessChooser {
 
   private final MaterialPack materials;
   private final NominalPipeSizes sizes;
-  private final List<PipeRulePack> rules;
+  private final List<EnergyRule> rules;
   private final Map<Conditions, ThicknessDecision> decided = new HashMap<>();
 
-  private ThicknessChooser(
-      MaterialPack materials, NominalPipeSizes sizes, List<PipeRulePack> rules) {
+  private ThicknessChooser(MaterialPack materials, NominalPipeSizes sizes, List<EnergyRule> rules) {
     this.materials = materials;
     this.sizes = sizes;
     this.rules = rules;
@@ -39,9 +37,7 @@ public final class ThicknessChooser {
   /** A chooser with the packs that belong to the program. */
   public static ThicknessChooser bundled() {
     return new ThicknessChooser(
-        MaterialPack.bundled(),
-        NominalPipeSizes.bundled(),
-        List.of(PipeRulePack.bundled("us-ashrae-90.1-pipe.yaml")));
+        MaterialPack.bundled(), NominalPipeSizes.bundled(), RulePacks.bundled());
   }
 
   /** The families of materials to choose from. */
@@ -49,7 +45,18 @@ public final class ThicknessChooser {
     return materials;
   }
 
-  /** Every pack available, for the basis of the estimate. */
+  /**
+   * The packs a run with this energy rule rests on, for the basis of the estimate.
+   *
+   * @throws PackException if no pack has the rule
+   */
+  public List<PackInfo> packsInUse(String energyRuleId) {
+    List<PackInfo> packs = new ArrayList<>(List.of(materials.info(), sizes.info()));
+    findRule(energyRuleId).map(EnergyRule::info).ifPresent(packs::add);
+    return List.copyOf(packs);
+  }
+
+  /** Every pack available. */
   public List<PackInfo> listPacks() {
     List<PackInfo> packs = new ArrayList<>();
     packs.add(materials.info());
@@ -88,17 +95,25 @@ public final class ThicknessChooser {
     double requiredM = governing == null ? 0 : governing.thicknessM();
     List<Layer> layers =
         StockBuildUp.choose(material, conditions.section(), conditions.duct(), requiredM);
-    ThicknessDecision bought =
-        new ThicknessDecision(demands, governing, requiredM, layers, conditions.location());
     if (layers.isEmpty()) {
-      return bought;
+      return new ThicknessDecision(
+          demands, governing, requiredM, layers, conditions.location(), null);
     }
-    List<Demand> proven =
-        demands.stream()
-            .map(d -> AsBought.proven(d, conditions, material, bought.totalM()))
-            .toList();
+    Surround surround = new Surround(conditions, material);
+    double boughtM = layers.stream().mapToDouble(Layer::thicknessM).sum();
+    List<Demand> proven = demands.stream().map(d -> AsBought.proven(d, surround, boughtM)).toList();
     return new ThicknessDecision(
-        proven, governing(proven), requiredM, layers, conditions.location());
+        proven,
+        governing(proven),
+        requiredM,
+        layers,
+        conditions.location(),
+        Proof.of(surround, boughtM));
+  }
+
+  /** How many different conditions were computed so far; equal ones are computed once. */
+  int computed() {
+    return decided.size();
   }
 
   private List<Demand> demands(Conditions conditions, MaterialFamily material) {
@@ -108,6 +123,7 @@ public final class ThicknessChooser {
       demands.add(CondensationDemand.of(conditions, condensationC, material));
     }
     findEnergyDemand(conditions, material).ifPresent(demands::add);
+    demands.addAll(ProjectDemands.of(conditions, material));
     Double userMinimumM = conditions.userMinimumM();
     if (userMinimumM != null) {
       Map<String, String> figures =
@@ -118,23 +134,24 @@ public final class ThicknessChooser {
   }
 
   private Optional<Demand> findEnergyDemand(Conditions conditions, MaterialFamily material) {
-    Optional<PipeRulePack> rule = findRule(conditions.energyRuleId());
-    Double energyC = conditions.energyC();
-    if (rule.isEmpty()
-        || energyC == null
-        || conditions.duct()
-        || !(conditions.section() instanceof Section.Round round)) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        EnergyRuleDemand.of(rule.get(), sizes, round.outsideDiameterM(), energyC, material));
+    return findRule(conditions.energyRuleId())
+        .flatMap(
+            rule ->
+                rule.findDemand(
+                    new EnergyRule.Case(
+                        conditions.section(),
+                        conditions.duct(),
+                        conditions.energyC(),
+                        conditions.family(),
+                        conditions.location(),
+                        material)));
   }
 
-  private Optional<PipeRulePack> findRule(String ruleId) {
+  private Optional<EnergyRule> findRule(String ruleId) {
     if (ruleId.equals(NO_ENERGY_RULE)) {
       return Optional.empty();
     }
-    for (PipeRulePack rule : rules) {
+    for (EnergyRule rule : rules) {
       if (rule.id().equals(ruleId)) {
         return Optional.of(rule);
       }
@@ -145,7 +162,7 @@ public final class ThicknessChooser {
             + "'. Known: "
             + NO_ENERGY_RULE
             + ", "
-            + String.join(", ", rules.stream().map(PipeRulePack::id).toList())
+            + String.join(", ", rules.stream().map(EnergyRule::id).toList())
             + ". Correct 'energyRule' in the settings.");
   }
 

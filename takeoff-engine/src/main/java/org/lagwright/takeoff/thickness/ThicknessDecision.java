@@ -13,13 +13,15 @@ import org.jspecify.annotations.Nullable;
  *     infinity where no thickness meets it
  * @param layers stock layers from the inside out; empty where nothing is needed or nothing fits
  * @param location location class of the air around it: {@code indoor}
+ * @param proof what the layers do; null where there are none or no temperature is known
  */
 public record ThicknessDecision(
     List<Demand> demands,
     @Nullable Demand governing,
     double requiredM,
     List<Layer> layers,
-    String location) {
+    String location,
+    @Nullable Proof proof) {
 
   public ThicknessDecision {
     demands = List.copyOf(demands);

@@ -130,7 +130,9 @@ class GeneratedThicknessTest {
         families.get(random.nextInt(families.size())).id(),
         random.nextBoolean() ? "us-ashrae-90.1-pipe" : ThicknessChooser.NO_ENERGY_RULE,
         random.nextBoolean() ? between(random, 0.006, 0.1) : null,
-        "indoor");
+        "indoor",
+        "chilled",
+        Asked.NOTHING);
   }
 
   private static Section section(Random random, boolean duct) {
@@ -161,6 +163,8 @@ class GeneratedThicknessTest {
         c.materialId(),
         c.energyRuleId(),
         c.userMinimumM(),
-        c.location());
+        c.location(),
+        c.family(),
+        c.asked());
   }
 }

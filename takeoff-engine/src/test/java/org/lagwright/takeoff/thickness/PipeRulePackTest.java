@@ -11,10 +11,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.assertj.core.api.AbstractThrowableAssert;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lagwright.takeoff.ReferenceRows;
@@ -36,8 +38,11 @@ class PipeRulePackTest {
     return ReferenceRows.read(PipeRulePackTest.class, "ashrae-90.1-cells.csv");
   }
 
-  static List<Example> examples() {
-    return RULE.examples();
+  static List<PipeRulePack> packs() {
+    return Stream.of(
+            FILE, "us-iecc-2021-pipe.yaml", "us-ca-title-24-2022-pipe.yaml", "ca-qc-e1.1-s109.yaml")
+        .map(PipeRulePack::bundled)
+        .toList();
   }
 
   @ParameterizedTest
@@ -53,28 +58,80 @@ class PipeRulePackTest {
     assertThat(RULE.ranges()).hasSize(8);
   }
 
+  /** All cells of the other tables: 35 of the IECC, 35 of California, 30 of Quebec. */
   @ParameterizedTest
-  @MethodSource("examples")
-  void exampleOfThePackHolds(Example example) {
-    assertThat(tabulatedIn(example.fluidF(), example.nps()))
-        .isCloseTo(example.thicknessIn(), within(1e-12));
+  @CsvFileSource(
+      resources = "other-pipe-cells.csv",
+      delimiter = ';',
+      useHeadersInDisplayName = true)
+  void cellOfTheOtherTablesIsThePublishedOne(
+      String file, double fluidC, double nps, double thicknessMm) {
+    PipeRulePack rule = PipeRulePack.bundled(file);
+
+    assertThat(rule.tabulatedM(rule.range(fluidC), nps) * 1000)
+        .isCloseTo(thicknessMm, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @MethodSource("packs")
+  void examplesOfThePackHold(PipeRulePack rule) {
+    for (Example example : rule.examples()) {
+      assertThat(rule.tabulatedM(rule.range(example.celsius()), example.nps()))
+          .as(example.toString())
+          .isCloseTo(example.thicknessM(), within(1e-12));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("packs")
+  void everyBoundaryHasAnExampleOnBothSides(PipeRulePack rule) {
+    for (FluidRange range : rule.ranges()) {
+      Bound to = range.to();
+      if (to != null) {
+        assertThat(rule.examples()).as(range.id()).anyMatch(e -> near(e, to) && below(e, to));
+        assertThat(rule.examples()).as(range.id()).anyMatch(e -> near(e, to) && !below(e, to));
+      }
+    }
+    for (double band : rule.bandsFromNps().subList(1, rule.bandsFromNps().size())) {
+      assertThat(rule.examples()).as("band from " + band).anyMatch(e -> e.nps() == band);
+    }
+  }
+
+  /** Quebec, section 109: 28 to 32 m degC/W, below t 28/R, above t 32/R. */
+  @Test
+  void quebecTakesTheThicknessInProportionToTheResistivity() {
+    PipeRulePack.Adjustment quebec = PipeRulePack.bundled("ca-qc-e1.1-s109.yaml").adjustment();
+    FluidRange.ConductivityRangeSi range =
+        Objects.requireNonNull(PipeRulePack.bundled("ca-qc-e1.1-s109.yaml").range(80).rated());
+
+    assertThat(quebec.adjustedM(0.038, 0.03, 1 / 20.0, quebec.ratedWPerMK(range, 1 / 20.0)))
+        .isCloseTo(0.038 * 28 / 20, within(1e-6));
+    assertThat(quebec.adjustedM(0.038, 0.03, 1 / 40.0, quebec.ratedWPerMK(range, 1 / 40.0)))
+        .isCloseTo(0.038 * 32 / 40, within(1e-6));
+  }
+
+  /** Read in the text of 120.3: k is the lower value of the range; 90.1 takes the upper one. */
+  @Test
+  void californiaTakesTheLowerEndOfTheRange() {
+    PipeRulePack california = PipeRulePack.bundled("us-ca-title-24-2022-pipe.yaml");
+    FluidRange.ConductivityRangeSi range = Objects.requireNonNull(california.range(80).rated());
+
+    assertThat(california.adjustment().ratedWPerMK(range, 0.05)).isEqualTo(range.lowWPerMK());
+    assertThat(RULE.adjustment().ratedWPerMK(range, 0.05)).isEqualTo(range.highWPerMK());
+    assertThat(california.info().status()).isEqualTo("from memory, verify");
   }
 
   @Test
-  void everyBoundaryHasAnExampleOnBothSides() {
-    for (FluidRange range : RULE.ranges()) {
-      Bound to = range.to();
-      if (to != null) {
-        assertThat(fluidsOfExamples()).as(range.id()).anyMatch(f -> near(f, to) && below(f, to));
-        assertThat(fluidsOfExamples()).as(range.id()).anyMatch(f -> near(f, to) && !below(f, to));
-      }
-    }
+  void quebecIsSilentAboveItsTable() {
+    PipeRulePack quebec = PipeRulePack.bundled("ca-qc-e1.1-s109.yaml");
+
+    assertThat(quebec.range(241).table()).isEqualTo("silent");
   }
 
   @Test
   void conductivityRangesAreConvertedOnce() {
     // 0.27 Btu in/(h ft2 degF) is 0.0389 W/(m K), 75 degF is 23.9 degC.
-    FluidRange.ConductivityRange rated = Objects.requireNonNull(RULE.range(10).conductivity());
+    FluidRange.ConductivityRangeSi rated = Objects.requireNonNull(RULE.range(10).rated());
 
     assertThat(rated.highWPerMK()).isCloseTo(0.03894, within(0.00001));
     assertThat(rated.lowWPerMK()).isCloseTo(0.03029, within(0.00001));
@@ -169,16 +226,13 @@ class PipeRulePackTest {
     return RULE.tabulatedM(RULE.range(UsUnits.celsius(fluidF)), nps) / UsUnits.INCH_M;
   }
 
-  private static List<Double> fluidsOfExamples() {
-    return RULE.examples().stream().map(Example::fluidF).toList();
-  }
-
-  private static boolean near(double fluidF, Bound bound) {
-    return Math.abs(fluidF - bound.degF()) < 0.11;
+  private static boolean near(Example example, Bound bound) {
+    return Math.abs(example.celsius() - bound.celsius()) < 0.11;
   }
 
   /** On the lower side of the boundary, which includes it or not. */
-  private static boolean below(double fluidF, Bound bound) {
-    return fluidF < bound.degF() || (bound.included() && fluidF == bound.degF());
+  private static boolean below(Example example, Bound bound) {
+    double overK = example.celsius() - bound.celsius();
+    return overK < -1e-9 || (bound.included() && Math.abs(overK) <= 1e-9);
   }
 }

@@ -149,7 +149,21 @@ class ThicknessChooserTest {
   @Test
   void marginThatEatsTheWholeDifferenceIsOutOfReach() {
     Conditions conditions =
-        new Conditions(DN50, false, 6.0, null, 26, 95, 0.9, 1, "fef_nbr", "none", null, "indoor");
+        new Conditions(
+            DN50,
+            false,
+            6.0,
+            null,
+            26,
+            95,
+            0.9,
+            1,
+            "fef_nbr",
+            "none",
+            null,
+            "indoor",
+            "chilled",
+            Asked.NOTHING);
 
     assertThat(chooser.decide(conditions).governing()).isNotNull();
     assertThat(chooser.decide(conditions).requiredM()).isInfinite();
@@ -173,7 +187,20 @@ class ThicknessChooserTest {
       ThicknessDecision decision =
           chooser.decide(
               new Conditions(
-                  section, true, 13.0, 13.0, 28, 70, 0.9, 0, "fef_nbr", RULE, null, "indoor"));
+                  section,
+                  true,
+                  13.0,
+                  13.0,
+                  28,
+                  70,
+                  0.9,
+                  0,
+                  "fef_nbr",
+                  RULE,
+                  null,
+                  "indoor",
+                  "chilled",
+                  Asked.NOTHING));
       assertThat(decision.demands())
           .extracting(Demand::kind)
           .containsExactly(Demand.Kind.CONDENSATION);
@@ -193,6 +220,10 @@ class ThicknessChooserTest {
   @Test
   void packsAreListedForTheBasis() {
     assertThat(chooser.listPacks())
+        .extracting(PackInfo::id)
+        .startsWith("materials-generic", "pipe-sizes", RULE)
+        .contains("us-iecc-2021-pipe", "de-geg-2024-annex-8", "en-12828-class-6");
+    assertThat(chooser.packsInUse(RULE))
         .extracting(PackInfo::id)
         .containsExactly("materials-generic", "pipe-sizes", RULE);
     assertThat(chooser.listPacks())
@@ -241,12 +272,27 @@ class ThicknessChooserTest {
         "fef_nbr",
         RULE,
         userMinimumM,
-        "indoor");
+        "indoor",
+        "chilled",
+        Asked.NOTHING);
   }
 
   private static Conditions hot(String material, double mediumC) {
     return new Conditions(
-        DN50, false, mediumC, mediumC, 20, 50, 0.9, 0, material, RULE, null, "indoor");
+        DN50,
+        false,
+        mediumC,
+        mediumC,
+        20,
+        50,
+        0.9,
+        0,
+        material,
+        RULE,
+        null,
+        "indoor",
+        "chilled",
+        Asked.NOTHING);
   }
 
   private static String inLines(Demand demand) {

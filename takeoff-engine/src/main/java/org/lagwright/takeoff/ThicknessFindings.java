@@ -1,0 +1,44 @@
+package org.lagwright.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.takeoff.material.MaterialFamily;
+import org.lagwright.takeoff.thickness.Demand;
+import org.lagwright.takeoff.thickness.Proof;
+import org.lagwright.takeoff.thickness.ThicknessDecision;
+
+/** What is to be said about a thickness that was found. */
+final class ThicknessFindings {
+
+  private ThicknessFindings() {}
+
+  static List<Finding> of(
+      ElementKey element, ThicknessDecision thickness, MaterialFamily material, String service) {
+    List<Finding> findings = new ArrayList<>();
+    boolean keptDry =
+        thickness.demands().stream()
+            .anyMatch(d -> d.kind() == Demand.Kind.CONDENSATION && d.thicknessM() > 0);
+    if (keptDry && !material.vapourBarrierIncluded()) {
+      findings.add(
+          Finding.about(
+              element,
+              TakeoffFinding.VAPOUR_BARRIER_NEEDED,
+              Effect.NONE,
+              material.name(),
+              service));
+    }
+    Proof proof = thickness.proof();
+    if (proof != null && proof.raisesHeatFlow()) {
+      findings.add(
+          Finding.about(
+              element,
+              TakeoffFinding.BELOW_CRITICAL_RADIUS,
+              Effect.NONE,
+              Show.millimetres(thickness.totalM())));
+    }
+    return findings;
+  }
+}
