@@ -55,6 +55,11 @@ public final class SamplePipeline implements Pipeline {
   }
 
   @Override
+  public List<MepModel> join(List<MepModel> models) {
+    return models;
+  }
+
+  @Override
   public Takeoff takeOff(List<MepModel> models, Settings settings) {
     return SampleTakeoff.takeoff();
   }

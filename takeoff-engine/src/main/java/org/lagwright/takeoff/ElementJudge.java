@@ -23,6 +23,9 @@ import org.lagwright.takeoff.settings.Settings;
 /** Decides one element: where it is, whether it is insulated, and if so how thick and how much. */
 final class ElementJudge {
 
+  /** For what an earlier file holds already, this stands for the scope rule. */
+  private static final String REPEATED_RULE = "repeated";
+
   private final ServicePack services;
   private final ScopePack scopePack;
   private final ScopeRules scopeRules;
@@ -30,10 +33,10 @@ final class ElementJudge {
   private final Locations locations;
   private final ServiceSteps serviceSteps;
   private final InsulationJudge insulation;
-  private final Map<ElementKey, String> hosts;
+  private final Map<ElementKey, String> others;
 
   /**
-   * @param hosts what each covering covers, in words
+   * @param others what a covering covers and what a repeated element repeats, in words
    */
   ElementJudge(
       ServicePack services,
@@ -41,7 +44,7 @@ final class ElementJudge {
       Settings settings,
       Locations locations,
       InsulationJudge insulation,
-      Map<ElementKey, String> hosts) {
+      Map<ElementKey, String> others) {
     this.services = services;
     this.scopePack = scopePack;
     this.scopeRules = new ScopeRules(scopePack);
@@ -49,11 +52,14 @@ final class ElementJudge {
     this.locations = locations;
     this.serviceSteps = new ServiceSteps(services, settings.temperaturesC());
     this.insulation = insulation;
-    this.hosts = hosts;
+    this.others = others;
   }
 
   Judgement judge(MepElement element, @Nullable Classification classification) {
     List<Trace.Step> steps = new ArrayList<>(ReadSteps.of(element));
+    if (element.repeats() != null) {
+      return repeated(element, classification, steps);
+    }
     List<Finding> findings = new ArrayList<>();
     Locations.Choice location = locations.of(element);
     steps.add(location.step());
@@ -86,6 +92,30 @@ final class ElementJudge {
         new Trace(steps));
   }
 
+  private String other(MepElement element) {
+    return others.getOrDefault(element.key(), "an element that is not in the files");
+  }
+
+  /** Counted where it stands first. */
+  private Judgement repeated(
+      MepElement element, @Nullable Classification classification, List<Trace.Step> steps) {
+    String reason = "the same as " + other(element) + ", which is counted";
+    ScopeDecision out = new ScopeDecision(Scope.OUT, reason, REPEATED_RULE);
+    steps.add(
+        new Trace.Decided(
+            "scope", "out: " + reason, "model", REPEATED_RULE, "GlobalId, or body and place"));
+    return new Judgement(
+        element,
+        classification,
+        out,
+        null,
+        Quantities.NONE,
+        null,
+        null,
+        List.of(),
+        new Trace(steps));
+  }
+
   private ScopeFacts facts(
       MepElement element, @Nullable Classification classification, String location) {
     String serviceId = classification == null ? null : classification.serviceId();
@@ -104,7 +134,7 @@ final class ElementJudge {
         rival == null ? null : scope(rival),
         service == null ? "nothing tells" : service.reason(),
         location,
-        hosts.getOrDefault(element.key(), "an element that is not in the files"));
+        other(element));
   }
 
   private @Nullable Service findRival(@Nullable Classification classification) {

@@ -51,7 +51,7 @@ final class TakeoffRun {
     InsulationJudge insulation = new InsulationJudge(services, settings, chooser);
     Locations locations = new Locations(settings.places(), locationWords);
     ElementJudge judge =
-        new ElementJudge(services, scopePack, settings, locations, insulation, hosts(elements));
+        new ElementJudge(services, scopePack, settings, locations, insulation, others(elements));
     List<Judgement> judgements =
         elements.stream().map(e -> judge.judge(e, classified.get(e.key()))).toList();
     LineBook book = new LineBook(judgements);
@@ -85,17 +85,33 @@ final class TakeoffRun {
     return packs;
   }
 
-  /** For each covering, what it covers in words. */
-  private static Map<ElementKey, String> hosts(List<MepElement> elements) {
-    Map<ElementKey, String> hosts = new HashMap<>();
+  /** For each covering what it covers, and for each repeated element which it repeats. */
+  private Map<ElementKey, String> others(List<MepElement> elements) {
+    Map<ElementKey, MepElement> byKey = new HashMap<>();
+    elements.forEach(element -> byKey.put(element.key(), element));
+    Map<ElementKey, String> others = new HashMap<>();
     for (MepElement element : elements) {
       ExistingInsulation existing = element.existingInsulation();
       if (existing != null) {
-        String words = element.name().isBlank() ? element.globalId() : "'" + element.name() + "'";
-        existing.coverings().forEach(covering -> hosts.put(covering, words));
+        existing.coverings().forEach(covering -> others.put(covering, inWords(element)));
+      }
+      ExistingInsulation lining = element.lining();
+      if (lining != null) {
+        lining.coverings().forEach(covering -> others.put(covering, inWords(element)));
       }
     }
-    return hosts;
+    for (MepElement element : elements) {
+      MepElement first = element.repeats() == null ? null : byKey.get(element.repeats());
+      if (first != null) {
+        String file = models.get(first.key().model()).file().name();
+        others.put(element.key(), inWords(first) + " in " + file);
+      }
+    }
+    return others;
+  }
+
+  private static String inWords(MepElement element) {
+    return element.name().isBlank() ? element.globalId() : "'" + element.name() + "'";
   }
 
   /** Findings model by model: about the file, then element by element, the reader's first. */

@@ -58,6 +58,7 @@ public final class ModelExtractor {
   private final Units units;
   private final Relations relations;
   private final PropertyReader properties;
+  private final Placements placements;
   private final PlaceReader places;
   private final PortReader ports;
   private final BelongingReader belongings;
@@ -71,7 +72,7 @@ public final class ModelExtractor {
     this.units = new Units(file, source.index());
     this.relations = new Relations(file);
     this.properties = new PropertyReader(file, relations, units);
-    Placements placements = new Placements(file, units.geometry());
+    this.placements = new Placements(file, units.geometry());
     this.places =
         new PlaceReader(
             file,
@@ -133,7 +134,13 @@ public final class ModelExtractor {
     }
     findings.addAll(properties.findings(source.index()));
     noteIdentities(elements);
-    return new MepModel(source, elements, belongings.systemsSeen(), findings, otherProducts());
+    return new MepModel(
+        source,
+        elements,
+        belongings.systemsSeen(),
+        findings,
+        otherProducts(),
+        GeoreferenceReader.read(file, placements));
   }
 
   private Draft draft(IfcRecord record) {
@@ -227,6 +234,7 @@ public final class ModelExtractor {
         .layers(belongings.layersOf(record))
         .existingInsulation(insulation.of(draft.key))
         .lining(insulation.liningOf(draft.key))
+        .openEnds(OpenEnds.of(draft))
         .build();
   }
 

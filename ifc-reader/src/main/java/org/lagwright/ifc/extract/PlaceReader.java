@@ -32,6 +32,9 @@ final class PlaceReader {
   private final Spaces spaces;
   private final Map<Long, Structure> structures = new HashMap<>();
 
+  /** Whole storeys share one basis. */
+  private final Map<List<Evidence>, List<Evidence>> bases = new HashMap<>();
+
   PlaceReader(
       IfcFile file,
       Relations relations,
@@ -76,7 +79,7 @@ final class PlaceReader {
         external,
         middle,
         floorM == null || middle == null ? null : Double.valueOf(middle.z() - floorM),
-        basis);
+        bases.computeIfAbsent(basis, List::copyOf));
   }
 
   /** Centre of the open ends of the body, else of the ports, else the origin of the placement. */

@@ -34,6 +34,9 @@ import org.jspecify.annotations.Nullable;
  * @param existingInsulation insulation the model already shows, null where none
  * @param lining lining inside a duct, which reduces the free area and is no insulation outside it;
  *     null where none is shown
+ * @param openEnds ends that its own file connects to nothing
+ * @param repeats the element of an earlier file that this one is once more; null if it is none, or
+ *     the first
  */
 public record MepElement(
     ElementKey key,
@@ -58,9 +61,12 @@ public record MepElement(
     List<String> materials,
     List<String> layers,
     @Nullable ExistingInsulation existingInsulation,
-    @Nullable ExistingInsulation lining) {
+    @Nullable ExistingInsulation lining,
+    List<OpenEnd> openEnds,
+    @Nullable ElementKey repeats) {
 
   public MepElement {
+    openEnds = List.copyOf(openEnds);
     ends = List.copyOf(ends);
     ports = List.copyOf(ports);
     systems = List.copyOf(systems);
@@ -80,6 +86,28 @@ public record MepElement(
   /** A builder for one element; everything not set is empty, null or unknown. */
   public static Builder builder(ElementKey key, String globalId, String ifcClass) {
     return new Builder(key, globalId, ifcClass);
+  }
+
+  /** A builder that starts from this element. */
+  public Builder toBuilder() {
+    return builder(key, globalId, ifcClass)
+        .named(name, objectType, typeName, tag)
+        .is(kind, form)
+        .section(section)
+        .ends(ends)
+        .nominalSize(nominalSize)
+        .lengthM(lengthM)
+        .bend(angleDeg, bendRadiusM)
+        .ports(ports)
+        .systems(systems)
+        .place(place)
+        .properties(properties)
+        .materials(materials)
+        .layers(layers)
+        .existingInsulation(existingInsulation)
+        .lining(lining)
+        .openEnds(openEnds)
+        .repeats(repeats);
   }
 
   /** Collects what the extractors find out about one element. */
@@ -107,6 +135,8 @@ public record MepElement(
     private List<String> layers = List.of();
     private @Nullable ExistingInsulation existingInsulation;
     private @Nullable ExistingInsulation lining;
+    private List<OpenEnd> openEnds = List.of();
+    private @Nullable ElementKey repeats;
 
     private Builder(ElementKey key, String globalId, String ifcClass) {
       this.key = key;
@@ -196,6 +226,16 @@ public record MepElement(
       return this;
     }
 
+    public Builder openEnds(List<OpenEnd> openEnds) {
+      this.openEnds = openEnds;
+      return this;
+    }
+
+    public Builder repeats(@Nullable ElementKey repeats) {
+      this.repeats = repeats;
+      return this;
+    }
+
     /** The finished element. */
     public MepElement build() {
       return new MepElement(
@@ -221,7 +261,9 @@ public record MepElement(
           materials,
           layers,
           existingInsulation,
-          lining);
+          lining,
+          openEnds,
+          repeats);
     }
   }
 }

@@ -14,13 +14,25 @@ import java.util.stream.Collectors;
  * @param systems every system and group that an element belongs to
  * @param findings what was noticed while reading
  * @param otherProducts how many products of which IFC class were not looked at (walls, doors ...)
+ * @param georeference where on earth the coordinates of the file lie
  */
 public record MepModel(
     ModelFile file,
     List<MepElement> elements,
     List<MepSystem> systems,
     List<Finding> findings,
-    Map<String, Integer> otherProducts) {
+    Map<String, Integer> otherProducts,
+    Georeference georeference) {
+
+  /** A model that does not tell where on earth it is. */
+  public MepModel(
+      ModelFile file,
+      List<MepElement> elements,
+      List<MepSystem> systems,
+      List<Finding> findings,
+      Map<String, Integer> otherProducts) {
+    this(file, elements, systems, findings, otherProducts, Georeference.NONE);
+  }
 
   public MepModel {
     elements = List.copyOf(elements);

@@ -51,6 +51,28 @@ public enum ReadFinding implements FindingCode {
       Severity.INFO,
       "The body of {0} shows the insulation too: the size is {1}, the insulation {2} ({3}). Check it"
           + " on the drawing."),
+  DRAWN_TWICE(
+      Severity.WARNING,
+      "{0} elements lie exactly in another one of the same size and length ({1}); all are counted."
+          + " Delete the copies in the model."),
+  REPEATED_ELEMENTS(
+      Severity.INFO,
+      "{0} elements stand in {1} too and are counted there only: {2} by their GlobalId, {3} by body"
+          + " and place, such as {4}."),
+  SAME_ID_ELSEWHERE(
+      Severity.WARNING,
+      "{0} elements have the GlobalId of another one in {1} that is in another place or of another"
+          + " size, such as {2}; each is counted. Check for copies of the file."),
+  FILES_CONNECTED(
+      Severity.INFO, "{0} joints to {1} rest on ends that touch within {2}. Services follow them."),
+  FILES_FAR_APART(
+      Severity.WARNING,
+      "The elements lie {0} m from those of {1}. Check the origin of both exports; nothing can be"
+          + " connected between them."),
+  MAP_CONVERSIONS_DIFFER(
+      Severity.WARNING,
+      "The map conversion ({0}) differs from that of {2} ({1}). It is not applied; check that both"
+          + " files have one origin."),
   PORT_WITHOUT_OWNER(
       Severity.INFO, "{0} ports belong to no element. Connections through them are not known."),
   COVERING_WITHOUT_HOST(

@@ -20,6 +20,7 @@ public final class IfcFile {
           "IfcRelationship",
           "IfcGroup",
           "IfcProject",
+          "IfcCoordinateOperation",
           "IfcPresentationLayerAssignment");
 
   private final StepFile step;
@@ -72,7 +73,7 @@ public final class IfcFile {
 
   /**
    * All records of an entity and its subtypes in the order of their instance numbers; only for
-   * products, relationships, groups, the project and layer assignments.
+   * products, relationships, groups, the project, map conversions and layer assignments.
    */
   public List<IfcRecord> all(String entity) {
     List<IfcRecord> found = new ArrayList<>();

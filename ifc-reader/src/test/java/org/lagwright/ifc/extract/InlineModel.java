@@ -29,13 +29,22 @@ final class InlineModel {
   private InlineModel() {}
 
   static MepModel read(String schema, String records) {
+    return read(0, schema, records);
+  }
+
+  /** An IFC4 model in millimetres at a position among several. */
+  static MepModel read(int index, String records) {
+    return read(index, "IFC4", MILLIMETRES + records);
+  }
+
+  static MepModel read(int index, String schema, String records) {
     String text =
         "ISO-10303-21;\nHEADER;\nFILE_SCHEMA(('%s'));\nENDSEC;\nDATA;\n%sENDSEC;\nEND-ISO-10303-21;\n"
             .formatted(schema, records);
     IfcFile file =
         IfcFile.open(
             StepBytes.of(text.getBytes(StandardCharsets.UTF_8)), StepLimits.DEFAULT, bytes -> {});
-    return ModelExtractor.extract(file, new ModelFile(0, "inline.ifc", "", schema), done -> {});
+    return ModelExtractor.extract(file, new ModelFile(index, "inline.ifc", "", schema), done -> {});
   }
 
   /** An IFC4 model in millimetres. */

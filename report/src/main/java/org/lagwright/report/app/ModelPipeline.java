@@ -2,6 +2,8 @@ package org.lagwright.report.app;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.lagwright.ifc.extract.ModelJoiner;
+import org.lagwright.ifc.extract.ReadOptions;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.source.ModelReader;
 import org.lagwright.ifc.source.ProgressListener;
@@ -26,6 +28,11 @@ public final class ModelPipeline implements Pipeline {
   @Override
   public MepModel readModel(Path file, int index, ProgressListener progress) {
     return ModelReader.read(file, index, progress);
+  }
+
+  @Override
+  public List<MepModel> join(List<MepModel> models) {
+    return ModelJoiner.join(models, ReadOptions.DEFAULT.joinToleranceM());
   }
 
   @Override

@@ -29,6 +29,9 @@ public interface Pipeline {
    */
   MepModel readModel(Path file, int index, ProgressListener progress);
 
+  /** Makes several files one model: repeats marked, ends that touch across files connected. */
+  List<MepModel> join(List<MepModel> models);
+
   /**
    * Decides and measures.
    *

@@ -93,7 +93,7 @@ public final class TakeoffJob {
     }
     refuseIfNothingToLag(files, models);
     progress.progress("taking off", 0);
-    Takeoff takeoff = pipeline.takeOff(models, settings);
+    Takeoff takeoff = pipeline.takeOff(pipeline.join(models), settings);
     progress.progress("taking off", 1);
     return takeoff;
   }

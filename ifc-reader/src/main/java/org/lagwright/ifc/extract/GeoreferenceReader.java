@@ -1,0 +1,47 @@
+package org.lagwright.ifc.extract;
+
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Frame;
+import org.lagwright.ifc.geometry.Placements;
+import org.lagwright.ifc.model.Georeference;
+import org.lagwright.ifc.model.Georeference.MapConversion;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/** Reads where the site lies and the first map conversion of a file. */
+final class GeoreferenceReader {
+
+  private GeoreferenceReader() {}
+
+  static Georeference read(IfcFile file, Placements placements) {
+    IfcRecord site = file.all("IfcSite").stream().findFirst().orElse(null);
+    IfcRecord conversion = file.all("IfcMapConversion").stream().findFirst().orElse(null);
+    Frame frame = site == null ? null : placements.of(site);
+    return new Georeference(
+        site == null ? null : site.text("Name"),
+        frame == null ? null : frame.origin(),
+        conversion == null ? null : conversion(conversion));
+  }
+
+  private static @Nullable MapConversion conversion(IfcRecord record) {
+    IfcRecord crs = record.ref("TargetCRS");
+    double east = record.number("Eastings");
+    double north = record.number("Northings");
+    if (!Double.isFinite(east) || !Double.isFinite(north)) {
+      return null;
+    }
+    double x = orElse(record.number("XAxisAbscissa"), 1);
+    double y = orElse(record.number("XAxisOrdinate"), 0);
+    return new MapConversion(
+        crs == null ? null : crs.text("Name"),
+        east,
+        north,
+        orElse(record.number("OrthogonalHeight"), 0),
+        Math.toDegrees(Math.atan2(y, x)),
+        orElse(record.number("Scale"), 1));
+  }
+
+  private static double orElse(double number, double absent) {
+    return Double.isFinite(number) ? number : absent;
+  }
+}

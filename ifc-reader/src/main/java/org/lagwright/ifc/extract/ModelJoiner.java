@@ -1,0 +1,94 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+
+/**
+ * Makes several files one model: elements that stand in more than one of them are marked, so that
+ * they count once; ends that touch across files are connected; files that cannot belong together
+ * are a finding. Elements keep the file they come from.
+ */
+public final class ModelJoiner {
+
+  private ModelJoiner() {}
+
+  /**
+   * Joins models as they were read.
+   *
+   * @param models in the order of the command line
+   * @param joinToleranceM distance up to which two ends touch, metres; 0 joins none
+   * @return the same models with marks, connections and findings
+   */
+  public static List<MepModel> join(List<MepModel> models, double joinToleranceM) {
+    Joining joining = new Joining(models);
+    SamePlaces.note(joining);
+    if (models.size() > 1) {
+      Whereabouts.compare(joining);
+      Repeats.mark(joining);
+      CrossJoints.join(joining, joinToleranceM);
+    }
+    return joining.models();
+  }
+
+  /** The models on their way: elements that were replaced, findings that came up. */
+  static final class Joining {
+
+    private final List<MepModel> models;
+    private final Map<ElementKey, MepElement> changed = new HashMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    Joining(List<MepModel> models) {
+      this.models = List.copyOf(models);
+    }
+
+    List<MepModel> read() {
+      return models;
+    }
+
+    /** Name of a file as the user gave it. */
+    String file(int model) {
+      return models.get(model).file().name();
+    }
+
+    /** The element as it is by now. */
+    MepElement now(MepElement element) {
+      return changed.getOrDefault(element.key(), element);
+    }
+
+    void change(MepElement element) {
+      changed.put(element.key(), element);
+    }
+
+    void note(Finding finding) {
+      findings.add(finding);
+    }
+
+    List<MepModel> models() {
+      return models.stream().map(this::model).toList();
+    }
+
+    private MepModel model(MepModel read) {
+      int index = read.file().index();
+      List<Finding> own = findings.stream().filter(f -> f.model() == index).toList();
+      boolean same = own.isEmpty() && changed.keySet().stream().noneMatch(k -> k.model() == index);
+      if (same) {
+        return read;
+      }
+      List<Finding> all = new ArrayList<>(read.findings());
+      all.addAll(own);
+      return new MepModel(
+          read.file(),
+          read.elements().stream().map(this::now).toList(),
+          read.systems(),
+          all,
+          read.otherProducts(),
+          read.georeference());
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.OpenEnd;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Section;
+
+/** The ends of an element that nothing in its own file connects; another file may. */
+final class OpenEnds {
+
+  /** An end of a body and a port of the same element this near are one. */
+  private static final double SAME_PLACE_M = 0.02;
+
+  private OpenEnds() {}
+
+  static List<OpenEnd> of(Draft draft) {
+    List<ShapeEnd> drawn = draft.shape.ends();
+    List<OpenEnd> open = new ArrayList<>();
+    long connected = draft.joints.stream().filter(joint -> joint.connectedTo() != null).count();
+    if (connected >= Math.max(drawn.size(), draft.ports.size())) {
+      return List.of();
+    }
+    for (ShapeEnd end : drawn) {
+      if (!isConnected(draft.joints, end.centreM())) {
+        open.add(new OpenEnd(end.centreM(), end.outward(), section(draft, end.section())));
+      }
+    }
+    for (Port port : draft.ports) {
+      Point atM = port.positionM();
+      boolean known =
+          atM == null
+              || drawn.stream().anyMatch(end -> end.centreM().distanceM(atM) < SAME_PLACE_M);
+      if (atM != null && !known && port.connectedTo() == null) {
+        open.add(new OpenEnd(atM, port.direction(), null));
+      }
+    }
+    return open;
+  }
+
+  private static boolean isConnected(List<Port> joints, Point atM) {
+    return joints.stream()
+        .filter(joint -> joint.connectedTo() != null && joint.positionM() != null)
+        .anyMatch(joint -> joint.positionM().distanceM(atM) < SAME_PLACE_M);
+  }
+
+  /** Of a straight piece the size that was chosen, which may not be the one that was drawn. */
+  private static Section section(Draft draft, Section drawn) {
+    Measured<Section> chosen = draft.section;
+    return draft.isSegment() && chosen != null ? chosen.value() : drawn;
+  }
+}

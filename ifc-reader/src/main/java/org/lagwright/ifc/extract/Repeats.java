@@ -1,0 +1,172 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.ModelJoiner.Joining;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.ReadFinding;
+
+/**
+ * Marks elements that an earlier file holds already: by GlobalId, if they are alike and in the same
+ * place or have none, or by body and place under another GlobalId. The same GlobalId elsewhere is
+ * another element: storeys are made by copying files. A shift of kilometres between all of them is
+ * another origin and no other place.
+ */
+final class Repeats {
+
+  /** Farther than any building; the same element under another origin. */
+  private static final double OTHER_ORIGIN_M = 1000;
+
+  /** Placements of one element in two exports. */
+  private static final double SAME_ELEMENT_M = 0.01;
+
+  private record Pair(int first, int repeating) implements Comparable<Pair> {
+    @Override
+    public int compareTo(Pair other) {
+      int byFirst = Integer.compare(first, other.first);
+      return byFirst != 0 ? byFirst : Integer.compare(repeating, other.repeating);
+    }
+  }
+
+  /** What two files share. */
+  private static final class Shared {
+    int byId;
+    int byPlace;
+    int elsewhere;
+    String example = "";
+    String exampleElsewhere = "";
+  }
+
+  private final Joining joining;
+  private final Map<String, List<MepElement>> byId = new HashMap<>();
+  private final List<PlaceIndex> byPlace = new ArrayList<>();
+  private final Map<Pair, Shared> shared = new TreeMap<>();
+  private final Set<ElementKey> repeated = new HashSet<>();
+
+  private Repeats(Joining joining) {
+    this.joining = joining;
+  }
+
+  static void mark(Joining joining) {
+    Repeats repeats = new Repeats(joining);
+    joining.read().forEach(repeats::take);
+    repeats.shared.forEach(repeats::note);
+  }
+
+  private void take(MepModel model) {
+    for (MepElement element : model.elements()) {
+      MepElement first = sameId(element);
+      boolean identified = first != null;
+      if (first == null) {
+        first = samePlace(element);
+      }
+      if (first != null) {
+        repeat(first, element, identified);
+      } else {
+        noteElsewhere(element);
+      }
+    }
+    index(model);
+  }
+
+  private void index(MepModel model) {
+    List<MepElement> firsts =
+        model.elements().stream().filter(e -> !repeated.contains(e.key())).toList();
+    for (MepElement element : firsts) {
+      if (!element.globalId().isEmpty()) {
+        byId.computeIfAbsent(element.globalId(), id -> new ArrayList<>(1)).add(element);
+      }
+    }
+    byPlace.add(new PlaceIndex(firsts));
+  }
+
+  private @Nullable MepElement sameId(MepElement element) {
+    for (MepElement first : byId.getOrDefault(element.globalId(), List.of())) {
+      double apartM = Bodies.apartM(first, element);
+      boolean here = Double.isNaN(apartM) || apartM <= SAME_ELEMENT_M || apartM >= OTHER_ORIGIN_M;
+      if (Bodies.areAlike(first, element) && here) {
+        return first;
+      }
+    }
+    return null;
+  }
+
+  /** The GlobalId of an earlier element that this one is not. */
+  private void noteElsewhere(MepElement element) {
+    List<MepElement> firsts = byId.getOrDefault(element.globalId(), List.of());
+    if (!firsts.isEmpty()) {
+      Shared pair = pair(firsts.get(0), element);
+      pair.elsewhere++;
+      pair.exampleElsewhere = element.globalId();
+    }
+  }
+
+  private @Nullable MepElement samePlace(MepElement element) {
+    if (Bodies.isMeasured(element)) {
+      for (PlaceIndex earlier : byPlace) {
+        for (MepElement first : earlier.near(element)) {
+          if (Bodies.areAlike(first, element)) {
+            return first;
+          }
+        }
+      }
+    }
+    return null;
+  }
+
+  private Shared pair(MepElement first, MepElement repeating) {
+    Pair files = new Pair(first.key().model(), repeating.key().model());
+    return shared.computeIfAbsent(files, p -> new Shared());
+  }
+
+  /** Insulation that only the later file shows belongs to the element all the same. */
+  private void repeat(MepElement first, MepElement element, boolean identified) {
+    repeated.add(element.key());
+    joining.change(element.toBuilder().repeats(first.key()).build());
+    Shared pair = pair(first, element);
+    pair.byId += identified ? 1 : 0;
+    pair.byPlace += identified ? 0 : 1;
+    pair.example = pair.example.isEmpty() ? element.globalId() : pair.example;
+    MepElement kept = joining.now(first);
+    ExistingInsulation shown = element.existingInsulation();
+    if (kept.existingInsulation() == null && shown != null) {
+      joining.change(kept.toBuilder().existingInsulation(shown).build());
+    }
+  }
+
+  private void note(Pair files, Shared pair) {
+    if (pair.byId + pair.byPlace > 0) {
+      joining.note(
+          Finding.ofFile(
+              files.repeating,
+              ReadFinding.REPEATED_ELEMENTS,
+              Effect.NONE,
+              String.valueOf(pair.byId + pair.byPlace),
+              joining.file(files.first),
+              String.valueOf(pair.byId),
+              String.valueOf(pair.byPlace),
+              pair.example));
+    }
+    if (pair.elsewhere > 0) {
+      joining.note(
+          Finding.ofFile(
+              files.repeating,
+              ReadFinding.SAME_ID_ELSEWHERE,
+              Effect.NONE,
+              String.valueOf(pair.elsewhere),
+              joining.file(files.first),
+              pair.exampleElsewhere));
+    }
+  }
+}

@@ -1,0 +1,189 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.lagwright.ifc.extract.InlineModel.body;
+import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.properties;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.Port;
+
+/** Several files as one model. */
+class ModelJoinerTest {
+
+  private static final double TOLERANCE_M = 0.002;
+
+  /** A pipe of 60.3 mm, 2.5 m up from a point. */
+  private static String pipe(String globalId, double xMm, double zMm) {
+    return body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)")
+        + """
+        #1=IFCPIPESEGMENT('%s',$,'Pipe',$,$,#30,#10,$,$);
+        #30=IFCLOCALPLACEMENT($,#31);
+        #31=IFCAXIS2PLACEMENT3D(#32,$,$);
+        #32=IFCCARTESIANPOINT((%s,0.,%s));
+        """
+            .formatted(globalId, xMm, zMm);
+  }
+
+  private static List<MepModel> join(String... files) {
+    List<MepModel> models =
+        IntStream.range(0, files.length).mapToObj(i -> InlineModel.read(i, files[i])).toList();
+    return ModelJoiner.join(models, TOLERANCE_M);
+  }
+
+  private static List<String> codes(List<MepModel> models) {
+    return models.stream().flatMap(m -> InlineModel.codes(m).stream()).toList();
+  }
+
+  private static ElementKey repeats(List<MepModel> models) {
+    return element(models.get(1), 1).repeats();
+  }
+
+  @Test
+  void elementWithOneGlobalIdInTwoFilesCountsInTheFirst() {
+    List<MepModel> models = join(pipe("a", 0, 0), pipe("a", 0, 0));
+
+    assertThat(element(models.get(0), 1).repeats()).isNull();
+    assertThat(repeats(models)).isEqualTo(new ElementKey(0, 1));
+    assertThat(codes(models)).containsOnlyOnce("REPEATED_ELEMENTS");
+  }
+
+  @Test
+  void sameBodyInTheSamePlaceIsOneElementWhateverItsGlobalId() {
+    List<MepModel> models = join(pipe("a", 0, 0), pipe("b", 0.5, 0));
+
+    assertThat(repeats(models)).isEqualTo(new ElementKey(0, 1));
+    assertThat(codes(models)).containsOnlyOnce("REPEATED_ELEMENTS");
+  }
+
+  @Test
+  void sameGlobalIdOnAnotherStoreyIsAnotherElement() {
+    List<MepModel> models = join(pipe("a", 0, 0), pipe("a", 0, 3500));
+
+    assertThat(repeats(models)).isNull();
+    assertThat(codes(models)).containsOnlyOnce("SAME_ID_ELSEWHERE");
+  }
+
+  @Test
+  void sameGlobalIdUnderAnotherOriginIsTheSameElement() {
+    List<MepModel> models = join(pipe("a", 0, 0), pipe("a", 24_525_622_890.0, 0));
+
+    assertThat(repeats(models)).isEqualTo(new ElementKey(0, 1));
+    assertThat(codes(models)).contains("FILES_FAR_APART");
+  }
+
+  @Test
+  void thirdFileRepeatsTheFirstAndNotTheSecond() {
+    List<MepModel> models = join(pipe("a", 0, 0), pipe("a", 0, 0), pipe("c", 0, 0));
+
+    assertThat(element(models.get(2), 1).repeats()).isEqualTo(new ElementKey(0, 1));
+  }
+
+  @Test
+  void unitsOfTheFilesMayDiffer() {
+    String metres =
+        InlineModel.MILLIMETRES.replace(".MILLI.", "$")
+            + pipe("b", 0, 0).replace("30.15", "0.03015").replace("2500.", "2.5");
+    List<MepModel> models =
+        ModelJoiner.join(
+            List.of(InlineModel.read(0, pipe("a", 0, 0)), InlineModel.read(1, "IFC4", metres)),
+            TOLERANCE_M);
+
+    assertThat(repeats(models)).isEqualTo(new ElementKey(0, 1));
+  }
+
+  @Test
+  void insulationThatOnlyTheLaterFileShowsBelongsToTheElementThatCounts() {
+    List<MepModel> models =
+        join(
+            pipe("a", 0, 0),
+            pipe("a", 0, 0) + properties("Insulation Thickness", "IFCLENGTHMEASURE(30.)"));
+
+    assertThat(element(models.get(0), 1).existingInsulation()).isNotNull();
+  }
+
+  @Test
+  void endsThatTouchAcrossFilesAreConnected() {
+    List<MepModel> models = join(pipe("a", 0, 0), pipe("b", 0, 2500.5));
+
+    assertThat(connected(models.get(0))).containsExactly(new ElementKey(1, 1));
+    assertThat(connected(models.get(1))).containsExactly(new ElementKey(0, 1));
+    assertThat(codes(models)).containsOnlyOnce("FILES_CONNECTED");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2510,30.15", "2500,44.45"})
+  void endsWithAGapOrOfAnotherSizeAreNot(double zMm, double radiusMm) {
+    String other = pipe("b", 0, zMm).replace("30.15", String.valueOf(radiusMm));
+    List<MepModel> models = join(pipe("a", 0, 0), other);
+
+    assertThat(connected(models.get(0))).isEmpty();
+    assertThat(codes(models)).doesNotContain("FILES_CONNECTED");
+  }
+
+  @Test
+  void portAtTheBoundaryOfTheFilesIsConnectedItself() {
+    String port =
+        """
+        #60=IFCDISTRIBUTIONPORT('60',$,$,$,$,#61,$,.SOURCE.,$,$);
+        #61=IFCLOCALPLACEMENT($,#62);
+        #62=IFCAXIS2PLACEMENT3D(#63,#13,$);
+        #63=IFCCARTESIANPOINT((0.,0.,2500.));
+        #64=IFCRELNESTS('64',$,$,$,#1,(#60));
+        """;
+    List<MepModel> models = join(pipe("a", 0, 0) + port, pipe("b", 0, 2500));
+
+    List<Port> ports = element(models.get(0), 1).ports();
+    assertThat(ports).hasSize(1);
+    assertThat(ports.get(0).step()).isEqualTo(60);
+    assertThat(ports.get(0).connectedTo()).isEqualTo(new ElementKey(1, 1));
+  }
+
+  @Test
+  void copiesWithinOneFileAreAFindingAndBothCount() {
+    String twin = "#2=IFCPIPESEGMENT('b',$,'Pipe 2',$,$,#30,#10,$,$);\n";
+    List<MepModel> models = join(pipe("a", 0, 0) + twin);
+
+    assertThat(models.get(0).elements()).extracting(MepElement::repeats).containsOnlyNulls();
+    assertThat(codes(models)).containsOnlyOnce("DRAWN_TWICE");
+  }
+
+  @Test
+  void mapConversionsAreKeptApartAndComparedBetweenFiles() {
+    String first = pipe("a", 0, 0) + conversion(500_000);
+    List<MepModel> models = join(first, pipe("b", 9000, 0) + conversion(500_100));
+
+    var kept = Objects.requireNonNull(models.get(0).georeference().conversion());
+    assertThat(kept.eastings()).isEqualTo(500_000);
+    assertThat(kept.rotationDeg()).isEqualTo(90);
+    assertThat(kept.crs()).isEqualTo("EPSG:25832");
+    assertThat(Objects.requireNonNull(element(models.get(0), 1).place().positionM()).x()).isZero();
+    assertThat(codes(models)).containsOnlyOnce("MAP_CONVERSIONS_DIFFER");
+    assertThat(codes(join(first, pipe("b", 9000, 0) + conversion(500_000))))
+        .doesNotContain("MAP_CONVERSIONS_DIFFER");
+  }
+
+  private static String conversion(double eastings) {
+    return """
+        #80=IFCMAPCONVERSION(#81,#82,%s,4000000.,12.,0.,1.,0.001);
+        #81=IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,$,#15,$);
+        #82=IFCPROJECTEDCRS('EPSG:25832',$,$,$,$,$,$);
+        """
+        .formatted(eastings);
+  }
+
+  private static List<ElementKey> connected(MepModel model) {
+    return element(model, 1).ports().stream()
+        .map(Port::connectedTo)
+        .filter(Objects::nonNull)
+        .toList();
+  }
+}
