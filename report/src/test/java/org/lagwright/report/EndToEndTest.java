@@ -279,4 +279,24 @@ class EndToEndTest {
         .extracting(model -> model.get("file").asString())
         .containsExactly("alder-quay-ifc4.ifc", "alder-quay-ifc2x3.ifc");
   }
+
+  /** One building exported twice: everything is read twice and counted once. */
+  @Test
+  void modelThatIsGivenTwiceIsCountedOnce() throws IOException {
+    Path once = folder.resolve("once");
+    Path twice = folder.resolve("twice");
+    RealRun.takeoff(model("ifc4"), once);
+    RealRun.takeoff(model("ifc4"), twice, model("ifc2x3").toString());
+
+    JsonNode both = RealRun.document(twice);
+    assertThat(both.get("lines")).isEqualTo(RealRun.document(once).get("lines"));
+    assertThat(RealRun.items(both, "elements"))
+        .filteredOn(e -> e.get("rule").asString().equals("repeated"))
+        .hasSize(AlderQuay.pieces().size() + COVERINGS)
+        .allSatisfy(e -> assertThat(e.get("reason").asString()).contains("in alder-quay-ifc4.ifc"));
+    assertThat(RealRun.items(both, "findings"))
+        .filteredOn(f -> f.get("code").asString().equals("REPEATED_ELEMENTS"))
+        .hasSize(1);
+    assertThat(RealRun.named(twice, "Account_check")).isEqualTo("OK");
+  }
 }
