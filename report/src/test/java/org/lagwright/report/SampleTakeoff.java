@@ -430,6 +430,7 @@ public final class SampleTakeoff {
             "500 x 250 mm oval",
             1,
             3.5,
+            "'Duct 2' (2222222222222222222202)",
             List.of(new ElementKey(1, 202))));
   }
 

@@ -9,6 +9,12 @@ final class ElementWords {
 
   private ElementWords() {}
 
+  /** Name and GlobalId, for looking an element up: {@code 'Pipe 7' (3t3TDZl_D9NOIWB0BSjzJI)}. */
+  static String named(MepElement element) {
+    String id = element.globalId().isEmpty() ? "#" + element.key().step() : element.globalId();
+    return element.name().isBlank() ? id : "'" + element.name() + "' (" + id + ")";
+  }
+
   static String plural(MepElement element) {
     Form form = element.form();
     return switch (element.kind()) {

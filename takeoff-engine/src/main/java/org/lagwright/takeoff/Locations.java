@@ -48,12 +48,16 @@ final class Locations {
         }
       }
     }
-    return byWords(element.place())
-        .orElseGet(
-            () ->
-                new Choice(
-                    INDOOR,
-                    new Trace.Assumed("location", INDOOR, "neither the model nor 'places' tells")));
+    return byWords(element.place()).orElseGet(() -> indoors(element.place()));
+  }
+
+  private static Choice indoors(Place place) {
+    Trace.Step step =
+        Boolean.FALSE.equals(place.external())
+            ? new Trace.Decided(
+                "location", INDOOR, "model", "IsExternal", "IsExternal of the element or space")
+            : new Trace.Assumed("location", INDOOR, "neither the model nor 'places' tells");
+    return new Choice(INDOOR, step);
   }
 
   /** What the name of the space tells, else that of the storey. */
@@ -78,7 +82,8 @@ final class Locations {
             });
   }
 
-  private static List<String> names(MepElement element) {
+  /** The names that the places of the settings are looked for in. */
+  static List<String> names(MepElement element) {
     List<String> names = new ArrayList<>();
     addIfPresent(names, element.place().space());
     addIfPresent(names, element.place().storey());

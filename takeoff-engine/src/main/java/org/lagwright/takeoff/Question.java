@@ -13,6 +13,7 @@ import org.lagwright.ifc.model.ElementKey;
  * @param size size in words
  * @param pieces how many elements
  * @param lengthM their length in metres, 0 where counted
+ * @param example name and GlobalId of one of them, for looking it up
  */
 public record Question(
     String code,
@@ -21,9 +22,15 @@ public record Question(
     String size,
     int pieces,
     double lengthM,
+    String example,
     List<ElementKey> elements) {
 
   public Question {
     elements = List.copyOf(elements);
+  }
+
+  /** The question with its example. */
+  public String inFull() {
+    return question + " Such as " + example + ".";
   }
 }

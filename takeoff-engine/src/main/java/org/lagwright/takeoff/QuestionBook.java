@@ -68,6 +68,7 @@ final class QuestionBook {
         group.size().words(),
         sorted.size(),
         lengthM,
+        ElementWords.named(sorted.get(0)),
         sorted.stream().map(MepElement::key).toList());
   }
 
@@ -90,7 +91,10 @@ final class QuestionBook {
           NO_INSULATION_NEEDED,
           VAPOUR_BARRIER_NEEDED,
           BELOW_CRITICAL_RADIUS,
-          SPECIFICATION_SILENT ->
+          SPECIFICATION_SILENT,
+          MAPPING_WITHOUT_EFFECT,
+          MAPPING_OVERRULES,
+          LOCATION_ASSUMED ->
           throw new IllegalArgumentException(code + " leaves nothing out");
     };
   }

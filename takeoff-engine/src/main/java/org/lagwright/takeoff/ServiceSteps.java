@@ -57,7 +57,7 @@ final class ServiceSteps {
     Optional<Vote> strongest = findStrongest(classification, service);
     String by = strongest.map(v -> v.from() + " '" + v.text() + "'").orElse("votes");
     if (strongest.isPresent() && strongest.get().from().equals(GIVEN_BY_USER)) {
-      return new Trace.Given("service", service.name(), "services: " + by);
+      return new Trace.Given("service", service.name(), "services: " + strongest.get().text());
     }
     return new Trace.Decided("service", service.name(), pack.id(), by, service.basis());
   }

@@ -12,6 +12,17 @@ public enum TakeoffFinding implements FindingCode {
       Severity.WARNING,
       "Votes contradict: {0} against {1}. The colder reading is used for condensation. Ask the"
           + " designer which is right."),
+  MAPPING_WITHOUT_EFFECT(
+      Severity.WARNING,
+      "The settings map '{0}' under '{1}', but {2}. Check the spelling and the order."),
+  MAPPING_OVERRULES(
+      Severity.INFO,
+      "The mapping of '{0}' to {1} overrules what the model says of {2} elements, such as {3}. Check"
+          + " that they are meant."),
+  LOCATION_ASSUMED(
+      Severity.INFO,
+      "The air around {0} elements on lines is assumed to be that of location class {1}, as neither"
+          + " the model nor 'places' tells. Map names of storeys, spaces or systems under 'places'."),
   SCOPE_UNDECIDED(
       Severity.WARNING,
       "{0}. In the settings, map its name to a service under 'services', or set 'in' or 'out' for"

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
@@ -64,7 +65,7 @@ final class TakeoffRun {
         taken,
         book.lines(),
         QuestionBook.of(judgements),
-        findings(judgements),
+        Stream.concat(overall(judgements).stream(), findings(judgements).stream()).toList(),
         totals(judgements));
   }
 
@@ -112,6 +113,16 @@ final class TakeoffRun {
 
   private static String inWords(MepElement element) {
     return element.name().isBlank() ? element.globalId() : "'" + element.name() + "'";
+  }
+
+  /** What concerns the settings or many elements at once. */
+  private List<Finding> overall(List<Judgement> judgements) {
+    List<Finding> overall = new ArrayList<>();
+    if (!models.isEmpty()) {
+      overall.addAll(new MappingFindings(settings, services, judgements).list());
+      overall.addAll(AssumedLocations.findings(judgements));
+    }
+    return overall;
   }
 
   /** Findings model by model: about the file, then element by element, the reader's first. */

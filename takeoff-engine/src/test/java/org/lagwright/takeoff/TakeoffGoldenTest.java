@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lagwright.ifc.model.Finding;
@@ -186,7 +185,7 @@ class TakeoffGoldenTest {
   }
 
   private static String print(Finding finding) {
-    long step = Objects.requireNonNull(finding.element()).step();
-    return "#" + step + "  " + finding.effect() + "  " + finding.message() + "\n";
+    String about = finding.element() == null ? "all" : "#" + finding.element().step();
+    return about + "  " + finding.effect() + "  " + finding.message() + "\n";
   }
 }

@@ -56,7 +56,7 @@ class TakeoffTest {
 
   @Test
   void chilledPipeIsOnALineWithMetresAreaAndVolume() {
-    Takeoff takeoff = takeoff(chilled(1, 5));
+    Takeoff takeoff = takeoff(chilled(1, 5).at("Level 1", false));
 
     TakeoffLine line = takeoff.lines().get(0);
     double outsideM = 0.0603 + 2 * line.thicknessM();
@@ -148,7 +148,7 @@ class TakeoffTest {
   void coveringIsOutAsInsulationOfItsHost() {
     Takeoff takeoff =
         takeoff(
-            chilled(1, 2).named("Pipe 7").insulated(0.019, 2),
+            chilled(1, 2).named("Pipe 7").at("Level 1", false).insulated(0.019, 2),
             TestElement.of(2, Kind.COVERING, Form.UNKNOWN));
 
     assertThat(takeoff.elements().get(1).scope().reason())
@@ -313,7 +313,11 @@ class TakeoffTest {
   @Test
   void contradictionIsReportedAndTakesTheMaterialOfTheColderService() {
     Takeoff takeoff =
-        takeoff(TestElement.pipe(1, 60.3, 4).inSystem("Heating flow").named("Kälte VL"));
+        takeoff(
+            TestElement.pipe(1, 60.3, 4)
+                .inSystem("Heating flow")
+                .named("Kälte VL")
+                .at("Level 1", false));
 
     assertThat(takeoff.findings())
         .singleElement()

@@ -103,7 +103,7 @@ final class SummaryText {
           String.valueOf(q.pieces()),
           q.lengthM() > 0 ? decimals(2, q.lengthM()) : "",
           q.what() + ", " + q.size(),
-          TextTable.shown(q.question()));
+          TextTable.shown(q.inFull()));
     }
     lines.addAll(table.lines());
     if (questions.size() > MOST_QUESTIONS) {

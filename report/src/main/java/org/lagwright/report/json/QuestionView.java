@@ -11,6 +11,7 @@ record QuestionView(
     String size,
     int pieces,
     double lengthM,
+    String example,
     List<String> elements) {
 
   /**
@@ -26,6 +27,7 @@ record QuestionView(
         question.size(),
         question.pieces(),
         Finite.number(question.lengthM()),
+        question.example(),
         elements);
   }
 }

@@ -176,7 +176,7 @@ final class SummarySheet {
         Entry.number(question.lengthM() > 0 ? question.lengthM() : null, Look.TWO_DECIMALS),
         Entry.text(question.size()),
         new Entry.Blank(Look.TEXT),
-        Entry.text(question.question(), Look.WRAPPED),
+        Entry.text(question.inFull(), Look.WRAPPED),
         Entry.text(question.code()));
     writer.join(WORDS_FROM, WORDS_TO);
   }

@@ -64,7 +64,8 @@ final class HintCollector {
       String text = mapping.findIn(element).orElse(null);
       if (text != null) {
         String from = VotePack.FROM_SETTINGS;
-        hints.add(new Hint(null, null, null, mapping.service(), from, text, votes.weight(from)));
+        String words = mapping.inWords(text);
+        hints.add(new Hint(null, null, null, mapping.service(), from, words, votes.weight(from)));
         return;
       }
     }

@@ -139,6 +139,12 @@ public record ServicePack(
   }
 
   /** True if words of one support the other. */
+  /** True if a vote is for a family that the service has nothing to do with. */
+  public boolean speaksAgainst(Vote vote, Service service) {
+    String family = findFamilyOf(vote);
+    return family != null && !related(family, service.family());
+  }
+
   boolean related(String familyId, String other) {
     return familyId.equals(other)
         || family(familyId).broader().contains(other)

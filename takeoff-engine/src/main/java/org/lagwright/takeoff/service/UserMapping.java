@@ -18,11 +18,16 @@ import org.lagwright.takeoff.words.Token;
 public record UserMapping(String contains, @Nullable String in, String service) {
 
   /** The text of the element that the mapping speaks of, empty if none. */
-  Optional<String> findIn(MepElement element) {
+  public Optional<String> findIn(MepElement element) {
     String wanted = Token.fold(Token.composed(contains));
     return texts(element).stream()
         .filter(text -> Token.fold(Token.composed(text)).contains(wanted))
         .findFirst();
+  }
+
+  /** The mapping with the text it was found in: {@code 'Vorlauf' in 'Pipe - Vorlauf 1'}. */
+  String inWords(String text) {
+    return "'" + contains + "' in '" + text + "'";
   }
 
   private List<String> texts(MepElement element) {
