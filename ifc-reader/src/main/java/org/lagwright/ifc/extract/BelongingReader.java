@@ -1,14 +1,13 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.schema.IfcFile;
@@ -32,8 +31,8 @@ final class BelongingReader {
 
   private final IfcFile file;
   private final Relations relations;
-  private final Map<Long, Optional<MepSystem>> systems = new LinkedHashMap<>();
-  private final Map<Long, List<String>> materialNames = new HashMap<>();
+  private final Map<Long, Optional<MepSystem>> systems = new ConcurrentHashMap<>();
+  private final Map<Long, List<String>> materialNames = new ConcurrentHashMap<>();
 
   BelongingReader(IfcFile file, Relations relations) {
     this.file = file;
@@ -42,7 +41,7 @@ final class BelongingReader {
 
   /** Systems and other groups with a name; groups of groups count, as circuits lie in systems. */
   List<MepSystem> systemsOf(long element) {
-    List<MepSystem> own = systems(Set.of(element));
+    List<MepSystem> own = systems(element);
     return own.isEmpty() ? systemsOfPortsOrWhole(element) : own;
   }
 
@@ -51,7 +50,7 @@ final class BelongingReader {
     List<MepSystem> ofPorts = systems(relations.portsOf(element));
     long whole = relations.wholeOf(element);
     for (int i = 0; i < file.step().limits().maxReferenceDepth() && whole != 0; i++) {
-      List<MepSystem> ofWhole = ofPorts.isEmpty() ? systems(Set.of(whole)) : ofPorts;
+      List<MepSystem> ofWhole = ofPorts.isEmpty() ? systems(whole) : ofPorts;
       if (!ofWhole.isEmpty()) {
         return ofWhole;
       }
@@ -60,9 +59,11 @@ final class BelongingReader {
     return ofPorts;
   }
 
-  private List<MepSystem> systems(Set<Long> members) {
+  private List<MepSystem> systems(long... members) {
     Set<Long> groups = new LinkedHashSet<>();
-    members.forEach(member -> collectGroups(member, groups));
+    for (long member : members) {
+      collectGroups(member, groups);
+    }
     List<MepSystem> found = new ArrayList<>();
     for (long group : groups) {
       systems.computeIfAbsent(group, id -> system(file.find(id))).ifPresent(found::add);
@@ -101,15 +102,10 @@ final class BelongingReader {
             predefined));
   }
 
-  /** Every system that was asked about. */
-  List<MepSystem> systemsSeen() {
-    return systems.values().stream().flatMap(Optional::stream).toList();
-  }
-
   /** Names of the materials of an element; of its type if it has none of its own. */
   List<String> materialsOf(long element) {
-    Set<Long> own = relations.materialsOf(element);
-    Set<Long> ids = own.isEmpty() ? relations.materialsOf(relations.typeOf(element)) : own;
+    long[] own = relations.materialsOf(element);
+    long[] ids = own.length == 0 ? relations.materialsOf(relations.typeOf(element)) : own;
     Set<String> names = new LinkedHashSet<>();
     for (long id : ids) {
       names.addAll(materialNames.computeIfAbsent(id, this::namesIn));

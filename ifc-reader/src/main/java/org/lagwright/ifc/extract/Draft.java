@@ -23,7 +23,11 @@ final class Draft {
   final String globalId;
   final String ifcClass;
   final Names names;
+
+  /** Those that answer some question about the element. */
   final List<Property> properties;
+
+  final List<PropertyReader.Repeated> repeated;
   final List<Port> ports;
   final Shape shape;
   final boolean generalSegment;
@@ -50,7 +54,7 @@ final class Draft {
       String globalId,
       String ifcClass,
       Names names,
-      List<Property> properties,
+      PropertyReader.Reading properties,
       List<Port> ports,
       Shape shape,
       KindReader.Reading reading,
@@ -59,7 +63,8 @@ final class Draft {
     this.globalId = globalId;
     this.ifcClass = ifcClass;
     this.names = names;
-    this.properties = properties;
+    this.properties = properties.properties();
+    this.repeated = properties.repeated();
     this.ports = ports;
     this.joints = ports;
     this.shape = shape;

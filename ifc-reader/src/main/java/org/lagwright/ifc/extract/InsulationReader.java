@@ -1,6 +1,7 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
@@ -79,8 +81,10 @@ final class InsulationReader {
   }
 
   private void collectNamed(Draft host) {
-    Set<Long> ids = new LinkedHashSet<>(relations.coveringsOf(host.key.step()));
-    ids.addAll(relations.partsOf(host.key.step()));
+    long[] related = relations.coveringsOf(host.key.step());
+    long[] parts = relations.partsOf(host.key.step());
+    Set<Long> ids = new LinkedHashSet<>();
+    LongStream.concat(Arrays.stream(related), Arrays.stream(parts)).forEach(ids::add);
     for (long id : ids) {
       host(drafts.get(new ElementKey(host.key.model(), id)), host);
     }

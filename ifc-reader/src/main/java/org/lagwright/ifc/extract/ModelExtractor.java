@@ -1,10 +1,13 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.DoubleConsumer;
 import java.util.function.Function;
@@ -21,6 +24,7 @@ import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
@@ -47,7 +51,8 @@ public final class ModelExtractor {
 
   private static final int MAX_SYNTAX_FINDINGS = 20;
 
-  private static final int PROGRESS_EVERY = 1000;
+  /** Elements that one thread works on before it hands them on. */
+  private static final int PIECE = 128;
 
   private static final Shape NOT_MEASURED =
       new Shape(Form.UNKNOWN, null, null, null, null, List.of(), List.of());
@@ -63,14 +68,17 @@ public final class ModelExtractor {
   private final PortReader ports;
   private final BelongingReader belongings;
   private final ShapeMeasurer shapes;
+  private final Workers workers;
   private final List<Finding> findings = new ArrayList<>();
+  private final RepeatedProperties repeated = new RepeatedProperties();
 
-  private ModelExtractor(IfcFile file, ModelFile source, ReadOptions options) {
+  private ModelExtractor(IfcFile file, ModelFile source, ReadOptions options, Workers workers) {
     this.options = options;
+    this.workers = workers;
     this.file = file;
     this.source = source;
     this.units = new Units(file, source.index());
-    this.relations = new Relations(file);
+    this.relations = new Relations(file, workers);
     this.properties = new PropertyReader(file, relations, units);
     this.placements = new Placements(file, units.geometry());
     this.places =
@@ -102,45 +110,90 @@ public final class ModelExtractor {
    */
   public static MepModel extract(
       IfcFile file, ModelFile source, ReadOptions options, DoubleConsumer progress) {
-    return new ModelExtractor(file, source, options).run(progress);
+    return extract(file, source, options, progress, Runtime.getRuntime().availableProcessors());
+  }
+
+  static MepModel extract(
+      IfcFile file, ModelFile source, ReadOptions options, DoubleConsumer progress, int threads) {
+    try (Workers workers = new Workers(threads)) {
+      return new ModelExtractor(file, source, options, workers).run(progress);
+    }
   }
 
   private MepModel run(DoubleConsumer progress) {
     noteFile();
-    List<IfcRecord> takenIn = TAKEN_IN.stream().flatMap(e -> file.all(e).stream()).toList();
+    Map<ElementKey, Draft> drafts = drafts(progress);
+    measure(drafts);
+    List<MepElement> elements = elements(drafts);
+    findings.addAll(repeated.findings(source.index()));
+    noteIdentities(elements);
+    return new MepModel(
+        source,
+        elements,
+        systems(elements),
+        findings,
+        otherProducts(),
+        GeoreferenceReader.read(file, placements));
+  }
+
+  private Map<ElementKey, Draft> drafts(DoubleConsumer progress) {
+    long[] ids = TAKEN_IN.stream().flatMapToLong(e -> Arrays.stream(file.ids(e))).toArray();
     Map<ElementKey, Draft> drafts = new LinkedHashMap<>();
-    Map<ElementKey, IfcRecord> records = new LinkedHashMap<>();
-    for (IfcRecord record : takenIn) {
-      Draft draft = draft(record);
-      drafts.put(draft.key, draft);
-      records.put(draft.key, record);
-      if (drafts.size() % PROGRESS_EVERY == 0) {
-        progress.accept((double) drafts.size() / takenIn.size());
+    workers.inOrder(
+        ids.length,
+        PIECE,
+        (from, to) -> draft(ids, from, to),
+        piece -> {
+          for (Draft draft : piece) {
+            drafts.put(draft.key, draft);
+            repeated.addAll(draft.repeated);
+          }
+          progress.accept((double) drafts.size() / ids.length);
+        });
+    return drafts;
+  }
+
+  private List<Draft> draft(long[] ids, int from, int to) {
+    List<Draft> drafts = new ArrayList<>(to - from);
+    for (int i = from; i < to; i++) {
+      IfcRecord record = file.find(ids[i]);
+      if (record != null) {
+        drafts.add(draft(record));
       }
     }
-    measure(drafts);
+    return drafts;
+  }
+
+  private List<MepElement> elements(Map<ElementKey, Draft> drafts) {
     InsulationReader insulation =
         new InsulationReader(
             relations,
             belongings,
             drafts,
-            covering -> body(Objects.requireNonNull(records.get(covering.key))),
+            covering -> body(Objects.requireNonNull(file.find(covering.key.step()))),
             units.lengthM());
     insulation.read();
-    List<MepElement> elements = new ArrayList<>();
-    for (Draft draft : drafts.values()) {
+    List<Draft> ordered = List.copyOf(drafts.values());
+    List<MepElement> elements = new ArrayList<>(ordered.size());
+    workers.inOrder(
+        ordered.size(),
+        PIECE,
+        (from, to) ->
+            ordered.subList(from, to).stream().map(draft -> element(draft, insulation)).toList(),
+        elements::addAll);
+    for (Draft draft : ordered) {
       findings.addAll(draft.findings());
-      elements.add(element(draft, Objects.requireNonNull(records.get(draft.key)), insulation));
     }
-    findings.addAll(properties.findings(source.index()));
-    noteIdentities(elements);
-    return new MepModel(
-        source,
-        elements,
-        belongings.systemsSeen(),
-        findings,
-        otherProducts(),
-        GeoreferenceReader.read(file, placements));
+    return elements;
+  }
+
+  /** Every system that an element belongs to, in the order in which they turn up. */
+  private static List<MepSystem> systems(List<MepElement> elements) {
+    Set<MepSystem> systems = new LinkedHashSet<>();
+    for (MepElement element : elements) {
+      systems.addAll(element.systems());
+    }
+    return List.copyOf(systems);
   }
 
   private Draft draft(IfcRecord record) {
@@ -148,7 +201,7 @@ public final class ModelExtractor {
     IfcRecord type = typeId == 0 ? null : file.find(typeId);
     Names names = Names.of(record, type);
     KindReader.Reading reading = KindReader.read(record, type, names);
-    List<Property> own = properties.propertiesOf(record.id());
+    PropertyReader.Reading own = properties.wantedOf(record.id());
     List<Port> itsPorts = ports.portsOf(record.id());
     String globalId = record.text("GlobalId");
     return new Draft(
@@ -158,7 +211,7 @@ public final class ModelExtractor {
         names,
         own,
         itsPorts,
-        shape(record, names, reading, own, itsPorts),
+        shape(record, names, reading, own.properties(), itsPorts),
         reading,
         record.is("IfcFlowSegment"));
   }
@@ -203,8 +256,17 @@ public final class ModelExtractor {
     SegmentMeasurer segments = new SegmentMeasurer(placeholders, sections, lengthUnitM);
     FittingMeasurer fittings =
         new FittingMeasurer(new Neighbours(drafts), placeholders, profiles, lengthUnitM);
-    drafts.values().stream().filter(Draft::isSegment).forEach(segments::measure);
-    drafts.values().forEach(segments::settleKind);
+    List<Draft> ordered = List.copyOf(drafts.values());
+    workers.inOrder(
+        ordered.size(),
+        PIECE,
+        (from, to) -> {
+          List<Draft> piece = ordered.subList(from, to);
+          piece.stream().filter(Draft::isSegment).forEach(segments::measure);
+          piece.forEach(segments::settleKind);
+          return piece;
+        },
+        piece -> {});
     int joined = TouchingEnds.join(drafts.values(), options.joinToleranceM());
     if (joined > 0) {
       note(
@@ -216,7 +278,8 @@ public final class ModelExtractor {
     drafts.values().stream().filter(Draft::isLaggedItem).forEach(fittings::measure);
   }
 
-  private MepElement element(Draft draft, IfcRecord record, InsulationReader insulation) {
+  private MepElement element(Draft draft, InsulationReader insulation) {
+    IfcRecord record = Objects.requireNonNull(file.find(draft.key.step()));
     return MepElement.builder(draft.key, draft.globalId, draft.ifcClass)
         .named(
             draft.names.own(), draft.names.objectType(), draft.names.typeName(), draft.names.tag())
@@ -229,7 +292,7 @@ public final class ModelExtractor {
         .ports(draft.joints)
         .systems(belongings.systemsOf(draft.key.step()))
         .place(places.placeOf(record, draft))
-        .properties(draft.properties)
+        .properties(properties.propertiesOf(draft.key.step()))
         .materials(belongings.materialsOf(draft.key.step()))
         .layers(belongings.layersOf(record))
         .existingInsulation(insulation.of(draft.key))

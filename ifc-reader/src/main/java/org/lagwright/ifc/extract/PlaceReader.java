@@ -1,11 +1,11 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Frame;
 import org.lagwright.ifc.geometry.Placements;
@@ -24,13 +24,15 @@ import org.lagwright.ifc.schema.IfcRecord;
  */
 final class PlaceReader {
 
+  private static final String CONTAINED_IN = "contained in";
+
   private final IfcFile file;
   private final Relations relations;
   private final PropertyReader properties;
   private final Placements placements;
   private final Storeys storeys;
   private final Spaces spaces;
-  private final Map<Long, Structure> structures = new HashMap<>();
+  private final Map<Long, Structure> structures = new ConcurrentHashMap<>();
 
   /** Whole storeys share one basis. */
   private final Map<List<Evidence>, List<Evidence>> bases = new HashMap<>();
@@ -55,10 +57,19 @@ final class PlaceReader {
       @Nullable String building,
       @Nullable IfcRecord storey,
       @Nullable IfcRecord space,
-      @Nullable Boolean external) {
+      @Nullable Boolean external,
+      @Nullable OfStorey ofStorey,
+      @Nullable Evidence containedInSpace) {
 
-    static final Structure NOTHING = new Structure(null, null, null, null);
+    static final Structure NOTHING = new Structure(null, null, null, null, null, null);
   }
+
+  /** What a storey gives to all elements on it. */
+  private record OfStorey(
+      @Nullable String name,
+      @Nullable Double elevationM,
+      @Nullable Double floorM,
+      Evidence containedIn) {}
 
   /** The place of an element. Its own IsExternal counts where the space is silent. */
   Place placeOf(IfcRecord element, Draft draft) {
@@ -69,12 +80,12 @@ final class PlaceReader {
     Structure inSpace = spaceOf(element.id(), contained, middle, basis);
     Structure onStorey = storeyOf(element.id(), contained, inSpace, middle, basis);
     Boolean external = externalOf(contained, inSpace, draft.properties, basis);
-    IfcRecord storey = onStorey.storey;
-    Double floorM = storey == null ? null : storeys.floorM(storey);
+    OfStorey storey = onStorey.ofStorey;
+    Double floorM = storey == null ? null : storey.floorM;
     return new Place(
         contained.building == null ? onStorey.building : contained.building,
-        storey == null ? null : storey.text("Name"),
-        storey == null ? null : storeys.elevationM(storey),
+        storey == null ? null : storey.name,
+        storey == null ? null : storey.elevationM,
         inSpace.space == null ? null : spaceName(inSpace.space),
         external,
         middle,
@@ -103,8 +114,8 @@ final class PlaceReader {
 
   private Structure spaceOf(
       long element, Structure contained, @Nullable Point middle, List<Evidence> basis) {
-    if (contained.space != null) {
-      basis.add(evidence(contained.space, "contained in"));
+    if (contained.containedInSpace != null) {
+      basis.add(contained.containedInSpace);
       return contained;
     }
     for (long referenced : relations.referencesOf(element)) {
@@ -130,8 +141,8 @@ final class PlaceReader {
       Structure inSpace,
       @Nullable Point middle,
       List<Evidence> basis) {
-    if (contained.storey != null) {
-      basis.add(evidence(contained.storey, "contained in"));
+    if (contained.ofStorey != null) {
+      basis.add(contained.ofStorey.containedIn);
       return contained;
     }
     if (inSpace.storey != null) {
@@ -229,7 +240,21 @@ final class PlaceReader {
       }
       at = relations.wholeOf(at);
     }
-    return new Structure(building, storey, space, external);
+    return new Structure(
+        building,
+        storey,
+        space,
+        external,
+        storey == null ? null : ofStorey(storey),
+        space == null ? null : evidence(space, CONTAINED_IN));
+  }
+
+  private OfStorey ofStorey(IfcRecord storey) {
+    return new OfStorey(
+        storey.text("Name"),
+        storeys.elevationM(storey),
+        storeys.floorM(storey),
+        evidence(storey, CONTAINED_IN));
   }
 
   private static boolean isRoom(IfcRecord record) {
@@ -265,7 +290,7 @@ final class PlaceReader {
   }
 
   private static @Nullable Property stated(List<Property> properties) {
-    return properties.stream()
+    return PropertyNames.of(properties, PropertyNames.Role.EXTERNAL)
         .filter(p -> p.name().equalsIgnoreCase("IsExternal"))
         .filter(p -> List.of("T", "F", "TRUE", "FALSE").contains(bare(p)))
         .findFirst()

@@ -1,11 +1,10 @@
 package org.lagwright.ifc.extract;
 
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
@@ -27,7 +26,7 @@ final class ProfileReader {
   private final Relations relations;
   private final ShapeMeasurer shapes;
   private final double lengthUnitM;
-  private final Map<Long, Optional<Measured<Section>>> byMaterial = new HashMap<>();
+  private final Map<Long, Optional<Measured<Section>>> byMaterial = new ConcurrentHashMap<>();
 
   ProfileReader(IfcFile file, Relations relations, ShapeMeasurer shapes, double lengthUnitM) {
     this.file = file;
@@ -38,12 +37,15 @@ final class ProfileReader {
 
   /** The largest section of the material profiles of an element; null if it has none. */
   @Nullable Measured<Section> ofMaterial(long element) {
-    Set<Long> own = relations.materialsOf(element);
-    Set<Long> ids = own.isEmpty() ? relations.materialsOf(relations.typeOf(element)) : own;
-    return ids.stream()
-        .flatMap(id -> byMaterial.computeIfAbsent(id, this::sectionOf).stream())
-        .findFirst()
-        .orElse(null);
+    long[] own = relations.materialsOf(element);
+    long[] ids = own.length == 0 ? relations.materialsOf(relations.typeOf(element)) : own;
+    for (long id : ids) {
+      Optional<Measured<Section>> section = byMaterial.computeIfAbsent(id, this::sectionOf);
+      if (section.isPresent()) {
+        return section.get();
+      }
+    }
+    return null;
   }
 
   private Optional<Measured<Section>> sectionOf(long material) {

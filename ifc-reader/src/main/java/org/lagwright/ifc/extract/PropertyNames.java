@@ -32,7 +32,8 @@ final class PropertyNames {
     INSULATION_THICKNESS,
     INSULATION_MATERIAL,
     LINING_THICKNESS,
-    COVERING_THICKNESS
+    COVERING_THICKNESS,
+    EXTERNAL
   }
 
   /** Roles by bare name, as bits: 1 shifted by the ordinal of the role. */
@@ -80,6 +81,11 @@ final class PropertyNames {
       }
     }
     return found.stream();
+  }
+
+  /** True if a property of this name answers some question. */
+  static boolean areWanted(String name) {
+    return roles(name) != 0;
   }
 
   /** The questions that a property of this name answers, as bits. */

@@ -1,7 +1,7 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.model.Effect;
-import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Property;
-import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.model.PropertyList;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 import org.lagwright.ifc.step.StepArguments;
@@ -31,29 +31,18 @@ final class PropertyReader {
   private final Relations relations;
   private final Units units;
 
+  /** Readings of the sets of a type object, which many elements share. */
+  private final Map<Long, Reading> ofTypes = new ConcurrentHashMap<>();
+
+  /** A property that stands twice in a set with different values. */
+  record Repeated(long set, boolean fromType, Property first, Property second) {}
+
   /**
-   * Sets are shared by many elements, so each is decoded once for occurrences and once for types.
+   * Properties that answer some question.
+   *
+   * @param repeated what was noticed on the way
    */
-  private final Map<Long, List<Property>> occurrenceSets = new HashMap<>();
-
-  private final Map<Long, List<Property>> typeSets = new HashMap<>();
-
-  /** Values that an IFC2X3 IfcRelOverridesProperties puts in the place of those of its set. */
-  private final Map<Long, List<Property>> overrides = new HashMap<>();
-
-  /** A name that stands twice in a set, and in how many sets it does. */
-  private static final class Duplicate {
-    final Property first;
-    final Property second;
-    int count;
-
-    Duplicate(Property first, Property second) {
-      this.first = first;
-      this.second = second;
-    }
-  }
-
-  private final Map<String, Duplicate> duplicates = new LinkedHashMap<>();
+  record Reading(List<Property> properties, List<Repeated> repeated) {}
 
   PropertyReader(IfcFile file, Relations relations, Units units) {
     this.file = file;
@@ -61,33 +50,28 @@ final class PropertyReader {
     this.units = units;
   }
 
-  /** All properties that apply to an element. */
-  List<Property> propertiesOf(long element) {
-    Map<String, Property> merged = new LinkedHashMap<>();
-    for (long relation : relations.overridesOf(element)) {
-      addMissing(merged, overrides.computeIfAbsent(relation, this::readOverride));
-    }
-    for (long set : relations.propertySetsOf(element)) {
-      addMissing(merged, occurrenceSets.computeIfAbsent(set, id -> read(id, false)));
-    }
-    long type = relations.typeOf(element);
-    for (long set : setsOfType(type)) {
-      addMissing(merged, typeSets.computeIfAbsent(set, id -> read(id, true)));
-    }
-    return List.copyOf(merged.values());
+  /** All properties that apply to an element, read when asked for. */
+  PropertyList propertiesOf(long element) {
+    return new PropertyList() {
+      @Override
+      protected List<Property> read() {
+        return all(element);
+      }
+    };
   }
 
-  /** Sets of a type object: its own list, and those related to it like to an occurrence. */
-  private Collection<Long> setsOfType(long type) {
-    List<Long> sets = new ArrayList<>();
-    IfcRecord record = type == 0 ? null : file.find(type);
-    if (record != null) {
-      for (long id : record.refIds("HasPropertySets")) {
-        sets.add(id);
-      }
-      sets.addAll(relations.propertySetsOf(type));
+  private List<Property> all(long element) {
+    Map<String, Property> merged = new LinkedHashMap<>();
+    for (long relation : relations.overridesOf(element)) {
+      addMissing(merged, readOverride(relation));
     }
-    return sets;
+    for (long set : relations.propertySetsOf(element)) {
+      addMissing(merged, read(set, false));
+    }
+    for (long set : setsOfType(relations.typeOf(element))) {
+      addMissing(merged, read(set, true));
+    }
+    return List.copyOf(merged.values());
   }
 
   private static String key(Property property) {
@@ -100,12 +84,123 @@ final class PropertyReader {
     }
   }
 
+  /** Those properties of an element that answer some question of {@link PropertyNames}. */
+  Reading wantedOf(long element) {
+    Reading reading = new Reading(new ArrayList<>(), new ArrayList<>());
+    for (long relation : relations.overridesOf(element)) {
+      for (Property property : readOverride(relation)) {
+        if (PropertyNames.areWanted(property.name())) {
+          addMissing(reading.properties, property);
+        }
+      }
+    }
+    for (long set : relations.propertySetsOf(element)) {
+      addWanted(set, false, reading);
+    }
+    long type = relations.typeOf(element);
+    if (type != 0) {
+      Reading ofType = ofTypes.computeIfAbsent(type, this::wantedOfType);
+      ofType.properties.forEach(property -> addMissing(reading.properties, property));
+      reading.repeated.addAll(ofType.repeated);
+    }
+    return reading;
+  }
+
+  /** Sets of a type object: its own list, and those related to it like to an occurrence. */
+  private long[] setsOfType(long type) {
+    IfcRecord record = type == 0 ? null : file.find(type);
+    return record == null
+        ? Links.NONE
+        : LongStream.concat(
+                Arrays.stream(record.refIds("HasPropertySets")),
+                Arrays.stream(relations.propertySetsOf(type)))
+            .toArray();
+  }
+
+  private Reading wantedOfType(long type) {
+    Reading reading = new Reading(new ArrayList<>(), new ArrayList<>());
+    for (long set : setsOfType(type)) {
+      addWanted(set, true, reading);
+    }
+    return reading;
+  }
+
+  /** Like the other, for the few that are wanted; the same names, whatever their case. */
+  private static void addMissing(List<Property> merged, Property property) {
+    for (int i = 0; i < merged.size(); i++) {
+      Property old = merged.get(i);
+      if (old.name().equalsIgnoreCase(property.name())
+          && old.set().equalsIgnoreCase(property.set())) {
+        if (old.text().isEmpty()) {
+          merged.set(i, property);
+        }
+        return;
+      }
+    }
+    merged.add(property);
+  }
+
+  /** The wanted ones of a set; of one with nested or repeated names all are read and compared. */
+  private void addWanted(long setId, boolean fromType, Reading into) {
+    IfcRecord set = file.find(setId);
+    if (set == null) {
+      return;
+    }
+    List<Property> wanted = wanted(set, fromType);
+    if (wanted == null) {
+      List<Property> whole = read(setId, fromType);
+      addRepeated(setId, fromType, whole, into.repeated);
+      wanted = whole.stream().filter(p -> PropertyNames.areWanted(p.name())).toList();
+    }
+    for (Property property : wanted) {
+      addMissing(into.properties, property);
+    }
+  }
+
+  /** Null if the set must be read as a whole. */
+  private @Nullable List<Property> wanted(IfcRecord set, boolean fromType) {
+    List<Property> found = new ArrayList<>(4);
+    NamesSeen names = new NamesSeen();
+    String setName = orEmpty(set.label("Name"));
+    for (long id : members(set, "HasProperties")) {
+      IfcRecord property = file.find(id);
+      String name = property == null ? null : orEmpty(property.label("Name"));
+      if (property != null && name != null) {
+        if (!names.add(name) || property.is("IfcComplexProperty")) {
+          return null;
+        }
+        if (PropertyNames.areWanted(name)) {
+          property(setName, property, fromType, new HashSet<>(), found);
+        }
+      }
+    }
+    for (long id : members(set, "Quantities")) {
+      IfcRecord quantity = file.find(id);
+      String name = quantity == null ? null : orEmpty(quantity.label("Name"));
+      if (quantity != null && name != null) {
+        if (!names.add(name)) {
+          return null;
+        }
+        if (PropertyNames.areWanted(name)) {
+          quantity(setName, quantity, fromType, found);
+        }
+      }
+    }
+    return found;
+  }
+
+  private static long[] members(IfcRecord set, String attribute) {
+    long[] ids = set.refIds(attribute);
+    long single = ids.length == 0 ? set.refId(attribute) : 0;
+    return single == 0 ? ids : new long[] {single};
+  }
+
   private List<Property> read(long setId, boolean fromType) {
     IfcRecord set = file.find(setId);
     if (set == null) {
       return List.of();
     }
-    String name = orEmpty(set.text("Name"));
+    String name = orEmpty(set.label("Name"));
     List<Property> found = new ArrayList<>();
     Set<Long> seen = new HashSet<>();
     for (IfcRecord property : set.refs("HasProperties")) {
@@ -114,11 +209,11 @@ final class PropertyReader {
     for (IfcRecord quantity : set.refs("Quantities")) {
       quantity(name, quantity, fromType, found);
     }
-    noteDuplicates(found);
-    return List.copyOf(found);
+    return found;
   }
 
-  private void noteDuplicates(List<Property> set) {
+  private static void addRepeated(
+      long setId, boolean fromType, List<Property> set, List<Repeated> into) {
     Map<String, Property> first = new HashMap<>();
     for (Property property : set) {
       Property other = first.putIfAbsent(key(property), property);
@@ -128,25 +223,9 @@ final class PropertyReader {
               && !property.text().isEmpty()
               && !other.text().equals(property.text());
       if (differs) {
-        duplicates.computeIfAbsent(key(property), k -> new Duplicate(other, property)).count++;
+        into.add(new Repeated(setId, fromType, other, property));
       }
     }
-  }
-
-  /** Properties that stand twice in a set with different values; one finding for each name. */
-  List<Finding> findings(int model) {
-    return duplicates.values().stream()
-        .map(
-            d ->
-                Finding.ofFile(
-                    model,
-                    ReadFinding.DUPLICATE_PROPERTY,
-                    Effect.NONE,
-                    d.first.set() + "." + d.first.name(),
-                    d.first.text(),
-                    d.second.text(),
-                    String.valueOf(d.count)))
-        .toList();
   }
 
   /** The overriding properties, under the name of the set that they override. */
@@ -156,7 +235,7 @@ final class PropertyReader {
       return List.of();
     }
     IfcRecord set = relation.ref("RelatingPropertyDefinition");
-    String name = set == null ? "" : orEmpty(set.text("Name"));
+    String name = set == null ? "" : orEmpty(set.label("Name"));
     List<Property> found = new ArrayList<>();
     Set<Long> seen = new HashSet<>();
     for (IfcRecord property : relation.refs("OverridingProperties")) {
@@ -170,7 +249,7 @@ final class PropertyReader {
    */
   private void property(
       String set, IfcRecord p, boolean fromType, Set<Long> seen, List<Property> found) {
-    String name = orEmpty(p.text("Name"));
+    String name = orEmpty(p.label("Name"));
     if (p.is("IfcPropertySingleValue")) {
       single(set, name, p, fromType, found);
     } else if (p.is("IfcPropertyEnumeratedValue")) {
@@ -193,7 +272,7 @@ final class PropertyReader {
     }
     String measure = Units.measure(p.valueType("NominalValue"), p.ref("Unit"));
     double number = p.number("NominalValue");
-    String text = p.text("NominalValue");
+    String text = p.label("NominalValue");
     String enumerated = p.enumeration("NominalValue");
     String shown =
         text != null ? text : enumerated != null ? enumerated : inside(p, "NominalValue");
@@ -275,7 +354,7 @@ final class PropertyReader {
         found.add(
             new Property(
                 set,
-                orEmpty(q.text("Name")),
+                orEmpty(q.label("Name")),
                 q.raw(attribute),
                 si(q.number(attribute), measure, q.ref("Unit")),
                 measure,

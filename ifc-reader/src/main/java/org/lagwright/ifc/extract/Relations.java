@@ -1,15 +1,12 @@
 package org.lagwright.ifc.extract;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
-import org.lagwright.ifc.step.StepArguments;
 
 /**
  * Who belongs to whom: one pass over the relationship records, by instance number. Both ways of
@@ -17,48 +14,126 @@ import org.lagwright.ifc.step.StepArguments;
  */
 final class Relations {
 
-  private static final Set<Long> NONE = Set.of();
+  private static final int PIECE = 16_384;
 
-  private final Map<Long, Long> typeOf = new HashMap<>();
-  private final Map<Long, Set<Long>> propertySetsOf = new HashMap<>();
-  private final Map<Long, Set<Long>> overridesOf = new HashMap<>();
-  private final Map<Long, Set<Long>> groupsOf = new HashMap<>();
-  private final Map<Long, Long> containerOf = new HashMap<>();
-  private final Map<Long, Set<Long>> referencesOf = new HashMap<>();
-  private final Map<Long, Long> wholeOf = new HashMap<>();
-  private final Map<Long, Set<Long>> partsOf = new HashMap<>();
-  private final Map<Long, Set<Long>> portsOf = new HashMap<>();
-  private final Map<Long, Long> ownerOfPort = new HashMap<>();
-  private final Map<Long, Long> partnerOfPort = new HashMap<>();
-  private final Map<Long, Set<Long>> materialsOf = new HashMap<>();
-  private final Map<Long, Set<Long>> coveringsOf = new HashMap<>();
+  private final Links typeOf = new Links();
+  private final Links propertySetsOf = new Links();
+  private final Links overridesOf = new Links();
+  private final Links groupsOf = new Links();
+  private final Links containerOf = new Links();
+  private final Links referencesOf = new Links();
+  private final Links aggregateOf = new Links();
+  private final Links nestOf = new Links();
+  private final Links partsOf = new Links();
+  private final Links portsOf = new Links();
+  private final Links ownerOfPort = new Links();
+  private final Links partnerOfPort = new Links();
+  private final Links materialsOf = new Links();
+  private final Links coveringsOf = new Links();
   private final Map<Long, String> layerOfItem = new HashMap<>();
 
-  Relations(IfcFile file) {
-    file.all("IfcRelDefinesByType")
-        .forEach(r -> each(r, "RelatedObjects", id -> typeOf.put(id, r.refId("RelatingType"))));
-    file.all("IfcRelDefinesByProperties").forEach(this::properties);
-    file.all("IfcRelAssignsToGroup")
-        .forEach(r -> each(r, "RelatedObjects", id -> add(groupsOf, id, r.refId("RelatingGroup"))));
-    file.all("IfcRelReferencedInSpatialStructure").forEach(this::referenced);
-    file.all("IfcRelContainedInSpatialStructure").forEach(this::contained);
-    file.all("IfcRelAggregates").forEach(this::decomposed);
-    file.all("IfcRelNests").forEach(r -> nested(file, r));
-    file.all("IfcRelConnectsPortToElement")
-        .forEach(r -> attach(r.refId("RelatedElement"), r.refId("RelatingPort")));
-    file.all("IfcRelConnectsPorts").forEach(this::connected);
-    file.all("IfcRelAssociatesMaterial")
-        .forEach(
-            r ->
-                each(r, "RelatedObjects", id -> add(materialsOf, id, r.refId("RelatingMaterial"))));
-    file.all("IfcRelCoversBldgElements")
-        .forEach(
-            r ->
-                each(
-                    r,
-                    "RelatedCoverings",
-                    id -> add(coveringsOf, r.refId("RelatingBuildingElement"), id)));
-    file.all("IfcPresentationLayerAssignment").forEach(this::layer);
+  Relations(IfcFile file, Workers workers) {
+    readProperties(file, workers);
+    read(
+        file,
+        "IfcRelDefinesByType",
+        r -> each(r, "RelatedObjects", id -> typeOf.add(id, r.refId("RelatingType"))));
+    read(
+        file,
+        "IfcRelAssignsToGroup",
+        r -> each(r, "RelatedObjects", id -> groupsOf.add(id, r.refId("RelatingGroup"))));
+    read(file, "IfcRelReferencedInSpatialStructure", this::referenced);
+    read(file, "IfcRelContainedInSpatialStructure", this::contained);
+    read(file, "IfcRelAggregates", this::decomposed);
+    read(file, "IfcRelNests", r -> nested(file, r));
+    readPorts(file, workers);
+    read(
+        file,
+        "IfcRelAssociatesMaterial",
+        r -> each(r, "RelatedObjects", id -> materialsOf.add(id, r.refId("RelatingMaterial"))));
+    read(
+        file,
+        "IfcRelCoversBldgElements",
+        r ->
+            each(
+                r,
+                "RelatedCoverings",
+                id -> coveringsOf.add(r.refId("RelatingBuildingElement"), id)));
+    read(file, "IfcPresentationLayerAssignment", this::layer);
+    List.of(typeOf, propertySetsOf, overridesOf, groupsOf, containerOf, aggregateOf, nestOf)
+        .forEach(Links::close);
+    List.of(partsOf, portsOf, ownerOfPort, partnerOfPort, materialsOf, coveringsOf, referencesOf)
+        .forEach(Links::close);
+  }
+
+  private static void read(IfcFile file, String entity, Consumer<IfcRecord> taker) {
+    long[] ids = file.ids(entity);
+    read(file, ids, 0, ids.length, taker);
+  }
+
+  private static void read(IfcFile file, long[] ids, int from, int to, Consumer<IfcRecord> taker) {
+    for (int i = from; i < to; i++) {
+      IfcRecord record = file.find(ids[i]);
+      if (record != null) {
+        taker.accept(record);
+      }
+    }
+  }
+
+  /** Links of a piece of the relations, before they are put together. */
+  private static final class Piece {
+    final Links first = new Links();
+    final Links second = new Links();
+  }
+
+  /** These are most of the relations of a file by far. */
+  private void readProperties(IfcFile file, Workers workers) {
+    long[] ids = file.ids("IfcRelDefinesByProperties");
+    workers.inOrder(
+        ids.length,
+        PIECE,
+        (from, to) -> {
+          Piece piece = new Piece();
+          read(file, ids, from, to, r -> properties(r, piece.first, piece.second));
+          return piece;
+        },
+        piece -> {
+          propertySetsOf.addAll(piece.first);
+          overridesOf.addAll(piece.second);
+        });
+  }
+
+  private void readPorts(IfcFile file, Workers workers) {
+    long[] attached = file.ids("IfcRelConnectsPortToElement");
+    workers.inOrder(
+        attached.length,
+        PIECE,
+        (from, to) -> {
+          Piece piece = new Piece();
+          read(
+              file,
+              attached,
+              from,
+              to,
+              r -> attach(r.refId("RelatedElement"), r.refId("RelatingPort"), piece));
+          return piece;
+        },
+        this::addPorts);
+    long[] connected = file.ids("IfcRelConnectsPorts");
+    workers.inOrder(
+        connected.length,
+        PIECE,
+        (from, to) -> {
+          Piece piece = new Piece();
+          read(file, connected, from, to, r -> connected(r, piece.first));
+          return piece;
+        },
+        piece -> partnerOfPort.addAll(piece.first));
+  }
+
+  private void addPorts(Piece piece) {
+    portsOf.addAll(piece.first);
+    ownerOfPort.addAll(piece.second);
   }
 
   private interface Taker {
@@ -71,74 +146,69 @@ final class Relations {
     }
   }
 
-  private static void add(Map<Long, Set<Long>> map, long key, long value) {
-    if (value != 0) {
-      map.computeIfAbsent(key, k -> new LinkedHashSet<>()).add(value);
-    }
-  }
-
   /** One set, or from IFC4 on several sets in a list wrapped in a typed value. */
-  private void properties(IfcRecord r) {
-    List<Long> sets = new ArrayList<>();
-    if (r.refId("RelatingPropertyDefinition") != 0) {
-      sets.add(r.refId("RelatingPropertyDefinition"));
-    } else {
-      StepArguments inside = r.insideTyped("RelatingPropertyDefinition");
-      for (long id : inside.references(0)) {
-        sets.add(id);
+  private static void properties(IfcRecord r, Links setsOf, Links overridesOf) {
+    long set = r.refId("RelatingPropertyDefinition");
+    long[] sets =
+        set != 0 ? new long[] {set} : r.insideTyped("RelatingPropertyDefinition").references(0);
+    boolean overrides = r.is("IfcRelOverridesProperties");
+    for (long id : r.refIds("RelatedObjects")) {
+      for (long each : sets) {
+        setsOf.add(id, each);
       }
-    }
-    each(r, "RelatedObjects", id -> sets.forEach(set -> add(propertySetsOf, id, set)));
-    if (r.is("IfcRelOverridesProperties")) {
-      each(r, "RelatedObjects", id -> add(overridesOf, id, r.id()));
+      if (overrides) {
+        overridesOf.add(id, r.id());
+      }
     }
   }
 
   private void referenced(IfcRecord r) {
-    each(r, "RelatedElements", id -> add(referencesOf, id, r.refId("RelatingStructure")));
+    each(r, "RelatedElements", id -> referencesOf.add(id, r.refId("RelatingStructure")));
   }
 
   private void contained(IfcRecord r) {
-    each(r, "RelatedElements", id -> containerOf.put(id, r.refId("RelatingStructure")));
+    each(r, "RelatedElements", id -> containerOf.add(id, r.refId("RelatingStructure")));
   }
 
   private void decomposed(IfcRecord r) {
+    long whole = r.refId("RelatingObject");
     each(
         r,
         "RelatedObjects",
         id -> {
-          wholeOf.put(id, r.refId("RelatingObject"));
-          add(partsOf, r.refId("RelatingObject"), id);
+          aggregateOf.add(id, whole);
+          partsOf.add(whole, id);
         });
   }
 
   private void nested(IfcFile file, IfcRecord r) {
+    long whole = r.refId("RelatingObject");
+    Piece piece = new Piece();
     each(
         r,
         "RelatedObjects",
         id -> {
           IfcRecord part = file.find(id);
           if (part != null && part.is("IfcPort")) {
-            attach(r.refId("RelatingObject"), id);
+            attach(whole, id, piece);
           } else {
-            wholeOf.putIfAbsent(id, r.refId("RelatingObject"));
+            nestOf.add(id, whole);
           }
         });
+    addPorts(piece);
   }
 
-  private void attach(long element, long port) {
-    if (element != 0 && port != 0) {
-      add(portsOf, element, port);
-      ownerOfPort.putIfAbsent(port, element);
-    }
+  private static void attach(long element, long port, Piece piece) {
+    piece.first.add(element, port);
+    piece.second.add(port, element);
   }
 
-  private void connected(IfcRecord r) {
+  private static void connected(IfcRecord r, Links partners) {
     long a = r.refId("RelatingPort");
     long b = r.refId("RelatedPort");
-    if (a != 0 && b != 0 && a != b) {
-      partnerOfPort.putIfAbsent(a, b);
-      partnerOfPort.putIfAbsent(b, a);
+    if (a != b) {
+      partners.add(a, b);
+      partners.add(b, a);
     }
   }
 
@@ -151,62 +221,63 @@ final class Relations {
 
   /** Instance number of the type object, 0 if none. */
   long typeOf(long element) {
-    return typeOf.getOrDefault(element, 0L);
+    return typeOf.last(element);
   }
 
-  Set<Long> propertySetsOf(long element) {
-    return propertySetsOf.getOrDefault(element, NONE);
+  long[] propertySetsOf(long element) {
+    return propertySetsOf.of(element);
   }
 
   /** IFC2X3 relations that override single properties of the element. */
-  Set<Long> overridesOf(long element) {
-    return overridesOf.getOrDefault(element, NONE);
+  long[] overridesOf(long element) {
+    return overridesOf.of(element);
   }
 
-  Set<Long> groupsOf(long element) {
-    return groupsOf.getOrDefault(element, NONE);
+  long[] groupsOf(long element) {
+    return groupsOf.of(element);
   }
 
   /** Spatial element that contains it, 0 if none. */
   long containerOf(long element) {
-    return containerOf.getOrDefault(element, 0L);
+    return containerOf.last(element);
   }
 
   /** Spatial elements that it is referenced in without being contained. */
-  Set<Long> referencesOf(long element) {
-    return referencesOf.getOrDefault(element, NONE);
+  long[] referencesOf(long element) {
+    return referencesOf.of(element);
   }
 
   /** What it is aggregated or nested under, 0 if nothing. */
   long wholeOf(long element) {
-    return wholeOf.getOrDefault(element, 0L);
+    long aggregate = aggregateOf.last(element);
+    return aggregate != 0 ? aggregate : nestOf.first(element);
   }
 
-  Set<Long> partsOf(long element) {
-    return partsOf.getOrDefault(element, NONE);
+  long[] partsOf(long element) {
+    return partsOf.of(element);
   }
 
-  Set<Long> portsOf(long element) {
-    return portsOf.getOrDefault(element, NONE);
+  long[] portsOf(long element) {
+    return portsOf.of(element);
   }
 
   /** Element on the other side of a port, 0 if nothing is connected. */
   long acrossPort(long port) {
-    Long partner = partnerOfPort.get(port);
-    return partner == null ? 0 : ownerOfPort.getOrDefault(partner, 0L);
+    long partner = partnerOfPort.first(port);
+    return partner == 0 ? 0 : ownerOfPort.first(partner);
   }
 
   /** True if some element owns the port. */
   boolean isOwned(long port) {
-    return ownerOfPort.containsKey(port);
+    return ownerOfPort.has(port);
   }
 
-  Set<Long> materialsOf(long object) {
-    return materialsOf.getOrDefault(object, NONE);
+  long[] materialsOf(long object) {
+    return materialsOf.of(object);
   }
 
-  Set<Long> coveringsOf(long element) {
-    return coveringsOf.getOrDefault(element, NONE);
+  long[] coveringsOf(long element) {
+    return coveringsOf.of(element);
   }
 
   /** Presentation layer of a representation or item, null if none. */

@@ -36,9 +36,7 @@ final class Spaces {
 
   /** The space around a world position; the smallest of several, as spaces lie within spaces. */
   Optional<Long> at(Point worldM) {
-    if (!read) {
-      readAll();
-    }
+    readAll();
     List<Room> around = new ArrayList<>();
     rooms.query(new Envelope(new Coordinate(worldM.x(), worldM.y())), r -> around.add((Room) r));
     return around.stream()
@@ -47,7 +45,10 @@ final class Spaces {
         .map(Room::space);
   }
 
-  private void readAll() {
+  private synchronized void readAll() {
+    if (read) {
+      return;
+    }
     read = true;
     for (String entity : List.of("IfcSpace", "IfcExternalSpatialElement")) {
       for (IfcRecord space : file.all(entity)) {

@@ -60,6 +60,13 @@ final class Storeys {
 
   /** The storey whose floor is the next one below a world height; the lowest for what is below. */
   Optional<Long> at(double heightM) {
+    TreeMap<Double, Long> floors = floors();
+    Map.Entry<Double, Long> below = floors.floorEntry(heightM + INTO_FLOOR_M);
+    Map.Entry<Double, Long> found = below == null ? floors.firstEntry() : below;
+    return Optional.ofNullable(found).map(Map.Entry::getValue);
+  }
+
+  private synchronized TreeMap<Double, Long> floors() {
     if (byFloor == null) {
       byFloor = new TreeMap<>();
       for (IfcRecord storey : file.all("IfcBuildingStorey")) {
@@ -69,8 +76,6 @@ final class Storeys {
         }
       }
     }
-    Map.Entry<Double, Long> below = byFloor.floorEntry(heightM + INTO_FLOOR_M);
-    Map.Entry<Double, Long> found = below == null ? byFloor.firstEntry() : below;
-    return Optional.ofNullable(found).map(Map.Entry::getValue);
+    return byFloor;
   }
 }

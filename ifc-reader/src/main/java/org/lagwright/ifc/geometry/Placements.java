@@ -2,23 +2,32 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.HashMap;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /**
- * World frames of products and ports. Chains are walked once and remembered; a cycle, a missing
- * record or a chain deeper than the limits allow gives null.
+ * World frames of products and ports. The frames that many chains share are remembered; a cycle, a
+ * missing record or a chain deeper than the limits allow gives null. Safe for several threads.
  */
 public final class Placements {
+
+  private static final int REMEMBERED = 1 << 12;
 
   private final IfcFile file;
   private final Coordinates coordinates;
 
-  /** Frames by placement record; a broken placement is kept as null. */
-  private final Map<Long, @Nullable Frame> known = new HashMap<>();
+  /**
+   * A frame that was worked out.
+   *
+   * @param placement instance number
+   * @param frame null if the placement is broken
+   * @param depth how many placements its chain has
+   */
+  private record Known(long placement, @Nullable Frame frame, int depth) {}
+
+  /** By the last bits of the number; a later one takes the place of an earlier one. */
+  private final @Nullable Known[] known = new Known[REMEMBERED];
 
   /**
    * @param units units of the file; frames come out in metres
@@ -39,34 +48,40 @@ public final class Placements {
 
   private @Nullable Frame world(IfcRecord placement) {
     Deque<IfcRecord> chain = new ArrayDeque<>();
+    Known start = new Known(0, Frame.WORLD, 0);
     IfcRecord at = placement;
-    Frame frame = Frame.WORLD;
     int deepest = file.step().limits().maxReferenceDepth();
-    while (at != null && !known.containsKey(at.id())) {
+    while (at != null) {
+      Known before = known[slot(at.id())];
+      if (before != null && before.placement == at.id()) {
+        start = before;
+        break;
+      }
       if (chain.size() >= deepest) {
-        frame = null;
+        start = new Known(0, null, chain.size());
         break;
       }
       chain.push(at);
       if (!at.has("PlacementRelTo")) {
         break;
       }
-      IfcRecord parent = at.ref("PlacementRelTo");
-      frame = parent == null ? null : frame;
-      at = parent;
+      at = at.ref("PlacementRelTo");
+      start = at == null ? new Known(0, null, 0) : start;
     }
-    if (at != null && frame != null && known.containsKey(at.id())) {
-      frame = known.get(at.id());
-    }
-    return compose(chain, frame);
+    return start.depth + chain.size() > deepest ? null : compose(chain, start);
   }
 
-  private @Nullable Frame compose(Deque<IfcRecord> outermostFirst, @Nullable Frame start) {
-    Frame frame = start;
+  private static int slot(long placement) {
+    return (int) placement & (REMEMBERED - 1);
+  }
+
+  private @Nullable Frame compose(Deque<IfcRecord> outermostFirst, Known start) {
+    Frame frame = start.frame;
+    int depth = start.depth;
     for (IfcRecord placement : outermostFirst) {
       Frame own = relative(placement);
       frame = frame == null || own == null ? null : frame.times(own);
-      known.put(placement.id(), frame);
+      known[slot(placement.id())] = new Known(placement.id(), frame, ++depth);
     }
     return frame;
   }

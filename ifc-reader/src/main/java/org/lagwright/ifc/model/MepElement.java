@@ -70,7 +70,7 @@ public record MepElement(
     ends = List.copyOf(ends);
     ports = List.copyOf(ports);
     systems = List.copyOf(systems);
-    properties = List.copyOf(properties);
+    properties = properties instanceof PropertyList ? properties : List.copyOf(properties);
     materials = List.copyOf(materials);
     layers = List.copyOf(layers);
   }

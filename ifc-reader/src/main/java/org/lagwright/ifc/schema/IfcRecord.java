@@ -97,6 +97,14 @@ public final class IfcRecord {
     return record.arguments().text(entity.position(attribute)).orElse(null);
   }
 
+  /**
+   * Like {@link #text}, for names and words that many records share: equal ones come out as one
+   * object, and each is decoded once.
+   */
+  public @Nullable String label(String attribute) {
+    return file.step().label(record.arguments(), entity.position(attribute));
+  }
+
   /** The enumeration value in upper case without dots, null if there is none. */
   public @Nullable String enumeration(String attribute) {
     return record.arguments().enumeration(entity.position(attribute)).orElse(null);

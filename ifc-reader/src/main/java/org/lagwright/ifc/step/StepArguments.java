@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The arguments of one record, or the members of one list, as places in the file. Nothing is
@@ -175,6 +176,19 @@ public final class StepArguments {
       case TEXT -> Optional.of(decode(start(index)));
       case TYPED -> typed(index).text(0);
       default -> Optional.empty();
+    };
+  }
+
+  /** Like {@link #text}, for texts that repeat throughout the file; null if it is none. */
+  @Nullable String label(int index, StepLabels labels) {
+    return switch (token(index)) {
+      case TEXT -> {
+        int quote = start(index);
+        yield labels.text(
+            bytes, quote + 1, StepScanner.endOfString(bytes, quote, bytes.limit()) - 1);
+      }
+      case TYPED -> typed(index).label(0, labels);
+      default -> null;
     };
   }
 

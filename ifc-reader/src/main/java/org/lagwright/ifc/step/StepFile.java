@@ -25,6 +25,7 @@ public final class StepFile {
   private final List<StepTypes> types;
   private final List<StepProblem> problems;
   private final String schema;
+  private final StepLabels labels = new StepLabels();
 
   StepFile(
       StepBytes bytes,
@@ -86,6 +87,15 @@ public final class StepFile {
   /** How many instances of each keyword, sorted by keyword. */
   public Map<String, Integer> counts() {
     return StepTypes.counts(types, keywords.all());
+  }
+
+  /**
+   * A text argument, for texts that repeat throughout the file: equal ones come out as one object.
+   *
+   * @return null if the argument is no text
+   */
+  public @Nullable String label(StepArguments arguments, int index) {
+    return arguments.label(index, labels);
   }
 
   /** The bounds this file is held to. */
