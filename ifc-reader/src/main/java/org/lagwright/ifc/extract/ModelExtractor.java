@@ -52,7 +52,7 @@ public final class ModelExtractor {
   private static final int MAX_SYNTAX_FINDINGS = 20;
 
   /** Elements that one thread works on before it hands them on. */
-  private static final int PIECE = 128;
+  private static final int PIECE = 64;
 
   private static final Shape NOT_MEASURED =
       new Shape(Form.UNKNOWN, null, null, null, null, List.of(), List.of());
