@@ -16,11 +16,11 @@ record Names(
     String own, @Nullable String objectType, @Nullable String typeName, @Nullable String tag) {
 
   static Names of(IfcRecord element, @Nullable IfcRecord type) {
-    String own = element.text("Name");
+    String own = element.label("Name");
     return new Names(
         own == null ? "" : own,
-        blankToNull(element.text("ObjectType")),
-        type == null ? null : blankToNull(type.text("Name")),
+        blankToNull(element.label("ObjectType")),
+        type == null ? null : blankToNull(type.label("Name")),
         blankToNull(element.text("Tag")));
   }
 

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
@@ -25,8 +26,8 @@ final class Placeholders {
   /** Fewer equal values may well be equal in truth. */
   private static final int AT_LEAST = 3;
 
-  /** Names of the placeholder properties, as {@code set.property}. */
-  private final Set<String> names = new HashSet<>();
+  /** Names of the placeholder properties. */
+  private final Set<Name> names = new HashSet<>();
 
   private final List<Finding> findings = new ArrayList<>();
 
@@ -85,56 +86,70 @@ final class Placeholders {
     return PipeSizes.mayBe((int) Math.round(property < 5 ? property * 1000 : property), drawnM);
   }
 
-  private record Sighting(Property property, double drawnM) {}
+  /** What was seen of one property, on all elements. */
+  private static final class Sightings {
+    final Property first;
+    final long firstDrawnMm;
+    int count;
+    int wrong;
+    boolean sameValue = true;
+    boolean sameSize = true;
+
+    Sightings(Property first, double drawnM) {
+      this.first = first;
+      this.firstDrawnMm = Math.round(drawnM * 1000);
+    }
+
+    void add(Property property, double drawnM, boolean agrees) {
+      count++;
+      wrong += agrees ? 0 : 1;
+      sameValue &= Objects.equals(first.number(), property.number());
+      sameSize &= firstDrawnMm == Math.round(drawnM * 1000);
+    }
+  }
 
   private void look(Collection<Draft> drafts, Question question, int model) {
-    Map<String, List<Sighting>> byName = new LinkedHashMap<>();
+    Map<Name, Sightings> byName = new LinkedHashMap<>();
     for (Draft draft : drafts) {
       boolean measured = draft.isSegment() || draft.isLaggedItem();
       Double drawnM = measured ? question.drawn.apply(draft) : null;
       if (drawnM != null) {
-        PropertyNames.of(draft.properties, question.role)
-            .filter(p -> p.number() != null)
-            .forEach(
-                p ->
-                    byName
-                        .computeIfAbsent(name(p), n -> new ArrayList<>())
-                        .add(new Sighting(p, drawnM)));
+        for (Property p : PropertyNames.listOf(draft.properties, question.role)) {
+          Double number = p.number();
+          if (number != null) {
+            byName
+                .computeIfAbsent(name(p), n -> new Sightings(p, drawnM))
+                .add(p, drawnM, question.agree.test(number, drawnM));
+          }
+        }
       }
     }
     byName.forEach((name, sightings) -> judge(name, sightings, question, model));
   }
 
-  private void judge(String name, List<Sighting> sightings, Question question, int model) {
-    long values = sightings.stream().map(s -> s.property.number()).distinct().count();
-    long drawn = sightings.stream().map(s -> Math.round(s.drawnM * 1000)).distinct().count();
-    long wrong =
-        sightings.stream().filter(s -> !question.agree.test(valueOf(s.property), s.drawnM)).count();
-    boolean oftenWrong = wrong > question.wrongShare * sightings.size();
-    if (sightings.size() >= AT_LEAST && values == 1 && drawn > 1 && oftenWrong) {
+  private void judge(Name name, Sightings seen, Question question, int model) {
+    boolean oftenWrong = seen.wrong > question.wrongShare * seen.count;
+    if (seen.count >= AT_LEAST && seen.sameValue && !seen.sameSize && oftenWrong) {
       names.add(name);
       findings.add(
           Finding.ofFile(
               model,
               ReadFinding.PLACEHOLDER_VALUES,
               Effect.NONE,
-              name,
-              sightings.get(0).property.text(),
-              String.valueOf(sightings.size())));
+              name.set + "." + name.property,
+              seen.first.text(),
+              String.valueOf(seen.count)));
     }
   }
 
-  private static double valueOf(Property property) {
-    Double number = property.number();
-    return number == null ? Double.NaN : number;
-  }
+  private record Name(String set, String property) {}
 
-  private static String name(Property property) {
-    return property.set() + "." + property.name();
+  private static Name name(Property property) {
+    return new Name(property.set(), property.name());
   }
 
   boolean contains(Property property) {
-    return names.contains(name(property));
+    return !names.isEmpty() && names.contains(name(property));
   }
 
   List<Finding> findings() {

@@ -74,13 +74,18 @@ final class PropertyNames {
 
   /** Properties that answer a question, in the order of the element. */
   static Stream<Property> of(List<Property> properties, Role role) {
+    return listOf(properties, role).stream();
+  }
+
+  /** Like {@link #of}. */
+  static List<Property> listOf(List<Property> properties, Role role) {
     List<Property> found = new ArrayList<>(4);
     for (Property property : properties) {
       if ((roles(property.name()) & bit(role)) != 0) {
         found.add(property);
       }
     }
-    return found.stream();
+    return found;
   }
 
   /** True if a property of this name answers some question. */

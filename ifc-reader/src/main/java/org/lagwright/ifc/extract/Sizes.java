@@ -57,6 +57,14 @@ final class Sizes {
   private static final Pattern ANGLE =
       Pattern.compile("(?<![\\d.,])(\\d{1,3}(?:[.,]\\d+)?)\\s?(?:\u00B0|deg|grad)");
 
+  /** Signs of which one stands in every text that the patterns above find something in. */
+  private static final String TIMES_SIGNS = "xX\u00D7\u0445";
+
+  private static final String DIAMETER_SIGNS = "=\u00D8\u00F8\u2300";
+
+  private static final Remembered<Optional<Section>> DIAMETERS =
+      new Remembered<>(Sizes::readDiameter);
+
   private Sizes() {}
 
   static boolean sameLength(double aM, double bM) {
@@ -91,12 +99,18 @@ final class Sizes {
 
   /** The first nominal diameter in a text, such as 80 in {@code DN80/50}. */
   static Optional<Integer> dn(String text) {
+    if (!text.contains("DN")) {
+      return Optional.empty();
+    }
     Matcher m = DN.matcher(text);
     return m.find() ? Optional.of(Integer.parseInt(m.group(1))) : Optional.empty();
   }
 
   /** Two sides as in {@code 400x1000} or {@code 305 mm x305 mm}; millimetres unless it says. */
   static Optional<Section> sides(String text) {
+    if (!hasAny(text, TIMES_SIGNS)) {
+      return Optional.empty();
+    }
     Matcher m = SIDES.matcher(text);
     while (m.find()) {
       String unit = m.group(2) == null ? m.group(4) : m.group(2);
@@ -111,8 +125,26 @@ final class Sizes {
 
   /** A diameter as in {@code d=300 mm} or {@code 350 mm} before a diameter sign. */
   static Optional<Section> diameter(String text) {
+    return hasAny(text, DIAMETER_SIGNS) ? DIAMETERS.of(text) : Optional.empty();
+  }
+
+  private static Optional<Section> readDiameter(String text) {
     return firstDiameter(DIAMETER.matcher(text))
         .or(() -> firstDiameter(DIAMETER_BEFORE_SIGN.matcher(text)));
+  }
+
+  /** Regular expressions are asked only where one of the signs that they need is there. */
+  private static boolean hasAny(String text, String signs) {
+    for (int i = 0; i < text.length(); i++) {
+      if (signs.indexOf(text.charAt(i)) >= 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean hasAngleUnit(String text) {
+    return text.indexOf('\u00B0') >= 0 || text.contains("deg") || text.contains("grad");
   }
 
   private static Optional<Section> firstDiameter(Matcher m) {
@@ -125,6 +157,9 @@ final class Sizes {
 
   /** The outside diameter in metres in {@code 22 x 1 mm}, where the second figure is a wall. */
   static Optional<Double> outsideDiameterAndWall(String text) {
+    if (!hasAny(text, TIMES_SIGNS)) {
+      return Optional.empty();
+    }
     Matcher m = OUTSIDE_AND_WALL.matcher(text);
     while (m.find()) {
       double outsideM = metres(m.group(1), m.group(2));
@@ -161,6 +196,9 @@ final class Sizes {
   }
 
   private static List<Integer> ends(String text) {
+    if (!text.contains("/")) {
+      return List.of();
+    }
     Matcher m = DN_ENDS.matcher(text);
     return m.find()
         ? Arrays.stream(m.group(1).split("[^\\d]+", -1)).map(Integer::parseInt).toList()
@@ -184,6 +222,9 @@ final class Sizes {
 
   /** An angle in degrees as in {@code Bend 45°}; only what a bend can have. */
   static Optional<Double> angleDeg(String text) {
+    if (!hasAngleUnit(text)) {
+      return Optional.empty();
+    }
     Matcher m = ANGLE.matcher(text);
     while (m.find()) {
       double angle = Double.parseDouble(m.group(1).replace(',', '.'));
@@ -240,11 +281,25 @@ final class Sizes {
   }
 
   private static String mm(double lengthM) {
-    return String.format(Locale.ROOT, "%.1f", lengthM * 1000);
+    return rounded(lengthM * 1000, 1);
   }
 
   /** A length in words: {@code 1.234}. */
   static String metres(double lengthM) {
-    return String.format(Locale.ROOT, "%.3f", lengthM);
+    return rounded(lengthM, 3);
+  }
+
+  /** What {@code %.3f} gives, without its cost where rounding is beyond doubt. */
+  private static String rounded(double value, int decimals) {
+    double shifted = value * (decimals == 1 ? 10 : 1000);
+    double whole = Math.floor(shifted);
+    if (!(shifted >= 0 && shifted < 1e12) || Math.abs(shifted - whole - 0.5) < 1e-3) {
+      return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    }
+    String digits = Long.toString((long) (shifted - whole > 0.5 ? whole + 1 : whole));
+    String padded =
+        digits.length() > decimals ? digits : "0".repeat(decimals + 1 - digits.length()) + digits;
+    int point = padded.length() - decimals;
+    return padded.substring(0, point) + "." + padded.substring(point);
   }
 }

@@ -57,16 +57,34 @@ final class Words {
     }
   }
 
+  private static final Remembered<Optional<Form>> FORM_OF = new Remembered<>(Words::readForm);
+  private static final Remembered<Boolean> NEITHER = containing(NEITHER_PIPE_NOR_DUCT);
+  private static final Remembered<Boolean> IS_DUCT = containing(DUCT);
+  private static final Remembered<Boolean> IS_PIPE = containing(PIPE);
+
   private Words() {}
+
+  private static Remembered<Boolean> containing(List<Word> words) {
+    return new Remembered<>(text -> containsAny(fold(text), words));
+  }
 
   /** Lower case without accents; the German sharp s as ss. */
   static String fold(String text) {
     String lower = text.toLowerCase(Locale.ROOT);
-    if (lower.chars().allMatch(c -> c < 128)) {
+    if (isAscii(lower)) {
       return lower;
     }
     String decomposed = Normalizer.normalize(lower.replace("ß", "ss"), Normalizer.Form.NFD);
     return MARKS.matcher(decomposed).replaceAll("");
+  }
+
+  private static boolean isAscii(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= 128) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**
@@ -74,6 +92,10 @@ final class Words {
    * they also say how a piece is joined: a flanged elbow is a bend.
    */
   static Optional<Form> form(String text) {
+    return FORM_OF.of(text);
+  }
+
+  private static Optional<Form> readForm(String text) {
     String folded = fold(text);
     return first(folded, form -> !JOINTS.contains(form)).or(() -> first(folded, JOINTS::contains));
   }
@@ -109,15 +131,15 @@ final class Words {
 
   /** True for cables, trays, conduits, chambers. */
   static boolean isNeitherPipeNorDuct(String text) {
-    return containsAny(fold(text), NEITHER_PIPE_NOR_DUCT);
+    return NEITHER.of(text);
   }
 
   static boolean isDuct(String text) {
-    return containsAny(fold(text), DUCT);
+    return IS_DUCT.of(text);
   }
 
   static boolean isPipe(String text) {
-    return containsAny(fold(text), PIPE);
+    return IS_PIPE.of(text);
   }
 
   /** True for insulation and for lining. */
@@ -131,7 +153,12 @@ final class Words {
   }
 
   private static boolean containsAny(String folded, List<Word> words) {
-    return words.stream().anyMatch(word -> indexOf(folded, word) >= 0);
+    for (Word word : words) {
+      if (indexOf(folded, word) >= 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

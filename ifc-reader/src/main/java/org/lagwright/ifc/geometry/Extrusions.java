@@ -38,7 +38,7 @@ final class Extrusions {
     }
     Frame frame = item.frame().times(own);
     Vec axis = frame.vector(direction.times(depth));
-    Evidence length = new Evidence(solid.id(), solid.entityName() + ".Depth", solid.raw("Depth"));
+    Evidence length = new Evidence(solid.id(), solid.entityName(), "Depth", solid.raw("Depth"));
     if (solid.is("IfcExtrudedAreaSolidTapered")) {
       return tapered(solid, profile, frame, axis, length);
     }

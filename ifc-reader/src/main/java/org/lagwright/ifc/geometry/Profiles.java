@@ -119,7 +119,8 @@ final class Profiles {
     for (String attribute : attributes) {
       raw.append(raw.isEmpty() ? "" : " x ").append(profile.raw(attribute));
     }
-    String path = profile.entityName() + "." + String.join(",", attributes);
-    return new Profile(outline, null, new Evidence(profile.id(), path, raw.toString()));
+    String member = attributes.length == 1 ? attributes[0] : String.join(",", attributes);
+    Evidence evidence = new Evidence(profile.id(), profile.entityName(), member, raw.toString());
+    return new Profile(outline, null, evidence);
   }
 }

@@ -4,14 +4,28 @@ package org.lagwright.ifc.model;
  * The place in the file that a value comes from.
  *
  * @param step instance number of the IFC record (the 4711 of {@code #4711=})
- * @param path attribute name, {@code set.property}, or a short chain such as {@code
- *     IfcExtrudedAreaSolid.Depth}
+ * @param owner what {@link #path} begins with: name of a set or an entity
+ * @param member name of the property or attribute; empty if the owner is the whole path
  * @param raw the text as it stands in the file, or the figures that were combined
  */
-public record Evidence(long step, String path, String raw) {
+public record Evidence(long step, String owner, String member, String raw) {
+
+  /** Evidence whose place is told in one phrase. */
+  public Evidence(long step, String path, String raw) {
+    this(step, path, "", raw);
+  }
+
+  /**
+   * Attribute name, {@code set.property}, or a short chain such as {@code
+   * IfcExtrudedAreaSolid.Depth}.
+   */
+  public String path() {
+    // put together only when shown: a large model holds hundreds of thousands
+    return member.isEmpty() ? owner : owner + "." + member;
+  }
 
   @Override
   public String toString() {
-    return "#" + step + " " + path + " = " + raw;
+    return "#" + step + " " + path() + " = " + raw;
   }
 }

@@ -26,6 +26,6 @@ public record Property(
 
   /** Where it stands, for {@link Measured}. */
   public Evidence evidence() {
-    return new Evidence(step, set + "." + name, text);
+    return new Evidence(step, set, name, text);
   }
 }
