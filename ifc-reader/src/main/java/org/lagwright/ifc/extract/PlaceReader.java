@@ -35,7 +35,7 @@ final class PlaceReader {
   private final Map<Long, Structure> structures = new ConcurrentHashMap<>();
 
   /** Whole storeys share one basis. */
-  private final Map<List<Evidence>, List<Evidence>> bases = new HashMap<>();
+  private final Map<List<Evidence>, List<Evidence>> bases = new ConcurrentHashMap<>();
 
   PlaceReader(
       IfcFile file,
