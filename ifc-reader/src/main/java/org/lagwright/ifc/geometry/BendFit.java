@@ -14,6 +14,15 @@ final class BendFit {
   /** Median distance of the corners from the pipe's surface over its radius, to be accepted. */
   private static final double ON_SURFACE = 0.02;
 
+  /** Mean distance to be accepted: the mitres of a bend of five gores stand off by 2.5 %. */
+  private static final double ON_MITRES = 0.04;
+
+  /** Distances count up to this share of the pipe's radius, so that flanges do not outweigh. */
+  private static final double CAPPED = 0.25;
+
+  /** A bend without tangents is taken unless tangents fit this much better. */
+  private static final double BETTER = 0.7;
+
   /** Radii tried in a row, before the best one is narrowed down. */
   private static final int STEPS = 100;
 
@@ -87,8 +96,16 @@ final class BendFit {
       found = off < least ? largest * i / STEPS : found;
       least = Math.min(off, least);
     }
+    if (least > BETTER * off(largest)) {
+      found = largest;
+    }
     double radius = found == largest ? largest : narrowed(found, largest / STEPS);
-    return off(radius) > ON_SURFACE * pipeRadius ? null : new Fit(radius, lengthM(radius));
+    return fits(radius) ? new Fit(radius, lengthM(radius)) : null;
+  }
+
+  private boolean fits(double radius) {
+    double[] off = distances(radius);
+    return off[off.length / 2] <= ON_SURFACE * pipeRadius || off(radius) <= ON_MITRES * pipeRadius;
   }
 
   /** Halves the step about the best radius until it is below a micrometre. */
@@ -106,14 +123,20 @@ final class BendFit {
     return legA + legB - 2 * radius * Math.tan(turn / 2) + radius * turn;
   }
 
-  /** Median distance of the corners from the surface. */
+  /** Mean distance of the corners from the surface, each capped. */
   private double off(double radius) {
-    double[] off =
-        corners.stream()
-            .mapToDouble(p -> Math.abs(fromAxis(p, radius) - pipeRadius))
-            .sorted()
-            .toArray();
-    return off[off.length / 2];
+    double sum = 0;
+    for (double off : distances(radius)) {
+      sum += Math.min(off, CAPPED * pipeRadius);
+    }
+    return sum / corners.size();
+  }
+
+  private double[] distances(double radius) {
+    return corners.stream()
+        .mapToDouble(p -> Math.abs(fromAxis(p, radius) - pipeRadius))
+        .sorted()
+        .toArray();
   }
 
   /** Distance of a point from the centre line of tangent, arc, tangent. */

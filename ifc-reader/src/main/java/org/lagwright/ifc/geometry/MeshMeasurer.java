@@ -23,6 +23,9 @@ final class MeshMeasurer {
   /** Walls this parallel to the axis (sine) make a body cut at a slant, not a bend. */
   private static final double WALL_PARALLEL = 0.01;
 
+  /** Relative difference of the outer surface from that of a mitred duct. */
+  private static final double SAME_AREA = 0.005;
+
   /** Ends this square to the line between them are those of a straight body or a reducer. */
   private static final double SQUARE_RAD = Math.toRadians(0.2);
 
@@ -109,9 +112,50 @@ final class MeshMeasurer {
     if (atPorts.size() == hints.portsM().size() && !atPorts.isEmpty()) {
       return atPorts;
     }
+    List<Found> elbow = found.size() > 2 && prism(found) == null ? elbow(found) : List.of();
+    if (!elbow.isEmpty()) {
+      return elbow;
+    }
     List<Found> round =
         found.stream().filter(f -> f.outline().kind() != Outline.Kind.RECTANGULAR).toList();
     return round.size() >= 2 ? round : found;
+  }
+
+  /**
+   * The two ends of a duct with square or mitred corners, whose flat walls look like ends too: they
+   * are those of equal size between which a mitred duct has the outer surface that the mesh has.
+   */
+  private List<Found> elbow(List<Found> found) {
+    List<Facet> outside =
+        MeshSolid.of(mesh, true)
+            .facets()
+            .filter(facet -> facet.role() == Facet.Role.OUTER)
+            .toList();
+    for (int i = 0; i < found.size(); i++) {
+      for (int j = i + 1; j < found.size(); j++) {
+        Found a = found.get(i);
+        Found b = found.get(j);
+        double legsM = Mitre.legsM(a, b);
+        double expected = a.outline().section().perimeterM() * legsM;
+        if (legsM > 0 && Math.abs(wallM2(outside, a, b) - expected) < SAME_AREA * expected) {
+          return List.of(a, b);
+        }
+      }
+    }
+    return List.of();
+  }
+
+  private double wallM2(List<Facet> outside, Found a, Found b) {
+    return outside.stream()
+        .filter(facet -> !liesIn(a, facet) && !liesIn(b, facet))
+        .mapToDouble(facet -> facet.areaNormal().norm())
+        .sum();
+  }
+
+  private boolean liesIn(Found end, Facet facet) {
+    Vec off = facet.loops().get(0).get(0).minus(mesh.origin()).minus(end.outline().centre());
+    return facet.areaNormal().unit().cross(end.outward()).norm() < WALL_PARALLEL
+        && Math.abs(off.dot(end.outward())) < WALL_PARALLEL * end.outline().largestHalfM();
   }
 
   private List<Found> atPorts(List<Found> found) {
@@ -147,7 +191,8 @@ final class MeshMeasurer {
       Found partner = null;
       for (Found b : ends) {
         boolean faces = a.outward().angleTo(b.outward().times(-1)) < Math.toRadians(1);
-        partner = faces ? b : partner;
+        boolean alike = Ends.same(a.outline().section(), b.outline().section());
+        partner = faces && alike ? b : partner;
       }
       if (partner == null || a.outline().kind() != Outline.Kind.RECTANGULAR) {
         return null;
