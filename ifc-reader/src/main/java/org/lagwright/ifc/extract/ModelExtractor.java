@@ -239,7 +239,14 @@ public final class ModelExtractor {
     return shapes.measure(
         record,
         new ShapeHints(
-            portsM, lengthM, straight, () -> SizeTexts.sides(own, names, units.lengthM())));
+            portsM,
+            lengthM,
+            straight,
+            () -> SizeTexts.sides(own, names, units.lengthM()),
+            () ->
+                PropertyNames.of(own, PropertyNames.Role.OUTSIDE_DIAMETER)
+                    .flatMap(p -> PropertyNames.lengthM(p, units.lengthM()).stream())
+                    .toList()));
   }
 
   private Shape body(IfcRecord covering) {

@@ -21,7 +21,7 @@ final class BendFit {
   private static final double CAPPED = 0.25;
 
   /** A bend without tangents is taken unless tangents fit this much better. */
-  private static final double BETTER = 0.7;
+  private static final double BETTER = 0.3;
 
   /** Radii tried in a row, before the best one is narrowed down. */
   private static final int STEPS = 100;

@@ -71,6 +71,29 @@ final class Bodies {
     return candidates;
   }
 
+  /** Curves that stand for the product where it has no body: items of an axis representation. */
+  List<Item> axes(IfcRecord product, Frame frame) {
+    IfcRecord shape = product.ref("Representation");
+    Found found = new Found();
+    for (IfcRecord representation :
+        shape == null ? List.<IfcRecord>of() : shape.refs("Representations")) {
+      String identifier = lower(representation.text("RepresentationIdentifier"));
+      boolean flat = NO_BODY_TYPES.contains(lower(representation.text("RepresentationType")));
+      if (identifier.equals("axis") || (flat && identifier.equals("body"))) {
+        collect(representation, frame, 0, found);
+      }
+    }
+    List<Item> curves = new ArrayList<>();
+    for (Item item : found.items) {
+      List<IfcRecord> elements = item.record().refs("Elements");
+      elements.forEach(element -> curves.add(new Item(element, item.frame())));
+      if (elements.isEmpty()) {
+        curves.add(item);
+      }
+    }
+    return curves;
+  }
+
   /** Items collected so far, and how many records that took. */
   private static final class Found {
     final List<Item> items = new ArrayList<>();

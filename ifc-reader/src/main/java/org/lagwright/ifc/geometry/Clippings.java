@@ -1,9 +1,11 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /**
@@ -15,10 +17,18 @@ final class Clippings {
   /** Sine of the angle between axis and plane below which a plane cuts lengthwise. */
   private static final double ALONG = 0.05;
 
-  private final Coordinates coordinates;
+  /** Lines around the axis, how many of them must be cut, and where between axis and surface. */
+  private static final int LINES = 16;
 
-  Clippings(Coordinates coordinates) {
+  private static final int MOST = 12;
+  private static final double AROUND = 0.98;
+
+  private final Coordinates coordinates;
+  private final SolidReader solids;
+
+  Clippings(Coordinates coordinates, SolidReader solids) {
     this.coordinates = coordinates;
+    this.solids = solids;
   }
 
   /**
@@ -31,8 +41,8 @@ final class Clippings {
     if (tool == null) {
       return Parts.withProblem(uncut, result + ": second operand missing, measured without it");
     }
-    if (!tool.is("IfcHalfSpaceSolid") || operator.equals("UNION")) {
-      return Parts.withProblem(uncut, result + ": measured without " + tool);
+    if (!tool.is("IfcHalfSpaceSolid") || tool.is("IfcPolygonalBoundedHalfSpace")) {
+      return byBody(result, uncut, tool, frame);
     }
     IfcRecord plane = tool.ref("BaseSurface");
     Frame position = plane == null ? null : coordinates.axes(plane.ref("Position"));
@@ -48,6 +58,59 @@ final class Clippings {
     Vec normal = frame.vector(Vec.of(position.ez()).times(keepsAhead ? 1 : -1)).unit();
     Vec on = frame.point(Vec.of(position.origin()));
     return atPlane(result, uncut, lengthM, on, normal);
+  }
+
+  /** Cut by another body: it shortens what it takes all around the axis. */
+  private Shape byBody(IfcRecord result, Shape uncut, IfcRecord tool, Frame frame) {
+    Measured<Double> lengthM = uncut.lengthM();
+    if (lengthM == null || uncut.form() != Form.STRAIGHT || uncut.ends().size() != 2) {
+      return Parts.withProblem(uncut, result + ": measured without " + tool);
+    }
+    ShapeEnd first = uncut.ends().get(0);
+    ShapeEnd last = uncut.ends().get(1);
+    Tool by = solids.tool(tool, frame, List.of(first.centre(), last.centre()));
+    boolean keepsInside = "INTERSECTION".equals(result.enumeration("Operator"));
+    double[] kept = by == null ? null : kept(by, first, last, keepsInside);
+    if (kept == null) {
+      return Parts.withProblem(uncut, result + ": measured without " + tool);
+    }
+    Vec along = last.centre().minus(first.centre());
+    List<ShapeEnd> ends =
+        List.of(moved(first, along.times(kept[0])), moved(last, along.times(kept[1] - 1)));
+    return shortened(result, uncut, lengthM, lengthM.value() * (kept[1] - kept[0]), ends);
+  }
+
+  /**
+   * From where to where a body is left, as the mean of lines around its axis; null if most of them
+   * stay whole, as along a notch or a hole, or go altogether, as in a bore.
+   */
+  private static double @Nullable [] kept(
+      Tool by, ShapeEnd first, ShapeEnd last, boolean keepsInside) {
+    Vec across = last.out().anyNormal();
+    double radius = AROUND * smallestHalfM(first.section());
+    List<double[]> whole = List.of(new double[] {0, 1});
+    double from = 0;
+    double to = 0;
+    int shortened = 0;
+    for (int i = 0; i < LINES; i++) {
+      Vec off = across.turned(last.out(), 2 * Math.PI * i / LINES).times(radius);
+      List<double[]> inside = by.spans(first.centre().plus(off), last.centre().plus(off));
+      List<double[]> left = keepsInside ? Spans.and(whole, inside) : Spans.minus(whole, inside);
+      double low = left.stream().mapToDouble(span -> span[0]).min().orElse(0);
+      double high = left.stream().mapToDouble(span -> span[1]).max().orElse(1);
+      shortened += low > 0 || high < 1 ? 1 : 0;
+      from += low / LINES;
+      to += high / LINES;
+    }
+    return shortened >= MOST && to > from ? new double[] {from, to} : null;
+  }
+
+  private static double smallestHalfM(Section section) {
+    return section instanceof Section.Rectangular r
+        ? Math.min(r.widthM(), r.heightM()) / 2
+        : section instanceof Section.Oval o
+            ? Math.min(o.widthM(), o.heightM()) / 2
+            : section.largestSideM() / 2;
   }
 
   /** Keeps what lies on the side the normal points to. */

@@ -145,8 +145,16 @@ final class Curves {
   private @Nullable Path composite(IfcRecord curve, int nesting) {
     List<Leg> legs = new ArrayList<>();
     for (IfcRecord segment : curve.refs("Segments")) {
+      if (segment.is("IfcCurveSegment")) {
+        Leg placed = placed(segment);
+        if (placed == null) {
+          return null;
+        }
+        legs.add(placed);
+        continue;
+      }
       Path part = read(segment.ref("ParentCurve"), nesting + 1);
-      if (part == null || part.isEmpty() || segment.is("IfcCurveSegment")) {
+      if (part == null || part.isEmpty()) {
         return null;
       }
       boolean sameSense = !"F".equals(segment.enumeration("SameSense"));
@@ -156,6 +164,28 @@ final class Curves {
       }
     }
     return new Path(legs);
+  }
+
+  /** A piece of an alignment: line or arc, that begins at its placement along its x axis. */
+  private @Nullable Leg placed(IfcRecord segment) {
+    Frame frame = coordinates.axes(segment.ref("Placement"));
+    IfcRecord parent = segment.ref("ParentCurve");
+    double lengthM = coordinates.length(segment, "SegmentLength");
+    boolean possible = Double.isFinite(lengthM) && Math.abs(lengthM) > Path.SAME_POINT_M;
+    if (frame == null || parent == null || !possible) {
+      return null;
+    }
+    if (parent.is("IfcLine")) {
+      return new Leg.Line(Vec.ZERO, Vec.X.times(lengthM)).in(frame);
+    }
+    double radius = parent.is("IfcCircle") ? coordinates.length(parent, "Radius") : Double.NaN;
+    if (!(radius > 0 && Double.isFinite(radius))) {
+      return null;
+    }
+    double side = Math.signum(lengthM) * radius;
+    return new Leg.Arc(
+            Vec.Y.times(side), Vec.Y.times(-side), Vec.X.times(radius), Math.abs(lengthM) / radius)
+        .in(frame);
   }
 
   /** Turns a part round where only that way it begins where the last one ends. */
@@ -256,16 +286,26 @@ final class Curves {
         : parameter;
   }
 
+  /** The part of an unbounded line between two parameters, null without them. */
+  @Nullable Path line(IfcRecord line, double from, double to) {
+    Vec start = onLine(line, from);
+    Vec end = onLine(line, to);
+    return start == null || end == null || start.distanceTo(end) < Path.SAME_POINT_M
+        ? null
+        : Path.through(List.of(start, end));
+  }
+
   private @Nullable Vec onLine(IfcRecord curve, String attribute, IfcRecord line) {
     Vec point = trimPoint(curve, attribute);
     double parameter = trimParameter(curve, attribute);
-    if (point != null || !Double.isFinite(parameter)) {
-      return point;
-    }
+    return point != null || !Double.isFinite(parameter) ? point : onLine(line, parameter);
+  }
+
+  private @Nullable Vec onLine(IfcRecord line, double parameter) {
     IfcRecord vector = line.ref("Dir");
     Vec start = coordinates.point(line.ref("Pnt"));
     Vec direction = vector == null ? null : coordinates.direction(vector.ref("Orientation"));
-    if (vector == null || start == null || direction == null) {
+    if (vector == null || start == null || direction == null || !Double.isFinite(parameter)) {
       return null;
     }
     double magnitude = coordinates.length(vector, "Magnitude");

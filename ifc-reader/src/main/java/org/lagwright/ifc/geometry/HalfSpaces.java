@@ -21,11 +21,11 @@ final class HalfSpaces {
   /**
    * The half space as a body to cut with; it has no facets of its own.
    *
-   * @param cut the body that it is to cut; a polygon is drawn out beyond both its ends
+   * @param cut points of what it is to cut; a polygon is drawn out beyond them both ways
    */
-  @Nullable Solid read(IfcRecord halfSpace, Frame frame, @Nullable Solid cut) {
+  @Nullable Solid read(IfcRecord halfSpace, Frame frame, List<Vec> cut) {
     HalfSpace side = side(halfSpace, frame);
-    if (side == null || cut == null) {
+    if (side == null) {
       return null;
     }
     Tool plain = new Tool.Convex(List.of(side));
@@ -56,9 +56,7 @@ final class HalfSpaces {
     return HalfSpace.below(Vec.of(world.origin()), agrees ? towards : towards.times(-1));
   }
 
-  private static @Nullable Tool column(List<Vec> polygon, Frame frame, Solid cut) {
-    List<Vec> corners =
-        cut.facets().flatMap(facet -> facet.loops().stream()).flatMap(List::stream).toList();
+  private static @Nullable Tool column(List<Vec> polygon, Frame frame, List<Vec> corners) {
     Vec origin = Vec.of(frame.origin());
     Vec along = Vec.of(frame.ez());
     double reach = 1 + 2 * corners.stream().mapToDouble(origin::distanceTo).max().orElse(0);

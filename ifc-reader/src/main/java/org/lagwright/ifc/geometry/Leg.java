@@ -22,6 +22,9 @@ sealed interface Leg {
 
   Leg reversed();
 
+  /** The part between two shares of the whole, 0 to 1; on ellipses shares of the sweep. */
+  Leg part(double from, double to);
+
   Leg in(Frame frame);
 
   /** Arcs are cut into steps of at most this where nothing finer is asked for. */
@@ -45,6 +48,12 @@ sealed interface Leg {
     @Override
     public double lengthM() {
       return start.distanceTo(end);
+    }
+
+    @Override
+    public Line part(double from, double to) {
+      Vec along = end.minus(start);
+      return new Line(start.plus(along.times(from)), start.plus(along.times(to)));
     }
 
     @Override
@@ -137,6 +146,11 @@ sealed interface Leg {
         sum += weight * tangent(sweepRad * i / steps).norm();
       }
       return sum * sweepRad / steps / 3;
+    }
+
+    @Override
+    public Arc part(double from, double to) {
+      return Curves.arcFrom(this, sweepRad * from, sweepRad * (to - from));
     }
 
     @Override

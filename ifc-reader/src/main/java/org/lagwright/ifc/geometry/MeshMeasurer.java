@@ -51,7 +51,7 @@ final class MeshMeasurer {
 
   Shape measure() {
     List<Found> found = new EndFinder(mesh, topology).find();
-    List<Found> ends = choose(found);
+    List<Found> ends = choose(found).stream().map(this::asCircle).toList();
     Prism prism = prism(ends);
     if (prism != null) {
       return prism.measure(hints);
@@ -65,6 +65,20 @@ final class MeshMeasurer {
             .toList();
     Shape shape = Parts.fromEnds(open, how, loops(ends), distances(), List.of());
     return shape.form() == Form.BEND ? bend(shape, ends.get(0)) : shape;
+  }
+
+  /** Round ends with the diameter that their polygon stands for. */
+  private Found asCircle(Found end) {
+    Outline outline = end.outline();
+    if (outline.kind() != Outline.Kind.ROUND || end.loop().size() > PolygonReading.MOST_CORNERS) {
+      return end;
+    }
+    double factor =
+        PolygonReading.factor(end.loop().size(), 2 * outline.radiusM(), hints.diametersM().get());
+    Outline read =
+        new Outline(
+            outline.kind(), outline.centre(), outline.u().times(factor), outline.v().times(factor));
+    return factor == 1 ? end : new Found(read, end.outward(), end.loop());
   }
 
   /** With the radius of the arc between its tangents if round; without one if it is no arc. */

@@ -55,7 +55,8 @@ final class MeshSolid {
       byPiece.computeIfAbsent(topology.piece(face), p -> new ArrayList<>()).add(face);
     }
     List<List<Facet>> pieces = new ArrayList<>();
-    boolean closed = saidClosed || topology.isClosed();
+    boolean plane = mesh.faces().stream().allMatch(Mesh.Face::plane);
+    boolean closed = plane && (saidClosed || topology.isClosed());
     for (List<Integer> faces : byPiece.values()) {
       turnOutwards(faces);
     }

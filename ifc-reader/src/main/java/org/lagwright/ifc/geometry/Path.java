@@ -73,6 +73,46 @@ record Path(List<Leg> legs) {
     return kept.isEmpty() ? this : new Path(kept);
   }
 
+  /** Part of a path between two lengths along it; the whole path where they leave nothing. */
+  Path betweenM(double fromM, double toM) {
+    List<Leg> kept = new ArrayList<>();
+    double beforeM = 0;
+    for (Leg leg : legs) {
+      double low = Math.max(0, (fromM - beforeM) / leg.lengthM());
+      double high = Math.min(1, (toM - beforeM) / leg.lengthM());
+      if (high - low > 1e-9) {
+        kept.add(leg.part(low, high));
+      }
+      beforeM += leg.lengthM();
+    }
+    return kept.isEmpty() ? this : new Path(kept);
+  }
+
+  /** Corners between straight legs rounded by arcs of a radius, where the legs are long enough. */
+  Path filleted(double radiusM) {
+    List<Leg> rounded = new ArrayList<>();
+    Leg last = legs.get(0);
+    for (int i = 1; i < legs.size(); i++) {
+      Leg next = legs.get(i);
+      double turn = last.endTangent().angleTo(next.startTangent());
+      double tangentM = radiusM * Math.tan(turn / 2);
+      if (turn > 1e-6 && tangentM < last.lengthM() && tangentM < next.lengthM()) {
+        Vec from = last.end().minus(last.endTangent().times(tangentM));
+        Vec to = next.start().plus(next.startTangent().times(tangentM));
+        Vec axis = last.endTangent().cross(next.startTangent()).unit();
+        Vec u = last.endTangent().cross(axis).times(radiusM);
+        rounded.add(new Leg.Line(last.start(), from));
+        rounded.add(new Leg.Arc(from.minus(u), u, last.endTangent().times(radiusM), turn));
+        last = new Leg.Line(to, next.end());
+      } else {
+        rounded.add(last);
+        last = next;
+      }
+    }
+    rounded.add(last);
+    return new Path(rounded);
+  }
+
   /** Points along the path without repeats; a closed path does not repeat its first point. */
   List<Vec> points() {
     return points(Leg.STEP_RAD);

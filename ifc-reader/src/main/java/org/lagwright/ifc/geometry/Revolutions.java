@@ -42,11 +42,16 @@ final class Revolutions {
       return Shape.unmeasured(solid + " is a body of revolution");
     }
     double signed = Math.copySign(turn, solid.number("Angle"));
-    return bend(solid, profile, item.frame().times(own), axis, signed);
+    Profile last = solid.has("EndSweptArea") ? profiles.read(solid.ref("EndSweptArea")) : profile;
+    Outline far = last == null || last.outline() == null ? profile.outline() : last.outline();
+    Shape bend = bend(solid, profile, far, item.frame().times(own), axis, signed);
+    return far.equals(profile.outline())
+        ? bend
+        : Parts.withProblem(bend, "ends of the bend differ in size");
   }
 
   private static Shape bend(
-      IfcRecord solid, Profile profile, Frame frame, Frame axis, double angleRad) {
+      IfcRecord solid, Profile profile, Outline far, Frame frame, Frame axis, double angleRad) {
     Outline start = profile.outline();
     if (start == null) {
       return Shape.unmeasured(solid + ": no profile");
@@ -57,7 +62,7 @@ final class Revolutions {
     if (radial.norm() < Path.SAME_POINT_M) {
       return Shape.unmeasured(solid + ": the profile's centre lies on the axis");
     }
-    Outline end = turned(start, origin, direction, angleRad);
+    Outline end = turned(far, origin, direction, angleRad);
     Vec travel = direction.cross(radial).times(Math.signum(angleRad));
     Vec arrival = travel.turned(direction, angleRad);
     List<ShapeEnd> ends =

@@ -16,12 +16,15 @@ import org.lagwright.ifc.model.Section;
  * @param straight true if the element is a straight segment
  * @param sides sides of a rectangular section that properties or names give; asked only where the
  *     body has several readings
+ * @param diametersM outside diameters in metres that properties give; they tell whether the corners
+ *     of a polygon stand on the circle or around it
  */
 public record ShapeHints(
     List<Point> portsM,
     @Nullable Double lengthPropertyM,
     boolean straight,
-    Supplier<Optional<Section>> sides) {
+    Supplier<Optional<Section>> sides,
+    Supplier<List<Double>> diametersM) {
 
   /** Nothing else is known. */
   public static final ShapeHints NONE = new ShapeHints(List.of(), null, false);
@@ -30,8 +33,8 @@ public record ShapeHints(
     portsM = List.copyOf(portsM);
   }
 
-  /** Hints where nothing gives the sides of a section. */
+  /** Hints where nothing gives a size. */
   public ShapeHints(List<Point> portsM, @Nullable Double lengthPropertyM, boolean straight) {
-    this(portsM, lengthPropertyM, straight, Optional::empty);
+    this(portsM, lengthPropertyM, straight, Optional::empty, List::of);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
@@ -22,6 +23,7 @@ public final class ShapeMeasurer {
   private final Placements placements;
   private final Bodies bodies;
   private final Solids solids;
+  private final Curves curves;
   private final Profiles profiles;
 
   /**
@@ -32,7 +34,8 @@ public final class ShapeMeasurer {
     Coordinates coordinates = new Coordinates(units);
     this.placements = placements;
     this.bodies = new Bodies(coordinates);
-    this.profiles = new Profiles(coordinates, new Curves(coordinates));
+    this.curves = new Curves(coordinates);
+    this.profiles = new Profiles(coordinates, curves);
     this.solids = new Solids(coordinates, file.step().limits());
   }
 
@@ -45,11 +48,24 @@ public final class ShapeMeasurer {
     Frame frame = placements.of(product);
     List<List<Item>> candidates = bodies.candidates(product, frame == null ? Frame.WORLD : frame);
     if (candidates.isEmpty()) {
-      return Shape.unmeasured(
-          product.has("Representation") ? "no body representation" : "no representation");
+      return withoutBody(product, frame == null ? Frame.WORLD : frame);
     }
     Shape shape = best(candidates, hints);
     return frame == null ? unplaced(shape) : shape;
+  }
+
+  private Shape withoutBody(IfcRecord product, Frame frame) {
+    for (Item item : bodies.axes(product, frame)) {
+      IfcRecord curve = item.record();
+      Path path = curves.read(curve);
+      if (path != null) {
+        Evidence evidence =
+            new Evidence(curve.id(), curve.entityName(), "axis of " + path.legs().size() + " legs");
+        return SweptPath.line(path.in(item.frame()), evidence, "only an axis is drawn, no body");
+      }
+    }
+    return Shape.unmeasured(
+        product.has("Representation") ? "no body representation" : "no representation");
   }
 
   /** The shape of the first body that gives a section; of the first body if none does. */

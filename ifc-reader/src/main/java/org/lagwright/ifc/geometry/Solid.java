@@ -31,6 +31,10 @@ record Solid(List<List<Facet>> pieces, @Nullable Tool tool, boolean closed) {
     return pieces.stream().flatMap(List::stream);
   }
 
+  List<Vec> corners() {
+    return facets().flatMap(facet -> facet.loops().stream()).flatMap(List::stream).toList();
+  }
+
   /** Facets with their normals out of the body, whatever mirror it was read through. */
   static List<Facet> outwards(List<Facet> closed) {
     return volumeM3(closed) < 0 ? closed.stream().map(Facet::reversed).toList() : closed;

@@ -46,6 +46,19 @@ final class SolidReader {
     return read(item.record(), item.frame(), 0);
   }
 
+  /**
+   * The second operand of a boolean result as something to cut with, null if it cannot be.
+   *
+   * @param cut what a polygonal half space is to reach beyond
+   */
+  @Nullable Tool tool(IfcRecord operand, Frame frame, List<Vec> cut) {
+    Solid solid =
+        operand.is("IfcHalfSpaceSolid")
+            ? halfSpaces.read(operand, frame, cut)
+            : read(operand, frame, 0);
+    return solid == null ? null : solid.tool();
+  }
+
   private @Nullable Solid read(IfcRecord record, Frame frame, int nesting) {
     if (record.is("IfcCsgSolid")) {
       IfcRecord root = record.ref("TreeRootExpression");
@@ -81,7 +94,7 @@ final class SolidReader {
     Solid left = read(first, frame, nesting + 1);
     Solid right =
         second.is("IfcHalfSpaceSolid")
-            ? halfSpaces.read(second, frame, left)
+            ? halfSpaces.read(second, frame, left == null ? List.of() : left.corners())
             : read(second, frame, nesting + 1);
     if (left == null || right == null) {
       return null;

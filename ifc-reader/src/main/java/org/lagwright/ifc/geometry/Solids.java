@@ -29,7 +29,7 @@ final class Solids {
     this.extrusions = new Extrusions(coordinates, profiles);
     this.revolutions = new Revolutions(coordinates, profiles);
     this.sweeps = new Sweeps(coordinates, curves, profiles);
-    this.clippings = new Clippings(coordinates);
+    this.clippings = new Clippings(coordinates, new SolidReader(coordinates, Leg.STEP_RAD));
     this.primitives = new Primitives(coordinates, Leg.STEP_RAD);
     this.meshes = new MeshReader(coordinates, curves);
   }

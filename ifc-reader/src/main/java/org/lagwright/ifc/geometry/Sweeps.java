@@ -103,11 +103,21 @@ final class Sweeps {
   /** The directrix between its parameters; null if it cannot be read. */
   @Nullable Path directrix(IfcRecord solid) {
     IfcRecord curve = solid.ref("Directrix");
-    Path whole = curves.read(curve);
+    if (curve != null && curve.is("IfcLine")) {
+      return curves.line(curve, solid.number("StartParam"), solid.number("EndParam"));
+    }
+    Path read = curves.read(curve);
+    double filletM = coordinates.length(solid, "FilletRadius");
+    Path whole = read != null && filletM > 0 ? read.filleted(filletM) : read;
     double from = solid.number("StartParam");
     double to = solid.number("EndParam");
     if (curve == null || whole == null || !Double.isFinite(from) || !Double.isFinite(to)) {
       return whole;
+    }
+    String measure = solid.valueType("EndParam");
+    if (measure != null && measure.contains("LENGTHMEASURE")) {
+      double unitM = coordinates.units().lengthM();
+      return whole.betweenM(from * unitM, to * unitM);
     }
     if (curve.is("IfcConic") && whole.first() instanceof Leg.Arc arc) {
       double angle = coordinates.units().angleRad();

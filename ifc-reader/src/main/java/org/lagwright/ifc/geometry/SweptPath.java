@@ -2,12 +2,15 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Section;
 
 /** Measures a section swept along a path: straight, one bend with its tangents, or many parts. */
 final class SweptPath {
@@ -24,6 +27,9 @@ final class SweptPath {
   /** Relative difference of the radii of arcs that make one bend. */
   private static final double SAME_RADIUS = 1e-3;
 
+  /** Relative difference up to which an ellipse is the mitre of a circle. */
+  private static final double MITRED = 2e-3;
+
   private SweptPath() {}
 
   /**
@@ -39,7 +45,8 @@ final class SweptPath {
     }
     Leg first = path.first();
     Leg last = path.last();
-    Outline across = start.across(first.startTangent());
+    Outline seen = start.across(first.startTangent());
+    Outline across = unmitred(seen, path);
     List<ShapeEnd> ends =
         Stream.of(
                 across.at(first.start()).end(first.startTangent().times(-1)),
@@ -49,7 +56,54 @@ final class SweptPath {
     if (ends.size() < 2) {
       return Shape.unmeasured("profile and directrix lie in one plane");
     }
-    return shape(path, ends, section, directrix);
+    Shape shape = shape(path, ends, section, directrix);
+    return across.equals(seen) ? shape : withOval(shape, seen, section);
+  }
+
+  /**
+   * The circle whose mitre an ellipse is: exporters sweep the seam of a segmented round bend, which
+   * is longer in the plane of the bend by 1 / cos of the angle it is swept through.
+   */
+  private static Outline unmitred(Outline outline, Path path) {
+    if (outline.kind() != Outline.Kind.OVAL
+        || !(path.first() instanceof Leg.Arc arc)
+        || path.legs().size() > 1) {
+      return outline;
+    }
+    Vec axis = arc.u().cross(arc.v()).unit();
+    boolean uInPlane = Math.abs(outline.u().unit().dot(axis)) < MITRED;
+    Vec in = uInPlane ? outline.u() : outline.v();
+    Vec out = uInPlane ? outline.v() : outline.u();
+    double stretch = in.norm() / out.norm() * Math.cos(arc.sweepRad());
+    boolean mitre = Math.abs(in.unit().dot(axis)) < MITRED && Math.abs(stretch - 1) < MITRED;
+    Vec round = in.unit().times(out.norm());
+    return mitre
+        ? new Outline(
+            Outline.Kind.ROUND,
+            outline.centre(),
+            uInPlane ? round : outline.u(),
+            uInPlane ? outline.v() : round)
+        : outline;
+  }
+
+  private static Shape withOval(Shape shape, Outline oval, Evidence evidence) {
+    Measured<Section> section = Objects.requireNonNull(shape.section());
+    Candidate<Section> lost =
+        new Candidate<>(
+            oval.section(), How.SOLID, evidence, "ellipse of a mitre of the round duct");
+    return new Shape(
+        shape.form(),
+        new Measured<>(section.value(), section.how(), section.evidence(), List.of(lost)),
+        shape.lengthM(),
+        shape.angleDeg(),
+        shape.bendRadiusM(),
+        shape.ends(),
+        shape.problems());
+  }
+
+  /** Measures a curve that is drawn without any body; it has a length and turns, but no section. */
+  static Shape line(Path path, Evidence evidence, String problem) {
+    return Parts.withProblem(shape(path, List.of(), evidence, evidence), problem);
   }
 
   /** The outline carried along the path: turned at every leg from its first to its last tangent. */
@@ -187,7 +241,7 @@ final class SweptPath {
       String problem) {
     return new Shape(
         form,
-        Measured.of(ends.get(0).section(), How.SOLID, section),
+        ends.isEmpty() ? null : Measured.of(ends.get(0).section(), How.SOLID, section),
         Measured.of(path.lengthM(), How.SOLID, directrix),
         Double.isNaN(angleDeg) ? null : Measured.of(angleDeg, How.SOLID, directrix),
         Double.isNaN(radiusM) ? null : Measured.of(radiusM, How.SOLID, directrix),

@@ -16,6 +16,9 @@ sealed interface Tool {
   /** What of the pieces lies inside the tool. */
   List<List<Facet>> inside(List<List<Facet>> pieces, Role cut);
 
+  /** The stretches of a line that lie inside the tool, as shares of it; they may overlap. */
+  List<double[]> spans(Vec from, Vec to);
+
   /**
    * Facets cut into parts of which each lies wholly inside or outside; the inner ones are seams.
    */
@@ -52,6 +55,24 @@ sealed interface Tool {
         }
       }
       return kept;
+    }
+
+    @Override
+    public List<double[]> spans(Vec from, Vec to) {
+      double low = 0;
+      double high = 1;
+      for (HalfSpace side : sides) {
+        double at = side.at() - side.normal().dot(from);
+        double along = side.normal().dot(to.minus(from));
+        if (along == 0) {
+          high = at < 0 ? -1 : high;
+        } else if (along > 0) {
+          high = Math.min(high, at / along);
+        } else {
+          low = Math.max(low, at / along);
+        }
+      }
+      return high > low ? List.of(new double[] {low, high}) : List.of();
     }
 
     @Override
@@ -92,6 +113,11 @@ sealed interface Tool {
     }
 
     @Override
+    public List<double[]> spans(Vec from, Vec to) {
+      return parts.stream().flatMap(part -> part.spans(from, to).stream()).toList();
+    }
+
+    @Override
     public List<Facet> split(List<Facet> facets) {
       List<Facet> rest = facets;
       for (Tool part : parts) {
@@ -116,6 +142,11 @@ sealed interface Tool {
     }
 
     @Override
+    public List<double[]> spans(Vec from, Vec to) {
+      return Spans.minus(whole.spans(from, to), bore.spans(from, to));
+    }
+
+    @Override
     public List<Facet> split(List<Facet> facets) {
       return whole.split(facets);
     }
@@ -133,6 +164,11 @@ sealed interface Tool {
     @Override
     public List<List<Facet>> inside(List<List<Facet>> pieces, Role cut) {
       return second.inside(first.inside(pieces, cut), cut);
+    }
+
+    @Override
+    public List<double[]> spans(Vec from, Vec to) {
+      return Spans.and(first.spans(from, to), second.spans(from, to));
     }
 
     @Override

@@ -69,7 +69,7 @@ class BodiesTest {
             #6=IFCSHAPEREPRESENTATION($,'Clearance','SweptSolid',(#110));
             """);
     assertThat(none.section()).isNull();
-    assertThat(none.problems()).containsExactly("no body representation");
+    assertThat(none.problems()).containsExactly("only an axis is drawn, no body");
   }
 
   @Test

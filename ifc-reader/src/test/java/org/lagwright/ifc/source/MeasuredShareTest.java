@@ -1,10 +1,14 @@
 package org.lagwright.ifc.source;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -25,45 +29,46 @@ class MeasuredShareTest {
   private static final Set<How> BY_GEOMETRY =
       EnumSet.of(How.SOLID, How.MESH, How.PORTS, How.NEIGHBOUR);
 
+  /**
+   * Elements that geometry does not tell all of, with the reason: the profiles of exporter G hold
+   * the bore, to which the drawn wall is added; a culvert of the other file has an axis, but no
+   * size.
+   */
+  private static final Map<String, Integer> NOT_BY_GEOMETRY_ALONE =
+      Map.of("drainage-1-2-exporter-g-ifc4x3rc3.ifc", 6, "drainage-2-exporter-g-ifc4x3rc3.ifc", 1);
+
   @Test
-  void nearlyAllPipesAndDuctsOfEachModelAreMeasuredFromGeometryOrPorts() throws IOException {
+  void pipesAndDuctsOfEachModelAreMeasuredFromGeometryOrPorts() throws IOException {
     try (Stream<Path> files = Files.walk(SharedModels.folder())) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".ifc")).sorted().toList()) {
-        check(file);
-      }
+      List<Path> models = files.filter(f -> f.toString().endsWith(".ifc")).sorted().toList();
+      int counted = models.stream().mapToInt(MeasuredShareTest::check).sum();
+      assertThat(counted).isGreaterThan(350);
     }
   }
 
-  private static void check(Path file) {
+  /** Prints a line of the table; the number of elements counted. */
+  private static int check(Path file) {
     MepModel model;
     try {
       model = ModelReader.read(file, 0, ProgressListener.SILENT);
     } catch (ModelException e) {
-      return;
+      return 0;
     }
     List<MepElement> counted =
         model.elements().stream().filter(e -> COUNTED.contains(e.kind())).toList();
-    List<MepElement> other = counted.stream().filter(e -> !byGeometry(e)).toList();
-    if (counted.isEmpty()) {
-      return;
+    List<MepElement> others = counted.stream().filter(e -> !byGeometry(e)).toList();
+    String name = String.valueOf(file.getFileName());
+    if (!counted.isEmpty()) {
+      System.out.printf(
+          "%-60s %4d elements, %4d by geometry or ports%n",
+          name, counted.size(), counted.size() - others.size());
     }
-    System.out.printf(
-        "%-60s %4d %4d%n", file.getFileName(), counted.size(), counted.size() - other.size());
-    other.forEach(
-        e ->
-            System.out.println(
-                "    "
-                    + e.key()
-                    + " "
-                    + e.ifcClass()
-                    + " "
-                    + e.name()
-                    + " "
-                    + e.form()
-                    + " "
-                    + e.section()
-                    + " "
-                    + e.lengthM()));
+    assertThat(others).as(name).hasSize(NOT_BY_GEOMETRY_ALONE.getOrDefault(name, 0));
+    assertThat(others)
+        .as(name)
+        .allSatisfy(
+            e -> assertThat(model.findings()).anyMatch(f -> Objects.equals(f.element(), e.key())));
+    return counted.size();
   }
 
   private static boolean byGeometry(MepElement element) {

@@ -1,0 +1,42 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.List;
+
+/**
+ * Which circle a polygon of n corners stands for: the one through its corners (the usual one), the
+ * one inside it ({@code cos(pi / n)} of that), or the one of equal area ({@code sqrt(n sin(2 pi /
+ * n) / (2 pi))}).
+ */
+final class PolygonReading {
+
+  /** Relative difference up to which a reading is a diameter that is known. */
+  private static final double SAME = 0.003;
+
+  /** With more corners all readings are within 0.2 %. */
+  static final int MOST_CORNERS = 50;
+
+  private PolygonReading() {}
+
+  /**
+   * The factor on the diameter through the corners; 1 unless another reading, and it alone, is a
+   * known diameter.
+   */
+  static double factor(int corners, double throughCornersM, List<Double> knownM) {
+    if (corners > MOST_CORNERS || corners < 3 || isKnown(throughCornersM, knownM)) {
+      return 1;
+    }
+    double turn = 2 * Math.PI / corners;
+    double inside = Math.cos(turn / 2);
+    double equalArea = Math.sqrt(Math.sin(turn) / turn);
+    for (double factor : new double[] {inside, equalArea}) {
+      if (isKnown(throughCornersM * factor, knownM)) {
+        return factor;
+      }
+    }
+    return 1;
+  }
+
+  private static boolean isKnown(double diameterM, List<Double> knownM) {
+    return knownM.stream().anyMatch(known -> Math.abs(known - diameterM) < SAME * diameterM);
+  }
+}

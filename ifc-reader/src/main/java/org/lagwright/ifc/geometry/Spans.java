@@ -1,0 +1,39 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Stretches of a line, each from a lower to a higher share of it. */
+final class Spans {
+
+  private Spans() {}
+
+  static List<double[]> and(List<double[]> some, List<double[]> others) {
+    List<double[]> common = new ArrayList<>();
+    for (double[] a : some) {
+      for (double[] b : others) {
+        add(Math.max(a[0], b[0]), Math.min(a[1], b[1]), common);
+      }
+    }
+    return common;
+  }
+
+  static List<double[]> minus(List<double[]> some, List<double[]> others) {
+    List<double[]> left = some;
+    for (double[] b : others) {
+      List<double[]> next = new ArrayList<>();
+      for (double[] a : left) {
+        add(a[0], Math.min(a[1], b[0]), next);
+        add(Math.max(a[0], b[1]), a[1], next);
+      }
+      left = next;
+    }
+    return left;
+  }
+
+  private static void add(double from, double to, List<double[]> into) {
+    if (to > from) {
+      into.add(new double[] {from, to});
+    }
+  }
+}

@@ -1,0 +1,235 @@
+package org.lagwright.ifc.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.geometry.Figures.angleDeg;
+import static org.lagwright.ifc.geometry.Figures.bendRadiusM;
+import static org.lagwright.ifc.geometry.Figures.lengthM;
+import static org.lagwright.ifc.geometry.Figures.section;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.schema.IfcFile;
+
+/** Bodies that few exporters write, each with its closed form. */
+class RareBodiesTest {
+
+  private static final String PIPE =
+      """
+      #101=IFCEXTRUDEDAREASOLID(#102,#14,#13,2000.);
+      #102=IFCCIRCLEPROFILEDEF(.AREA.,$,#16,50.);
+      """;
+
+  private static Shape item(String records) {
+    IfcFile file = TinyModel.body("IFC4X3_ADD2", TinyModel.AT_ORIGIN, "#100", records);
+    return TinyModel.measure(file, TinyModel.MM_RAD, ShapeHints.NONE);
+  }
+
+  @Test
+  void axisWithoutABodyGivesTheLength() {
+    IfcFile file =
+        TinyModel.withCommon(
+            TinyModel.AT_ORIGIN
+                + """
+                #3=IFCPRODUCTDEFINITIONSHAPE($,$,(#4));
+                #4=IFCSHAPEREPRESENTATION($,'Axis','Curve3D',(#100));
+                #100=IFCPOLYLINE((#10,#101));
+                #101=IFCCARTESIANPOINT((300.,400.,0.));
+                """);
+    Shape shape = TinyModel.measure(file, TinyModel.MM_RAD, ShapeHints.NONE);
+    assertThat(lengthM(shape).value()).isCloseTo(0.5, within(1e-9));
+    assertThat(shape.section()).isNull();
+    assertThat(shape.problems()).containsExactly("only an axis is drawn, no body");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"-200, 1.5", "0, 2.0"})
+  void polygonalHalfSpaceShortensOnlyWhatItTakesAllAround(double left, double expectedM) {
+    Shape shape =
+        item(
+            PIPE
+                + """
+                #100=IFCBOOLEANCLIPPINGRESULT(.DIFFERENCE.,#101,#120);
+                #120=IFCPOLYGONALBOUNDEDHALFSPACE(#121,.F.,#14,#130);
+                #121=IFCPLANE(#122);
+                #122=IFCAXIS2PLACEMENT3D(#123,$,$);
+                #123=IFCCARTESIANPOINT((0.,0.,1500.));
+                #130=IFCPOLYLINE((#131,#132,#133,#134,#131));
+                #131=IFCCARTESIANPOINT((%1$s,-200.));
+                #132=IFCCARTESIANPOINT((200.,-200.));
+                #133=IFCCARTESIANPOINT((200.,200.));
+                #134=IFCCARTESIANPOINT((%1$s,200.));
+                """
+                    .formatted(left));
+    assertThat(lengthM(shape).value()).isCloseTo(expectedM, within(1e-9));
+  }
+
+  @Test
+  void blockThatTakesAnEndShortensThePipeAndABoreDoesNot() {
+    Shape cut =
+        item(
+            PIPE
+                + """
+                #100=IFCBOOLEANRESULT(.DIFFERENCE.,#101,#110);
+                #110=IFCBLOCK(#111,400.,400.,1000.);
+                #111=IFCAXIS2PLACEMENT3D(#112,$,$);
+                #112=IFCCARTESIANPOINT((-200.,-200.,1200.));
+                """);
+    assertThat(lengthM(cut).value()).isCloseTo(1.2, within(1e-9));
+    Shape bored =
+        item(
+            PIPE
+                + """
+                #100=IFCBOOLEANRESULT(.DIFFERENCE.,#101,#110);
+                #110=IFCRIGHTCIRCULARCYLINDER(#14,2000.,45.);
+                """);
+    assertThat(lengthM(bored).value()).isCloseTo(2, within(1e-9));
+    assertThat(section(bored).value()).isEqualTo(new Section.Round(0.1));
+  }
+
+  @Test
+  void filletOfAPolygonalDiskIsTheBendRadius() {
+    Shape shape =
+        item(
+            """
+            #100=IFCSWEPTDISKSOLIDPOLYGONAL(#101,20.,16.,$,$,200.);
+            #101=IFCPOLYLINE((#10,#102,#103));
+            #102=IFCCARTESIANPOINT((1000.,0.,0.));
+            #103=IFCCARTESIANPOINT((1000.,1000.,0.));
+            """);
+    assertThat(shape.form()).isEqualTo(Form.BEND);
+    assertThat(angleDeg(shape).value()).isCloseTo(90, within(1e-9));
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.2, within(1e-9));
+    assertThat(lengthM(shape).value()).isCloseTo(1.6 + 0.1 * Math.PI, within(1e-9));
+  }
+
+  @Test
+  void taperedRevolutionHasTwoSizes() {
+    Shape shape =
+        item(
+            """
+            #100=IFCREVOLVEDAREASOLIDTAPERED(#101,#14,#103,1.5707963267948966,#102);
+            #101=IFCCIRCLEPROFILEDEF(.AREA.,$,$,50.);
+            #102=IFCCIRCLEPROFILEDEF(.AREA.,$,$,40.);
+            #103=IFCAXIS1PLACEMENT(#104,#12);
+            #104=IFCCARTESIANPOINT((300.,0.,0.));
+            """);
+    assertThat(shape.form()).isEqualTo(Form.BEND);
+    assertThat(shape.ends())
+        .extracting(end -> Math.round(end.section().largestSideM() * 1e9) / 1e9)
+        .containsExactly(0.1, 0.08);
+    assertThat(shape.problems()).containsExactly("ends of the bend differ in size");
+  }
+
+  /** 45 degrees of a mitre: longer by sqrt(2) in the plane of the bend. */
+  @Test
+  void ellipseOfAMitreIsTheRoundDuctItIsCutFrom() {
+    Shape shape =
+        item(
+            """
+            #100=IFCREVOLVEDAREASOLID(#101,#14,#103,0.7853981633974483);
+            #101=IFCELLIPSEPROFILEDEF(.AREA.,$,$,106.06601717798213,75.);
+            #103=IFCAXIS1PLACEMENT(#104,#12);
+            #104=IFCCARTESIANPOINT((300.,0.,0.));
+            """);
+    // a revolved ellipse is an oval: only sweeps of a mitre along a curve are met in files
+    assertThat(section(shape).value()).isInstanceOf(Section.Oval.class);
+    Shape swept =
+        item(
+            """
+            #100=IFCFIXEDREFERENCESWEPTAREASOLID(#101,$,#105,$,$,#13);
+            #101=IFCELLIPSEPROFILEDEF(.AREA.,$,$,75.,106.06601717798213);
+            #105=IFCTRIMMEDCURVE(#106,(IFCPARAMETERVALUE(0.)),(IFCPARAMETERVALUE(0.7853981633974483)),.T.,.PARAMETER.);
+            #106=IFCCIRCLE(#14,300.);
+            """);
+    assertThat(section(swept).value()).isEqualTo(new Section.Round(0.15));
+    assertThat(section(swept).lost()).hasSize(1);
+  }
+
+  /** Straight 1 m, a quarter turn of 0.5 m to the left, straight 1 m. */
+  @Test
+  void segmentsOfAnAlignmentMakeADirectrix() {
+    Shape shape =
+        item(
+            """
+            #100=IFCSWEPTDISKSOLID(#101,30.,$,$,$);
+            #101=IFCCOMPOSITECURVE((#110,#120,#130),.F.);
+            #110=IFCCURVESEGMENT(.CONTINUOUS.,#14,IFCLENGTHMEASURE(0.),IFCLENGTHMEASURE(1000.),#140);
+            #120=IFCCURVESEGMENT(.CONTINUOUS.,#121,IFCLENGTHMEASURE(0.),IFCLENGTHMEASURE(785.3981633974483),#150);
+            #121=IFCAXIS2PLACEMENT3D(#122,$,$);
+            #122=IFCCARTESIANPOINT((1000.,0.,0.));
+            #130=IFCCURVESEGMENT(.CONTINUOUS.,#131,IFCLENGTHMEASURE(0.),IFCLENGTHMEASURE(1000.),#140);
+            #131=IFCAXIS2PLACEMENT3D(#132,$,#12);
+            #132=IFCCARTESIANPOINT((1500.,500.,0.));
+            #140=IFCLINE(#10,#141);
+            #141=IFCVECTOR(#11,1.);
+            #150=IFCCIRCLE(#14,500.);
+            """);
+    assertThat(shape.form()).isEqualTo(Form.BEND);
+    assertThat(angleDeg(shape).value()).isCloseTo(90, within(1e-6));
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.5, within(1e-9));
+    assertThat(lengthM(shape).value()).isCloseTo(2 + Math.PI / 4, within(1e-9));
+    assertThat(shape.ends().get(1).centreM().distanceM(new Point(1.5, 1.5, 0)))
+        .isCloseTo(0, within(1e-9));
+  }
+
+  @Test
+  void lengthsAlongTheDirectrixAndUnboundedLinesAreCutWhereTheParametersSay() {
+    Shape part =
+        item(
+            """
+            #100=IFCSWEPTDISKSOLID(#101,30.,$,IFCLENGTHMEASURE(250.),IFCLENGTHMEASURE(1750.));
+            #101=IFCPOLYLINE((#10,#102,#103));
+            #102=IFCCARTESIANPOINT((1000.,0.,0.));
+            #103=IFCCARTESIANPOINT((2000.,0.,0.));
+            """);
+    assertThat(lengthM(part).value()).isCloseTo(1.5, within(1e-9));
+    Shape line =
+        item(
+            """
+            #100=IFCSWEPTDISKSOLID(#101,30.,$,IFCPARAMETERVALUE(0.),IFCPARAMETERVALUE(3.));
+            #101=IFCLINE(#10,#102);
+            #102=IFCVECTOR(#12,400.);
+            """);
+    assertThat(lengthM(line).value()).isCloseTo(1.2, within(1e-9));
+  }
+
+  @Test
+  void mirroredProfileLiesOnTheOtherSide() {
+    Shape shape =
+        item(
+            """
+            #100=IFCEXTRUDEDAREASOLID(#101,#14,#13,1000.);
+            #101=IFCMIRROREDPROFILEDEF(.AREA.,$,#102,*,$);
+            #102=IFCCIRCLEPROFILEDEF(.AREA.,$,#103,50.);
+            #103=IFCAXIS2PLACEMENT2D(#104,$);
+            #104=IFCCARTESIANPOINT((300.,100.));
+            """);
+    assertThat(shape.ends().get(0).centreM().distanceM(new Point(-0.3, 0.1, 0)))
+        .isCloseTo(0, within(1e-9));
+    assertThat(section(shape).value()).isEqualTo(new Section.Round(0.1));
+  }
+
+  /** Twelve corners: on the circle, around it, or of equal area; the known diameter tells. */
+  @ParameterizedTest
+  @CsvSource({"0.1", "0.09659258262890683", "0.09771994", "0.07"})
+  void knownDiameterTellsWhichCircleAPolygonStandsFor(double knownM) {
+    MeshText mesh = new MeshText();
+    double[] up = {0, 0, 1};
+    double[] y = {0, 1, 0};
+    mesh.tube(
+        mesh.ring(new double[3], y, up, 0.05, 12),
+        mesh.ring(new double[] {1, 0, 0}, y, up, 0.05, 12));
+    ShapeHints hints =
+        new ShapeHints(List.of(), null, true, Optional::empty, () -> List.of(knownM));
+    Shape shape = TinyModel.item(TinyModel.METRES, hints, mesh.faceted(100));
+    double expectedM = knownM < 0.08 ? 0.1 : knownM;
+    assertThat(section(shape).value().largestSideM()).isCloseTo(expectedM, within(5e-6));
+  }
+}
