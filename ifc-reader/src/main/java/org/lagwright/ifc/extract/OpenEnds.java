@@ -42,9 +42,15 @@ final class OpenEnds {
   }
 
   private static boolean isConnected(List<Port> joints, Point atM) {
-    return joints.stream()
-        .filter(joint -> joint.connectedTo() != null && joint.positionM() != null)
-        .anyMatch(joint -> joint.positionM().distanceM(atM) < SAME_PLACE_M);
+    for (Port joint : joints) {
+      Point positionM = joint.positionM();
+      if (joint.connectedTo() != null
+          && positionM != null
+          && positionM.distanceM(atM) < SAME_PLACE_M) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Of a straight piece the size that was chosen, which may not be the one that was drawn. */

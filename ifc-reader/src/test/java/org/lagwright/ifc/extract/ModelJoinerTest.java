@@ -8,6 +8,7 @@ import static org.lagwright.ifc.extract.InlineModel.properties;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,7 +44,7 @@ class ModelJoinerTest {
     return models.stream().flatMap(m -> InlineModel.codes(m).stream()).toList();
   }
 
-  private static ElementKey repeats(List<MepModel> models) {
+  private static @Nullable ElementKey repeats(List<MepModel> models) {
     return element(models.get(1), 1).repeats();
   }
 
