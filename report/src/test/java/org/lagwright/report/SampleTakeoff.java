@@ -311,6 +311,7 @@ public final class SampleTakeoff {
         service,
         new ScopeDecision(Scope.IN, "service is insulated", "scope-1"),
         thickness,
+        null,
         quantities,
         line,
         null,
@@ -324,6 +325,7 @@ public final class SampleTakeoff {
         service,
         new ScopeDecision(scope, reason, "scope-2"),
         null,
+        null,
         Quantities.NONE,
         null,
         code,
@@ -335,6 +337,7 @@ public final class SampleTakeoff {
         element,
         null,
         new ScopeDecision(scope, reason, "scope-3"),
+        null,
         null,
         Quantities.NONE,
         null,
@@ -464,7 +467,9 @@ public final class SampleTakeoff {
         Map.of("chilled-water-flow", 6.0),
         Map.of("supply-air", "in"),
         Map.of("supply-air", 0.045),
-        DemandSettings.NONE);
+        DemandSettings.NONE,
+        Map.of(),
+        Map.of());
   }
 
   private static List<PackInfo> packs() {

@@ -85,6 +85,7 @@ final class ElementJudge {
         classification,
         decision,
         null,
+        null,
         Quantities.NONE,
         null,
         asked,

@@ -13,6 +13,8 @@ import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.fitting.CentreLine;
+import org.lagwright.takeoff.fitting.Making;
+import org.lagwright.takeoff.fitting.MakingChooser;
 import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.measure.QuantityMeasurer;
 import org.lagwright.takeoff.measure.Size;
@@ -37,13 +39,16 @@ final class InsulationJudge {
   private final Settings settings;
   private final ThicknessChooser chooser;
   private final AskedOf asked;
+  private final MakingChooser makings;
 
   /** By identity: equal conditions share one decision, and so its words. */
   private final IdentityHashMap<ThicknessDecision, List<Trace.Step>> demandSteps =
       new IdentityHashMap<>();
 
-  InsulationJudge(ServicePack services, Settings settings, ThicknessChooser chooser) {
+  InsulationJudge(
+      ServicePack services, Settings settings, ThicknessChooser chooser, MakingChooser makings) {
     this.services = services;
+    this.makings = makings;
     this.settings = settings;
     this.chooser = chooser;
     this.asked = new AskedOf(services, settings.demands());
@@ -61,12 +66,13 @@ final class InsulationJudge {
         TakeoffFinding code, @Nullable ThicknessDecision thickness, String... values) {
       List<Finding> all = new ArrayList<>(findings);
       all.add(Finding.about(element.key(), code, Effect.LEFT_OUT, values));
-      return judgement(scope, thickness, Quantities.NONE, null, code, all);
+      return judgement(scope, thickness, null, Quantities.NONE, null, code, all);
     }
 
     Judgement judgement(
         ScopeDecision decision,
         @Nullable ThicknessDecision thickness,
+        @Nullable Making making,
         Quantities quantities,
         @Nullable LineKey lineKey,
         @Nullable TakeoffFinding leftOutWith,
@@ -76,6 +82,7 @@ final class InsulationJudge {
           classification,
           decision,
           thickness,
+          making,
           quantities,
           lineKey,
           leftOutWith,
@@ -164,14 +171,43 @@ final class InsulationJudge {
           Show.millimetres(thickness.requiredM()),
           material.name());
     }
-    Quantities quantities = QuantityMeasurer.measure(in.element(), section, thickness.totalM());
+    boolean duct = isDuct(in.element(), in.classification());
+    Making making = makings.choose(in.element(), section, thickness.layers(), duct);
     in.steps().add(ThicknessSteps.ofLayers(thickness, material));
-    in.steps().addAll(ThicknessSteps.ofQuantities(quantities, centreLine(in.element())));
+    in.steps().addAll(MakingSteps.of(making, makings.pack().id()));
+    Quantities quantities = quantities(in, section, thickness, making);
     LineKey key = lineKey(in, thickness, material);
-    List<Finding> findings = new ArrayList<>(in.findings());
+    List<Finding> findings = new ArrayList<>(withAssumptions(in, making));
     findings.addAll(
         ThicknessFindings.of(in.element().key(), thickness, material, in.classification().name()));
-    return in.judgement(in.scope(), thickness, quantities, key, null, findings);
+    return in.judgement(in.scope(), thickness, making, quantities, key, null, findings);
+  }
+
+  private Quantities quantities(
+      Case in, Section section, ThicknessDecision thickness, Making making) {
+    MepElement element = in.element();
+    if (QuantityMeasurer.isMeasuredByPieces(element, making)) {
+      Quantities ofPieces = new Quantities(0, 1, making.outerAreaM2(), making.volumeM3());
+      in.steps().addAll(MakingSteps.ofQuantities(ofPieces));
+      return ofPieces;
+    }
+    Quantities alongLine = QuantityMeasurer.measure(element, section, thickness.totalM());
+    in.steps().addAll(ThicknessSteps.ofQuantities(alongLine, centreLine(element)));
+    return alongLine;
+  }
+
+  private static List<Finding> withAssumptions(Case in, Making making) {
+    if (making.assumed().isEmpty() || !making.isMeasured()) {
+      return in.findings();
+    }
+    List<Finding> findings = new ArrayList<>(in.findings());
+    findings.add(
+        Finding.about(
+            in.element().key(),
+            TakeoffFinding.FITTING_SIZE_ASSUMED,
+            Effect.ESTIMATED,
+            String.join(", ", making.assumed())));
+    return findings;
   }
 
   /** Out where a demand was tried and is met bare; left out where none says anything. */
@@ -204,7 +240,7 @@ final class InsulationJudge {
             in.classification().name(),
             temperature,
             in.classification().serviceId()));
-    return in.judgement(out, thickness, Quantities.NONE, null, null, findings);
+    return in.judgement(out, thickness, null, Quantities.NONE, null, null, findings);
   }
 
   private LineKey lineKey(Case in, ThicknessDecision thickness, MaterialFamily material) {

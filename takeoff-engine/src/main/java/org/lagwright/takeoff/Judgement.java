@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.takeoff.fitting.Making;
 import org.lagwright.takeoff.scope.ScopeDecision;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
@@ -11,6 +12,7 @@ import org.lagwright.takeoff.thickness.ThicknessDecision;
 /**
  * Everything decided about one element, before it is put on a line.
  *
+ * @param making how it is covered, null unless it goes on a line
  * @param lineKey the line it belongs to, null unless it goes on one
  * @param leftOutWith code of the finding that leaves it out, null unless left out
  */
@@ -19,6 +21,7 @@ record Judgement(
     @Nullable Classification service,
     ScopeDecision scope,
     @Nullable ThicknessDecision thickness,
+    @Nullable Making making,
     Quantities quantities,
     @Nullable LineKey lineKey,
     @Nullable TakeoffFinding leftOutWith,
@@ -35,6 +38,7 @@ record Judgement(
         service,
         scope,
         thickness,
+        making,
         quantities,
         lineId,
         leftOutWith == null ? null : leftOutWith.name(),

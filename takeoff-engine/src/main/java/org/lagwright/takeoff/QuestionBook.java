@@ -94,7 +94,8 @@ final class QuestionBook {
           SPECIFICATION_SILENT,
           MAPPING_WITHOUT_EFFECT,
           MAPPING_OVERRULES,
-          LOCATION_ASSUMED ->
+          LOCATION_ASSUMED,
+          FITTING_SIZE_ASSUMED ->
           throw new IllegalArgumentException(code + " leaves nothing out");
     };
   }

@@ -3,6 +3,7 @@ package org.lagwright.takeoff;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.takeoff.fitting.Making;
 import org.lagwright.takeoff.scope.ScopeDecision;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
@@ -14,6 +15,7 @@ import org.lagwright.takeoff.thickness.ThicknessDecision;
  * @param service which service, with votes; null for elements that carry none (trays, proxies)
  * @param scope in, out or ask, with the reason
  * @param thickness the demands and what is bought; null unless in scope and measurable
+ * @param making how it is covered, with its pieces; null unless on a line
  * @param quantities what it contributes; {@link Quantities#NONE} unless on a line
  * @param lineId the line it stands on; null unless on a line
  * @param leftOutWith code of the finding that left it out; null unless left out
@@ -24,6 +26,7 @@ public record TakenElement(
     @Nullable Classification service,
     ScopeDecision scope,
     @Nullable ThicknessDecision thickness,
+    @Nullable Making making,
     Quantities quantities,
     @Nullable String lineId,
     @Nullable String leftOutWith,

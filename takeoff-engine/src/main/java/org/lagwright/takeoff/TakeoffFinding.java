@@ -68,6 +68,10 @@ public enum TakeoffFinding implements FindingCode {
       Severity.INFO,
       "Every demand on {0} ({1}) is met without insulation, so it is out of scope. Set a thickness"
           + " for {2} in the settings if it is lagged all the same."),
+  FITTING_SIZE_ASSUMED(
+      Severity.INFO,
+      "Pieces and area rest on assumed dimensions: {0}. Measure the body on site before cutting, or"
+          + " change the limits under 'making' in the settings."),
   ALREADY_INSULATED(
       Severity.INFO,
       "The model already shows insulation here ({0}). The takeoff still counts what is required;"

@@ -13,6 +13,8 @@ import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.takeoff.fitting.MakingChooser;
+import org.lagwright.takeoff.fitting.MakingPack;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.scope.ScopePack;
 import org.lagwright.takeoff.service.Classification;
@@ -33,11 +35,13 @@ final class TakeoffRun {
   private final LocationWords locationWords = new LocationWords();
   private final ThicknessChooser chooser = ThicknessChooser.bundled();
   private final ServiceClassifier classifier;
+  private final MakingChooser makings;
 
   TakeoffRun(List<MepModel> models, Settings settings) {
     this.models = models;
     this.settings = settings;
     chooser.requireKnown(settings.energyRule(), settings.materials().values());
+    this.makings = new MakingChooser(MakingPack.bundled(), settings.making(), settings.methods());
     List<UserMapping> mappings =
         settings.services().stream()
             .map(rule -> new UserMapping(rule.contains(), rule.in(), rule.service()))
@@ -49,7 +53,7 @@ final class TakeoffRun {
     List<MepElement> elements = models.stream().flatMap(m -> m.elements().stream()).toList();
     requireUnique(elements);
     Map<ElementKey, Classification> classified = classifier.classify(elements);
-    InsulationJudge insulation = new InsulationJudge(services, settings, chooser);
+    InsulationJudge insulation = new InsulationJudge(services, settings, chooser, makings);
     Locations locations = new Locations(settings.places(), locationWords);
     ElementJudge judge =
         new ElementJudge(services, scopePack, settings, locations, insulation, others(elements));
@@ -83,6 +87,7 @@ final class TakeoffRun {
     packs.add(scopePack.info());
     packs.add(locationWords.info());
     packs.addAll(ofThickness);
+    packs.add(makings.pack().info());
     return packs;
   }
 

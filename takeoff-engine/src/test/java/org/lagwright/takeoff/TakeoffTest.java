@@ -522,6 +522,8 @@ class TakeoffTest {
         Map.of(),
         scope,
         thicknessesM,
-        DemandSettings.NONE);
+        DemandSettings.NONE,
+        Map.of(),
+        Map.of());
   }
 }

@@ -9,6 +9,7 @@ import org.lagwright.ifc.model.Section;
 import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Trace.Step;
+import org.lagwright.takeoff.measure.QuantityMeasurer;
 import org.lagwright.takeoff.measure.Size;
 import org.lagwright.takeoff.thickness.Demand;
 import org.lagwright.takeoff.thickness.Proof;
@@ -99,6 +100,10 @@ final class DemandText {
   static List<String> outline(TakenElement taken) {
     ThicknessDecision thickness = taken.thickness();
     if (taken.lineId() == null || thickness == null || taken.quantities().outerAreaM2() == 0) {
+      return List.of();
+    }
+    if (taken.making() != null
+        && QuantityMeasurer.isMeasuredByPieces(taken.element(), taken.making())) {
       return List.of();
     }
     List<String> lines = new ArrayList<>();

@@ -19,7 +19,9 @@ record SettingsView(
     Map<String, Double> temperaturesC,
     Map<String, String> scope,
     Map<String, Double> thicknessesM,
-    DemandSettings demands) {
+    DemandSettings demands,
+    Map<String, Double> making,
+    Map<String, String> methods) {
 
   static SettingsView of(Settings settings) {
     return new SettingsView(
@@ -34,6 +36,8 @@ record SettingsView(
         new TreeMap<>(settings.temperaturesC()),
         new TreeMap<>(settings.scope()),
         new TreeMap<>(settings.thicknessesM()),
-        settings.demands());
+        settings.demands(),
+        new TreeMap<>(settings.making()),
+        new TreeMap<>(settings.methods()));
   }
 }

@@ -51,12 +51,15 @@ final class BasisText {
               + " times centre line. Round pipes, round and flat-oval ducts: outer girth P + 2 pi t,"
               + " cross-section P t + pi t^2. Rectangular ducts, sheets butted at square corners: P + 8 t"
               + " and P t + 4 t^2. P is the girth of the bare section, t the thickness bought.",
-          "Bends: centre line is radius times angle. Reducers and transitions: mean of both ends, the"
-              + " slope left out. Valves, flanges and other bodies: their length times the girth at"
-              + " the section of their line; the body itself may be larger.",
-          "Tees, laterals, crosses, wyes, and pieces without a measured centre line have no area and"
-              + " no volume (a dash; 0 in takeoff.json). They are counted, so price them by the"
-              + " piece.");
+          "Bends: centre line is radius times angle. All other fittings, valves and bodies: area and"
+              + " volume of the pieces that their method of making gives; both stand on the sheet"
+              + " Elements.",
+          "Models do not tell how wide flanges, valves and threaded bodies are, and not always how long"
+              + " the legs of a tee are. These are assumed from the pipe (common practice and from"
+              + " memory); each such element has a finding, and the limits can be changed in the"
+              + " settings under 'making'.",
+          "What is cut on site has no area and no volume (a dash; 0 in takeoff.json). It is counted, so"
+              + " price it by the piece.");
 
   /** Where elements are. */
   static final List<String> ACCOUNT =

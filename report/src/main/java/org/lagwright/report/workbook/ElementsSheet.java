@@ -16,6 +16,7 @@ import org.lagwright.report.Account;
 import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.fitting.Making;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.thickness.Demand;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
@@ -121,6 +122,8 @@ final class ElementsSheet {
         Column.number(
             "Energy rule needs mm", 12, Look.PLAIN, t -> neededMm(t, Demand.Kind.ENERGY_RULE)),
         Column.text("Build-up", 30, t -> thickness(t, ThicknessDecision::layersInWords)),
+        Column.text("Making", 40, t -> making(t, Making::inWords)),
+        Column.wrapped("Making because", 72, t -> making(t, Making::reasons)),
         Column.text("Governing demand", 60, ElementsSheet::governing),
         Column.text("Line", 10, TakenElement::lineId),
         Column.number(
@@ -159,6 +162,10 @@ final class ElementsSheet {
   private static @Nullable String thickness(
       TakenElement taken, Function<ThicknessDecision, String> text) {
     return taken.thickness() == null ? null : text.apply(taken.thickness());
+  }
+
+  private static @Nullable String making(TakenElement taken, Function<Making, String> text) {
+    return taken.making() == null ? null : text.apply(taken.making());
   }
 
   /** What one demand needs, to a tenth; null where it does not apply or is out of reach. */

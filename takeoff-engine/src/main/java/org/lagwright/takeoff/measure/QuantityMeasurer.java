@@ -7,6 +7,7 @@ import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.Quantities;
 import org.lagwright.takeoff.fitting.CentreLine;
+import org.lagwright.takeoff.fitting.Making;
 
 /**
  * Net quantities along the centre line: area = outer girth of the insulation x centre line, volume
@@ -15,7 +16,8 @@ import org.lagwright.takeoff.fitting.CentreLine;
  * <p>Exact for straight pieces. For bends it is Pappus' theorem, exact while the insulation does
  * not reach the axis of the bend; on tighter bends it stays the usual way to measure. Reducers and
  * transitions take the mean of both ends, which leaves out the slope. What has branches, or no
- * centre line that was read, counts as a piece without area and volume.
+ * centre line that was read, counts as a piece without area and volume. Where pieces are known, see
+ * {@link #isMeasuredByPieces}.
  */
 public final class QuantityMeasurer {
 
@@ -24,6 +26,15 @@ public final class QuantityMeasurer {
   /** True where an element is measured in metres; all others are counted. */
   public static boolean isMeasuredInMetres(MepElement element) {
     return element.kind().isSegment();
+  }
+
+  /**
+   * True where area and volume are those of the pieces: what has branches, changes its section,
+   * closes an end, or is wider than its pipe. Straights and bends are measured along their centre
+   * line, whatever pieces they are made of.
+   */
+  public static boolean isMeasuredByPieces(MepElement element, Making making) {
+    return !isMeasuredInMetres(element) && element.form() != Form.BEND && making.isMeasured();
   }
 
   /**

@@ -22,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param scope user's decision by service id: in, out
  * @param thicknessesM user's own minimum thickness by service id, metres
  * @param demands what the project asks for beside condensation and energy rule
+ * @param making limits of the rules of making that the user changed, by name
+ * @param methods user's own method of making by form: {@code bend} to {@code notched-tube}
  */
 public record Settings(
     String project,
@@ -35,7 +37,9 @@ public record Settings(
     Map<String, Double> temperaturesC,
     Map<String, String> scope,
     Map<String, Double> thicknessesM,
-    DemandSettings demands) {
+    DemandSettings demands,
+    Map<String, Double> making,
+    Map<String, String> methods) {
 
   static final double LARGEST_MARGIN_K = 20;
   static final double LOWEST_EMISSIVITY = 0.01;
@@ -48,6 +52,8 @@ public record Settings(
     temperaturesC = sorted(temperaturesC);
     scope = sorted(scope);
     thicknessesM = sorted(thicknessesM);
+    making = sorted(making);
+    methods = sorted(methods);
     requireBetween("condensationMarginK", condensationMarginK, 0, LARGEST_MARGIN_K);
     requireBetween("surfaceEmissivity", surfaceEmissivity, LOWEST_EMISSIVITY, 1);
   }

@@ -10,7 +10,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.takeoff.fitting.MakingPack;
+import org.lagwright.takeoff.fitting.Method;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.ServicePack;
@@ -24,6 +28,8 @@ final class SettingsCheck {
   private static final double HOTTEST_MEDIUM_C = 700;
   private static final double THINNEST_MM = 1;
   private static final double THICKEST_MM = 500;
+  private static final double LEAST_LIMIT = 0.01;
+  private static final double LARGEST_LIMIT = 10_000;
 
   private final Path file;
   private final List<String> lines;
@@ -66,6 +72,25 @@ final class SettingsCheck {
     if (given.demands() != null) {
       checkDemands(given.demands(), locations);
     }
+    checkMaking(given);
+  }
+
+  private void checkMaking(SettingsFile given) {
+    Set<String> limits = new TreeSet<>(MakingPack.bundled().limits().keySet());
+    entries(given.making(), "making")
+        .forEach(
+            (name, value) -> {
+              requireOneOf("making", name, limits, "limit of making");
+              requireBetween("making", name, value, LEAST_LIMIT, LARGEST_LIMIT);
+            });
+    Set<String> forms = new TreeSet<>(Stream.of(Form.values()).map(Form::label).toList());
+    Set<String> methods = new TreeSet<>(Stream.of(Method.values()).map(Method::label).toList());
+    entries(given.methods(), "methods")
+        .forEach(
+            (form, method) -> {
+              requireOneOf("methods", form, forms, "form");
+              requireOneOf("methods", method, methods, "method of making");
+            });
   }
 
   private void checkNumber(String key, @Nullable Double value, double least, double most) {

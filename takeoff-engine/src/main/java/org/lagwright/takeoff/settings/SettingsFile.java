@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
  * A settings file as written: whatever is null is not in it.
  *
  * @param thicknessesMm user's own minimum thickness by service id, millimetres
+ * @param making changed limits of the rules of making by name
+ * @param methods own method of making by form
  */
 record SettingsFile(
     @Nullable String project,
@@ -22,7 +24,9 @@ record SettingsFile(
     @Nullable Map<String, Double> temperaturesC,
     @Nullable Map<String, String> scope,
     @Nullable Map<String, Double> thicknessesMm,
-    @Nullable DemandSettings demands) {
+    @Nullable DemandSettings demands,
+    @Nullable Map<String, Double> making,
+    @Nullable Map<String, String> methods) {
 
   /** Air of one location class; what is null keeps its default. */
   record AirEntry(

@@ -38,7 +38,8 @@ public final class SettingsReader {
   }
 
   private static final SettingsFile EMPTY =
-      new SettingsFile(null, null, null, null, null, null, null, null, null, null, null, null);
+      new SettingsFile(
+          null, null, null, null, null, null, null, null, null, null, null, null, null, null);
 
   private static SettingsFile bundled() {
     return PackReader.readBundled(SettingsReader.class, DEFAULTS, SettingsFile.class);
@@ -57,7 +58,9 @@ public final class SettingsReader {
         maps(given.temperaturesC(), defaults.temperaturesC()),
         maps(given.scope(), defaults.scope()),
         metres(maps(given.thicknessesMm(), defaults.thicknessesMm())),
-        given.demands() == null ? DemandSettings.NONE : given.demands());
+        given.demands() == null ? DemandSettings.NONE : given.demands(),
+        maps(given.making(), defaults.making()),
+        maps(given.methods(), defaults.methods()));
   }
 
   private static Map<String, Settings.Air> air(
