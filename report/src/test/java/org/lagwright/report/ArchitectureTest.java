@@ -90,7 +90,10 @@ class ArchitectureTest {
   static final ArchRule outputsKnowNeitherTheUseCaseNorTheCommandLine =
       noClasses()
           .that()
-          .resideInAnyPackage("org.lagwright.report.workbook..", "org.lagwright.report.json..")
+          .resideInAnyPackage(
+              "org.lagwright.report.workbook..",
+              "org.lagwright.report.json..",
+              "org.lagwright.report.templates..")
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("org.lagwright.report.app..", "org.lagwright.report.cli..");

@@ -61,6 +61,7 @@ public final class Main {
     CommandLine line =
         new CommandLine(new Lagwright())
             .addSubcommand(new TakeoffCommand(session))
+            .addSubcommand(new TemplatesCommand(session))
             .addSubcommand(new ExplainCommand(session))
             .addSubcommand(new PacksCommand(session))
             .setOut(session.out())
