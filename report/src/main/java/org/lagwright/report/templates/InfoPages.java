@@ -1,11 +1,13 @@
 package org.lagwright.report.templates;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.templates.Template.Use;
@@ -19,7 +21,7 @@ final class InfoPages {
 
   private static final double[] LIST_MM = {0, 14, 30, 90};
   private static final double[] PLAIN_MM = {0, 16, 66};
-  private static final double[] STATION_MM = {0, 12, 30, 52, 76};
+  private static final double[] STATION_MM = {0, 11, 26, 44, 64, 95, 106, 121, 139, 159};
   private static final double OVERVIEW_MM = 70;
 
   private final PDDocument document;
@@ -40,7 +42,7 @@ final class InfoPages {
       flow.title(book.takeoff().settings().project() + ": templates at full size");
       origin(flow);
       flow.paragraph(
-          "Print on " + paper + " at 100 %, no fit to page. Join tiles so that their crosses meet;"
+          "Print on " + paper.name() + " at 100 %, no fit to page. Join tiles so that their crosses meet;"
               + " neighbours overlap by " + Math.round(PaperSize.OVERLAP_MM) + " mm.");
       flow.heading("Cautions");
       for (String caution : TemplateText.CAUTIONS) {
@@ -98,7 +100,7 @@ final class InfoPages {
         flow.pair(fact.getKey(), fact.getValue());
       }
       flow.heading(
-          "Drawing, " + grid.rows() + " x " + grid.columns() + " sheets of " + paper
+          "Drawing, " + grid.rows() + " x " + grid.columns() + " sheets of " + paper.name()
               + " follow (rows x columns, from below left)");
       overview(flow, pattern, grid);
       where(flow, template);
@@ -107,11 +109,11 @@ final class InfoPages {
   }
 
   private void overview(TextFlow flow, Pattern pattern, Grid grid) throws IOException {
-    flow.leave(OVERVIEW_MM + 4);
-    PdfSheet sheet = flow.sheet();
     double roomMm = paper.widthMm() - 2 * PaperSize.MARGIN_MM;
     double scale =
         Math.min(roomMm / grid.bounds().widthM(), OVERVIEW_MM / grid.bounds().heightM());
+    flow.leave(grid.bounds().heightM() * scale + 4);
+    PdfSheet sheet = flow.sheet();
     double leftMm = PaperSize.MARGIN_MM - grid.bounds().leftM() * scale;
     double bottomMm = flow.y() + 2 - grid.bounds().bottomM() * scale;
     sheet.grey(0);
@@ -139,17 +141,26 @@ final class InfoPages {
       return;
     }
     flow.heading("Ordinates from the base line, mm");
-    flow.row(STATION_MM, List.of("No.", "turn", "girth", "lower cut", "upper cut"));
-    for (Ordinate o : ordinates) {
-      flow.row(
-          STATION_MM,
-          List.of(
-              Integer.toString(o.number()),
-              Math.round(o.turnDeg()) + "°",
-              tenth(o.xM()),
-              tenth(o.lowerM()),
-              tenth(o.upperM())));
+    List<String> heads = List.of("No.", "turn", "girth", "lower cut", "upper cut");
+    flow.row(STATION_MM, Stream.concat(heads.stream(), heads.stream()).toList());
+    int half = (ordinates.size() + 1) / 2;
+    for (int i = 0; i < half; i++) {
+      List<String> row = new ArrayList<>(cells(ordinates.get(i)));
+      row.addAll(
+          i + half < ordinates.size()
+              ? cells(ordinates.get(i + half))
+              : List.of("", "", "", "", ""));
+      flow.row(STATION_MM, row);
     }
+  }
+
+  private static List<String> cells(Ordinate o) {
+    return List.of(
+        Integer.toString(o.number()),
+        Math.round(o.turnDeg()) + "°",
+        tenth(o.xM()),
+        tenth(o.lowerM()),
+        tenth(o.upperM()));
   }
 
   private static String tenth(double lengthM) {

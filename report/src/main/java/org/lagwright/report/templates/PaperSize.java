@@ -1,11 +1,14 @@
 package org.lagwright.report.templates;
 
 /**
- * Paper that templates are printed on, upright, with the window that each tile shows. Millimetres.
+ * Paper that templates are printed on, with the window that each tile shows. Millimetres.
+ *
+ * @param name as printers call it
  */
-enum PaperSize {
-  A4(210, 297),
-  A3(297, 420);
+record PaperSize(String name, double widthMm, double heightMm) {
+
+  static final PaperSize A4 = new PaperSize("A4", 210, 297);
+  static final PaperSize A3 = new PaperSize("A3", 297, 420);
 
   /** Free edge that printers cannot reach. */
   static final double MARGIN_MM = 10;
@@ -19,20 +22,9 @@ enum PaperSize {
   /** How far neighbouring tiles show the same. */
   static final double OVERLAP_MM = 10;
 
-  private final double widthMm;
-  private final double heightMm;
-
-  PaperSize(double widthMm, double heightMm) {
-    this.widthMm = widthMm;
-    this.heightMm = heightMm;
-  }
-
-  double widthMm() {
-    return widthMm;
-  }
-
-  double heightMm() {
-    return heightMm;
+  /** The same paper lying. */
+  PaperSize turned() {
+    return new PaperSize(name, heightMm, widthMm);
   }
 
   double windowLeftMm() {

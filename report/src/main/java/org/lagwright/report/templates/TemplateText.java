@@ -97,9 +97,9 @@ final class TemplateText {
         "Length",
         mm(tube.axisM()) + " on the axis, " + mm(tube.lengthAtM(0)) + " at 0°, "
             + mm(tube.lengthAtM(0.25)) + " at 90°, " + mm(tube.lengthAtM(0.5)) + " at 180°");
-    List<Double> angles = piece.cutAnglesDeg().stream().filter(a -> a > 0.005).distinct().toList();
+    List<Double> angles = angles(piece);
     if (!angles.isEmpty()) {
-      facts.put("Saw cuts", angles.stream().map(TemplateText::cut).collect(Collectors.joining("; ")));
+      facts.put("Saw cuts", cuts(piece));
     }
     if (tube.start() instanceof EndCut.Saddle || tube.end() instanceof EndCut.Saddle) {
       facts.put("Saddle", "cut on the outer face along the full line, bevel to the dashed bore line");
@@ -108,6 +108,19 @@ final class TemplateText {
       facts.put("Saving tube", "turn alternate pieces by 180°: neighbours share one saw cut");
     }
     facts.put("Seam", seam(tube.seamTurn()));
+  }
+
+  private static List<Double> angles(Piece piece) {
+    return piece.cutAnglesDeg().stream()
+        .map(angle -> Math.round(angle * 1000) / 1000.0)
+        .filter(angle -> angle > 0)
+        .distinct()
+        .toList();
+  }
+
+  /** Angles of the saw cuts in words, empty where there are none but square ones. */
+  static String cuts(Piece piece) {
+    return angles(piece).stream().map(TemplateText::cut).collect(Collectors.joining("; "));
   }
 
   private static String cut(double offSquareDeg) {

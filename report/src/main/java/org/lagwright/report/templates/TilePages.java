@@ -17,20 +17,35 @@ final class TilePages {
   private static final double TOLERANCE_M = 1e-5;
 
   private final PDDocument document;
-  private final PaperSize paper;
+  private final PaperSize format;
 
   TilePages(PDDocument document, PaperSize paper) {
     this.document = document;
-    this.paper = paper;
+    this.format = paper;
   }
 
-  /** Rows and columns of tiles for a pattern. */
-  record Grid(Pattern.Bounds bounds, int columns, int rows) {}
+  /**
+   * Rows and columns of tiles for a pattern.
+   *
+   * @param paper upright or lying, whichever takes fewer tiles
+   */
+  record Grid(Pattern.Bounds bounds, PaperSize paper, int columns, int rows) {
+    int tiles() {
+      return columns * rows;
+    }
+  }
 
   Grid grid(Pattern pattern) {
     Pattern.Bounds bounds = pattern.bounds();
+    Grid upright = grid(bounds, format);
+    Grid lying = grid(bounds, format.turned());
+    return lying.tiles() < upright.tiles() ? lying : upright;
+  }
+
+  private static Grid grid(Pattern.Bounds bounds, PaperSize paper) {
     return new Grid(
         bounds,
+        paper,
         PaperSize.tiles(bounds.widthM() * MM_PER_M, paper.windowWidthMm()),
         PaperSize.tiles(bounds.heightM() * MM_PER_M, paper.windowHeightMm()));
   }
@@ -39,7 +54,7 @@ final class TilePages {
     Grid grid = grid(pattern);
     for (int row = grid.rows() - 1; row >= 0; row--) {
       for (int column = 0; column < grid.columns(); column++) {
-        try (PdfSheet sheet = new PdfSheet(document, paper)) {
+        try (PdfSheet sheet = new PdfSheet(document, grid.paper())) {
           new Tile(sheet, grid, column, row).draw(template, pattern);
         }
       }
@@ -51,6 +66,7 @@ final class TilePages {
 
     private final PdfSheet sheet;
     private final Grid grid;
+    private final PaperSize paper;
     private final int column;
     private final int row;
     private final double leftMm;
@@ -59,6 +75,7 @@ final class TilePages {
     Tile(PdfSheet sheet, Grid grid, int column, int row) {
       this.sheet = sheet;
       this.grid = grid;
+      this.paper = grid.paper();
       this.column = column;
       this.row = row;
       this.leftMm =
@@ -164,7 +181,8 @@ final class TilePages {
           "tile row " + (row + 1) + " of " + grid.rows() + ", column " + (column + 1) + " of "
               + grid.columns();
       String what = template.label() + "  " + template.piece().name() + ", cut " + template.count();
-      sheet.bold(what, paper.windowLeftMm(), PaperSize.MARGIN_MM + 1, 3.4);
+      sheet.bold(what, paper.windowLeftMm(), PaperSize.MARGIN_MM + 5, 3.4);
+      sheet.text(TemplateText.cuts(template.piece()), paper.windowLeftMm(), PaperSize.MARGIN_MM, 2.8);
       double right = paper.windowLeftMm() + paper.windowWidthMm();
       sheet.text(tile, right - PdfSheet.widthMm(tile, 2.8), PaperSize.MARGIN_MM + 10, 2.8);
       String scale = "Print at 100 %, no fit to page. Measure both bars first.";
