@@ -15,6 +15,7 @@ import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.Place;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.Section;
@@ -138,6 +139,13 @@ public final class TestElement {
 
   public TestElement port(@Nullable String systemType, long other) {
     ports.add(new Port(step * 10, null, null, null, systemType, key(other)));
+    return this;
+  }
+
+  /** An end at a place, metres, pointing away from the element. */
+  public TestElement end(double x, double y, double dx, double dy) {
+    Point at = new Point(x, y, 0);
+    ports.add(new Port(step * 10 + ports.size(), at, new Point(dx, dy, 0), null, null, null));
     return this;
   }
 

@@ -42,8 +42,12 @@ final class InfoPages {
       flow.title(book.takeoff().settings().project() + ": templates at full size");
       origin(flow);
       flow.paragraph(
-          "Print on " + paper.name() + " at 100 %, no fit to page. Join tiles so that their crosses meet;"
-              + " neighbours overlap by " + Math.round(PaperSize.OVERLAP_MM) + " mm.");
+          "Print on "
+              + paper.name()
+              + " at 100 %, no fit to page. Join tiles so that their crosses meet;"
+              + " neighbours overlap by "
+              + Math.round(PaperSize.OVERLAP_MM)
+              + " mm.");
       flow.heading("Cautions");
       for (String caution : TemplateText.CAUTIONS) {
         flow.paragraph("- " + caution);
@@ -78,7 +82,9 @@ final class InfoPages {
   /** Lines of the takeoff with the count on each. */
   private static String runs(Template template) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    template.uses().forEach(use -> counts.merge(use.run().split(",")[0], use.count(), Integer::sum));
+    template
+        .uses()
+        .forEach(use -> counts.merge(use.run().split(",")[0], use.count(), Integer::sum));
     return counts.entrySet().stream()
         .map(e -> e.getKey() + ": " + e.getValue())
         .collect(Collectors.joining(", "));
@@ -100,7 +106,12 @@ final class InfoPages {
         flow.pair(fact.getKey(), fact.getValue());
       }
       flow.heading(
-          "Drawing, " + grid.rows() + " x " + grid.columns() + " sheets of " + paper.name()
+          "Drawing, "
+              + grid.rows()
+              + " x "
+              + grid.columns()
+              + " sheets of "
+              + paper.name()
               + " follow (rows x columns, from below left)");
       overview(flow, pattern, grid);
       where(flow, template);
@@ -110,8 +121,7 @@ final class InfoPages {
 
   private void overview(TextFlow flow, Pattern pattern, Grid grid) throws IOException {
     double roomMm = paper.widthMm() - 2 * PaperSize.MARGIN_MM;
-    double scale =
-        Math.min(roomMm / grid.bounds().widthM(), OVERVIEW_MM / grid.bounds().heightM());
+    double scale = Math.min(roomMm / grid.bounds().widthM(), OVERVIEW_MM / grid.bounds().heightM());
     flow.leave(grid.bounds().heightM() * scale + 4);
     PdfSheet sheet = flow.sheet();
     double leftMm = PaperSize.MARGIN_MM - grid.bounds().leftM() * scale;

@@ -48,8 +48,13 @@ final class TemplateText {
     facts.put("Cut", template.count() + " pieces of this template");
     facts.put(
         "Material",
-        piece.layer().materialId() + ", " + mm(piece.shape().wallM()) + " "
-            + piece.layer().form().label() + ", layer " + piece.layerNumber());
+        piece.layer().materialId()
+            + ", "
+            + mm(piece.shape().wallM())
+            + " "
+            + piece.layer().form().label()
+            + ", layer "
+            + piece.layerNumber());
     facts.put("Method", template.making().method().words());
     facts.put("Because", template.making().reason());
     facts.put("Source of the rule", template.making().source());
@@ -75,7 +80,8 @@ final class TemplateText {
     if (piece.shape() instanceof TubePiece tube) {
       addTube(piece, tube, facts);
     } else if (piece.shape() instanceof NotchedTube notched) {
-      facts.put("Wedges", notched.wedges() + ", opening " + mm(notched.openingM()) + " at the throat");
+      facts.put(
+          "Wedges", notched.wedges() + ", opening " + mm(notched.openingM()) + " at the throat");
       facts.put("Hinge", "the heel stays whole; seam at the throat");
     } else if (piece.shape() instanceof TorusGore gore) {
       facts.put("Stretch", "the middle of each strip has to give " + mm(gore.bulgeM()));
@@ -95,14 +101,21 @@ final class TemplateText {
     facts.put("Girth", mm(tube.outer().girthM()) + ", stepped by arc");
     facts.put(
         "Length",
-        mm(tube.axisM()) + " on the axis, " + mm(tube.lengthAtM(0)) + " at 0°, "
-            + mm(tube.lengthAtM(0.25)) + " at 90°, " + mm(tube.lengthAtM(0.5)) + " at 180°");
+        mm(tube.axisM())
+            + " on the axis, "
+            + mm(tube.lengthAtM(0))
+            + " at 0°, "
+            + mm(tube.lengthAtM(0.25))
+            + " at 90°, "
+            + mm(tube.lengthAtM(0.5))
+            + " at 180°");
     List<Double> angles = angles(piece);
     if (!angles.isEmpty()) {
       facts.put("Saw cuts", cuts(piece));
     }
     if (tube.start() instanceof EndCut.Saddle || tube.end() instanceof EndCut.Saddle) {
-      facts.put("Saddle", "cut on the outer face along the full line, bevel to the dashed bore line");
+      facts.put(
+          "Saddle", "cut on the outer face along the full line, bevel to the dashed bore line");
     }
     if (angles.size() == 1 && tube.holes().isEmpty()) {
       facts.put("Saving tube", "turn alternate pieces by 180°: neighbours share one saw cut");
@@ -124,8 +137,12 @@ final class TemplateText {
   }
 
   private static String cut(double offSquareDeg) {
-    return deg(offSquareDeg) + "° off square = " + deg(90 + offSquareDeg) + "° / "
-        + deg(90 - offSquareDeg) + "° to the base line";
+    return deg(offSquareDeg)
+        + "° off square = "
+        + deg(90 + offSquareDeg)
+        + "° / "
+        + deg(90 - offSquareDeg)
+        + "° to the base line";
   }
 
   private static String seam(double turn) {
@@ -142,6 +159,11 @@ final class TemplateText {
       return from + ", length " + mm(tube.axisM()) + ", wall " + mm(tube.wallM());
     }
     var box = piece.shape().pattern().bounds();
-    return "sheet " + mm(box.widthM()) + " x " + mm(box.heightM()) + ", " + mm(piece.shape().wallM());
+    return "sheet "
+        + mm(box.widthM())
+        + " x "
+        + mm(box.heightM())
+        + ", "
+        + mm(piece.shape().wallM());
   }
 }

@@ -178,11 +178,18 @@ final class TilePages {
 
     private void words(Template template) throws IOException {
       String tile =
-          "tile row " + (row + 1) + " of " + grid.rows() + ", column " + (column + 1) + " of "
+          "tile row "
+              + (row + 1)
+              + " of "
+              + grid.rows()
+              + ", column "
+              + (column + 1)
+              + " of "
               + grid.columns();
       String what = template.label() + "  " + template.piece().name() + ", cut " + template.count();
       sheet.bold(what, paper.windowLeftMm(), PaperSize.MARGIN_MM + 5, 3.4);
-      sheet.text(TemplateText.cuts(template.piece()), paper.windowLeftMm(), PaperSize.MARGIN_MM, 2.8);
+      sheet.text(
+          TemplateText.cuts(template.piece()), paper.windowLeftMm(), PaperSize.MARGIN_MM, 2.8);
       double right = paper.windowLeftMm() + paper.windowWidthMm();
       sheet.text(tile, right - PdfSheet.widthMm(tile, 2.8), PaperSize.MARGIN_MM + 10, 2.8);
       String scale = "Print at 100 %, no fit to page. Measure both bars first.";

@@ -123,7 +123,8 @@ class TemplatesTest {
   private static List<Point2D.Double> cut(Template template) throws IOException {
     try (PDDocument document = Loader.loadPDF(folder.resolve("templates-a3.pdf").toFile())) {
       for (int i = 0; i < document.getNumberOfPages(); i++) {
-        if (text(document, i + 1).contains(template.label() + "  " + template.piece().name() + ", cut")
+        if (text(document, i + 1)
+                .contains(template.label() + "  " + template.piece().name() + ", cut")
             || text(document, i + 1)
                 .contains(template.label() + " " + template.piece().name() + ", cut")) {
           return DrawnLines.of(document.getPage(i)).stream()
@@ -184,7 +185,8 @@ class TemplatesTest {
     String svg = entry("templates-svg.zip", template.label() + ".svg");
     String dxf = entry("templates-dxf.zip", template.label() + ".dxf");
 
-    assertThat(svg).contains(String.format("width=\"%.4fmm\"", pattern.bounds().widthM() * 1000 + 4));
+    assertThat(svg)
+        .contains(String.format("width=\"%.4fmm\"", pattern.bounds().widthM() * 1000 + 4));
     assertThat(svg.split("<path", -1)).hasSize(pattern.curves().size() + 1);
     List<String> lines = dxf.lines().map(String::strip).toList();
     assertThat(lines.stream().filter("POLYLINE"::equals)).hasSize(pattern.curves().size());

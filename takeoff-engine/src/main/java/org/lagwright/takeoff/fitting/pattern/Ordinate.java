@@ -1,7 +1,8 @@
 package org.lagwright.takeoff.fitting.pattern;
 
 /**
- * A numbered station of a pattern for marking by hand.
+ * A numbered station of a pattern for marking by hand: the ends of a tube there, or the edge of its
+ * first hole.
  *
  * @param number from 0 at the seam
  * @param turnDeg where it lies round the tube, degrees from the heel

@@ -156,7 +156,25 @@ final class TubeDrawing {
         List.of(new FlatPoint(xM, lowerM(xM, 0)), new FlatPoint(xM, upperM(xM, 0))));
   }
 
+  /** Where the edge of a hole lies below and above its middle, across its width. */
+  private List<Ordinate> holeOrdinates(SaddleHole hole) {
+    List<Ordinate> ordinates = new ArrayList<>();
+    double middleM = (1 + hole.turn() - tube.seamTurn()) % 1 * girthM;
+    for (int i = 0; i <= STATIONS; i++) {
+      double phi = Math.PI * ((double) i / STATIONS - 0.5);
+      double xM = hole.girthM(phi);
+      double turnDeg = ((hole.turn() + xM / girthM) % 1 + 1) % 1 * 360;
+      double lowerM = hole.alongM() + hole.axialM(Math.PI - phi) - baseM();
+      double upperM = hole.alongM() + hole.axialM(phi) - baseM();
+      ordinates.add(new Ordinate(i, turnDeg, middleM + xM, lowerM, upperM));
+    }
+    return ordinates;
+  }
+
   private List<Ordinate> ordinates() {
+    if (!tube.holes().isEmpty()) {
+      return holeOrdinates(tube.holes().get(0));
+    }
     List<Ordinate> ordinates = new ArrayList<>();
     double baseM = baseM();
     for (int i = 0; i <= STATIONS; i++) {
