@@ -14,6 +14,9 @@ import org.lagwright.takeoff.fitting.pattern.TubePiece;
 /** Makes the cover of one layer by a method, and says which facts hold for it. */
 final class CoverMaker {
 
+  /** Two pieces turn no further than this. */
+  private static final double SHARPEST_RAD = Math.toRadians(120);
+
   private final FittingShape shape;
   private final LayerOn on;
   private final Limits limits;
@@ -65,13 +68,25 @@ final class CoverMaker {
 
   private boolean isMeasured() {
     return switch (shape.form()) {
-      case BEND -> shape.bendRadiusM() > 0 && shape.angleRad() > 0 && shape.angleRad() <= Math.PI;
+      case BEND -> isMeasuredBend();
       case TEE, LATERAL -> shape.tee() != null;
       case CROSS, WYE -> !shape.legs().isEmpty();
       case REDUCER -> shape.lengthM() > 0 && isReducing();
       case TRANSITION, OFFSET, DAMPER, SILENCER -> shape.lengthM() > 0;
       default -> true;
     };
+  }
+
+  /** A closed throat allows two pieces only, and their cut must not become endless. */
+  private boolean isMeasuredBend() {
+    if (!(shape.bendRadiusM() > 0) || !(shape.angleRad() > 0) || shape.angleRad() > Math.PI) {
+      return false;
+    }
+    return isSharp() || (!(shape.section() instanceof Section.Rectangular) && bendPieces() >= 3);
+  }
+
+  private boolean isSharp() {
+    return shape.angleRad() <= SHARPEST_RAD;
   }
 
   private boolean isReducing() {
@@ -157,7 +172,7 @@ final class CoverMaker {
     boolean round = shape.section() instanceof Section.Round;
     return switch (method) {
       case TUBE_SLID_OVER, TWO_PIECE_MITRE, OVERSIZE_MITRE ->
-          shape.form() == Form.BEND && isMeasured() && round;
+          shape.form() == Form.BEND && isMeasured() && round && isSharp();
       case MITRED_PIECES, NOTCHED_TUBE, SMOOTH_COVER ->
           shape.form() == Form.BEND && isMeasured() && round && bendPieces() >= 3;
       case MITRED_TEE, THREE_PIECE_TEE -> facts().containsAll(Set.of("tee", Facts.EQUAL));
@@ -195,6 +210,7 @@ final class CoverMaker {
       case SQUARE_TO_ROUND -> squareToRound();
       case DUCT_END_PANEL -> duct().endCap(on);
       case FLANGE_STRIPS -> flangeStrips();
+      case HALVED_TUBE -> duct().halvedTube(on, 2 * limits.metres("ductFlangeMm"));
       default -> new BodyMaker(shape, on, limits).make(method);
     };
   }
@@ -284,7 +300,17 @@ final class CoverMaker {
         radiusM(shape.section()),
         radiusM(shape.others().get(0)),
         legs.get(0).lengthM(),
-        legs.get(1).lengthM());
+        sideLegM(legs));
+  }
+
+  /** The first leg that is not the other half of the run. */
+  private static double sideLegM(List<JunctionCover.Leg> legs) {
+    return legs.stream()
+        .skip(1)
+        .filter(leg -> Math.abs(Math.sin(leg.directionRad() - legs.get(0).directionRad())) > 0.5)
+        .mapToDouble(JunctionCover.Leg::lengthM)
+        .findFirst()
+        .orElse(legs.get(1).lengthM());
   }
 
   private Cover ductTee() {

@@ -2,8 +2,13 @@ package org.lagwright.takeoff.fitting;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lagwright.takeoff.fitting.pattern.EndCut;
 import org.lagwright.takeoff.fitting.pattern.FlatPanel;
 import org.lagwright.takeoff.fitting.pattern.FlatPoint;
+import org.lagwright.takeoff.fitting.pattern.Outline;
+import org.lagwright.takeoff.fitting.pattern.TubePiece;
+import org.lagwright.takeoff.thickness.Layer;
+import org.lagwright.takeoff.thickness.Layer.LayerForm;
 
 /**
  * Covers of rectangular ducts: panels butted at the edges. Two sides have the width of the duct,
@@ -176,8 +181,8 @@ public record DuctCover(double widthM, double heightM) {
   }
 
   /**
-   * Strips over a flange, their ends cut at 45 degrees in pairs: two over the width, two over the
-   * height.
+   * Strips over a flange, their ends bevelled at 45 degrees through the thickness: two over the
+   * width, two over the height, measured in the middle of the bevel.
    *
    * @param flangeM how far the flange stands out from the duct
    * @param stripM width of the strip along the duct
@@ -193,17 +198,27 @@ public record DuctCover(double widthM, double heightM) {
   }
 
   /**
-   * A frame of four strips on the face of a flange, their ends cut at 45 degrees.
+   * Tube halved lengthwise round a joint of the duct, its ends cut at 45 degrees: each tube gives
+   * two opposite sides.
    *
-   * @param stripM width of the strips
+   * @param boreM bore of the tube: what stands out fits under its half
    */
-  public Cover mitredFrame(LayerOn on, double stripM) {
-    double s = on.wallM();
-    double across = widthM + 2 * stripM;
-    double up = heightM + 2 * stripM;
-    return Cover.of(
-        List.of(
-            on.flat("frame strip, width", 2, FlatPanel.mitredStrip(across, stripM, s)),
-            on.flat("frame strip, height", 2, FlatPanel.mitredStrip(up, stripM, s))));
+  public Cover halvedTube(LayerOn on, double boreM) {
+    Outline outer = new Outline.Circle(boreM / 2 + on.wallM());
+    EndCut mitre = EndCut.mitre(Math.PI / 4);
+    double leastM = 2 * (boreM / 2 + on.wallM());
+    List<Piece> pieces = new ArrayList<>();
+    double areaM2 = 0;
+    double volumeM3 = 0;
+    for (double sideM : new double[] {widthM, heightM}) {
+      double axisM = Math.max(sideM + 2 * on.totalM(), leastM);
+      TubePiece tube = new TubePiece(outer, on.wallM(), axisM, mitre, mitre, List.of(), 0.5);
+      Layer stock = new Layer(on.layer().materialId(), LayerForm.TUBE, on.wallM());
+      String name = sideM == widthM ? "tube to halve, width" : "tube to halve, height";
+      pieces.add(new Piece(name, 1, on.number(), stock, boreM, tube));
+      areaM2 += tube.areaM2();
+      volumeM3 += tube.volumeM3();
+    }
+    return new Cover(pieces, areaM2, volumeM3);
   }
 }

@@ -17,6 +17,9 @@ final class FittingAxes {
 
   private static final double LEAST_LEG_M = 1e-4;
 
+  /** Branches closer to their run than this are no branches but mistakes of the drawing. */
+  private static final double LEAST_ANGLE_RAD = Math.toRadians(15);
+
   private FittingAxes() {}
 
   /**
@@ -76,7 +79,7 @@ final class FittingAxes {
     End towards = Direction.dot(a.out(), branch.out()) > 0 ? a : b;
     End away = towards == a ? b : a;
     double angleRad = Math.min(Direction.angleRad(towards.out(), branch.out()), Math.PI / 2);
-    if (angleRad < Math.toRadians(15)) {
+    if (angleRad < LEAST_ANGLE_RAD) {
       return Optional.empty();
     }
     Point across = Direction.cross(towards.out(), branch.out());
@@ -120,7 +123,21 @@ final class FittingAxes {
     }
     Point up = Direction.plus(new Point(0, 0, 0), normal, 1 / size);
     return Optional.of(ends.stream().map(end -> leg(ends, end, up)).toList())
-        .filter(legs -> legs.stream().allMatch(leg -> leg.lengthM() > LEAST_LEG_M));
+        .filter(legs -> legs.stream().allMatch(leg -> leg.lengthM() > LEAST_LEG_M))
+        .filter(FittingAxes::areApart);
+  }
+
+  /** Legs that point nearly the same way leave no room for a cut between them. */
+  private static boolean areApart(List<Leg> legs) {
+    for (int i = 0; i < legs.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        double turned = legs.get(i).directionRad() - legs.get(j).directionRad();
+        if (Math.abs(Math.IEEEremainder(turned, 2 * Math.PI)) < LEAST_ANGLE_RAD) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private static Leg leg(List<End> ends, End end, Point up) {

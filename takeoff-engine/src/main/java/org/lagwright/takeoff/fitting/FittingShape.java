@@ -1,9 +1,11 @@
 package org.lagwright.takeoff.fitting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
@@ -109,11 +111,9 @@ record FittingShape(
     }
 
     private Section larger() {
-      return element.ends().stream()
-          .map(FittingShape::rounded)
-          .filter(end -> end.perimeterM() > section.perimeterM())
-          .findFirst()
-          .orElse(section);
+      return Stream.concat(Stream.of(section), element.ends().stream().map(FittingShape::rounded))
+          .max(Comparator.comparingDouble(Section::perimeterM))
+          .orElseThrow();
     }
 
     /** The end that differs from the larger one. */

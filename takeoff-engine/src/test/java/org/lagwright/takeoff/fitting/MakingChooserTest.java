@@ -212,7 +212,8 @@ class MakingChooserTest {
             4),
         sheet(duct(Form.OFFSET, DUCT).length(0.6), 25, Method.DUCT_TRANSITION, 4),
         sheet(duct(Form.CAP, DUCT), 25, Method.DUCT_END_PANEL, 1),
-        sheet(duct(Form.FLANGE, DUCT), 25, Method.FLANGE_STRIPS, 4));
+        sheet(duct(Form.FLANGE, DUCT), 25, Method.FLANGE_STRIPS, 4),
+        sheet(duct(Form.COUPLING, DUCT), 25, Method.HALVED_TUBE, 2));
   }
 
   @ParameterizedTest(name = "{0}")

@@ -50,11 +50,6 @@ public record FlatPanel(Curve outline, List<Curve> holes, double wallM) implemen
     return of(Curve.polygon(corners), wallM);
   }
 
-  /** A strip whose ends are cut at 45 degrees, as they meet at the corners of a frame. */
-  public static FlatPanel mitredStrip(double longM, double widthM, double wallM) {
-    return trapezoid(longM, longM - 2 * widthM, widthM, 0, wallM);
-  }
-
   /** A disc. */
   public static FlatPanel disc(double radiusM, double wallM) {
     return of(Curve.circle(new FlatPoint(0, 0), radiusM), wallM);
