@@ -110,6 +110,7 @@ final class ElementJudge {
         classification,
         out,
         null,
+        null,
         Quantities.NONE,
         null,
         null,
