@@ -41,6 +41,11 @@ public record MepModel(
     otherProducts = Collections.unmodifiableMap(new TreeMap<>(otherProducts));
   }
 
+  /** The same model under another description of its file. */
+  public MepModel of(ModelFile described) {
+    return new MepModel(described, elements, systems, findings, otherProducts);
+  }
+
   /** Elements by key. */
   public Map<ElementKey, MepElement> elementsByKey() {
     return elements.stream().collect(Collectors.toMap(MepElement::key, Function.identity()));

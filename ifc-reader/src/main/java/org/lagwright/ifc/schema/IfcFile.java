@@ -8,7 +8,9 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.step.StepBytes;
 import org.lagwright.ifc.step.StepException;
 import org.lagwright.ifc.step.StepFile;
+import org.lagwright.ifc.step.StepKeyword;
 import org.lagwright.ifc.step.StepLimits;
+import org.lagwright.ifc.step.StepRecord;
 
 /** An IFC file: an indexed exchange file together with the schema that names its attributes. */
 public final class IfcFile {
@@ -26,9 +28,16 @@ public final class IfcFile {
   private final StepFile step;
   private final IfcSchema schema;
 
+  /** By the numbers of the keywords, so that a record finds its entity without a search. */
+  private final IfcEntity[] entities;
+
   private IfcFile(StepFile step, IfcSchema schema) {
     this.step = step;
     this.schema = schema;
+    this.entities =
+        step.keywords().stream()
+            .map(keyword -> schema.entity(keyword.name()))
+            .toArray(IfcEntity[]::new);
   }
 
   /**
@@ -66,9 +75,14 @@ public final class IfcFile {
     return step;
   }
 
+  IfcEntity entity(StepKeyword keyword) {
+    return entities[keyword.number()];
+  }
+
   /** A record, null if the file has no such instance. */
   public @Nullable IfcRecord find(long id) {
-    return step.find(id).map(record -> new IfcRecord(this, record)).orElse(null);
+    StepRecord record = step.find(id).orElse(null);
+    return record == null ? null : new IfcRecord(this, record);
   }
 
   /**
@@ -88,11 +102,18 @@ public final class IfcFile {
 
   /** Instance numbers of an entity and its subtypes, ascending; see {@link #all}. */
   public long[] ids(String entity) {
-    return step.counts().keySet().stream()
-        .filter(keyword -> schema.isA(keyword, entity))
-        .map(step::ids)
-        .flatMapToLong(Arrays::stream)
-        .sorted()
-        .toArray();
+    List<long[]> lists =
+        step.keywords().stream()
+            .filter(keyword -> keyword.listed() && schema.isA(keyword.name(), entity))
+            .map(keyword -> step.ids(keyword.name()))
+            .toList();
+    long[] ids = new long[lists.stream().mapToInt(list -> list.length).sum()];
+    int at = 0;
+    for (long[] list : lists) {
+      System.arraycopy(list, 0, ids, at, list.length);
+      at += list.length;
+    }
+    Arrays.sort(ids);
+    return ids;
   }
 }

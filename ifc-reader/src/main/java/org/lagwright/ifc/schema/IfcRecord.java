@@ -19,7 +19,7 @@ public final class IfcRecord {
   IfcRecord(IfcFile file, StepRecord record) {
     this.file = file;
     this.record = record;
-    this.entity = file.schema().entity(record.keyword());
+    this.entity = file.entity(record.type());
   }
 
   /** Instance number. */

@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,12 +27,13 @@ public enum IfcSchema {
   IFC4,
   IFC4X3;
 
-  @SuppressWarnings("ImmutableEnumChecker") // filled once and never handed out
-  private final Map<String, IfcEntity> entities;
+  /** Lines of the table by keyword; read when first asked for, as few files need all three. */
+  @SuppressWarnings("ImmutableEnumChecker") // a cache
+  private volatile @Nullable Map<String, String[]> lines;
 
-  IfcSchema() {
-    entities = load(name().toLowerCase(Locale.ROOT) + ".txt");
-  }
+  /** What has been asked for so far. */
+  @SuppressWarnings("ImmutableEnumChecker") // a cache
+  private final Map<String, IfcEntity> entities = new ConcurrentHashMap<>();
 
   /**
    * The schema for a FILE_SCHEMA identifier: exact names, and drafts and addenda of the same family
@@ -83,30 +85,33 @@ public enum IfcSchema {
   }
 
   private @Nullable IfcEntity find(String keyword) {
-    IfcEntity own = entities.get(keyword);
-    if (own != null) {
-      return own;
-    }
+    IfcEntity own = own(keyword);
     IfcSchema[] all = values();
-    for (int i = all.length - 1; i >= 0; i--) {
-      IfcEntity other = all[i].entities.get(keyword);
-      if (other != null) {
-        return other;
-      }
+    for (int i = all.length - 1; i >= 0 && own == null; i--) {
+      own = all[i].own(keyword);
     }
-    return null;
+    return own;
   }
 
-  private static Map<String, IfcEntity> load(String resource) {
-    Map<String, IfcEntity> byName = new HashMap<>();
-    Map<String, String[]> lines = lines(resource);
-    for (String name : lines.keySet()) {
-      byName.put(name.toUpperCase(Locale.ROOT), resolve(name, lines));
+  private @Nullable IfcEntity own(String keyword) {
+    IfcEntity known = entities.get(keyword);
+    if (known == null && lines().containsKey(keyword)) {
+      known = resolve(keyword, lines());
+      entities.put(keyword, known);
     }
-    return byName;
+    return known;
   }
 
-  /** Lines by entity name: abstract mark, name, supertype, own attributes. */
+  private Map<String, String[]> lines() {
+    Map<String, String[]> read = lines;
+    if (read == null) {
+      read = lines(name().toLowerCase(Locale.ROOT) + ".txt");
+      lines = read;
+    }
+    return read;
+  }
+
+  /** Lines by keyword: abstract mark and name, supertype, own attributes. */
   private static Map<String, String[]> lines(String resource) {
     InputStream in = IfcSchema.class.getResourceAsStream(resource);
     if (in == null) {
@@ -118,7 +123,8 @@ public enum IfcSchema {
       for (String line = reader.readLine(); line != null; line = reader.readLine()) {
         if (!line.startsWith("#")) {
           String[] words = line.split(" ", -1);
-          lines.put(words[0].startsWith("!") ? words[0].substring(1) : words[0], words);
+          words[0] = words[0].startsWith("!") ? words[0].substring(1) : words[0];
+          lines.put(words[0].toUpperCase(Locale.ROOT), words);
         }
       }
     } catch (IOException e) {
@@ -127,17 +133,19 @@ public enum IfcSchema {
     return lines;
   }
 
-  private static IfcEntity resolve(String name, Map<String, String[]> lines) {
+  private static IfcEntity resolve(String keyword, Map<String, String[]> lines) {
     List<String> attributes = new ArrayList<>();
     Set<String> ancestors = new HashSet<>();
-    for (String at = name; !at.equals("-"); ) {
+    String name = "";
+    for (String at = keyword; !at.equals("-"); ) {
       String[] words = lines.get(at);
       if (words == null) {
         throw new IllegalStateException("supertype missing from the schema table: " + at);
       }
       attributes.addAll(0, Arrays.asList(words).subList(2, words.length));
-      ancestors.add(at);
-      at = words[1];
+      ancestors.add(words[0]);
+      name = name.isEmpty() ? words[0] : name;
+      at = words[1].toUpperCase(Locale.ROOT);
     }
     Map<String, Integer> positions = new HashMap<>();
     for (int i = 0; i < attributes.size(); i++) {

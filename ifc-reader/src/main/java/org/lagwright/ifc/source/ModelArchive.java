@@ -2,26 +2,44 @@ package org.lagwright.ifc.source;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Locale;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
+import org.lagwright.ifc.step.StepBytes;
 import org.lagwright.ifc.step.StepLimits;
 
-/** A packed model, unpacked into a temporary file that goes away on close. */
+/**
+ * A packed model. A thread of its own unpacks it into a temporary file, which is read meanwhile and
+ * gone on close; where the system allows it, it has lost its name before anything is in it.
+ */
 final class ModelArchive implements AutoCloseable {
 
-  private static final int CHUNK = 1 << 16;
   private static final long RATIO_COUNTS_FROM = 10_000_000;
 
+  private final ZipFile zip;
+  private final ZipEntry entry;
   private final Path content;
+  private final FileChannel channel;
+  private final Unpacking unpacking;
+  private final Thread thread;
 
-  private ModelArchive(Path content) {
-    this.content = content;
+  private ModelArchive(Path file, ZipFile zip, ZipEntry entry) throws IOException {
+    this.zip = zip;
+    this.entry = entry;
+    this.content = Files.createTempFile("lagwright-", ".ifc");
+    this.channel = FileChannel.open(content, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    forgetName();
+    reserve(entry.getSize());
+    this.unpacking = new Unpacking(file, entry.getSize());
+    this.thread = new Thread(this::unpack, "lagwright-unpack");
+    thread.setDaemon(true);
   }
 
   /** True if the file starts like a zip archive, whatever its name. */
@@ -33,25 +51,29 @@ final class ModelArchive implements AutoCloseable {
   }
 
   /**
-   * Unpacks the one model of an archive.
+   * Begins to unpack the one model of an archive.
    *
-   * @throws ModelException if it holds none, several, ifcXML, or unpacks beyond the limits
+   * @throws ModelException if it holds none, several, ifcXML, or states a size beyond the limits
    */
-  static ModelArchive unpack(Path file, StepLimits limits) throws IOException {
-    try (ZipFile zip = new ZipFile(file.toFile())) {
+  static ModelArchive open(Path file, StepLimits limits) throws IOException {
+    ZipFile zip = zipFile(file);
+    try {
       ZipEntry entry = only(zip, file);
-      Path content = Files.createTempFile("lagwright-", ".ifc");
-      try (InputStream in = zip.getInputStream(entry);
-          OutputStream out = Files.newOutputStream(content)) {
-        copy(in, out, file, Math.max(1, entry.getCompressedSize()), limits);
-      } catch (IOException | ModelException e) {
-        Files.deleteIfExists(content);
-        throw e;
-      }
-      return new ModelArchive(content);
+      refuseBomb(entry, file, limits);
+      ModelArchive archive = new ModelArchive(file, zip, entry);
+      archive.thread.start();
+      return archive;
+    } catch (IOException | RuntimeException e) {
+      zip.close();
+      throw e;
+    }
+  }
+
+  private static ZipFile zipFile(Path file) throws IOException {
+    try {
+      return new ZipFile(file.toFile());
     } catch (ZipException e) {
-      throw new ModelException(
-          file + ": the archive is damaged (" + e.getMessage() + "). Pack or copy it again.", e);
+      throw Unpacking.damaged(file, e);
     }
   }
 
@@ -75,31 +97,73 @@ final class ModelArchive implements AutoCloseable {
     return entry.getName().toLowerCase(Locale.ROOT).endsWith(ending);
   }
 
-  private static void copy(
-      InputStream in, OutputStream out, Path file, long packed, StepLimits limits)
-      throws IOException {
-    byte[] chunk = new byte[CHUNK];
-    long total = 0;
-    for (int read = in.read(chunk); read >= 0; read = in.read(chunk)) {
-      total += read;
-      boolean bomb = total > RATIO_COUNTS_FROM && total / packed > limits.maxInflateRatio();
-      if (bomb || total > limits.maxInflatedBytes()) {
-        throw new ModelException(
-            file
-                + ": the archive unpacks to more than the limits allow. Unpack it yourself if you"
-                + " trust it.");
-      }
-      out.write(chunk, 0, read);
+  /** What it states; {@link Unpacking} holds it to that. */
+  private static void refuseBomb(ZipEntry entry, Path file, StepLimits limits) {
+    long size = entry.getSize();
+    long packed = Math.max(1, entry.getCompressedSize());
+    boolean bomb = size > RATIO_COUNTS_FROM && size / packed > limits.maxInflateRatio();
+    if (bomb || size > limits.maxInflatedBytes()) {
+      throw new ModelException(
+          file
+              + ": the archive unpacks to more than the limits allow. Unpack it yourself if you"
+              + " trust it.");
     }
   }
 
-  /** The unpacked model. */
+  /** Gives the file its size, so that it can be mapped; most systems take no room for that. */
+  private void reserve(long size) throws IOException {
+    if (size > 0) {
+      channel.write(ByteBuffer.allocate(1), size - 1);
+    }
+  }
+
+  /** On some systems a file can be removed while it is open, so that it never outlives us. */
+  private void forgetName() {
+    try {
+      Files.delete(content);
+    } catch (IOException e) {
+      content.toFile().deleteOnExit();
+    }
+  }
+
+  private void unpack() {
+    try (InputStream in = zip.getInputStream(entry)) {
+      unpacking.copy(in, channel);
+    } catch (IOException | RuntimeException e) {
+      unpacking.fail(e);
+    }
+  }
+
+  /** Where it is unpacked to, if that still has a name. */
   Path content() {
     return content;
   }
 
+  /** The unpacked model, readable while it grows. */
+  StepBytes bytes() throws IOException {
+    return StepBytes.map(channel, unpacking);
+  }
+
+  private void awaitThread() {
+    boolean interrupted = false;
+    while (thread.isAlive()) {
+      try {
+        thread.join();
+      } catch (InterruptedException e) {
+        interrupted = true;
+      }
+    }
+    if (interrupted) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
   @Override
   public void close() throws IOException {
+    unpacking.stop();
+    awaitThread();
+    channel.close();
+    zip.close();
     Files.deleteIfExists(content);
   }
 }

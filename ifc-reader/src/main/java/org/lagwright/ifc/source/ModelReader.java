@@ -1,9 +1,11 @@
 package org.lagwright.ifc.source;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Objects;
 import org.lagwright.ifc.extract.ModelExtractor;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
@@ -36,45 +38,54 @@ public final class ModelReader {
     }
     try {
       if (ModelArchive.isZip(file)) {
-        try (ModelArchive archive = ModelArchive.unpack(file, StepLimits.DEFAULT)) {
-          return read(file, archive.content(), index, listener);
+        try (ModelArchive archive = ModelArchive.open(file, StepLimits.DEFAULT)) {
+          return read(file, archive.bytes(), index, listener);
         }
       }
-      return read(file, file, index, listener);
+      return read(file, StepBytes.map(file), index, listener);
     } catch (StepException e) {
       String line = e.line() > 0 ? ":" + e.line() : "";
       throw new ModelException(file + line + ": " + e.getMessage(), e);
     } catch (IOException e) {
-      throw new ModelException(
-          file + ": cannot be read (" + e.getMessage() + "). Check that it is complete and yours.",
-          e);
+      throw unreadable(file, e);
+    } catch (UncheckedIOException e) {
+      throw unreadable(file, Objects.requireNonNull(e.getCause()));
     }
+  }
+
+  private static ModelException unreadable(Path file, IOException cause) {
+    return new ModelException(
+        file
+            + ": cannot be read ("
+            + cause.getMessage()
+            + "). Check that it is complete and yours, and that the disk is not full.",
+        cause);
   }
 
   /**
    * @param file the file that the user named
-   * @param content the exchange file itself, which is another one if the user's is packed
+   * @param bytes of the exchange file itself, which is another one if the user's is packed
    */
-  private static MepModel read(Path file, Path content, int index, ProgressListener listener)
+  private static MepModel read(Path file, StepBytes bytes, int index, ProgressListener listener)
       throws IOException {
-    StepBytes bytes = StepBytes.map(content);
     if (bytes.size() == 0) {
       throw new ModelException(file + ": the file is empty. Export the model again.");
     }
     String name = String.valueOf(file.getFileName());
+    Digest digest = Digest.start(file);
     IfcFile ifc =
         IfcFile.open(
             bytes,
             StepLimits.DEFAULT,
             read -> listener.progress("reading " + name, (double) read / bytes.size()));
     listener.progress("measuring " + name, 0);
-    String sha256 = Digest.sha256(file);
+    String schema = ifc.step().schema();
     MepModel model =
         ModelExtractor.extract(
             ifc,
-            new ModelFile(index, name, sha256, ifc.step().schema()),
+            new ModelFile(index, name, "", schema),
             done -> listener.progress("measuring " + name, done));
     listener.progress("measuring " + name, 1);
-    return model;
+    return model.of(new ModelFile(index, name, digest.sha256(), schema));
   }
 }

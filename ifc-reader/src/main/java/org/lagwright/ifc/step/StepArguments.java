@@ -36,7 +36,16 @@ public final class StepArguments {
   }
 
   private static final StepArguments NONE =
-      new StepArguments(ByteBuffer.allocate(0), new int[1], 0);
+      new StepArguments(ByteBuffer.allocate(0), new int[1], 0, 0);
+
+  /** True for the bytes that may open, close, part or hide arguments. */
+  private static final boolean[] MATTERS = new boolean[256];
+
+  static {
+    for (char c : "'/(),;".toCharArray()) {
+      MATTERS[c] = true;
+    }
+  }
 
   private final ByteBuffer bytes;
 
@@ -44,11 +53,13 @@ public final class StepArguments {
   private final int[] starts;
 
   private final int size;
+  private final int maxNesting;
 
-  private StepArguments(ByteBuffer bytes, int[] starts, int size) {
+  private StepArguments(ByteBuffer bytes, int[] starts, int size, int maxNesting) {
     this.bytes = bytes;
     this.starts = starts;
     this.size = size;
+    this.maxNesting = maxNesting;
   }
 
   /**
@@ -70,34 +81,46 @@ public final class StepArguments {
     int i = open + 1;
     while (i >= 0 && i < limit && depth > 0) {
       byte b = bytes.get(i);
-      if (b == '\'') {
-        i = StepScanner.endOfString(bytes, i, limit);
+      if (!MATTERS[b & 0xFF]) {
+        i++;
         continue;
       }
-      if (b == '/' && i + 1 < limit && bytes.get(i + 1) == '*') {
-        i = StepScanner.endOfComment(bytes, i, limit);
+      if (b == '\'' || b == '/') {
+        i = behindMarked(bytes, i, limit);
         continue;
       }
-      if (b == '(') {
-        depth++;
-        if (depth > maxNesting) {
-          return NONE;
-        }
-      } else if (b == ')') {
-        depth--;
-      } else if (b == ';') {
-        // a statement ends here; a missing bracket must not swallow the next one
-        depth = 0;
+      depth = depth(b, depth);
+      if (depth > maxNesting) {
+        return NONE;
       }
       i++;
-      if ((b == ',' && depth == 1) || depth == 0) {
+      if (depth == 0 || (b == ',' && depth == 1)) {
         if (++count + 1 > starts.length) {
           starts = Arrays.copyOf(starts, starts.length * 2);
         }
         starts[count] = i;
       }
     }
-    return new StepArguments(bytes, starts, count);
+    return new StepArguments(bytes, starts, count, maxNesting);
+  }
+
+  /** Position behind a string, a comment or a mere slash, -1 if it does not end. */
+  private static int behindMarked(ByteBuffer bytes, int at, int limit) {
+    if (bytes.get(at) == '\'') {
+      return StepScanner.endOfString(bytes, at, limit);
+    }
+    boolean comment = at + 1 < limit && bytes.get(at + 1) == '*';
+    return comment ? StepScanner.endOfComment(bytes, at, limit) : at + 1;
+  }
+
+  private static int depth(byte b, int depth) {
+    return switch (b) {
+      case '(' -> depth + 1;
+      case ')' -> depth - 1;
+      // a statement ends here; a missing bracket must not swallow the next one
+      case ';' -> 0;
+      default -> depth;
+    };
   }
 
   /** How many there are. */
@@ -217,7 +240,7 @@ public final class StepArguments {
   }
 
   private StepArguments open(int bracket) {
-    return parse(bytes, bracket, StepLimits.DEFAULT.maxNesting());
+    return parse(bytes, bracket, maxNesting);
   }
 
   /** What stands inside a typed value; empty if it is none. */
@@ -249,6 +272,39 @@ public final class StepArguments {
 
   /** Every reference in a list, in order; other members are passed over. */
   public long[] references(int index) {
+    if (token(index) != Token.LIST) {
+      return new long[0];
+    }
+    long[] found = new long[8];
+    int count = 0;
+    int end = end(index);
+    for (int i = start(index) + 1; i < end; ) {
+      byte b = bytes.get(i);
+      if (b == '#') {
+        if (count == found.length) {
+          found = Arrays.copyOf(found, count * 2);
+        }
+        found[count] = digits(i + 1, end);
+        count += found[count] == 0 ? 0 : 1;
+        i = behindDigits(i + 1, end);
+      } else if (b == ',' || b == ')' || (b >= 0 && b <= ' ')) {
+        i++;
+      } else {
+        return referencesAmongOthers(index);
+      }
+    }
+    return Arrays.copyOf(found, count);
+  }
+
+  private int behindDigits(int from, int to) {
+    int i = from;
+    while (i < to && isDigit(i)) {
+      i++;
+    }
+    return i;
+  }
+
+  private long[] referencesAmongOthers(int index) {
     StepArguments members = list(index);
     long[] found = new long[members.size()];
     int count = 0;
@@ -258,7 +314,7 @@ public final class StepArguments {
         found[count++] = id;
       }
     }
-    return count == found.length ? found : Arrays.copyOf(found, count);
+    return Arrays.copyOf(found, count);
   }
 
   /** Every number in a list and in the lists inside it, flattened in order. */
@@ -271,13 +327,12 @@ public final class StepArguments {
     int end = end(index);
     int i = start(index);
     while (i < end) {
-      int b = bytes.get(i);
-      if (b == ',' || b == '(' || b == ')' || (b >= 0 && b <= ' ')) {
+      if (endsNumber(bytes.get(i))) {
         i++;
         continue;
       }
       int from = i;
-      while (i < end && ",() \r\n\t".indexOf(bytes.get(i)) < 0) {
+      while (i < end && !endsNumber(bytes.get(i))) {
         i++;
       }
       if (count == found.length) {
@@ -286,6 +341,10 @@ public final class StepArguments {
       found[count++] = StepNumber.parse(bytes, from, i);
     }
     return Arrays.copyOf(found, count);
+  }
+
+  private static boolean endsNumber(byte b) {
+    return b == ',' || b == '(' || b == ')' || (b >= 0 && b <= ' ');
   }
 
   /** The argument as it stands in the file, for showing; at most 200 characters. */

@@ -20,40 +20,69 @@ public final class StepBytes {
 
   private static final long MASK = STRIDE - 1;
 
+  /** Where the bytes of a file are still being written while they are read. */
+  @FunctionalInterface
+  public interface Arrival {
+
+    /** There from the start. */
+    Arrival COMPLETE = offset -> {};
+
+    /**
+     * Returns once all bytes before an offset are there. May throw what keeps them from coming.
+     *
+     * @param offset the size of the file if all of it is meant
+     */
+    void await(long offset);
+  }
+
   private final ByteBuffer[] windows;
   private final long size;
+  private final Arrival arrival;
 
-  private StepBytes(ByteBuffer[] windows, long size) {
+  private StepBytes(ByteBuffer[] windows, long size, Arrival arrival) {
     this.windows = windows;
     this.size = size;
+    this.arrival = arrival;
   }
 
   /** Maps a file. The mapping lives until the garbage collector takes it. */
   public static StepBytes map(Path file) throws IOException {
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-      long size = channel.size();
-      ByteBuffer[] windows = new ByteBuffer[(int) (size >>> SHIFT) + 1];
-      for (int k = 0; k < windows.length; k++) {
-        long start = (long) k << SHIFT;
-        long length = Math.min(Integer.MAX_VALUE, size - start);
-        windows[k] =
-            channel
-                .map(FileChannel.MapMode.READ_ONLY, start, length)
-                .order(ByteOrder.LITTLE_ENDIAN);
-      }
-      return new StepBytes(windows, size);
+      return map(channel, Arrival.COMPLETE);
     }
+  }
+
+  /**
+   * Maps a file that has its size already but perhaps not all of its bytes.
+   *
+   * @param channel may be closed afterwards
+   */
+  public static StepBytes map(FileChannel channel, Arrival arrival) throws IOException {
+    long size = channel.size();
+    ByteBuffer[] windows = new ByteBuffer[(int) (size >>> SHIFT) + 1];
+    for (int k = 0; k < windows.length; k++) {
+      long start = (long) k << SHIFT;
+      long length = Math.min(Integer.MAX_VALUE, size - start);
+      windows[k] =
+          channel.map(FileChannel.MapMode.READ_ONLY, start, length).order(ByteOrder.LITTLE_ENDIAN);
+    }
+    return new StepBytes(windows, size, arrival);
   }
 
   /** Bytes already in memory. */
   public static StepBytes of(byte[] bytes) {
     ByteBuffer window = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
-    return new StepBytes(new ByteBuffer[] {window}, bytes.length);
+    return new StepBytes(new ByteBuffer[] {window}, bytes.length, Arrival.COMPLETE);
   }
 
   /** Length in bytes. */
   public long size() {
     return size;
+  }
+
+  /** Returns once the bytes before an offset, or before the end, can be read. */
+  void await(long offset) {
+    arrival.await(Math.min(offset, size));
   }
 
   /** The window that holds an offset. */

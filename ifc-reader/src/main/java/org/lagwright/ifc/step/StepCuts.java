@@ -1,42 +1,59 @@
 package org.lagwright.ifc.step;
 
 import java.nio.ByteBuffer;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
- * Guesses where a file can be cut: at a number sign that a digit follows and a semicolon precedes.
- * That may lie in a string or a comment, which only going through the file can tell.
+ * Guesses where a file can be cut into pieces of about one size: at a number sign that a digit
+ * follows and a semicolon precedes. That may lie in a string or a comment, which only going through
+ * the file can tell.
  */
 final class StepCuts {
 
   private final StepBytes bytes;
-  private final int distance;
+  private final long start;
+  private final long distance;
 
   /**
+   * @param start where the first piece begins
    * @param distance bytes from one cut to the next, and how far each is looked for
    */
-  StepCuts(StepBytes bytes, int distance) {
+  StepCuts(StepBytes bytes, long start, long distance) {
     this.bytes = bytes;
+    this.start = start;
     this.distance = distance;
   }
 
-  /** Ascending starts of the parts, the first of them as given. */
-  List<Long> from(long start) {
-    List<Long> starts = new ArrayList<>(List.of(start));
-    for (long at = start + distance; at < bytes.size(); at += distance) {
-      long cut = next(at);
-      if (cut >= 0) {
-        starts.add(cut);
+  /** How many pieces there are at most. */
+  int count() {
+    return Math.toIntExact((bytes.size() - start - 1) / distance + 1);
+  }
+
+  /** Where a piece begins, -1 if there is no cut and it belongs to the one before. */
+  long begin(int piece) {
+    if (piece == 0) {
+      return start;
+    }
+    long from = start + piece * distance;
+    bytes.await(from + distance);
+    return next(from);
+  }
+
+  /** Where a piece ends: at the next cut there is, or with the file. */
+  long end(int piece) {
+    for (int next = piece + 1; next < count(); next++) {
+      long begin = begin(next);
+      if (begin >= 0) {
+        return begin;
       }
     }
-    return starts;
+    bytes.await(bytes.size());
+    return bytes.size();
   }
 
   private long next(long offset) {
     ByteBuffer window = bytes.window(offset);
     int begin = StepBytes.inWindow(offset);
-    int stop = (int) Math.min(window.limit() - 1L, (long) begin + distance);
+    int stop = (int) Math.min(window.limit() - 1L, begin + distance - 1);
     for (int i = begin; i < stop; i++) {
       if (window.get(i) == '#' && isDigit(window.get(i + 1)) && endsStatement(window, i - 1)) {
         return offset + (i - begin);

@@ -123,11 +123,8 @@ public final class StepFile {
 
   private @Nullable StepRecord record(long id, ByteBuffer window, int hash) {
     int limit = window.limit();
-    int at = hash + 1;
-    while (at < limit && window.get(at) != '=') {
-      at++;
-    }
-    int from = StepScanner.skipSpace(window, at + 1, limit);
+    int equals = StepScanner.find(window, hash + 1, limit, (byte) '=');
+    int from = StepScanner.skipSpace(window, equals + 1, limit);
     StepKeyword keyword = keyword(window, from, limit);
     if (keyword == null || keyword.name().isEmpty()) {
       return null;

@@ -3,9 +3,12 @@ package org.lagwright.ifc.step;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes the index. The file is cut where statements seem to start, the parts are gone through at
@@ -18,6 +21,9 @@ final class StepIndexer {
    * Large enough that its start costs nothing, small enough that all processors finish together.
    */
   static final int PART_BYTES = 1 << 24;
+
+  /** How far the first statement is looked for. */
+  private static final int MAX_PRELUDE = 1 << 20;
 
   private final StepBytes bytes;
   private final StepLimits limits;
@@ -43,9 +49,9 @@ final class StepIndexer {
   StepFile run() {
     long start = start();
     List<RecordLog> logs = new ArrayList<>();
-    List<StepPart> parts = scan(new StepCuts(bytes, partBytes).from(start), logs);
+    List<StepPart> parts = scan(new StepCuts(bytes, start, partBytes), logs);
     if (!isContiguous(parts)) {
-      parts = scan(List.of(start), logs);
+      parts = scan(new StepCuts(bytes, start, Long.MAX_VALUE), logs);
     }
     refuseTrouble(parts);
     refuseTooMany(logs);
@@ -63,10 +69,12 @@ final class StepIndexer {
 
   /** Offset of the first statement, behind a byte order mark and white space. */
   private long start() {
+    bytes.await(MAX_PRELUDE);
     long at = bytes.at(0) == 0xEF && bytes.at(1) == 0xBB && bytes.at(2) == 0xBF ? 3 : 0;
     ByteBuffer first = bytes.window(0);
-    int from = StepScanner.skipSpace(first, (int) at, first.limit());
-    byte[] magic = new byte[Math.min(12, first.limit() - from)];
+    int limit = Math.min(first.limit(), MAX_PRELUDE);
+    int from = StepScanner.skipSpace(first, (int) at, limit);
+    byte[] magic = new byte[Math.min(12, limit - from)];
     first.get(from, magic);
     if (!new String(magic, StandardCharsets.ISO_8859_1).equalsIgnoreCase("ISO-10303-21")) {
       throw new StepException(
@@ -77,22 +85,21 @@ final class StepIndexer {
     return from;
   }
 
-  private List<StepPart> scan(List<Long> starts, List<RecordLog> logs) {
+  private List<StepPart> scan(StepCuts cuts, List<RecordLog> logs) {
     keywords = new StepKeywords(listed, limits.maxKeywords());
-    logs.clear();
-    List<StepPart> parts = new ArrayList<>();
-    for (int i = 0; i < starts.size(); i++) {
-      long from = starts.get(i);
-      long to = i + 1 < starts.size() ? starts.get(i + 1) : bytes.size();
-      RecordLog log = new RecordLog(from);
-      logs.add(log);
-      parts.add(part(from, to, log));
-    }
+    @Nullable StepPart[] parts = new StepPart[cuts.count()];
+    RecordLog[] partLogs = new RecordLog[cuts.count()];
     StepWorkers.run(
-        parts.size(),
-        i -> parts.get(i).scan(),
+        parts.length,
+        i -> {
+          long from = cuts.begin(i);
+          partLogs[i] = new RecordLog(from);
+          parts[i] = from < 0 ? null : part(from, cuts.end(i), partLogs[i]).scan();
+        },
         done -> progress.accept(Math.min(bytes.size(), done * partBytes)));
-    return parts;
+    logs.clear();
+    logs.addAll(List.of(partLogs));
+    return Arrays.stream(parts).flatMap(Stream::ofNullable).toList();
   }
 
   private StepPart part(long from, long to, RecordSink sink) {

@@ -70,7 +70,7 @@ final class StepScanner {
   }
 
   /** First position from {@code at} on that holds a byte; the limit if none does. */
-  private static int find(ByteBuffer bytes, int at, int limit, byte wanted) {
+  static int find(ByteBuffer bytes, int at, int limit, byte wanted) {
     long pattern = LOW * wanted;
     int i = at;
     while (i + 8 <= limit) {
@@ -119,8 +119,16 @@ final class StepScanner {
     if (!escaped) {
       return false;
     }
-    int next = skipSpace(bytes, quote + 1, limit);
+    int next = skipBlanks(bytes, quote + 1, limit);
     return next >= limit || (bytes.get(next) != ',' && bytes.get(next) != ')');
+  }
+
+  private static int skipBlanks(ByteBuffer bytes, int from, int limit) {
+    int i = from;
+    while (i < limit && bytes.get(i) >= 0 && bytes.get(i) <= ' ') {
+      i++;
+    }
+    return i;
   }
 
   /** Position behind the closing mark of a comment. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,7 +15,10 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.step.StepLimits;
 import org.lagwright.testmodels.tiny.TinyModels;
 
 class ModelReaderTest {
@@ -95,6 +100,30 @@ class ModelReaderTest {
     byte[] half = Arrays.copyOf(packed, packed.length / 2);
 
     assertRefused(Files.write(folder.resolve("half.ifczip"), half), "damaged");
+  }
+
+  /** The size that the archive states bounds what is written, whatever comes out of it. */
+  @ParameterizedTest
+  @ValueSource(ints = {-1000, -1, 1, 1000})
+  void archiveThatUnpacksToAnotherSizeThanItStates(int error) throws IOException {
+    byte[] packed = Files.readAllBytes(zip("lie.ifczip", "a.ifc", PIPE));
+    ByteBuffer bytes = ByteBuffer.wrap(packed).order(ByteOrder.LITTLE_ENDIAN);
+    int directory = bytes.getInt(packed.length - 22 + 16);
+    assertThat(bytes.getInt(directory + 24)).isEqualTo(PIPE.length);
+    bytes.putInt(directory + 24, PIPE.length + error);
+
+    assertRefused(Files.write(folder.resolve("lie.ifczip"), packed), "damaged");
+  }
+
+  @Test
+  void unpackingLeavesNothingBehind() throws IOException {
+    Path packed = zip("pipe.ifczip", "model/pipe.ifc", PIPE);
+
+    ModelArchive archive = ModelArchive.open(packed, StepLimits.DEFAULT);
+    assertThat(archive.bytes().size()).isEqualTo(PIPE.length);
+    archive.close();
+
+    assertThat(archive.content()).doesNotExist();
   }
 
   @Test

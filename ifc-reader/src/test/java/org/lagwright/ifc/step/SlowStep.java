@@ -148,7 +148,10 @@ final class SlowStep {
     if (quote - 3 <= start || !text(quote - 3, quote).equals("\\S\\") || bytes[quote - 4] == '\\') {
       return false;
     }
-    int next = skip(quote + 1);
+    int next = quote + 1;
+    while (next < bytes.length && bytes[next] >= 0 && bytes[next] <= ' ') {
+      next++;
+    }
     return next >= bytes.length || (bytes[next] != ',' && bytes[next] != ')');
   }
 

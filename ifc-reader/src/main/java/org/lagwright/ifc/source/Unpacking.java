@@ -1,0 +1,113 @@
+package org.lagwright.ifc.source;
+
+import java.io.EOFException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.WritableByteChannel;
+import java.nio.file.Path;
+import java.util.zip.ZipException;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.step.StepBytes;
+
+/** How far unpacking has come: one thread writes, others wait for what they need. */
+final class Unpacking implements StepBytes.Arrival {
+
+  private static final int CHUNK = 1 << 18;
+
+  private final Path file;
+  private final long size;
+  private long arrived;
+  private boolean finished;
+  private boolean stopped;
+  private @Nullable Exception failure;
+
+  /**
+   * @param file the archive, for messages
+   * @param size bytes to come; more or fewer mean that the archive is damaged
+   */
+  Unpacking(Path file, long size) {
+    this.file = file;
+    this.size = size;
+  }
+
+  static ModelException damaged(Path file, Exception cause) {
+    return new ModelException(
+        file + ": the archive is damaged (" + cause.getMessage() + "). Pack or copy it again.",
+        cause);
+  }
+
+  /** Writes everything from the start of the channel on, never more than was stated. */
+  void copy(InputStream in, WritableByteChannel out) throws IOException {
+    byte[] chunk = new byte[CHUNK];
+    long total = 0;
+    int read = in.readNBytes(chunk, 0, CHUNK);
+    while (read > 0 && total + read <= size && !isStopped()) {
+      ByteBuffer bytes = ByteBuffer.wrap(chunk, 0, read);
+      while (bytes.hasRemaining()) {
+        out.write(bytes);
+      }
+      total += read;
+      arrived(total);
+      read = in.readNBytes(chunk, 0, CHUNK);
+    }
+    if (total != size || read > 0) {
+      throw new ZipException("it does not unpack to the size it states");
+    }
+    finish();
+  }
+
+  private synchronized boolean isStopped() {
+    return stopped;
+  }
+
+  private synchronized void arrived(long total) {
+    arrived = total;
+    notifyAll();
+  }
+
+  private synchronized void finish() {
+    finished = true;
+    notifyAll();
+  }
+
+  /** Tells those who wait that nothing more will come. */
+  synchronized void fail(Exception cause) {
+    failure = cause;
+    notifyAll();
+  }
+
+  /** Lets the writer end early; nobody waits any more. */
+  synchronized void stop() {
+    stopped = true;
+  }
+
+  @Override
+  public synchronized void await(long offset) {
+    boolean interrupted = false;
+    while (failure == null && !finished && (arrived < offset || offset == size)) {
+      try {
+        wait();
+      } catch (InterruptedException e) {
+        interrupted = true;
+      }
+    }
+    if (interrupted) {
+      Thread.currentThread().interrupt();
+    }
+    if (failure != null) {
+      throw unreadable(failure);
+    }
+  }
+
+  private RuntimeException unreadable(Exception cause) {
+    if (cause instanceof ZipException || cause instanceof EOFException) {
+      return damaged(file, cause);
+    }
+    if (cause instanceof IOException e) {
+      return new UncheckedIOException(e);
+    }
+    return new IllegalStateException("unpacking failed", cause);
+  }
+}
