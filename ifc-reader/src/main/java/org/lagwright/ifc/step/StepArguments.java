@@ -36,7 +36,7 @@ public final class StepArguments {
   }
 
   private static final StepArguments NONE =
-      new StepArguments(ByteBuffer.allocate(0), new int[1], 0, 0);
+      new StepArguments(ByteBuffer.allocate(0), new int[1], 0, StepLimits.DEFAULT);
 
   /** True for the bytes that may open, close, part or hide arguments. */
   private static final boolean[] MATTERS = new boolean[256];
@@ -53,22 +53,22 @@ public final class StepArguments {
   private final int[] starts;
 
   private final int size;
-  private final int maxNesting;
+  private final StepLimits limits;
 
-  private StepArguments(ByteBuffer bytes, int[] starts, int size, int maxNesting) {
+  private StepArguments(ByteBuffer bytes, int[] starts, int size, StepLimits limits) {
     this.bytes = bytes;
     this.starts = starts;
     this.size = size;
-    this.maxNesting = maxNesting;
+    this.limits = limits;
   }
 
   /**
    * Reads the list that opens at a bracket.
    *
    * @param open position of {@code (}
-   * @param maxNesting brackets within brackets allowed; what lies deeper reads as malformed
+   * @param limits brackets nested deeper read as nothing, and so do longer strings
    */
-  static StepArguments parse(ByteBuffer bytes, int open, int maxNesting) {
+  static StepArguments parse(ByteBuffer bytes, int open, StepLimits limits) {
     int limit = bytes.limit();
     int[] starts = new int[8];
     int count = 0;
@@ -90,7 +90,7 @@ public final class StepArguments {
         continue;
       }
       depth = depth(b, depth);
-      if (depth > maxNesting) {
+      if (depth > limits.maxNesting()) {
         return NONE;
       }
       i++;
@@ -101,7 +101,7 @@ public final class StepArguments {
         starts[count] = i;
       }
     }
-    return new StepArguments(bytes, starts, count, maxNesting);
+    return new StepArguments(bytes, starts, count, limits);
   }
 
   /** Position behind a string, a comment or a mere slash, -1 if it does not end. */
@@ -196,7 +196,7 @@ public final class StepArguments {
   /** The decoded string, also inside a typed value; empty if it is none. */
   public Optional<String> text(int index) {
     return switch (token(index)) {
-      case TEXT -> Optional.of(decode(start(index)));
+      case TEXT -> decode(start(index));
       case TYPED -> typed(index).text(0);
       default -> Optional.empty();
     };
@@ -207,19 +207,28 @@ public final class StepArguments {
     return switch (token(index)) {
       case TEXT -> {
         int quote = start(index);
-        yield labels.text(
-            bytes, quote + 1, StepScanner.endOfString(bytes, quote, bytes.limit()) - 1);
+        int end = endOfText(quote);
+        yield end < 0 ? null : labels.text(bytes, quote + 1, end - 1);
       }
       case TYPED -> typed(index).label(0, labels);
       default -> null;
     };
   }
 
-  private String decode(int openingQuote) {
+  /** Position behind a string, -1 if it is longer than the limits allow. */
+  private int endOfText(int openingQuote) {
     int end = StepScanner.endOfString(bytes, openingQuote, bytes.limit());
+    return end - openingQuote > limits.maxTextBytes() ? -1 : end;
+  }
+
+  private Optional<String> decode(int openingQuote) {
+    int end = endOfText(openingQuote);
+    if (end < 0) {
+      return Optional.empty();
+    }
     byte[] text = new byte[end - openingQuote - 2];
     bytes.get(openingQuote + 1, text);
-    return StepText.decode(text);
+    return Optional.of(StepText.decode(text));
   }
 
   /** The enumeration value in upper case without its dots, also inside a typed value. */
@@ -240,7 +249,7 @@ public final class StepArguments {
   }
 
   private StepArguments open(int bracket) {
-    return parse(bytes, bracket, maxNesting);
+    return parse(bytes, bracket, limits);
   }
 
   /** What stands inside a typed value; empty if it is none. */

@@ -133,7 +133,7 @@ public final class StepFile {
     if (open >= limit || window.get(open) != '(') {
       return null;
     }
-    return new StepRecord(id, keyword, StepArguments.parse(window, open, limits.maxNesting()));
+    return new StepRecord(id, keyword, StepArguments.parse(window, open, limits));
   }
 
   private @Nullable StepKeyword keyword(ByteBuffer window, int from, int limit) {

@@ -71,8 +71,10 @@ final class StepPart {
     end = from;
     while (trouble == Trouble.NONE && end < to) {
       window = bytes.window(end);
-      int begin = StepBytes.inWindow(end);
-      windowStart = end - begin;
+      int at = StepBytes.inWindow(end);
+      windowStart = end - at;
+      // a gap may reach beyond the window before
+      int begin = StepScanner.skipSpace(window, at, window.limit());
       end = windowStart + statements(begin, (int) Math.min(to - windowStart, StepBytes.STRIDE));
     }
     return this;

@@ -174,7 +174,7 @@ class StepFileTest {
 
   @Test
   void moreRecordsThanTheLimitAreRefused() {
-    StepLimits tight = new StepLimits(2, 100, 10, 1000, 10, 1000, 10);
+    StepLimits tight = new StepLimits(2, 100, 10, 1000, 100, 10, 1000, 10);
     byte[] text = (HEADER + "#1=A();#2=A();#3=A();" + END).getBytes(StandardCharsets.US_ASCII);
 
     assertThatThrownBy(() -> StepFile.open(StepBytes.of(text), tight, k -> true, p -> {}))
