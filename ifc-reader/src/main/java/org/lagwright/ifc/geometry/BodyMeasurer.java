@@ -71,6 +71,10 @@ public final class BodyMeasurer {
     if (!closed) {
       problems.add("body is open, no volume");
     }
+    if (read.stream().flatMap(Solid::facets).anyMatch(facet -> facet.role() == Role.EDGES)) {
+      problems.add("curved faces are known by their edges only, no surface");
+      return new BodyFigures(box(read), null, null, null, problems);
+    }
     double surface = 0;
     double lateral = 0;
     for (Facet facet : read.stream().flatMap(Solid::facets).toList()) {

@@ -18,6 +18,8 @@ record Facet(List<List<Vec>> loops, Role role) {
     OUTER,
     /** Surface of a bore, a void or a cut. */
     INNER,
+    /** A curved face of which only the edges are known. */
+    EDGES,
     /** No surface at all: where a body was cut into pieces that still hang together. */
     SEAM
   }

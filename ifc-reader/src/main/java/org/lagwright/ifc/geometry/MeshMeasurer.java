@@ -23,6 +23,9 @@ final class MeshMeasurer {
   /** Walls this parallel to the axis (sine) make a body cut at a slant, not a bend. */
   private static final double WALL_PARALLEL = 0.01;
 
+  /** Flat walls and ends of a mitred duct, inside and outside; machines have more. */
+  private static final int MOST_WALLS = 24;
+
   /** Relative difference of the outer surface from that of a mitred duct. */
   private static final double SAME_AREA = 0.005;
 
@@ -126,7 +129,8 @@ final class MeshMeasurer {
     if (atPorts.size() == hints.portsM().size() && !atPorts.isEmpty()) {
       return atPorts;
     }
-    List<Found> elbow = found.size() > 2 && prism(found) == null ? elbow(found) : List.of();
+    boolean fewEnough = found.size() > 2 && found.size() <= MOST_WALLS;
+    List<Found> elbow = fewEnough && prism(found) == null ? elbow(found) : List.of();
     if (!elbow.isEmpty()) {
       return elbow;
     }

@@ -114,7 +114,8 @@ final class MeshSolid {
       outer = loops.isEmpty() ? own.times(turn ? -1 : 1) : outer;
       loops.add(loop);
     }
-    return new Facet(loops, bore[face] ? Role.INNER : Role.OUTER);
+    Role role = bore[face] ? Role.INNER : Role.OUTER;
+    return new Facet(loops, mesh.faces().get(face).plane() ? role : Role.EDGES);
   }
 
   /** Walks over edges of two faces; such faces pass their edge in opposite directions. */

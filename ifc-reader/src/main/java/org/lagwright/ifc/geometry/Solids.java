@@ -124,6 +124,9 @@ final class Solids {
     if (record.is("IfcSweptAreaSolid")) {
       return sweeps.profile(item);
     }
+    if (record.is("IfcSectionedSolid")) {
+      return sweeps.sectioned(item);
+    }
     if (record.is("IfcCsgPrimitive3D")) {
       return primitives.shape(item, hints);
     }

@@ -52,6 +52,49 @@ final class Sweeps {
     return SweptPath.measure(path.in(frame), placed, profile.evidence(), evidence(solid));
   }
 
+  /**
+   * IfcSectionedSolidHorizontal between its first and its last section, which stand upright across
+   * the directrix.
+   */
+  Shape sectioned(Item item) {
+    IfcRecord solid = item.record();
+    Path whole = curves.read(solid.ref("Directrix"));
+    List<IfcRecord> sections = solid.refs("CrossSections");
+    List<IfcRecord> positions = solid.refs("CrossSectionPositions");
+    Profile first = sections.isEmpty() ? null : profiles.read(sections.get(0));
+    Profile last = sections.isEmpty() ? null : profiles.read(sections.get(sections.size() - 1));
+    Outline outline = first == null ? null : first.outline();
+    if (whole == null || first == null || outline == null || positions.size() < 2) {
+      return Shape.unmeasured(solid + ": directrix, section or positions cannot be read");
+    }
+    double fromM = distanceM(positions.get(0));
+    double toM = distanceM(positions.get(positions.size() - 1));
+    if (!(toM > fromM)) {
+      return Shape.unmeasured(solid + ": positions along the directrix cannot be read");
+    }
+    Path path = whole.betweenM(fromM, toM);
+    Vec tangent = path.first().startTangent();
+    Vec level = Vec.Z.cross(tangent);
+    Vec x = level.norm() < 1e-6 ? tangent.anyNormal() : level.unit();
+    Frame start = Frame.of(path.first().start(), x, tangent.cross(x), tangent);
+    Shape shape =
+        SweptPath.measure(
+            path.in(item.frame()),
+            outline.in(start).in(item.frame()),
+            first.evidence(),
+            evidence(solid));
+    boolean same =
+        last != null
+            && last.outline() != null
+            && Ends.same(outline.section(), last.outline().section());
+    return same ? shape : Parts.withProblem(shape, "sections differ along the directrix");
+  }
+
+  private double distanceM(IfcRecord position) {
+    IfcRecord location = position.ref("Location");
+    return location == null ? Double.NaN : coordinates.length(location, "DistanceAlong");
+  }
+
   private static Evidence evidence(IfcRecord solid) {
     return new Evidence(solid.id(), solid.entityName() + ".Directrix", solid.raw("Directrix"));
   }

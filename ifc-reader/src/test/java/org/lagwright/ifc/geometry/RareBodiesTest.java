@@ -201,6 +201,25 @@ class RareBodiesTest {
   }
 
   @Test
+  void sectionedSolidReachesFromItsFirstToItsLastSection() {
+    Shape shape =
+        item(
+            """
+            #100=IFCSECTIONEDSOLIDHORIZONTAL(#101,(#110,#110),(#120,#130));
+            #101=IFCPOLYLINE((#10,#102));
+            #102=IFCCARTESIANPOINT((5000.,0.,0.));
+            #110=IFCRECTANGLEPROFILEDEF(.AREA.,$,$,600.,300.);
+            #120=IFCAXIS2PLACEMENTLINEAR(#121,$,$);
+            #121=IFCPOINTBYDISTANCEEXPRESSION(IFCLENGTHMEASURE(500.),$,$,$,#101);
+            #130=IFCAXIS2PLACEMENTLINEAR(#131,$,$);
+            #131=IFCPOINTBYDISTANCEEXPRESSION(IFCLENGTHMEASURE(4000.),$,$,$,#101);
+            """);
+    assertThat(lengthM(shape).value()).isCloseTo(3.5, within(1e-9));
+    assertThat(section(shape).value()).isEqualTo(new Section.Rectangular(0.6, 0.3));
+    assertThat(shape.problems()).isEmpty();
+  }
+
+  @Test
   void mirroredProfileLiesOnTheOtherSide() {
     Shape shape =
         item(
