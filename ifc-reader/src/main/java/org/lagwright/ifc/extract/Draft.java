@@ -25,7 +25,7 @@ final class Draft {
   final Names names;
 
   /** Those that answer some question about the element. */
-  final List<Property> properties;
+  List<Property> properties;
 
   final List<PropertyReader.Repeated> repeated;
   final List<Port> ports;
@@ -84,6 +84,11 @@ final class Draft {
 
   void note(ReadFinding code, Effect effect, String... values) {
     findings.add(Finding.about(key, code, effect, values));
+  }
+
+  /** Lets go of what is not needed once the element is made. */
+  void finish() {
+    properties = List.of();
   }
 
   List<Finding> findings() {

@@ -287,25 +287,31 @@ public final class ModelExtractor {
 
   private MepElement element(Draft draft, InsulationReader insulation) {
     IfcRecord record = Objects.requireNonNull(file.find(draft.key.step()));
-    return MepElement.builder(draft.key, draft.globalId, draft.ifcClass)
-        .named(
-            draft.names.own(), draft.names.objectType(), draft.names.typeName(), draft.names.tag())
-        .is(Objects.requireNonNull(draft.kind), draft.form)
-        .section(draft.section)
-        .ends(draft.ends)
-        .nominalSize(draft.nominalSize)
-        .lengthM(draft.lengthM)
-        .bend(draft.angleDeg, draft.bendRadiusM)
-        .ports(draft.joints)
-        .systems(belongings.systemsOf(draft.key.step()))
-        .place(places.placeOf(record, draft))
-        .properties(properties.propertiesOf(draft.key.step()))
-        .materials(belongings.materialsOf(draft.key.step()))
-        .layers(belongings.layersOf(record))
-        .existingInsulation(insulation.of(draft.key))
-        .lining(insulation.liningOf(draft.key))
-        .openEnds(OpenEnds.of(draft))
-        .build();
+    MepElement element =
+        MepElement.builder(draft.key, draft.globalId, draft.ifcClass)
+            .named(
+                draft.names.own(),
+                draft.names.objectType(),
+                draft.names.typeName(),
+                draft.names.tag())
+            .is(Objects.requireNonNull(draft.kind), draft.form)
+            .section(draft.section)
+            .ends(draft.ends)
+            .nominalSize(draft.nominalSize)
+            .lengthM(draft.lengthM)
+            .bend(draft.angleDeg, draft.bendRadiusM)
+            .ports(draft.joints)
+            .systems(belongings.systemsOf(draft.key.step()))
+            .place(places.placeOf(record, draft))
+            .properties(properties.propertiesOf(draft.key.step()))
+            .materials(belongings.materialsOf(draft.key.step()))
+            .layers(belongings.layersOf(record))
+            .existingInsulation(insulation.of(draft.key))
+            .lining(insulation.liningOf(draft.key))
+            .openEnds(OpenEnds.of(draft))
+            .build();
+    draft.finish();
+    return element;
   }
 
   private void noteFile() {

@@ -31,6 +31,9 @@ final class PropertyReader {
   private final Relations relations;
   private final Units units;
 
+  /** Values and measure types, of which millions are equal. */
+  private final Remembered<String> texts = Remembered.once();
+
   /** Readings of the sets of a type object, which many elements share. */
   private final Map<Long, Reading> ofTypes = new ConcurrentHashMap<>();
 
@@ -103,7 +106,8 @@ final class PropertyReader {
       ofType.properties.forEach(property -> addMissing(reading.properties, property));
       reading.repeated.addAll(ofType.repeated);
     }
-    return reading;
+    // exact size, as one of each is kept for every element
+    return new Reading(List.copyOf(reading.properties), List.copyOf(reading.repeated));
   }
 
   /** Sets of a type object: its own list, and those related to it like to an occurrence. */
@@ -280,9 +284,9 @@ final class PropertyReader {
         new Property(
             set,
             name,
-            shown,
+            texts.of(shown),
             si(number, measure, p.ref("Unit")),
-            measure,
+            measure == null ? null : texts.of(measure),
             false,
             fromType,
             p.id()));

@@ -25,6 +25,11 @@ final class Remembered<T> {
     this.question = question;
   }
 
+  /** Gives one object for equal texts, as far as it remembers them. */
+  static Remembered<String> once() {
+    return new Remembered<>(text -> text);
+  }
+
   T of(String text) {
     int hash = text.hashCode();
     int slot = (hash ^ hash >>> 11 ^ hash >>> 22) & (SLOTS - 1);
