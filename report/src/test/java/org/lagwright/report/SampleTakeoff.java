@@ -41,6 +41,7 @@ import org.lagwright.takeoff.thickness.Layer;
 import org.lagwright.takeoff.thickness.Layer.LayerForm;
 import org.lagwright.takeoff.thickness.Proof;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
+import org.lagwright.takeoff.thickness.ThicknessPacks;
 
 /**
  * A takeoff put together by hand, with one of everything a report has to show. Its figures are
@@ -469,7 +470,8 @@ public final class SampleTakeoff {
         Map.of("supply-air", 0.045),
         DemandSettings.NONE,
         Map.of(),
-        Map.of());
+        Map.of(),
+        ThicknessPacks.bundled());
   }
 
   private static List<PackInfo> packs() {

@@ -37,7 +37,7 @@ public record HumiditySweep(ThicknessGroup group, List<Step> steps) {
 
   /** The sweeps of all cold groups of a takeoff, once for equal service and size. */
   public static List<HumiditySweep> of(Takeoff takeoff) {
-    ThicknessChooser chooser = ThicknessChooser.bundled();
+    ThicknessChooser chooser = new ThicknessChooser(takeoff.settings().packs());
     List<HumiditySweep> sweeps = new ArrayList<>();
     Set<Object> seen = new HashSet<>();
     for (ThicknessGroup group : ThicknessGroup.of(takeoff)) {

@@ -33,13 +33,14 @@ final class TakeoffRun {
   private final ServicePack services = ServicePack.bundled();
   private final ScopePack scopePack = ScopePack.bundled();
   private final LocationWords locationWords = new LocationWords();
-  private final ThicknessChooser chooser = ThicknessChooser.bundled();
+  private final ThicknessChooser chooser;
   private final ServiceClassifier classifier;
   private final MakingChooser makings;
 
   TakeoffRun(List<MepModel> models, Settings settings) {
     this.models = models;
     this.settings = settings;
+    this.chooser = new ThicknessChooser(settings.packs());
     chooser.requireKnown(settings.energyRule(), settings.materials().values());
     this.makings = new MakingChooser(MakingPack.bundled(), settings.making(), settings.methods());
     List<UserMapping> mappings =

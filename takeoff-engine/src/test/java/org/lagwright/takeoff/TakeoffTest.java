@@ -24,6 +24,7 @@ import org.lagwright.takeoff.scope.Scope;
 import org.lagwright.takeoff.settings.DemandSettings;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.settings.SettingsReader;
+import org.lagwright.takeoff.thickness.ThicknessPacks;
 
 class TakeoffTest {
 
@@ -524,6 +525,7 @@ class TakeoffTest {
         thicknessesM,
         DemandSettings.NONE,
         Map.of(),
-        Map.of());
+        Map.of(),
+        ThicknessPacks.bundled());
   }
 }

@@ -22,7 +22,7 @@ public final class ModelPipeline implements Pipeline {
 
   @Override
   public Settings readSettings(Path file) {
-    return SettingsReader.read(file);
+    return SettingsReader.read(file, UserTables::read);
   }
 
   @Override

@@ -142,6 +142,12 @@ public record MaterialFamily(
         conductivity.integralMean(oneC, otherC), meanC, conductivityAt(meanC).extrapolated());
   }
 
+  /** The same family with other stock. */
+  MaterialFamily withStock(Stock other) {
+    return new MaterialFamily(
+        id, name, standards, conductivity, service, closedCell, vapourBarrierIncluded, other, note);
+  }
+
   /** True where the family stands a medium of this temperature, degC. */
   public boolean stands(double mediumC) {
     return mediumC >= service.fromC() && mediumC <= service.toC();

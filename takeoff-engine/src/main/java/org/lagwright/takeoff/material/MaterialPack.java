@@ -1,5 +1,6 @@
 package org.lagwright.takeoff.material;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -50,6 +51,16 @@ public record MaterialPack(
   /** The family with this id, if any. */
   public Optional<MaterialFamily> findFamily(String familyId) {
     return families.stream().filter(f -> f.id().equals(familyId)).findFirst();
+  }
+
+  /** The same with these families, which replace those of equal id. */
+  public MaterialPack with(List<MaterialFamily> others) {
+    List<MaterialFamily> all = new ArrayList<>(families);
+    for (MaterialFamily other : others) {
+      all.removeIf(known -> known.id().equals(other.id()));
+      all.add(other);
+    }
+    return new MaterialPack(id, version, source, status, all);
   }
 
   /** How the results name this pack. */

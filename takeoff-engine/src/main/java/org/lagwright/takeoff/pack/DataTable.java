@@ -186,6 +186,11 @@ public record DataTable(String name, int headingLine, List<String> columns, List
       return value;
     }
 
+    /** Where the row stands: {@code spec.xlsx, row 12}. */
+    public String inWords() {
+      return table + ", row " + number;
+    }
+
     /** A refusal of a cell, to be thrown. */
     public PackException refusal(String column, String message) {
       return new PackException(place(table, number, positions.getOrDefault(column, 0)) + message);

@@ -11,7 +11,9 @@ public enum SourceStatus {
   /** Convention of the trade. */
   COMMON_PRACTICE("common practice, no source"),
   /** Written down from memory. */
-  MEMORY("from memory, verify");
+  MEMORY("from memory, verify"),
+  /** Given by the user. */
+  USER("given by the user, not checked");
 
   private final String label;
 

@@ -1,5 +1,6 @@
 package org.lagwright.takeoff.settings;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +19,7 @@ import org.lagwright.takeoff.thickness.Asked;
  * @param insulation what insulation costs, for the thickness of least cost
  * @param currency word behind money: {@code EUR}
  * @param specification the project's own table of thicknesses; the first row that fits wins
+ * @param specificationFile file with more rows of that table, beside the settings
  */
 public record DemandSettings(
     @Nullable Map<String, Double> heatLossWPerM,
@@ -26,16 +28,32 @@ public record DemandSettings(
     @Nullable Map<String, EnergyTariff> tariffs,
     Asked.@Nullable InsulationPrice insulation,
     @Nullable String currency,
-    @Nullable List<SpecificationRow> specification) {
+    @Nullable List<SpecificationRow> specification,
+    @Nullable String specificationFile) {
 
   /** Nothing beside condensation and energy rule. */
   public static final DemandSettings NONE =
-      new DemandSettings(null, null, null, null, null, null, null);
+      new DemandSettings(null, null, null, null, null, null, null, null);
 
   public DemandSettings {
     if (touchLimitC != null && !(touchLimitC >= 30 && touchLimitC <= 100)) {
       throw new IllegalArgumentException("touchLimitC must lie between 30 and 100 degC.");
     }
+  }
+
+  /** The same with more rows of the project's own table. */
+  DemandSettings plusRows(List<SpecificationRow> more) {
+    List<SpecificationRow> all = new ArrayList<>(rows());
+    all.addAll(more);
+    return new DemandSettings(
+        heatLossWPerM,
+        touchLimitC,
+        frost,
+        tariffs,
+        insulation,
+        currency,
+        List.copyOf(all),
+        specificationFile);
   }
 
   /** Limits of the heat flow by service id, W/m. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.thickness.ThicknessPacks;
 
 /**
  * Everything a user can choose, defaults filled in. Read with {@link SettingsReader}.
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param demands what the project asks for beside condensation and energy rule
  * @param making limits of the rules of making that the user changed, by name
  * @param methods user's own method of making by form: {@code bend} to {@code notched-tube}
+ * @param packs materials and energy rules to choose from
  */
 public record Settings(
     String project,
@@ -39,7 +41,8 @@ public record Settings(
     Map<String, Double> thicknessesM,
     DemandSettings demands,
     Map<String, Double> making,
-    Map<String, String> methods) {
+    Map<String, String> methods,
+    ThicknessPacks packs) {
 
   static final double LARGEST_MARGIN_K = 20;
   static final double LOWEST_EMISSIVITY = 0.01;

@@ -19,6 +19,7 @@ import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.ServicePack;
 import org.lagwright.takeoff.thickness.ThicknessChooser;
+import org.lagwright.takeoff.thickness.ThicknessPacks;
 
 /** Checks that the names in a settings file mean something, and says in which line one does not. */
 final class SettingsCheck {
@@ -34,10 +35,11 @@ final class SettingsCheck {
   private final Path file;
   private final List<String> lines;
   private final Set<String> serviceIds = ServicePack.bundled().serviceIds();
-  private final ThicknessChooser chooser = ThicknessChooser.bundled();
+  private final ThicknessChooser chooser;
 
-  SettingsCheck(Path file) {
+  SettingsCheck(Path file, ThicknessPacks packs) {
     this.file = file;
+    this.chooser = new ThicknessChooser(packs);
     try {
       this.lines = Files.readAllLines(file);
     } catch (IOException e) {

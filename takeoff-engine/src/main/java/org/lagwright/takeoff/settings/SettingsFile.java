@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param thicknessesMm user's own minimum thickness by service id, millimetres
  * @param making changed limits of the rules of making by name
  * @param methods own method of making by form
+ * @param packs files with materials or energy rules, beside this file
+ * @param catalogue file with a table of stock, beside this file
  */
 record SettingsFile(
     @Nullable String project,
@@ -26,7 +28,9 @@ record SettingsFile(
     @Nullable Map<String, Double> thicknessesMm,
     @Nullable DemandSettings demands,
     @Nullable Map<String, Double> making,
-    @Nullable Map<String, String> methods) {
+    @Nullable Map<String, String> methods,
+    @Nullable List<String> packs,
+    @Nullable String catalogue) {
 
   /** Air of one location class; what is null keeps its default. */
   record AirEntry(

@@ -5,9 +5,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.pack.CsvTables;
+import org.lagwright.takeoff.pack.DataTable;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.pack.PackReader;
+import org.lagwright.takeoff.service.ServicePack;
+import org.lagwright.takeoff.thickness.ThicknessPacks;
 
 /**
  * Reads a settings file over the defaults, key by key: maps entry by entry, air field by field,
@@ -21,31 +26,82 @@ public final class SettingsReader {
 
   /** The settings that hold where the user gives none. */
   public static Settings defaults() {
-    return overlay(EMPTY, bundled());
+    return overlay(EMPTY, bundled(), ThicknessPacks.bundled());
   }
 
   /**
-   * The user's settings over the defaults.
+   * The user's settings over the defaults; tables beside them as CSV.
    *
    * @throws PackException if a key is unknown or a value impossible; the message names file and
    *     line
    */
   public static Settings read(Path file) {
+    return read(file, CsvTables::readFile);
+  }
+
+  /**
+   * The user's settings over the defaults.
+   *
+   * @param tables reads a table that the settings name, such as a workbook
+   * @throws PackException if a key is unknown or a value impossible; the message names file and
+   *     line
+   */
+  public static Settings read(Path file, Function<Path, DataTable> tables) {
     SettingsFile given = PackReader.readFile(file, SettingsFile.class);
     SettingsFile defaults = bundled();
-    new SettingsCheck(file).check(given, overlay(EMPTY, defaults));
-    return overlay(given, defaults);
+    ThicknessPacks packs = packs(file, given, tables);
+    new SettingsCheck(file, packs).check(given, overlay(EMPTY, defaults, packs));
+    Settings settings = overlay(given, defaults, packs);
+    String table = settings.demands().specificationFile();
+    return table == null ? settings : withRows(settings, tables.apply(file.resolveSibling(table)));
+  }
+
+  private static ThicknessPacks packs(
+      Path file, SettingsFile given, Function<Path, DataTable> tables) {
+    ThicknessPacks packs = ThicknessPacks.bundled();
+    for (String pack : given.packs() == null ? List.<String>of() : given.packs()) {
+      packs = packs.with(file.resolveSibling(pack));
+    }
+    String catalogue = given.catalogue();
+    return catalogue == null
+        ? packs
+        : packs.withCatalogue(tables.apply(file.resolveSibling(catalogue)));
+  }
+
+  private static Settings withRows(Settings s, DataTable table) {
+    DemandSettings demands =
+        s.demands()
+            .plusRows(
+                SpecificationTable.rows(
+                    table, ServicePack.bundled().serviceIds(), s.air().keySet()));
+    return new Settings(
+        s.project(),
+        s.air(),
+        s.places(),
+        s.energyRule(),
+        s.condensationMarginK(),
+        s.surfaceEmissivity(),
+        s.materials(),
+        s.services(),
+        s.temperaturesC(),
+        s.scope(),
+        s.thicknessesM(),
+        demands,
+        s.making(),
+        s.methods(),
+        s.packs());
   }
 
   private static final SettingsFile EMPTY =
       new SettingsFile(
-          null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+          null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
+          null);
 
   private static SettingsFile bundled() {
     return PackReader.readBundled(SettingsReader.class, DEFAULTS, SettingsFile.class);
   }
 
-  private static Settings overlay(SettingsFile given, SettingsFile defaults) {
+  private static Settings overlay(SettingsFile given, SettingsFile defaults, ThicknessPacks packs) {
     return new Settings(
         first(given.project(), defaults.project(), "project"),
         air(map(given.air()), air(map(defaults.air()), Map.of())),
@@ -60,7 +116,8 @@ public final class SettingsReader {
         metres(maps(given.thicknessesMm(), defaults.thicknessesMm())),
         given.demands() == null ? DemandSettings.NONE : given.demands(),
         maps(given.making(), defaults.making()),
-        maps(given.methods(), defaults.methods()));
+        maps(given.methods(), defaults.methods()),
+        packs);
   }
 
   private static Map<String, Settings.Air> air(

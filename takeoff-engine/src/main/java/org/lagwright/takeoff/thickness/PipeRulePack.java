@@ -120,6 +120,12 @@ record PipeRulePack(
     return PackReader.readBundled(PipeRulePack.class, file, PipeRulePack.class);
   }
 
+  /** True where the table gives what the example says. */
+  boolean holds(Example example) {
+    double tabulatedM = tabulatedM(range(example.celsius()), example.nps());
+    return Math.abs(tabulatedM - example.thicknessM()) < 1e-9;
+  }
+
   /** The one range that contains this fluid temperature, degC. */
   FluidRange range(double fluidC) {
     return ranges.stream().filter(r -> r.contains(fluidC)).findFirst().orElseThrow();

@@ -66,6 +66,12 @@ record SituationRulePack(
         .map(row -> SituationDemand.of(this, row, one, outsideM, boreM));
   }
 
+  /** True where the row is the one the example says. */
+  boolean holds(Example example) {
+    String row = findRowId(example.family(), example.location(), example.mm() / 1000);
+    return (row == null ? "none" : row).equals(example.row());
+  }
+
   /** Id of the row for a diameter of the kind the rows go by, null where there is none. */
   @Nullable String findRowId(String family, String location, double diameterM) {
     return rows.stream()

@@ -26,18 +26,20 @@ public final class ThicknessChooser {
   private final MaterialPack materials;
   private final NominalPipeSizes sizes;
   private final List<EnergyRule> rules;
+  private final List<PackInfo> ofUser;
   private final Map<Conditions, ThicknessDecision> decided = new HashMap<>();
 
-  private ThicknessChooser(MaterialPack materials, NominalPipeSizes sizes, List<EnergyRule> rules) {
-    this.materials = materials;
-    this.sizes = sizes;
-    this.rules = rules;
+  /** A chooser with the packs of the program and of the user. */
+  public ThicknessChooser(ThicknessPacks packs) {
+    this.materials = packs.materials();
+    this.sizes = NominalPipeSizes.bundled();
+    this.rules = packs.rules();
+    this.ofUser = packs.ofUser();
   }
 
   /** A chooser with the packs that belong to the program. */
   public static ThicknessChooser bundled() {
-    return new ThicknessChooser(
-        MaterialPack.bundled(), NominalPipeSizes.bundled(), RulePacks.bundled());
+    return new ThicknessChooser(ThicknessPacks.bundled());
   }
 
   /** The families of materials to choose from. */
@@ -52,6 +54,7 @@ public final class ThicknessChooser {
    */
   public List<PackInfo> packsInUse(String energyRuleId) {
     List<PackInfo> packs = new ArrayList<>(List.of(materials.info(), sizes.info()));
+    packs.addAll(ofUser);
     findRule(energyRuleId).map(EnergyRule::info).ifPresent(packs::add);
     return List.copyOf(packs);
   }
@@ -61,6 +64,7 @@ public final class ThicknessChooser {
     List<PackInfo> packs = new ArrayList<>();
     packs.add(materials.info());
     packs.add(sizes.info());
+    packs.addAll(ofUser);
     rules.forEach(rule -> packs.add(rule.info()));
     return List.copyOf(packs);
   }
