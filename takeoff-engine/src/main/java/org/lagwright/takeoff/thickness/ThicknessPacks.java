@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.material.Catalogue;
 import org.lagwright.takeoff.material.MaterialPack;
 import org.lagwright.takeoff.pack.DataTable;
@@ -80,6 +82,19 @@ public final class ThicknessPacks {
   /** Packs of the user other than rules. */
   List<PackInfo> ofUser() {
     return ofUser;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ThicknessPacks packs
+        && packs.materials.equals(materials)
+        && packs.rules.equals(rules)
+        && packs.ofUser.equals(ofUser);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(materials, rules, ofUser);
   }
 
   private ThicknessPacks withRule(EnergyRule rule) {
