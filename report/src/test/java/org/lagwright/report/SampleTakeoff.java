@@ -161,7 +161,11 @@ public final class SampleTakeoff {
     MepElement bend =
         pipe(103, "0AlderQuay0Bend0000001", "CHW bend")
             .is(Kind.PIPE_FITTING, Form.BEND)
-            .ends(List.of(new Section.Round(0.0603), new Section.Round(0.0603)))
+            .ends(
+                Measured.of(
+                    List.of(new Section.Round(0.0603), new Section.Round(0.0603)),
+                    How.SOLID,
+                    new Evidence(1, "ends", "")))
             .bend(measured(90.0), measured(0.0762))
             .build();
     elements.add(onLine(bend, CHILLED, cold(), new Quantities(0, 1, 0.5, 0.01), "L002"));

@@ -74,7 +74,7 @@ public final class TestElement {
   }
 
   public TestElement ends(Section... ends) {
-    builder.ends(List.of(ends));
+    builder.ends(Measured.of(List.of(ends), How.SOLID, new Evidence(step, "ends", "as drawn")));
     return this;
   }
 

@@ -37,12 +37,17 @@ final class Draft {
 
   @Nullable Kind kind;
   Form form;
+
+  /** True if words told the form, not the enumeration of its class. */
+  final boolean formIsWorded;
+
   @Nullable Measured<Section> section;
-  List<Section> ends = List.of();
+  @Nullable Measured<List<Section>> ends;
   @Nullable String nominalSize;
   @Nullable Measured<Double> lengthM;
   @Nullable Measured<Double> angleDeg;
   @Nullable Measured<Double> bendRadiusM;
+  @Nullable Measured<Double> eccentricityM;
 
   /** Insulation that was drawn into the body. */
   @Nullable ExistingInsulation drawnInsulation;
@@ -70,6 +75,7 @@ final class Draft {
     this.shape = shape;
     this.kind = reading.kind();
     this.form = reading.form();
+    this.formIsWorded = reading.worded();
     this.generalSegment = generalSegment;
   }
 

@@ -1,10 +1,11 @@
 package org.lagwright.ifc.extract;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
@@ -13,8 +14,6 @@ import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
-import org.lagwright.ifc.model.Port;
-import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 
@@ -24,10 +23,13 @@ import org.lagwright.ifc.model.Section;
  */
 final class FittingMeasurer {
 
+  private static final String BODY = "body, not the pipe in it";
+
+  private static final double CONCENTRIC_M = 1e-4;
+
   private final Neighbours neighbours;
-  private final Placeholders placeholders;
   private final ProfileReader profiles;
-  private final double lengthUnitM;
+  private final BendMeasurer bends;
 
   FittingMeasurer(
       Neighbours neighbours,
@@ -36,87 +38,23 @@ final class FittingMeasurer {
       double lengthUnitM) {
     this.neighbours = neighbours;
     this.profiles = profiles;
-    this.placeholders = placeholders;
-    this.lengthUnitM = lengthUnitM;
+    this.bends = new BendMeasurer(placeholders, lengthUnitM);
   }
 
   void measure(Draft draft) {
-    List<Neighbours.Found> next =
-        draft.joints.stream().flatMap(p -> neighbours.behind(draft, p).stream()).toList();
-    draft.form = form(draft, next);
-    size(draft, next);
-    draft.lengthM = length(draft);
-    if (draft.form == Form.BEND) {
-      bend(draft);
-    }
-    if (draft.section == null) {
-      draft.note(
-          ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED,
-          Effect.NONE,
-          draft.shape.problems().isEmpty()
-              ? "The body gives no size"
-              : String.join("; ", draft.shape.problems()));
-    }
-  }
-
-  private static Form form(Draft draft, List<Neighbours.Found> next) {
-    Form shape = draft.shape.form();
-    if (draft.form == Form.REDUCER || draft.form == Form.TRANSITION) {
-      return reducerOrTransition(draft, next);
-    }
-    if (draft.form != Form.UNKNOWN) {
-      return draft.form;
-    }
-    Optional<Form> named = formInProperties(draft);
-    if (named.isPresent()) {
-      return named.get();
-    }
-    if (shape != Form.UNKNOWN && shape != Form.STRAIGHT) {
-      return shape;
-    }
-    return switch (draft.joints.size()) {
-      case 1 -> Form.CAP;
-      case 2 -> twoPorts(draft, next, shape);
-      case 3 -> Form.TEE;
-      case 4 -> Form.CROSS;
-      default -> shape == Form.STRAIGHT ? Form.COUPLING : Form.UNKNOWN;
-    };
-  }
-
-  /** What a property such as ProductType calls a fitting; apparatus does not become one. */
-  private static Optional<Form> formInProperties(Draft draft) {
-    return PropertyNames.of(draft.properties, PropertyNames.Role.FORM)
-        .flatMap(p -> Words.form(p.text()).stream())
-        .filter(form -> form.compareTo(Form.BEND) >= 0 && form.compareTo(Form.OFFSET) <= 0)
-        .findFirst();
-  }
-
-  private static Form twoPorts(Draft draft, List<Neighbours.Found> next, Form shape) {
-    if (next.size() == 2 && !Sizes.sameSection(next.get(0).section(), next.get(1).section())) {
-      return Form.REDUCER;
-    }
-    Optional<Double> turn = turnDeg(draft);
-    if (turn.isPresent()) {
-      return turn.get() > 1 ? Form.BEND : Form.COUPLING;
-    }
-    return shape == Form.STRAIGHT ? Form.COUPLING : Form.UNKNOWN;
-  }
-
-  /**
-   * A transition changes the shape of the section, a reducer only its size; pipes are all round.
-   */
-  private static Form reducerOrTransition(Draft draft, List<Neighbours.Found> next) {
-    List<Section> ends =
-        draft.shape.ends().size() == 2
-            ? draft.shape.ends().stream().map(ShapeEnd::section).toList()
-            : next.stream().map(Neighbours.Found::section).toList();
-    if (draft.kind == Kind.PIPE_FITTING) {
-      return Form.REDUCER;
-    }
-    if (ends.size() != 2) {
-      return draft.form;
-    }
-    return ends.get(0).getClass() == ends.get(1).getClass() ? Form.REDUCER : Form.TRANSITION;
+    List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
+    Shape joined = JointShape.of(draft, joints);
+    draft.form =
+        draft.kind == null || draft.kind.isFitting()
+            ? FittingForm.of(draft, joints, joined)
+            : draft.form;
+    FittingEnds ends = new FittingEnds(draft, joints, joined);
+    size(draft, joints, ends);
+    draft.ends = ends.choose();
+    draft.lengthM = length(draft, joints, joined);
+    draft.eccentricityM = eccentricity(draft, joined);
+    bends.measure(draft, joined);
+    note(draft);
   }
 
   /** True for forms whose body need not have the size of the line it sits in. */
@@ -127,46 +65,45 @@ final class FittingMeasurer {
     };
   }
 
-  /** How many ends the element has: its form tells, else its ports and what touches it. */
-  private static int ways(Draft draft) {
-    return switch (draft.form) {
-      case CAP -> 1;
-      case BEND, REDUCER, TRANSITION, OFFSET -> 2;
-      case TEE, LATERAL, WYE -> 3;
-      case CROSS -> 4;
-      default -> draft.joints.size();
-    };
-  }
-
-  private void size(Draft draft, List<Neighbours.Found> next) {
+  private void size(Draft draft, List<Neighbours.Joint> joints, FittingEnds ends) {
     Options<Section> options = new Options<>(Sizes::sameSection);
     Measured<Section> drawn = draft.shape.section();
+    List<Neighbours.Found> met =
+        joints.stream().map(Neighbours.Joint::met).filter(Objects::nonNull).toList();
     boolean bodyIsTheSize = !isWiderThanItsPipe(draft.form);
-    boolean allKnown = next.size() == ways(draft);
+    boolean allKnown = met.size() == ends.ways();
     boolean drawnFirst = bodyIsTheSize && drawn != null && (drawn.how() == How.SOLID || !allKnown);
     if (drawnFirst) {
       options.addAll(drawn);
     }
-    next.stream()
+    met.stream()
         .max(Comparator.comparingDouble(n -> n.section().largestSideM()))
-        .ifPresent(n -> options.add(n.section(), How.NEIGHBOUR, n.evidence()));
+        .ifPresent(n -> addMet(options, n, drawnFirst && !allKnown));
     if (!drawnFirst && drawn != null) {
-      if (bodyIsTheSize || next.isEmpty()) {
+      if (met.isEmpty()) {
         options.addAll(drawn);
       } else {
-        options.rule(drawn.value(), drawn.how(), drawn.evidence(), "body, not the pipe in it");
+        options.rule(drawn.value(), drawn.how(), drawn.evidence(), BODY);
       }
     }
     options.addAll(profiles.ofMaterial(draft.key.step()));
     texts(draft, options);
     draft.section = Sizes.withoutNoise(options.choose());
-    draft.ends = ends(draft, next).stream().map(Sizes::withoutNoise).toList();
     nominal(draft);
+  }
+
+  /** What is met at some of the ends only need not be the largest of them. */
+  private static void addMet(Options<Section> options, Neighbours.Found met, boolean partOfIt) {
+    if (partOfIt) {
+      options.rule(met.section(), How.NEIGHBOUR, met.evidence(), "met at one end");
+    } else {
+      options.add(met.section(), How.NEIGHBOUR, met.evidence());
+    }
   }
 
   private static void texts(Draft draft, Options<Section> options) {
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      largest(endsInText(draft, text.value()))
+      FittingEnds.largest(FittingEnds.inText(draft, text.value()))
           .or(() -> sizeInText(draft, text.value()))
           .ifPresent(s -> options.add(s, How.TEXT, text.evidence()));
     }
@@ -176,19 +113,6 @@ final class FittingMeasurer {
     return draft.kind == Kind.DUCT_FITTING
         ? Sizes.sides(text).or(() -> Sizes.diameter(text))
         : Sizes.dn(text).flatMap(PipeSizes::forNominal).map(PipeSizes.Size::section);
-  }
-
-  private static List<Section> endsInText(Draft draft, String text) {
-    return draft.kind == Kind.DUCT_FITTING
-        ? Sizes.ductEnds(text)
-        : Sizes.dnEnds(text).stream()
-            .flatMap(dn -> PipeSizes.forNominal(dn).stream())
-            .map(PipeSizes.Size::section)
-            .toList();
-  }
-
-  private static Optional<Section> largest(List<Section> sections) {
-    return sections.stream().max(Comparator.comparingDouble(Section::largestSideM));
   }
 
   private static void nominal(Draft draft) {
@@ -204,170 +128,70 @@ final class FittingMeasurer {
         .ifPresent(dn -> draft.nominalSize = "DN" + dn);
   }
 
-  /**
-   * Sizes of the ends: drawn ones if there is one for each port, else those of the neighbours if
-   * every port has one, else what a text says.
-   */
-  private static List<Section> ends(Draft draft, List<Neighbours.Found> next) {
-    boolean allKnown = next.size() == ways(draft) && next.size() > 1;
-    if (allKnown && isWiderThanItsPipe(draft.form)) {
-      return runFirst(draft, next);
-    }
-    Measured<Section> drawn = draft.shape.section();
-    boolean onePerPort = draft.shape.ends().size() == ways(draft);
-    boolean drawnExactly = drawn != null && drawn.how() == How.SOLID && onePerPort;
-    if (draft.shape.ends().size() > 1 && (drawnExactly || !allKnown)) {
-      return draft.shape.ends().stream().map(ShapeEnd::section).toList();
-    }
-    return allKnown ? runFirst(draft, next) : endsByText(draft);
-  }
-
-  /** Sizes of the ends that a text gives, if they do not contradict the size that was chosen. */
-  private static List<Section> endsByText(Draft draft) {
-    Measured<Section> section = draft.section;
-    return SizeTexts.of(draft).stream()
-        .map(text -> endsInText(draft, text.value()))
-        .filter(ends -> ends.size() > 1)
-        .filter(
-            ends ->
-                section != null
-                    && largest(ends).filter(e -> Sizes.sameSection(e, section.value())).isPresent())
-        .findFirst()
-        .orElse(List.of());
-  }
-
-  /** Run, run, branch: the two ports of a tee that are farthest apart are its run. */
-  private static List<Section> runFirst(Draft draft, List<Neighbours.Found> next) {
-    List<Section> sections = new ArrayList<>(next.stream().map(Neighbours.Found::section).toList());
-    if (sections.size() != 3) {
-      return sections;
-    }
-    int branch = 2;
-    double farthestM = 0;
-    for (int i = 0; i < 3; i++) {
-      Point a = draft.joints.get((i + 1) % 3).positionM();
-      Point b = draft.joints.get((i + 2) % 3).positionM();
-      double apartM = a == null || b == null ? 0 : a.distanceM(b);
-      if (apartM > farthestM) {
-        farthestM = apartM;
-        branch = i;
-      }
-    }
-    sections.add(sections.remove(branch));
-    return sections;
-  }
-
-  private static @Nullable Measured<Double> length(Draft draft) {
+  private static @Nullable Measured<Double> length(
+      Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
     Options<Double> options = new Options<>(Sizes::sameLength);
     options.addAll(draft.shape.lengthM());
-    List<Port> joints = draft.joints;
-    if (joints.size() == 2 && draft.form != Form.BEND) {
-      Point a = joints.get(0).positionM();
-      Point b = joints.get(1).positionM();
-      if (a != null && b != null && a.distanceM(b) > 0) {
-        boolean inFile = joints.stream().allMatch(Port::isInFile);
-        Evidence evidence =
-            new Evidence(
-                inFile ? joints.get(0).step() : draft.key.step(),
-                inFile ? "distance of ports" : "distance of touching ends",
-                Sizes.metres(a.distanceM(b)) + " m");
-        options.add(a.distanceM(b), inFile ? How.PORTS : How.NEIGHBOUR, evidence);
-      }
+    if (joined != null && joined.form() == draft.form) {
+      options.addAll(joined.lengthM());
+    } else if (joints.size() == 2 && draft.form != Form.BEND) {
+      faceToFace(draft, joints, options);
     }
     return options.choose();
   }
 
-  private void bend(Draft draft) {
-    Options<Double> angle = new Options<>(Sizes::sameAngle);
-    angle.addAll(draft.shape.angleDeg());
-    turnDeg(draft)
-        .filter(deg -> deg > 1)
-        .ifPresent(
-            deg ->
-                angle.add(
-                    deg, How.PORTS, new Evidence(draft.key.step(), "axes of ports", deg + "")));
-    PropertyNames.of(draft.properties, PropertyNames.Role.ANGLE)
-        .flatMap(p -> degrees(p).map(deg -> new Degrees(p, deg)).stream())
-        .forEach(d -> angle.add(d.value, How.PROPERTY, d.property.evidence()));
-    for (String text : draft.names.all()) {
-      Sizes.angleDeg(text)
-          .ifPresent(deg -> angle.add(deg, How.TEXT, new Evidence(draft.key.step(), "name", text)));
-    }
-    draft.angleDeg = angle.choose();
-    draft.bendRadiusM = radius(draft);
-    arc(draft);
-  }
-
-  private record Degrees(Property property, double value) {}
-
-  /**
-   * Angles typed as angles are in radians by now; bare numbers are degrees in every file we met.
-   */
-  private static Optional<Double> degrees(Property p) {
-    Double number = p.number();
-    boolean typed = p.measure() != null && p.measure().contains("PLANEANGLE");
-    double deg =
-        number == null
-            ? PropertyNames.leadingNumber(p.text())
-            : typed ? Math.toDegrees(number) : number;
-    return deg > 0 && deg <= 180 ? Optional.of(deg) : Optional.empty();
-  }
-
-  private @Nullable Measured<Double> radius(Draft draft) {
-    Options<Double> options = new Options<>(Sizes::sameLength);
-    options.addAll(draft.shape.bendRadiusM());
-    chordRadius(draft, options);
-    PropertyNames.of(draft.properties, PropertyNames.Role.BEND_RADIUS)
-        .filter(p -> !placeholders.contains(p))
-        .forEach(
-            p ->
-                PropertyNames.lengthM(p, lengthUnitM)
-                    .ifPresent(r -> options.add(r, How.PROPERTY, p.evidence())));
-    return options.choose();
-  }
-
-  /** Radius from the distance of the ports and the angle: chord / (2 sin(angle / 2)). */
-  private static void chordRadius(Draft draft, Options<Double> options) {
-    if (draft.ports.size() != 2 || draft.angleDeg == null) {
-      return;
-    }
-    Point a = draft.ports.get(0).positionM();
-    Point b = draft.ports.get(1).positionM();
+  private static void faceToFace(
+      Draft draft, List<Neighbours.Joint> joints, Options<Double> options) {
+    Point a = joints.get(0).port().positionM();
+    Point b = joints.get(1).port().positionM();
     if (a != null && b != null && a.distanceM(b) > 0) {
-      double radiusM = a.distanceM(b) / (2 * Math.sin(Math.toRadians(draft.angleDeg.value()) / 2));
+      boolean inFile = joints.stream().allMatch(j -> j.port().isInFile());
       Evidence evidence =
           new Evidence(
-              draft.ports.get(0).step(),
-              "chord of ports and angle",
+              inFile ? joints.get(0).port().step() : draft.key.step(),
+              inFile ? "distance of ports" : "distance of touching ends",
               Sizes.metres(a.distanceM(b)) + " m");
-      options.add(radiusM, How.PORTS, evidence);
+      options.add(a.distanceM(b), inFile ? How.PORTS : How.NEIGHBOUR, evidence);
     }
   }
 
-  /** The centre line of a bend that only ports or properties describe. */
-  private static void arc(Draft draft) {
-    if (draft.lengthM == null && draft.angleDeg != null && draft.bendRadiusM != null) {
-      double arcM = Math.toRadians(draft.angleDeg.value()) * draft.bendRadiusM.value();
-      draft.lengthM =
-          Measured.of(
-              arcM,
-              draft.bendRadiusM.how(),
-              new Evidence(
-                  draft.bendRadiusM.evidence().step(), "radius x angle", Sizes.metres(arcM)));
+  /** How far the axes of both ends lie apart; what is less than a tenth of a millimetre is none. */
+  private static @Nullable Measured<Double> eccentricity(Draft draft, @Nullable Shape joined) {
+    if (draft.form != Form.REDUCER && draft.form != Form.TRANSITION && draft.form != Form.OFFSET) {
+      return null;
     }
+    Options<Double> options = new Options<>(Sizes::sameLength);
+    Measured<Double> drawnM = draft.shape.lengthM();
+    if (draft.shape.ends().size() == 2 && drawnM != null) {
+      options.add(sidewaysM(draft.shape.ends()), drawnM.how(), drawnM.evidence());
+    }
+    Measured<Double> joinedM = joined == null ? null : joined.lengthM();
+    if (joined != null && joined.ends().size() == 2 && joinedM != null) {
+      options.add(sidewaysM(joined.ends()), joinedM.how(), joinedM.evidence());
+    }
+    return options.choose();
   }
 
-  /** The angle a two-port fitting turns through, from the axes of its ports; empty if unknown. */
-  private static Optional<Double> turnDeg(Draft draft) {
-    if (draft.ports.size() != 2) {
-      return Optional.empty();
+  private static double sidewaysM(List<ShapeEnd> ends) {
+    Point a = ends.get(0).centreM();
+    Point b = ends.get(1).centreM();
+    Point axis = ends.get(1).outward();
+    double x = b.x() - a.x();
+    double y = b.y() - a.y();
+    double z = b.z() - a.z();
+    double alongM = x * axis.x() + y * axis.y() + z * axis.z();
+    double sidewaysM = Math.sqrt(Math.max(0, x * x + y * y + z * z - alongM * alongM));
+    return sidewaysM < CONCENTRIC_M ? 0 : sidewaysM;
+  }
+
+  private static void note(Draft draft) {
+    if (draft.section == null) {
+      draft.note(
+          ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED,
+          Effect.NONE,
+          draft.shape.problems().isEmpty()
+              ? "The body gives no size"
+              : String.join("; ", draft.shape.problems()));
     }
-    Point a = draft.ports.get(0).direction();
-    Point b = draft.ports.get(1).direction();
-    if (a == null || b == null) {
-      return Optional.empty();
-    }
-    double cosine = -(a.x() * b.x() + a.y() * b.y() + a.z() * b.z());
-    return Optional.of(Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cosine)))));
   }
 }

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /**
@@ -23,8 +25,15 @@ final class KindReader {
    *
    * @param kind what it is; null for a general flow segment or fitting that only shape can settle
    * @param form its form, UNKNOWN if nothing told
+   * @param worded true if words told the form
    */
-  record Reading(@Nullable Kind kind, Form form) {}
+  record Reading(@Nullable Kind kind, Form form, boolean worded) {
+
+    /** A reading whose form, if any, comes from a class or an enumeration. */
+    Reading(@Nullable Kind kind, Form form) {
+      this(kind, form, false);
+    }
+  }
 
   private static final Map<String, Reading> BY_CLASS = new HashMap<>();
 
@@ -106,14 +115,20 @@ final class KindReader {
       return segment(byClass, predefined, names.ofType());
     }
     Optional<Form> worded = formInWords(names.all());
-    if (kind == Kind.VALVE && worded.isPresent() && worded.get() == Form.STRAINER) {
-      return new Reading(Kind.INLINE, Form.STRAINER);
+    if (kind == Kind.VALVE && worded.isPresent() && isNoValve(element, worded.get())) {
+      return new Reading(Kind.INLINE, worded.get(), true);
     }
     if (!kind.isFitting()) {
       return byClass;
     }
     Form form = worded.orElse(formOf(predefined));
-    return new Reading(kindOfFitting(kind, form), form);
+    return new Reading(kindOfFitting(kind, form), form, worded.isPresent());
+  }
+
+  /** A general controller may be a damper or a meter; strainers come even as valves. */
+  private static boolean isNoValve(IfcRecord element, Form form) {
+    boolean general = !element.is("IfcValve");
+    return form == Form.STRAINER || (general && (form == Form.DAMPER || form == Form.METER));
   }
 
   /** Manifolds come as segments, ditches and conduits as pipes. */
@@ -135,7 +150,7 @@ final class KindReader {
   private static Kind kindOfFitting(Kind kind, Form form) {
     return switch (form) {
       case VALVE_BODY -> Kind.VALVE;
-      case STRAINER, PUMP -> Kind.INLINE;
+      case STRAINER, PUMP, DAMPER, METER, SILENCER -> Kind.INLINE;
       case APPARATUS -> Kind.EQUIPMENT;
       case FLEXIBLE -> kind == Kind.DUCT_FITTING ? Kind.DUCT_SEGMENT : Kind.PIPE_SEGMENT;
       default -> kind;
@@ -157,6 +172,7 @@ final class KindReader {
       case "BEND" -> Form.BEND;
       case "TRANSITION" -> Form.REDUCER;
       case "CONNECTOR" -> Form.COUPLING;
+      case "JUNCTION" -> Form.TEE;
       default -> Form.UNKNOWN;
     };
   }
@@ -188,7 +204,24 @@ final class KindReader {
     if (kind != null) {
       return refine(plain, element, type, names);
     }
-    return segment ? plain : new Reading(null, worded.orElse(formOf(predefined(element, type))));
+    if (segment) {
+      return plain;
+    }
+    Form form = worded.orElse(formOf(predefined(element, type)));
+    Kind told = kindOfFitting(Kind.PIPE_FITTING, form);
+    boolean fitting = told.isFitting() || told.isSegment();
+    return new Reading(fitting ? null : told, form, worded.isPresent());
+  }
+
+  /** A proxy stands for anything, so its name alone makes it no pipe; but the user should know. */
+  static void noteProxy(Draft draft) {
+    if (draft.ifcClass.equals("IfcBuildingElementProxy")) {
+      draft.names.all().stream()
+          .filter(name -> Words.isPipe(name) || Words.isDuct(name))
+          .filter(name -> !Words.isNeitherPipeNorDuct(name))
+          .findFirst()
+          .ifPresent(name -> draft.note(ReadFinding.PROXY_LOOKS_LIKE_SERVICE, Effect.NONE, name));
+    }
   }
 
   /** Kind for a general segment or fitting from the shape of its section. */

@@ -182,6 +182,7 @@ public final class ModelExtractor {
             ordered.subList(from, to).stream().map(draft -> element(draft, insulation)).toList(),
         elements::addAll);
     for (Draft draft : ordered) {
+      KindReader.noteProxy(draft);
       findings.addAll(draft.findings());
     }
     return elements;
@@ -300,6 +301,7 @@ public final class ModelExtractor {
             .nominalSize(draft.nominalSize)
             .lengthM(draft.lengthM)
             .bend(draft.angleDeg, draft.bendRadiusM)
+            .eccentricityM(draft.eccentricityM)
             .ports(draft.joints)
             .systems(belongings.systemsOf(draft.key.step()))
             .place(places.placeOf(record, draft))

@@ -1,9 +1,12 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Measured;
@@ -27,6 +30,55 @@ final class Neighbours {
 
   Neighbours(Map<ElementKey, Draft> drafts) {
     this.drafts = drafts;
+  }
+
+  /**
+   * A joint of an element.
+   *
+   * @param outward axis out of the element: that of the neighbour, which was drawn, before that of
+   *     the port, which was written; null if neither is known
+   * @param met the size that it meets, null if nothing tells
+   */
+  record Joint(Port port, @Nullable Point outward, @Nullable Found met) {}
+
+  List<Joint> jointsOf(Draft draft) {
+    List<Joint> joints = new ArrayList<>();
+    for (Port port : draft.joints) {
+      joints.add(new Joint(port, axisAt(port), behind(draft, port).orElse(null)));
+    }
+    return joints;
+  }
+
+  private @Nullable Point axisAt(Port port) {
+    ElementKey at = port.connectedTo();
+    Point portM = port.positionM();
+    Draft next = at == null ? null : drafts.get(at);
+    if (next == null || portM == null || !next.isSegment()) {
+      return port.direction();
+    }
+    ShapeEnd nearest = null;
+    for (ShapeEnd end : next.shape.ends()) {
+      double bestM = nearest == null ? SAME_PLACE_M : nearest.centreM().distanceM(portM);
+      nearest = end.centreM().distanceM(portM) < bestM ? end : nearest;
+    }
+    Point out = nearest == null ? alongPorts(next, portM) : nearest.outward();
+    return out == null ? port.direction() : new Point(-out.x(), -out.y(), -out.z());
+  }
+
+  /** The axis of a straight piece out of its end at a place, from the places of its two ports. */
+  private static @Nullable Point alongPorts(Draft segment, Point atM) {
+    Point a = segment.ports.size() == 2 ? segment.ports.get(0).positionM() : null;
+    Point b = segment.ports.size() == 2 ? segment.ports.get(1).positionM() : null;
+    if (a == null || b == null || !(a.distanceM(b) > SAME_PLACE_M)) {
+      return null;
+    }
+    Point near = a.distanceM(atM) < b.distanceM(atM) ? a : b;
+    Point far = near == a ? b : a;
+    double lengthM = near.distanceM(far);
+    return new Point(
+        (near.x() - far.x()) / lengthM,
+        (near.y() - far.y()) / lengthM,
+        (near.z() - far.z()) / lengthM);
   }
 
   /**

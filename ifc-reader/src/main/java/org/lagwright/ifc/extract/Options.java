@@ -10,6 +10,7 @@ import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Property;
 
 /**
  * The answers found for one question, most trusted first, and the choice among them. Answers that
@@ -31,6 +32,16 @@ final class Options<T> {
 
   void add(T value, How how, Evidence evidence) {
     options.add(new Option<>(value, how, evidence, null));
+  }
+
+  /** Adds what a property or quantity says; a placeholder must not be chosen. */
+  void addStated(T value, Property property, boolean placeholder) {
+    How how = property.quantity() ? How.QUANTITY_SET : How.PROPERTY;
+    if (placeholder) {
+      rule(value, how, property.evidence(), "placeholder");
+    } else {
+      add(value, how, property.evidence());
+    }
   }
 
   void addAll(@Nullable Measured<T> measured) {

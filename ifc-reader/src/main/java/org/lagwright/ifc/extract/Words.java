@@ -22,6 +22,8 @@ final class Words {
 
   private static final Set<Form> JOINTS = Set.of(Form.FLANGE, Form.COUPLING, Form.UNION);
 
+  private static final Set<Form> REDUCING = Set.of(Form.REDUCER, Form.TRANSITION);
+
   private static final Map<Form, List<Word>> FORMS = new EnumMap<>(Form.class);
   private static final List<Word> NEITHER_PIPE_NOR_DUCT = new ArrayList<>();
   private static final List<Word> DUCT = new ArrayList<>();
@@ -88,8 +90,9 @@ final class Words {
   }
 
   /**
-   * The form that the first telling word of a text names. Flange, coupling and union tell last, as
-   * they also say how a piece is joined: a flanged elbow is a bend.
+   * The form that the first telling word of a text names. Words for a change of size tell after
+   * those for a shape, as a reducing tee is a tee; flange, coupling and union tell last, as they
+   * also say how a piece is joined: a flanged elbow is a bend.
    */
   static Optional<Form> form(String text) {
     return FORM_OF.of(text);
@@ -97,7 +100,9 @@ final class Words {
 
   private static Optional<Form> readForm(String text) {
     String folded = fold(text);
-    return first(folded, form -> !JOINTS.contains(form)).or(() -> first(folded, JOINTS::contains));
+    return first(folded, form -> !JOINTS.contains(form) && !REDUCING.contains(form))
+        .or(() -> first(folded, REDUCING::contains))
+        .or(() -> first(folded, JOINTS::contains));
   }
 
   private static Optional<Form> first(String folded, Predicate<Form> asked) {

@@ -136,12 +136,21 @@ final class Ends {
       ShapeEnd b = ends.get(branch == 2 ? 1 : 2);
       ShapeEnd c = ends.get(branch);
       if (isRun(a, b)) {
-        boolean square = Math.abs(c.out().angleTo(b.out()) - Math.PI / 2) < SQUARE_RAD;
+        double lean = Math.abs(c.out().angleTo(b.out()) - Math.PI / 2);
         double lengthM = a.centreM().distanceM(b.centreM());
-        return Joined.of(square ? Form.TEE : Form.LATERAL, List.of(a, b, c), lengthM);
+        List<ShapeEnd> ordered = List.of(a, b, c);
+        return lean < SQUARE_RAD
+            ? Joined.of(Form.TEE, ordered, lengthM)
+            : lateral(ordered, lengthM, Math.PI / 2 - lean);
       }
     }
     return Joined.of(Form.WYE, ends, null);
+  }
+
+  /** A slanting branch; its angle to the run is the acute one. */
+  private static Joined lateral(List<ShapeEnd> ordered, double lengthM, double angle) {
+    double angleDeg = Math.toDegrees(angle);
+    return new Joined(Form.LATERAL, ordered, lengthM, angleDeg, null, List.of());
   }
 
   private static Joined four(List<ShapeEnd> ends) {

@@ -2,7 +2,9 @@ package org.lagwright.ifc.geometry;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 
@@ -14,7 +16,8 @@ import org.lagwright.ifc.model.Section;
  *     UNKNOWN
  * @param section outer section; of a reducer, tee or cross that of its largest end
  * @param lengthM length along the centre line in metres; of a tee the run, of a bend the arc
- * @param angleDeg angle that a bend turns through, in degrees, above 0
+ * @param angleDeg angle that a bend turns through, of a lateral that between branch and run; in
+ *     degrees, above 0
  * @param bendRadiusM centre-line radius of a bend in metres
  * @param ends open ends in world coordinates; tees and laterals run, run, branch; crosses in pairs
  * @param problems why something is missing or weak, as short phrases
@@ -31,6 +34,16 @@ public record Shape(
   public Shape {
     ends = List.copyOf(ends);
     problems = List.copyOf(problems);
+  }
+
+  /**
+   * The shape that a set of ends makes; run and branch are told apart and put in order.
+   *
+   * @param ends two to four ends in world coordinates
+   * @param evidence where the ends stand
+   */
+  public static Shape ofEnds(List<ShapeEnd> ends, How how, Evidence evidence) {
+    return Parts.fromEnds(ends, how, evidence, evidence, List.of());
   }
 
   /** A shape of which nothing is known, with the reason. */

@@ -19,12 +19,15 @@ import org.jspecify.annotations.Nullable;
  * @param kind what it is
  * @param form its shape
  * @param section outer section without insulation; null where nothing in the file tells
- * @param ends sections of the ends of a fitting in port order: bend two, tee three (run, run,
- *     branch); empty where unknown
+ * @param endSections sections of the ends of a fitting: bend two, tee three (run, run, branch),
+ *     cross in pairs; null where unknown
  * @param nominalSize nominal size as written ({@code DN50}), null where absent
  * @param lengthM length along the centre line in metres; null where unknown
- * @param angleDeg bend angle in degrees, null where it is no bend or unknown
+ * @param angleDeg angle of a bend in degrees, of a lateral that between branch and run; null where
+ *     it is neither or unknown
  * @param bendRadiusM centre-line radius of a bend in metres
+ * @param eccentricityM how far the axes of the two ends of a reducer, transition or offset lie
+ *     apart, metres; 0 where it is concentric, null where unknown or no such piece
  * @param ports connection points, in the order of the file
  * @param systems systems it belongs to
  * @param place storey, space, indoors or not
@@ -49,11 +52,12 @@ public record MepElement(
     Kind kind,
     Form form,
     @Nullable Measured<Section> section,
-    List<Section> ends,
+    @Nullable Measured<List<Section>> endSections,
     @Nullable String nominalSize,
     @Nullable Measured<Double> lengthM,
     @Nullable Measured<Double> angleDeg,
     @Nullable Measured<Double> bendRadiusM,
+    @Nullable Measured<Double> eccentricityM,
     List<Port> ports,
     List<MepSystem> systems,
     Place place,
@@ -67,12 +71,16 @@ public record MepElement(
 
   public MepElement {
     openEnds = List.copyOf(openEnds);
-    ends = List.copyOf(ends);
     ports = List.copyOf(ports);
     systems = List.copyOf(systems);
     properties = properties instanceof PropertyList ? properties : List.copyOf(properties);
     materials = List.copyOf(materials);
     layers = List.copyOf(layers);
+  }
+
+  /** Sections of the ends, empty where unknown. */
+  public List<Section> ends() {
+    return endSections == null ? List.of() : endSections.value();
   }
 
   /** First property with this name, whatever its set; names compare without case. */
@@ -122,11 +130,12 @@ public record MepElement(
     private Kind kind = Kind.OTHER;
     private Form form = Form.UNKNOWN;
     private @Nullable Measured<Section> section;
-    private List<Section> ends = List.of();
+    private @Nullable Measured<List<Section>> endSections;
     private @Nullable String nominalSize;
     private @Nullable Measured<Double> lengthM;
     private @Nullable Measured<Double> angleDeg;
     private @Nullable Measured<Double> bendRadiusM;
+    private @Nullable Measured<Double> eccentricityM;
     private List<Port> ports = List.of();
     private List<MepSystem> systems = List.of();
     private Place place = Place.UNKNOWN;
@@ -164,8 +173,8 @@ public record MepElement(
       return this;
     }
 
-    public Builder ends(List<Section> ends) {
-      this.ends = ends;
+    public Builder ends(@Nullable Measured<List<Section>> endSections) {
+      this.endSections = endSections;
       return this;
     }
 
@@ -183,6 +192,11 @@ public record MepElement(
         @Nullable Measured<Double> angleDeg, @Nullable Measured<Double> bendRadiusM) {
       this.angleDeg = angleDeg;
       this.bendRadiusM = bendRadiusM;
+      return this;
+    }
+
+    public Builder eccentricityM(@Nullable Measured<Double> eccentricityM) {
+      this.eccentricityM = eccentricityM;
       return this;
     }
 
@@ -249,11 +263,12 @@ public record MepElement(
           kind,
           form,
           section,
-          ends,
+          endSections,
           nominalSize,
           lengthM,
           angleDeg,
           bendRadiusM,
+          eccentricityM,
           ports,
           systems,
           place,

@@ -43,6 +43,14 @@ public enum ReadFinding implements FindingCode {
       Severity.WARNING,
       "Insulation thickness that is taken to be there: {0}; but the model also says {1}. Check on"
           + " site."),
+  FORM_CONFLICT(
+      Severity.WARNING,
+      "The file calls this a {0}, but it is built like a {1}; it counts as a {1}. Check it on the"
+          + " drawing."),
+  PROXY_LOOKS_LIKE_SERVICE(
+      Severity.INFO,
+      "The name says {0}, but the file makes it a proxy, which stands for anything; it is not"
+          + " counted. Have it modelled as pipe or duct if it is one."),
   ENDS_JOINED(
       Severity.INFO,
       "{0} joints rest on ends that touch within {1}, where the file connects nothing. Sizes and"

@@ -9,15 +9,20 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.SharedModels;
+import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Section;
@@ -90,6 +95,58 @@ class SharedModelTest {
                 Form.VALVE_BODY, 7L,
                 Form.UNION, 7L,
                 Form.APPARATUS, 1L));
+  }
+
+  /** Measured on this file by another program: within 0.10 degrees and 0.15 mm of the solids. */
+  @Test
+  void bendsOfTheHeatingSystemAreRecoveredFromTheirPortsAlone() {
+    List<MepElement> bends =
+        read("heating-de-exporter-l-ifc4.ifc").elements().stream()
+            .filter(e -> e.form() == Form.BEND)
+            .filter(e -> byPorts(e.bendRadiusM()).isPresent())
+            .toList();
+
+    assertThat(bends).hasSize(30);
+    assertThat(bends)
+        .allSatisfy(
+            bend -> {
+              assertThat(byPorts(bend.angleDeg()).orElseThrow())
+                  .isCloseTo(Objects.requireNonNull(bend.angleDeg()).value(), within(0.105));
+              assertThat(byPorts(bend.bendRadiusM()).orElseThrow())
+                  .isCloseTo(Objects.requireNonNull(bend.bendRadiusM()).value(), within(0.00015));
+            });
+  }
+
+  private static Optional<Double> byPorts(@Nullable Measured<Double> measured) {
+    return measured == null
+        ? Optional.empty()
+        : measured.lost().stream()
+            .filter(c -> c.how() == How.PORTS)
+            .map(Candidate::value)
+            .findFirst();
+  }
+
+  /** Type names give the nominal sizes in the same order; one tee in fourteen is drawn as solid. */
+  @Test
+  void teesOfTheHeatingSystemHaveRunAndBranchOfTheirNames() {
+    Map<String, Double> diametersMm =
+        Map.of("150", 165.1, "80", 88.9, "50", 60.3, "25", 33.7, "20", 26.9);
+    List<MepElement> tees =
+        read("heating-de-exporter-l-ifc4.ifc").elements().stream()
+            .filter(e -> e.form() == Form.TEE)
+            .toList();
+
+    assertThat(tees).hasSize(14);
+    assertThat(tees)
+        .allSatisfy(
+            tee -> {
+              String[] dn =
+                  Objects.requireNonNull(tee.typeName()).replaceAll(".*DN", "").split("/", -1);
+              assertThat(tee.ends())
+                  .extracting(end -> Math.round(end.largestSideM() * 1e4) / 10.0)
+                  .containsExactlyInAnyOrder(
+                      diametersMm.get(dn[0]), diametersMm.get(dn[1]), diametersMm.get(dn[2]));
+            });
   }
 
   @Test

@@ -1,0 +1,197 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * The sections of the ends of a fitting: drawn, met at the joints, or written. Sockets and flanges
+ * make drawn ends wider than the pipe in them, so what is met wins over faces, not over solids.
+ */
+final class FittingEnds {
+
+  /** Joints and drawn ends this near are one. */
+  private static final double SAME_PLACE_M = 0.02;
+
+  private final Draft draft;
+  private final List<Neighbours.Joint> joints;
+  private final @Nullable Shape joined;
+
+  FittingEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
+    this.draft = draft;
+    this.joints = joints;
+    this.joined = joined;
+  }
+
+  /** How many ends the element has: its form tells, else its ports and what touches it. */
+  int ways() {
+    int byForm = FittingForm.ways(draft.form);
+    return byForm > 0 && !FittingMeasurer.isWiderThanItsPipe(draft.form) ? byForm : joints.size();
+  }
+
+  /** The sections, run and run before branch; null if unknown. */
+  @Nullable Measured<List<Section>> choose() {
+    Options<List<Section>> options = new Options<>(FittingEnds::sameSections);
+    List<Section> met = met();
+    boolean wider = FittingMeasurer.isWiderThanItsPipe(draft.form);
+    boolean drawnFirst = !wider && isSolid() && draft.shape.ends().size() == ways();
+    if (drawnFirst) {
+      addDrawn(options);
+    }
+    if (!met.isEmpty()) {
+      options.add(met, How.NEIGHBOUR, metEvidence());
+    }
+    if (!drawnFirst && draft.shape.ends().size() > 1) {
+      if (met.isEmpty()) {
+        addDrawn(options);
+      } else {
+        options.rule(drawn(), drawnHow(), drawnEvidence(), "body, not the pipe in it");
+      }
+    }
+    byText(options);
+    return options.choose();
+  }
+
+  private boolean isSolid() {
+    return draft.shape.section() != null && draft.shape.section().how() == How.SOLID;
+  }
+
+  private void addDrawn(Options<List<Section>> options) {
+    options.add(drawn(), drawnHow(), drawnEvidence());
+  }
+
+  private List<Section> drawn() {
+    return draft.shape.ends().stream().map(e -> Sizes.withoutNoise(e.section())).toList();
+  }
+
+  private How drawnHow() {
+    return isSolid() ? How.SOLID : How.MESH;
+  }
+
+  private Evidence drawnEvidence() {
+    Measured<Section> section = draft.shape.section();
+    return section == null
+        ? new Evidence(draft.key.step(), "ends of the body", draft.shape.ends().size() + "")
+        : section.evidence();
+  }
+
+  private Evidence metEvidence() {
+    return joints.stream()
+        .map(Neighbours.Joint::met)
+        .filter(Objects::nonNull)
+        .map(Neighbours.Found::evidence)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The sizes met, in the order of the ends; empty unless every end is known. */
+  private List<Section> met() {
+    List<Section> sections =
+        FittingMeasurer.isWiderThanItsPipe(draft.form) || draft.shape.ends().size() != ways()
+            ? metAtJoints()
+            : metAtEnds();
+    return sections.stream().map(Sizes::withoutNoise).toList();
+  }
+
+  private List<Section> metAtJoints() {
+    boolean all = joints.stream().allMatch(j -> j.met() != null);
+    if (all && joints.size() == ways() && joints.size() > 1) {
+      return joined == null || joined.ends().size() != joints.size()
+          ? joints.stream().flatMap(FittingEnds::metAt).toList()
+          : joined.ends().stream().map(ShapeEnd::section).toList();
+    }
+    // what sits in a line has its size at both ends, also where only one of them is joined
+    List<Section> known = joints.stream().flatMap(FittingEnds::metAt).toList();
+    boolean inLine = FittingMeasurer.isWiderThanItsPipe(draft.form) && joints.size() <= 2;
+    return inLine && known.size() == 1 ? List.of(known.get(0), known.get(0)) : List.of();
+  }
+
+  private static Stream<Section> metAt(Neighbours.Joint joint) {
+    return Stream.ofNullable(joint.met()).map(Neighbours.Found::section);
+  }
+
+  /** At each drawn end what is met there, or what is met at an end drawn alike. */
+  private List<Section> metAtEnds() {
+    List<ShapeEnd> ends = draft.shape.ends();
+    List<@Nullable Section> direct = new ArrayList<>();
+    ends.forEach(end -> direct.add(metNear(end.centreM())));
+    List<Section> sections = new ArrayList<>();
+    for (int i = 0; i < ends.size(); i++) {
+      Section met = direct.get(i);
+      for (int j = 0; j < ends.size() && met == null; j++) {
+        met = Sizes.sameSection(ends.get(i).section(), ends.get(j).section()) ? direct.get(j) : met;
+      }
+      if (met != null) {
+        sections.add(met);
+      }
+    }
+    return sections.size() == ends.size() ? sections : metAtJoints();
+  }
+
+  private @Nullable Section metNear(Point atM) {
+    return joints.stream()
+        .filter(j -> j.met() != null && distanceM(j, atM) < SAME_PLACE_M)
+        .min(Comparator.comparingDouble(j -> distanceM(j, atM)))
+        .flatMap(j -> metAt(j).findFirst())
+        .orElse(null);
+  }
+
+  private static double distanceM(Neighbours.Joint joint, Point atM) {
+    Point at = joint.port().positionM();
+    return at == null ? Double.MAX_VALUE : at.distanceM(atM);
+  }
+
+  /** Sizes of the ends that a text gives, if they do not contradict the size that was chosen. */
+  private void byText(Options<List<Section>> options) {
+    Measured<Section> section = draft.section;
+    for (SizeTexts.Text text : SizeTexts.of(draft)) {
+      List<Section> ends = inText(draft, text.value());
+      if (ends.size() > 1
+          && section != null
+          && largest(ends).filter(e -> Sizes.sameSection(e, section.value())).isPresent()) {
+        options.add(ends, How.TEXT, text.evidence());
+      }
+    }
+  }
+
+  /** Sections of the ends that a text names, as it names them; empty if it does not. */
+  static List<Section> inText(Draft draft, String text) {
+    return draft.kind == Kind.DUCT_FITTING
+        ? Sizes.ductEnds(text)
+        : Sizes.dnEnds(text).stream()
+            .flatMap(dn -> PipeSizes.forNominal(dn).stream())
+            .map(PipeSizes.Size::section)
+            .toList();
+  }
+
+  static Optional<Section> largest(List<Section> sections) {
+    return sections.stream().max(Comparator.comparingDouble(Section::largestSideM));
+  }
+
+  /** The same sizes, in whatever order. */
+  private static boolean sameSections(List<Section> some, List<Section> others) {
+    List<Section> left = new ArrayList<>(others);
+    for (Section section : some) {
+      Section match = null;
+      for (Section other : left) {
+        match = match == null && Sizes.sameSection(section, other) ? other : match;
+      }
+      if (match == null || !left.remove(match)) {
+        return false;
+      }
+    }
+    return left.isEmpty();
+  }
+}

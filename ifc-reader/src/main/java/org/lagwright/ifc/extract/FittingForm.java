@@ -1,0 +1,178 @@
+package org.lagwright.ifc.extract;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * The form of a fitting. Words tell first, as people choose them; an enumeration is often a
+ * leftover, so a body or joints of another form win over it. Run and branch are what was drawn,
+ * whatever the words say.
+ */
+final class FittingForm {
+
+  private final Draft draft;
+  private final List<Neighbours.Joint> joints;
+
+  /** What the body makes, else what the joints make; UNKNOWN if neither tells. */
+  private final Form built;
+
+  private final @Nullable Shape joined;
+
+  private FittingForm(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
+    this.draft = draft;
+    this.joints = joints;
+    this.joined = joined;
+    this.built = built();
+  }
+
+  static Form of(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
+    FittingForm reader = new FittingForm(draft, joints, joined);
+    Form stated = draft.form;
+    if (stated == Form.UNKNOWN) {
+      stated = reader.inProperties().orElse(Form.UNKNOWN);
+    }
+    Form form = stated == Form.UNKNOWN ? reader.unstated() : reader.settle(stated);
+    return form == Form.REDUCER || form == Form.TRANSITION ? reader.byEnds(form) : form;
+  }
+
+  /** How many ends a form has; 0 where that is not fixed. */
+  static int ways(Form form) {
+    return switch (form) {
+      case CAP -> 1;
+      case BEND, REDUCER, TRANSITION, OFFSET, COUPLING, UNION, FLANGE, STRAIGHT -> 2;
+      case TEE, LATERAL, WYE -> 3;
+      case CROSS -> 4;
+      default -> 0;
+    };
+  }
+
+  /**
+   * A body with more or fewer ends than joints has plugs, spindles or walls that look like ends.
+   */
+  private Form built() {
+    Form drawn = draft.shape.form();
+    boolean believable =
+        drawn != Form.UNKNOWN && (joints.isEmpty() || ways(drawn) == joints.size());
+    if (believable && drawn != Form.STRAIGHT) {
+      return drawn;
+    }
+    Form byJoints = joined == null || joined.form() == Form.STRAIGHT ? Form.UNKNOWN : joined.form();
+    return believable && byJoints == Form.UNKNOWN ? drawn : byJoints;
+  }
+
+  /** What a property such as ProductType calls a fitting; apparatus does not become one. */
+  private Optional<Form> inProperties() {
+    return PropertyNames.of(draft.properties, PropertyNames.Role.FORM)
+        .flatMap(p -> Words.form(p.text()).stream())
+        .filter(form -> form.compareTo(Form.BEND) >= 0 && form.compareTo(Form.OFFSET) <= 0)
+        .findFirst();
+  }
+
+  private Form settle(Form stated) {
+    boolean silent = built == Form.UNKNOWN || built == Form.STRAIGHT || built == stated;
+    if (silent || ways(stated) == 0 || stated == Form.CAP) {
+      return stated;
+    }
+    boolean worded = draft.form == Form.UNKNOWN || draft.formIsWorded;
+    if (ways(stated) == ways(built)) {
+      return sameWays(stated, worded);
+    }
+    boolean joinedSo = joints.size() == ways(built);
+    return worded && !joinedSo ? stated : contradicted(stated);
+  }
+
+  /** Both have two ends, or both have three. */
+  private Form sameWays(Form stated, boolean worded) {
+    if (ways(stated) == 3) {
+      // a slanting branch makes a lateral of a tee
+      return built;
+    }
+    if (isReducing(built) && !mayReduce(stated)) {
+      return stated;
+    }
+    if (!worded) {
+      return contradicted(stated);
+    }
+    if (stated == Form.COUPLING && isReducing(built)) {
+      return built;
+    }
+    return stated == Form.BEND && built == Form.OFFSET ? built : stated;
+  }
+
+  /** A neck or a collar is drawn tapered too; only a change of the line's size is a reducer. */
+  private boolean mayReduce(Form stated) {
+    List<Section> met = met();
+    boolean sameLine = met.size() == 2 && Sizes.sameSection(met.get(0), met.get(1));
+    boolean worded = draft.form == Form.UNKNOWN || draft.formIsWorded;
+    return !sameLine && (!worded || (stated == Form.COUPLING && met.size() == 2));
+  }
+
+  private Form contradicted(Form stated) {
+    draft.note(ReadFinding.FORM_CONFLICT, Effect.ASSUMED, stated.label(), built.label());
+    return built;
+  }
+
+  private static boolean isReducing(Form form) {
+    return form == Form.REDUCER || form == Form.TRANSITION;
+  }
+
+  /** Neither words nor enumeration tell. */
+  private Form unstated() {
+    if (built != Form.UNKNOWN && built != Form.STRAIGHT) {
+      return built;
+    }
+    return switch (joints.size()) {
+      case 1 -> joints.get(0).port().isInFile() ? Form.CAP : straight();
+      case 2 -> twoJoints();
+      case 3 -> Form.TEE;
+      case 4 -> Form.CROSS;
+      default -> straight();
+    };
+  }
+
+  private Form straight() {
+    return draft.shape.form() == Form.STRAIGHT ? Form.COUPLING : Form.UNKNOWN;
+  }
+
+  private Form twoJoints() {
+    List<Section> met = met();
+    if (met.size() == 2 && !Sizes.sameSection(met.get(0), met.get(1))) {
+      return Form.REDUCER;
+    }
+    return joined != null && joined.form() == Form.STRAIGHT ? Form.COUPLING : straight();
+  }
+
+  private List<Section> met() {
+    return joints.stream()
+        .map(Neighbours.Joint::met)
+        .filter(Objects::nonNull)
+        .map(Neighbours.Found::section)
+        .toList();
+  }
+
+  /**
+   * A transition changes the shape of the section, a reducer only its size; pipes are all round.
+   */
+  private Form byEnds(Form stated) {
+    List<Section> ends =
+        draft.shape.ends().size() == 2
+            ? draft.shape.ends().stream().map(ShapeEnd::section).toList()
+            : met();
+    if (draft.kind == Kind.PIPE_FITTING) {
+      return Form.REDUCER;
+    }
+    if (ends.size() != 2) {
+      return stated;
+    }
+    return ends.get(0).getClass() == ends.get(1).getClass() ? Form.REDUCER : Form.TRANSITION;
+  }
+}

@@ -1,0 +1,244 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.extract.InlineModel.codes;
+import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.value;
+import static org.lagwright.ifc.extract.Network.at;
+
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.Section;
+
+/** Forms, angles and sizes of fittings that have no body: ports and neighbours tell. */
+class FittingFormTest {
+
+  private static final double[] EAST = at(1, 0, 0);
+  private static final double[] WEST = at(-1, 0, 0);
+  private static final double[] NORTH = at(0, 1, 0);
+
+  private static double[] towards(double degrees) {
+    return at(Math.cos(Math.toRadians(degrees)), Math.sin(Math.toRadians(degrees)), 0);
+  }
+
+  /** Two pipes joined by fitting 9 that turns by some degrees with a centre-line radius. */
+  private static Network bend(double degrees, double radiusMm, String predefined) {
+    double turn = Math.toRadians(degrees);
+    double[] end = at(radiusMm * Math.sin(turn), radiusMm * (1 - Math.cos(turn)), 0);
+    double[] out = towards(degrees);
+    return new Network()
+        .fitting(9, "IFCPIPEFITTING", "Fitting", predefined)
+        .port(9, 1, at(0, 0, 0), WEST)
+        .port(9, 2, end, out)
+        .pipe(1, at(-1000, 0, 0), EAST, 1000, 60.3)
+        .port(1, 1, at(0, 0, 0), EAST)
+        .connect(1, 1, 9, 1)
+        .pipe(2, end, out, 1000, 60.3)
+        .port(2, 1, end, towards(degrees + 180))
+        .connect(9, 2, 2, 1);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"90,76,$", "45,114.3,.NOTDEFINED.", "30,60,.USERDEFINED.", "12.5,200,.CONNECTOR."})
+  void bendIsKnownByTheAxesOfItsNeighbours(double degrees, double radiusMm, String predefined) {
+    MepElement bend = bend(degrees, radiusMm, predefined).element(9);
+
+    assertThat(bend.form()).isEqualTo(Form.BEND);
+    assertThat(value(bend.angleDeg())).isCloseTo(degrees, within(0.01));
+    assertThat(value(bend.bendRadiusM())).isCloseTo(radiusMm / 1000, within(1e-5));
+    assertThat(Objects.requireNonNull(bend.angleDeg()).how()).isEqualTo(How.PORTS);
+    assertThat(value(bend.section())).isEqualTo(new Section.Round(0.0603));
+    assertThat(value(bend.lengthM()))
+        .isCloseTo(radiusMm / 1000 * Math.toRadians(degrees), within(1e-4));
+  }
+
+  @Test
+  void enumerationThatTheJointsContradictIsNotBelievedAndReported() {
+    MepModel model = bend(90, 76, ".TRANSITION.").read();
+
+    assertThat(element(model, 9000).form()).isEqualTo(Form.BEND);
+    assertThat(codes(model)).contains("FORM_CONFLICT");
+  }
+
+  @Test
+  void wordsWinOverTheJoints() {
+    MepModel model =
+        new Network()
+            .fitting(9, "IFCPIPEFITTING", "Union", "$")
+            .port(9, 1, at(0, 0, 0), WEST)
+            .port(9, 2, at(50, 0, 0), EAST)
+            .pipe(1, at(-1000, 0, 0), EAST, 1000, 26.9)
+            .pipe(2, at(50, 0, 0), EAST, 1000, 26.9)
+            .read();
+
+    assertThat(element(model, 9000).form()).isEqualTo(Form.UNION);
+    assertThat(codes(model)).doesNotContain("FORM_CONFLICT");
+  }
+
+  /** Fitting 9 with a run from west to east and a branch of another size. */
+  private static Network branched(double degrees, double branchMm, String name) {
+    double[] mouth = at(100 + 100 * towards(degrees)[0], 100 * towards(degrees)[1], 0);
+    return new Network()
+        .fitting(9, "IFCPIPEFITTING", name, ".JUNCTION.")
+        // the branch comes first, so that the order of the ports cannot be what tells
+        .port(9, 1, mouth, towards(degrees))
+        .port(9, 2, at(0, 0, 0), WEST)
+        .port(9, 3, at(200, 0, 0), EAST)
+        .pipe(1, at(-1000, 0, 0), EAST, 1000, 60.3)
+        .pipe(2, at(200, 0, 0), EAST, 1000, 60.3)
+        .pipe(3, mouth, towards(degrees), 1000, branchMm);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"90,60.3,TEE", "90,33.7,TEE", "45,33.7,LATERAL", "120,33.7,LATERAL"})
+  void runAndBranchAreToldApart(double degrees, double branchMm, Form form) {
+    MepElement tee = branched(degrees, branchMm, "Fitting").element(9);
+
+    assertThat(tee.form()).isEqualTo(form);
+    assertThat(tee.ends())
+        .containsExactly(
+            new Section.Round(0.0603),
+            new Section.Round(0.0603),
+            new Section.Round(branchMm / 1000));
+    assertThat(value(tee.section())).isEqualTo(new Section.Round(0.0603));
+    assertThat(value(tee.lengthM())).isCloseTo(0.2, within(1e-9));
+  }
+
+  @Test
+  void lateralHasTheAngleBetweenBranchAndRun() {
+    assertThat(value(branched(135, 33.7, "T-piece").element(9).angleDeg()))
+        .isCloseTo(45, within(0.01));
+  }
+
+  @Test
+  void threeEndsOfWhichNoTwoMakeARunAreAWye() {
+    MepElement wye =
+        new Network()
+            .fitting(9, "IFCPIPEFITTING", "Fitting", "$")
+            .port(9, 1, at(0, 0, 0), WEST)
+            .port(9, 2, at(100, 60, 0), towards(30))
+            .port(9, 3, at(100, -60, 0), towards(-30))
+            .pipe(1, at(-1000, 0, 0), EAST, 1000, 60.3)
+            .pipe(2, at(100, 60, 0), towards(30), 1000, 60.3)
+            .pipe(3, at(100, -60, 0), towards(-30), 1000, 60.3)
+            .element(9);
+
+    assertThat(wye.form()).isEqualTo(Form.WYE);
+  }
+
+  @Test
+  void fourEndsInPairsAreACross() {
+    MepElement cross =
+        new Network()
+            .fitting(9, "IFCPIPEFITTING", "Fitting", "$")
+            .port(9, 1, at(-100, 0, 0), WEST)
+            .port(9, 2, at(0, 100, 0), NORTH)
+            .port(9, 3, at(100, 0, 0), EAST)
+            .port(9, 4, at(0, -100, 0), at(0, -1, 0))
+            .pipe(1, at(-1000, 0, 0), EAST, 900, 60.3)
+            .pipe(2, at(0, 100, 0), NORTH, 900, 33.7)
+            .pipe(3, at(100, 0, 0), EAST, 900, 60.3)
+            .pipe(4, at(0, -1000, 0), NORTH, 900, 33.7)
+            .element(9);
+
+    assertThat(cross.form()).isEqualTo(Form.CROSS);
+    assertThat(cross.ends())
+        .containsExactly(
+            new Section.Round(0.0603),
+            new Section.Round(0.0603),
+            new Section.Round(0.0337),
+            new Section.Round(0.0337));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0,0", "14.3,0.0143"})
+  void reducerIsConcentricOrEccentric(double shiftMm, double eccentricityM) {
+    MepElement reducer =
+        new Network()
+            .fitting(9, "IFCPIPEFITTING", "Fitting", "$")
+            .port(9, 1, at(0, 0, 0), WEST)
+            .port(9, 2, at(90, 0, shiftMm), EAST)
+            .pipe(1, at(-1000, 0, 0), EAST, 1000, 88.9)
+            .pipe(2, at(90, 0, shiftMm), EAST, 1000, 60.3)
+            .element(9);
+
+    assertThat(reducer.form()).isEqualTo(Form.REDUCER);
+    assertThat(reducer.ends())
+        .containsExactlyInAnyOrder(new Section.Round(0.0889), new Section.Round(0.0603));
+    assertThat(value(reducer.eccentricityM())).isCloseTo(eccentricityM, within(1e-6));
+    assertThat(value(reducer.lengthM())).isCloseTo(0.09, within(1e-6));
+  }
+
+  @Test
+  void parallelEndsOfOneSizeThatAreShiftedAreAnOffset() {
+    MepElement offset =
+        new Network()
+            .fitting(9, "IFCPIPEFITTING", "Fitting", "$")
+            .port(9, 1, at(0, 0, 0), WEST)
+            .port(9, 2, at(200, 80, 0), EAST)
+            .pipe(1, at(-1000, 0, 0), EAST, 1000, 60.3)
+            .pipe(2, at(200, 80, 0), EAST, 1000, 60.3)
+            .element(9);
+
+    assertThat(offset.form()).isEqualTo(Form.OFFSET);
+    assertThat(value(offset.eccentricityM())).isCloseTo(0.08, within(1e-6));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Reduzier-T-Stück,PIPE_FITTING,TEE",
+    "Reducing elbow,PIPE_FITTING,BEND",
+    "Flanged reducer,PIPE_FITTING,REDUCER",
+    "Y-Stück 45,PIPE_FITTING,WYE",
+    "Schrägabzweig,PIPE_FITTING,LATERAL",
+    "Kreuzstück,PIPE_FITTING,CROSS",
+    "Kappe DN50,PIPE_FITTING,CAP",
+    "Muffe,PIPE_FITTING,COUPLING",
+    "Verschraubung,PIPE_FITTING,UNION",
+    "Vorschweissflansch,PIPE_FITTING,FLANGE",
+    "Etagenbogen,PIPE_FITTING,OFFSET",
+    "Kugelhahn,VALVE,VALVE_BODY",
+    "Schmutzfänger,INLINE,STRAINER",
+    "Wärmezähler,INLINE,METER",
+    "Brandschutzklappe,INLINE,DAMPER",
+    "Schalldämpfer,INLINE,SILENCER",
+    "Wärmetauscher,EQUIPMENT,APPARATUS"
+  })
+  void generalFittingIsWhatItsNameSays(String name, Kind kind, Form form) {
+    MepElement fitting = new Network().fitting(9, "IFCFLOWFITTING", name, "$").element(9);
+
+    assertThat(fitting.kind()).isEqualTo(kind);
+    assertThat(fitting.form()).isEqualTo(form);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Fire damper,INLINE,DAMPER",
+    "Water meter,INLINE,METER",
+    "Ball valve,VALVE,VALVE_BODY",
+    "Controller,VALVE,VALVE_BODY"
+  })
+  void generalControllerIsAValveUnlessItsNameSaysOtherwise(String name, Kind kind, Form form) {
+    MepElement controller = new Network().fitting(9, "IFCFLOWCONTROLLER", name, "$").element(9);
+
+    assertThat(controller.kind()).isEqualTo(kind);
+    assertThat(controller.form()).isEqualTo(form);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"Pipe DN50,1", "Stahlrohr 60.3,1", "Table,0", "Kabelrinne 200,0"})
+  void proxyThatSoundsLikeAPipeIsLeftOutAndReported(String name, int reported) {
+    MepModel model = new Network().fitting(9, "IFCBUILDINGELEMENTPROXY", name, "$").read();
+
+    assertThat(element(model, 9000).kind()).isEqualTo(Kind.OTHER);
+    assertThat(codes(model).stream().filter("PROXY_LOOKS_LIKE_SERVICE"::equals)).hasSize(reported);
+  }
+}

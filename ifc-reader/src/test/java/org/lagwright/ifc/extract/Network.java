@@ -1,0 +1,121 @@
+package org.lagwright.ifc.extract;
+
+import java.util.Locale;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+
+/** Writes pipes and fittings with ports or without, in millimetres; element n is record #n000. */
+final class Network {
+
+  private final StringBuilder records = new StringBuilder();
+  private int relations = 900_000;
+
+  /** A straight round pipe or duct, without ports. */
+  Network straight(int n, String keyword, double[] at, double[] along, double lengthMm, double d) {
+    element(n, keyword, "Pipe", "$", true);
+    return round(n, at, along, lengthMm, d);
+  }
+
+  Network pipe(int n, double[] at, double[] along, double lengthMm, double diameterMm) {
+    return straight(n, "IFCPIPESEGMENT", at, along, lengthMm, diameterMm);
+  }
+
+  /** A fitting without a body. */
+  Network fitting(int n, String keyword, String name, String predefined) {
+    element(n, keyword, name, predefined, false);
+    return this;
+  }
+
+  /** A fitting drawn as one cylinder. */
+  Network drum(
+      int n, String name, String predefined, double[] at, double[] along, double l, double d) {
+    element(n, "IFCPIPEFITTING", name, predefined, true);
+    return round(n, at, along, l, d);
+  }
+
+  private void element(int n, String keyword, String name, String predefined, boolean drawn) {
+    add(
+        "#%d=%s('%d',$,'%s',$,$,%s,%s,$,%s);",
+        n * 1000,
+        keyword,
+        n,
+        name,
+        drawn ? "#" + (n * 1000 + 4) : "$",
+        drawn ? "#" + (n * 1000 + 1) : "$",
+        predefined);
+  }
+
+  private Network round(int n, double[] at, double[] along, double lengthMm, double diameterMm) {
+    int id = n * 1000;
+    add("#%d=IFCPRODUCTDEFINITIONSHAPE($,$,(#%d));", id + 1, id + 2);
+    add("#%d=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#%d));", id + 2, id + 3);
+    add("#%d=IFCEXTRUDEDAREASOLID(#%d,$,#%d,%s);", id + 3, id + 8, id + 9, number(lengthMm));
+    placement(id + 4, at, along);
+    add("#%d=IFCCIRCLEPROFILEDEF(.AREA.,$,$,%s);", id + 8, number(diameterMm / 2));
+    add("#%d=IFCDIRECTION((0.,0.,1.));", id + 9);
+    return this;
+  }
+
+  private void placement(int id, double[] at, double[] z) {
+    double[] x = Math.abs(z[2]) > 0.9 ? new double[] {1, 0, 0} : new double[] {0, 0, 1};
+    add("#%d=IFCLOCALPLACEMENT($,#%d);", id, id + 1);
+    add("#%d=IFCAXIS2PLACEMENT3D(#%d,#%d,#%d);", id + 1, id + 2, id + 3, id + 10);
+    add("#%d=IFCCARTESIANPOINT(%s);", id + 2, triple(at));
+    add("#%d=IFCDIRECTION(%s);", id + 3, triple(z));
+    add("#%d=IFCDIRECTION(%s);", id + 10, triple(x));
+  }
+
+  /** A port of element n, port p of it, at a place with its axis out of the element. */
+  Network port(int n, int p, double[] at, double[] out) {
+    int id = n * 1000 + 100 + p * 20;
+    placement(id + 1, at, out);
+    add("#%d=IFCDISTRIBUTIONPORT('p%d',$,$,$,$,#%d,$,.SOURCE.,.PIPE.,$);", id, id, id + 1);
+    add("#%d=IFCRELNESTS('n%d',$,$,$,#%d,(#%d));", relations++, id, n * 1000, id);
+    return this;
+  }
+
+  /** A port that is nowhere. */
+  Network unplacedPort(int n, int p) {
+    int id = n * 1000 + 100 + p * 20;
+    add("#%d=IFCDISTRIBUTIONPORT('p%d',$,$,$,$,$,$,.SOURCE.,.PIPE.,$);", id, id);
+    add("#%d=IFCRELNESTS('n%d',$,$,$,#%d,(#%d));", relations++, id, n * 1000, id);
+    return this;
+  }
+
+  Network connect(int n, int p, int m, int q) {
+    add(
+        "#%d=IFCRELCONNECTSPORTS('c%d',$,$,$,#%d,#%d,$);",
+        relations, relations, n * 1000 + 100 + p * 20, m * 1000 + 100 + q * 20);
+    relations++;
+    return this;
+  }
+
+  Network record(String text) {
+    records.append(text).append('\n');
+    return this;
+  }
+
+  MepModel read() {
+    return InlineModel.read(records.toString());
+  }
+
+  MepElement element(int n) {
+    return InlineModel.element(read(), n * 1000L);
+  }
+
+  static double[] at(double x, double y, double z) {
+    return new double[] {x, y, z};
+  }
+
+  private void add(String format, Object... values) {
+    records.append(format.formatted(values)).append('\n');
+  }
+
+  private static String triple(double[] values) {
+    return "(" + number(values[0]) + "," + number(values[1]) + "," + number(values[2]) + ")";
+  }
+
+  private static String number(double value) {
+    return String.format(Locale.ROOT, "%.6f", value);
+  }
+}

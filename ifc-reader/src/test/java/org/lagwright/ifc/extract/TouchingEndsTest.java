@@ -1,0 +1,199 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.extract.InlineModel.codes;
+import static org.lagwright.ifc.extract.InlineModel.diameterMm;
+import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.value;
+import static org.lagwright.ifc.extract.Network.at;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Objects;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Section;
+
+/** Ends that touch are joined where the file connects nothing, and only then. */
+class TouchingEndsTest {
+
+  private static final double[] EAST = at(1, 0, 0);
+  private static final double[] WEST = at(-1, 0, 0);
+  private static final double[] NORTH = at(0, 1, 0);
+
+  @ParameterizedTest
+  @CsvSource({"0,60.3,true", "1.9,60.3,true", "2.1,60.3,false", "0,48.3,false", "0,60.8,true"})
+  void endsOfOneSizeWithinTwoMillimetresAreJoined(double gapMm, double diameterMm, boolean joined) {
+    MepModel model =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .pipe(2, at(1000 + gapMm, 0, 0), EAST, 1000, diameterMm)
+            .read();
+
+    assertThat(neighbours(element(model, 1000))).hasSize(joined ? 1 : 0);
+    assertThat(neighbours(element(model, 2000))).hasSize(joined ? 1 : 0);
+    assertThat(codes(model).contains("ENDS_JOINED")).isEqualTo(joined);
+  }
+
+  @Test
+  void pipesSideBySideAreNotJoined() {
+    MepModel model =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .pipe(2, at(0, 0, 0), NORTH, 1000, 60.3)
+            .pipe(3, at(1000, 1, 0), WEST, 1000, 60.3)
+            .read();
+
+    assertThat(model.elements()).allSatisfy(pipe -> assertThat(neighbours(pipe)).isEmpty());
+  }
+
+  @Test
+  void pipeAndDuctThatTouchAreNotJoined() {
+    MepElement pipe =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 100)
+            .straight(2, "IFCDUCTSEGMENT", at(1000, 0, 0), EAST, 1000, 100)
+            .element(1);
+
+    assertThat(neighbours(pipe)).isEmpty();
+  }
+
+  @Test
+  void portsThatAreNotConnectedAreJoinedAndSayThatTheyTouch() {
+    MepElement pipe =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .port(1, 1, at(0, 0, 0), WEST)
+            .port(1, 2, at(1000, 0, 0), EAST)
+            .pipe(2, at(1000, 0, 0), EAST, 1000, 60.3)
+            .element(1);
+
+    assertThat(pipe.ports()).hasSize(2);
+    assertThat(pipe.ports().get(0).connectedTo()).isNull();
+    assertThat(pipe.ports().get(1).touching()).isTrue();
+    assertThat(pipe.ports().get(1).isInFile()).isTrue();
+  }
+
+  @Test
+  void connectedPortsStayAsTheFileHasThem() {
+    Network network =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .port(1, 1, at(0, 0, 0), WEST)
+            .port(1, 2, at(1000, 0, 0), EAST)
+            .pipe(2, at(1000, 0, 0), EAST, 1000, 60.3)
+            .port(2, 1, at(1000, 0, 0), WEST)
+            .port(2, 2, at(2000, 0, 0), EAST)
+            .connect(1, 2, 2, 1)
+            // another pipe lies on the joint
+            .pipe(3, at(1000, 0, 0), EAST, 500, 60.3);
+
+    assertThat(network.element(1).ports()).extracting(Port::touching).containsExactly(false, false);
+    assertThat(neighbours(network.element(3))).isEmpty();
+  }
+
+  /** Public files connect ports that have no placement; the place of the body completes them. */
+  @Test
+  void connectedPortWithoutPlaceIsTheEndThatTouches() {
+    MepElement pipe =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .unplacedPort(1, 1)
+            .unplacedPort(1, 2)
+            .pipe(2, at(1000, 0, 0), EAST, 1000, 60.3)
+            .unplacedPort(2, 1)
+            .unplacedPort(2, 2)
+            .connect(1, 2, 2, 1)
+            .element(1);
+
+    assertThat(pipe.ports()).hasSize(2);
+    assertThat(neighbours(pipe)).hasSize(1);
+    assertThat(pipe.ports().get(1).touching()).isFalse();
+    assertThat(Objects.requireNonNull(pipe.ports().get(1).positionM()).x())
+        .isCloseTo(1, within(1e-9));
+  }
+
+  @Test
+  void flangeWiderThanItsPipeTakesTheSizeOfThePipeThatTouchesIt() {
+    MepElement flange =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .drum(2, "Flange", "$", at(1000, 0, 0), EAST, 40, 165)
+            .element(2);
+
+    assertThat(flange.form()).isEqualTo(Form.FLANGE);
+    assertThat(diameterMm(flange)).isEqualTo(60.3);
+    assertThat(Objects.requireNonNull(flange.section()).how()).isEqualTo(How.NEIGHBOUR);
+    assertThat(flange.ends()).containsExactly(new Section.Round(0.0603), new Section.Round(0.0603));
+    assertThat(value(flange.lengthM())).isCloseTo(0.04, within(1e-9));
+  }
+
+  @Test
+  void everyEndIsJoinedOnce() {
+    MepModel model =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .pipe(2, at(1000, 0, 0), EAST, 1000, 60.3)
+            .pipe(3, at(1001, 0, 0), EAST, 1000, 60.3)
+            .read();
+
+    assertThat(neighbours(element(model, 1000))).containsExactly(2000L);
+    assertThat(neighbours(element(model, 3000))).isEmpty();
+  }
+
+  @Test
+  void noToleranceJoinsNothing() {
+    assertThat(new ReadOptions(0).joinToleranceM()).isZero();
+    assertThat(TouchingEnds.join(List.of(), 0)).isZero();
+  }
+
+  /** The grid against looking at every pair. */
+  @Test
+  void gridFindsWhatLooksAtEveryPointFinds() {
+    long seed = 20261125;
+    System.out.println("seed " + seed);
+    Random random = new Random(seed);
+    List<Point> points =
+        random
+            .doubles(900, -0.05, 0.05)
+            .boxed()
+            .map(x -> new Point(x, random.nextDouble() * 0.05, random.nextGaussian() * 0.02))
+            .toList();
+    PointGrid grid = new PointGrid(points, 0.002);
+    for (Point p : points) {
+      boolean[] found = new boolean[points.size()];
+      grid.near(p, i -> found[i] = true);
+      for (int i = 0; i < points.size(); i++) {
+        assertThat(found[i] || p.distanceM(points.get(i)) > 0.002).isTrue();
+      }
+    }
+  }
+
+  /** A hundred thousand ends at one place would take minutes if each were held against each. */
+  @Test
+  void crowdAtOnePlaceIsNotLookedAt() {
+    List<Point> points = Collections.nCopies(100_000, new Point(1, 2, 3));
+    PointGrid grid = new PointGrid(points, 0.002);
+    int[] seen = {0};
+    points.forEach(p -> grid.near(p, i -> seen[0]++));
+
+    assertThat(seen[0]).isZero();
+  }
+
+  private static List<Long> neighbours(MepElement element) {
+    return element.ports().stream()
+        .map(Port::connectedTo)
+        .filter(Objects::nonNull)
+        .map(key -> key.step())
+        .toList();
+  }
+}
