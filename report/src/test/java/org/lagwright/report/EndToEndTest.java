@@ -19,12 +19,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.report.json.TakeoffSchema;
 import org.lagwright.testmodels.demo.AlderQuay;
 import org.lagwright.testmodels.demo.DemoQuantity;
 import org.lagwright.testmodels.golden.Golden;
+import org.lagwright.testmodels.ifc.Schema;
 import org.lagwright.testmodels.tiny.TinyModels;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -66,6 +68,42 @@ class EndToEndTest {
 
   private static Path model(String schema) {
     return DEMO.resolve("alder-quay-" + schema + ".ifc");
+  }
+
+  @ParameterizedTest
+  @EnumSource(Schema.class)
+  void withoutItsPortsEveryElementHasTheSameServiceSizeAndLength(Schema schema) throws IOException {
+    Path out = folder.resolve("without-ports-" + schema.label());
+    Path file = Files.writeString(folder.resolve("a.ifc"), AlderQuay.writeWithoutPorts(schema));
+    RealRun run = RealRun.takeoff(file, out, "--settings", SETTINGS);
+
+    assertThat(run.err()).isEmpty();
+    assertThat(essentials(out)).isEqualTo(essentials(folder.resolve(schema.label())));
+  }
+
+  private static Map<String, String> essentials(Path out) throws IOException {
+    Map<String, String> essentials = new TreeMap<>();
+    for (JsonNode element : RealRun.items(RealRun.document(out), "elements")) {
+      // solids carry noise in the last digits
+      String length =
+          element.path("lengthM").isNumber()
+              ? String.format(Locale.ROOT, "%.6f", element.get("lengthM").asDouble())
+              : "-";
+      essentials.put(
+          element.get("globalId").asString(),
+          String.join(
+              " ",
+              element.get("kind").asString(),
+              element.get("form").asString(),
+              element.path("section").toString(),
+              element.path("ends").toString(),
+              length,
+              element.path("service").path("id").toString(),
+              element.path("scope").toString(),
+              element.path("thicknessM").toString()));
+    }
+    assertThat(essentials).hasSizeGreaterThan(200);
+    return essentials;
   }
 
   @Test

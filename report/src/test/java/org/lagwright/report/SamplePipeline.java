@@ -36,7 +36,7 @@ public final class SamplePipeline implements Pipeline {
   }
 
   @Override
-  public MepModel readModel(Path file, int index, ProgressListener progress) {
+  public MepModel readModel(Path file, int index, Settings settings, ProgressListener progress) {
     if (file.toString().equals("missing.ifc")) {
       throw new ModelException("missing.ifc: no such file. Check the path.");
     }
@@ -55,7 +55,7 @@ public final class SamplePipeline implements Pipeline {
   }
 
   @Override
-  public List<MepModel> join(List<MepModel> models) {
+  public List<MepModel> join(List<MepModel> models, Settings settings) {
     return models;
   }
 

@@ -467,6 +467,7 @@ public final class SampleTakeoff {
         "none",
         1,
         0.9,
+        0.002,
         Map.of("cold", "flexible-foam", "air", "flexible-foam", "hot", "mineral-wool"),
         List.of(new Settings.ServiceRule("CHW Flow", "system", "chilled-water-flow")),
         Map.of("chilled-water-flow", 6.0),

@@ -3,6 +3,7 @@ package org.lagwright.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
@@ -19,6 +20,8 @@ final class ReadSteps {
     add(steps, "length", element.lengthM(), Show::metres);
     add(steps, "angle", element.angleDeg(), Show::degrees);
     add(steps, "bend radius", element.bendRadiusM(), Show::metres);
+    add(steps, "ends", element.endSections(), ReadSteps::inWords);
+    add(steps, "eccentricity", element.eccentricityM(), Show::metres);
     return steps;
   }
 
@@ -39,6 +42,10 @@ final class ReadSteps {
                 steps.add(
                     new Trace.Lost(
                         what, inWords.apply(c.value()), c.how(), c.evidence(), c.why())));
+  }
+
+  private static String inWords(List<Section> sections) {
+    return sections.stream().map(ReadSteps::inWords).collect(Collectors.joining(" / "));
   }
 
   private static String inWords(Section section) {

@@ -518,6 +518,7 @@ class TakeoffTest {
         rule,
         DEFAULTS.condensationMarginK(),
         DEFAULTS.surfaceEmissivity(),
+        DEFAULTS.joinToleranceM(),
         materials,
         List.of(),
         Map.of(),

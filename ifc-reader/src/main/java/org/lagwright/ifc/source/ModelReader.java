@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Objects;
 import org.lagwright.ifc.extract.ModelExtractor;
+import org.lagwright.ifc.extract.ReadOptions;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.schema.IfcFile;
@@ -20,12 +21,24 @@ public final class ModelReader {
   private ModelReader() {}
 
   /**
-   * Reads and measures one model.
+   * Reads and measures one model with the default options.
    *
    * @param index position of the file on the command line, from 0
    * @throws ModelException if the file is missing or unreadable as a whole
    */
   public static MepModel read(Path file, int index, ProgressListener listener) {
+    return read(file, index, ReadOptions.DEFAULT, listener);
+  }
+
+  /**
+   * Reads and measures one model.
+   *
+   * @param index position of the file on the command line, from 0
+   * @param options what the user chose
+   * @throws ModelException if the file is missing or unreadable as a whole
+   */
+  public static MepModel read(
+      Path file, int index, ReadOptions options, ProgressListener listener) {
     if (!Files.exists(file)) {
       throw new ModelException(file + ": no such file. Check the path.");
     }
@@ -39,10 +52,10 @@ public final class ModelReader {
     try {
       if (ModelArchive.isZip(file)) {
         try (ModelArchive archive = ModelArchive.open(file, StepLimits.DEFAULT)) {
-          return read(file, archive.bytes(), index, listener);
+          return read(file, archive.bytes(), index, options, listener);
         }
       }
-      return read(file, StepBytes.map(file), index, listener);
+      return read(file, StepBytes.map(file), index, options, listener);
     } catch (StepException e) {
       String line = e.line() > 0 ? ":" + e.line() : "";
       throw new ModelException(file + line + ": " + e.getMessage(), e);
@@ -66,7 +79,8 @@ public final class ModelReader {
    * @param file the file that the user named
    * @param bytes of the exchange file itself, which is another one if the user's is packed
    */
-  private static MepModel read(Path file, StepBytes bytes, int index, ProgressListener listener)
+  private static MepModel read(
+      Path file, StepBytes bytes, int index, ReadOptions options, ProgressListener listener)
       throws IOException {
     if (bytes.size() == 0) {
       throw new ModelException(file + ": the file is empty. Export the model again.");
@@ -84,6 +98,7 @@ public final class ModelReader {
         ModelExtractor.extract(
             ifc,
             new ModelFile(index, name, "", schema),
+            options,
             done -> listener.progress("measuring " + name, done));
     listener.progress("measuring " + name, 1);
     return model.of(new ModelFile(index, name, digest.sha256(), schema));

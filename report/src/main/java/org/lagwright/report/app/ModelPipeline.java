@@ -26,13 +26,13 @@ public final class ModelPipeline implements Pipeline {
   }
 
   @Override
-  public MepModel readModel(Path file, int index, ProgressListener progress) {
-    return ModelReader.read(file, index, progress);
+  public MepModel readModel(Path file, int index, Settings settings, ProgressListener progress) {
+    return ModelReader.read(file, index, new ReadOptions(settings.joinToleranceM()), progress);
   }
 
   @Override
-  public List<MepModel> join(List<MepModel> models) {
-    return ModelJoiner.join(models, ReadOptions.DEFAULT.joinToleranceM());
+  public List<MepModel> join(List<MepModel> models, Settings settings) {
+    return ModelJoiner.join(models, settings.joinToleranceM());
   }
 
   @Override

@@ -25,12 +25,13 @@ public interface Pipeline {
    * Reads and measures one model.
    *
    * @param index position of the file on the command line, from 0
+   * @param settings of which those about reading count
    * @throws org.lagwright.ifc.source.ModelException if it cannot be read
    */
-  MepModel readModel(Path file, int index, ProgressListener progress);
+  MepModel readModel(Path file, int index, Settings settings, ProgressListener progress);
 
   /** Makes several files one model: repeats marked, ends that touch across files connected. */
-  List<MepModel> join(List<MepModel> models);
+  List<MepModel> join(List<MepModel> models, Settings settings);
 
   /**
    * Decides and measures.

@@ -89,11 +89,11 @@ public final class TakeoffJob {
   private Takeoff compute(List<Path> files, Settings settings) {
     List<MepModel> models = new ArrayList<>();
     for (Path file : files) {
-      models.add(pipeline.readModel(file, models.size(), progress));
+      models.add(pipeline.readModel(file, models.size(), settings, progress));
     }
     refuseIfNothingToLag(files, models);
     progress.progress("taking off", 0);
-    Takeoff takeoff = pipeline.takeOff(pipeline.join(models), settings);
+    Takeoff takeoff = pipeline.takeOff(pipeline.join(models, settings), settings);
     progress.progress("taking off", 1);
     return takeoff;
   }

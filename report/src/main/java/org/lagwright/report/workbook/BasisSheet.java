@@ -87,6 +87,7 @@ final class BasisSheet {
     pair(writer, "Energy rule for pipes", settings().energyRule());
     figure(writer, "Margin above the dew point, K", settings().condensationMarginK());
     figure(writer, "Emissivity of the finished surface", settings().surfaceEmissivity());
+    figure(writer, "Ends touch up to, mm", settings().joinToleranceM() * 1000);
     new TreeMap<>(settings().materials())
         .forEach((kind, id) -> pair(writer, "Material, services of kind " + kind, material(id)));
   }

@@ -17,6 +17,7 @@ import org.lagwright.takeoff.thickness.ThicknessPacks;
  * @param energyRule id of the energy rule pack, or {@code none}
  * @param condensationMarginK how far the surface must stay above the dew point, kelvin
  * @param surfaceEmissivity long-wave emissivity of the finished surface, 0 to 1
+ * @param joinToleranceM distance up to which ends touch where the model connects nothing, metres
  * @param materials material family by service kind ({@code cold}, {@code hot}, {@code air})
  * @param services user's mapping of names to services; first match wins over all votes
  * @param temperaturesC user's medium temperature by service id, degC
@@ -34,6 +35,7 @@ public record Settings(
     String energyRule,
     double condensationMarginK,
     double surfaceEmissivity,
+    double joinToleranceM,
     Map<String, String> materials,
     List<ServiceRule> services,
     Map<String, Double> temperaturesC,
@@ -47,6 +49,9 @@ public record Settings(
   static final double LARGEST_MARGIN_K = 20;
   static final double LOWEST_EMISSIVITY = 0.01;
 
+  /** Wider gaps are gaps. */
+  static final double LARGEST_JOIN_TOLERANCE_M = 0.05;
+
   public Settings {
     air = sorted(air);
     places = List.copyOf(places);
@@ -59,6 +64,7 @@ public record Settings(
     methods = sorted(methods);
     requireBetween("condensationMarginK", condensationMarginK, 0, LARGEST_MARGIN_K);
     requireBetween("surfaceEmissivity", surfaceEmissivity, LOWEST_EMISSIVITY, 1);
+    requireBetween("joinToleranceM", joinToleranceM, 0, LARGEST_JOIN_TOLERANCE_M);
   }
 
   /** An order of its own, so that outputs do not change from run to run. */

@@ -68,6 +68,8 @@ final class SettingsCheck {
     }
     checkNumber("condensationMarginK", given.condensationMarginK(), 0, Settings.LARGEST_MARGIN_K);
     checkNumber("surfaceEmissivity", given.surfaceEmissivity(), Settings.LOWEST_EMISSIVITY, 1);
+    double largestGapMm = Settings.LARGEST_JOIN_TOLERANCE_M * 1000;
+    checkNumber("joinToleranceMm", given.joinToleranceMm(), 0, largestGapMm);
     checkTemperatures(given);
     checkScope(given);
     checkThicknesses(given);

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A settings file as written: whatever is null is not in it.
  *
+ * @param joinToleranceMm distance up to which ends touch, millimetres
  * @param thicknessesMm user's own minimum thickness by service id, millimetres
  * @param making changed limits of the rules of making by name
  * @param methods own method of making by form
@@ -21,6 +22,7 @@ record SettingsFile(
     @Nullable String energyRule,
     @Nullable Double condensationMarginK,
     @Nullable Double surfaceEmissivity,
+    @Nullable Double joinToleranceMm,
     @Nullable Map<String, String> materials,
     @Nullable List<Settings.ServiceRule> services,
     @Nullable Map<String, Double> temperaturesC,

@@ -109,6 +109,7 @@ public final class SettingsReader {
         first(given.energyRule(), defaults.energyRule(), "energyRule"),
         first(given.condensationMarginK(), defaults.condensationMarginK(), "condensationMarginK"),
         first(given.surfaceEmissivity(), defaults.surfaceEmissivity(), "surfaceEmissivity"),
+        first(given.joinToleranceMm(), defaults.joinToleranceMm(), "joinToleranceMm") / 1000,
         maps(given.materials(), defaults.materials()),
         lists(given.services(), defaults.services()),
         maps(given.temperaturesC(), defaults.temperaturesC()),
