@@ -54,7 +54,7 @@ final class FittingEnds {
       options.add(met, How.NEIGHBOUR, metEvidence());
     }
     if (!drawnFirst && draft.shape.ends().size() > 1) {
-      if (met.isEmpty()) {
+      if (met.isEmpty() || sameSections(met, drawn())) {
         addDrawn(options);
       } else {
         options.rule(drawn(), drawnHow(), drawnEvidence(), "body, not the pipe in it");

@@ -80,7 +80,7 @@ final class FittingMeasurer {
         .max(Comparator.comparingDouble(n -> n.section().largestSideM()))
         .ifPresent(n -> addMet(options, n, drawnFirst && !allKnown));
     if (!drawnFirst && drawn != null) {
-      if (met.isEmpty()) {
+      if (met.stream().allMatch(n -> Sizes.sameSection(n.section(), drawn.value()))) {
         options.addAll(drawn);
       } else {
         options.rule(drawn.value(), drawn.how(), drawn.evidence(), BODY);

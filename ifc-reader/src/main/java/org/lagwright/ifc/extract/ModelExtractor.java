@@ -262,8 +262,8 @@ public final class ModelExtractor {
     ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
     SegmentSections sections = new SegmentSections(placeholders, profiles, lengthUnitM);
     SegmentMeasurer segments = new SegmentMeasurer(placeholders, sections, lengthUnitM);
-    FittingMeasurer fittings =
-        new FittingMeasurer(new Neighbours(drafts), placeholders, profiles, lengthUnitM);
+    Neighbours neighbours = new Neighbours(drafts);
+    FittingMeasurer fittings = new FittingMeasurer(neighbours, placeholders, profiles, lengthUnitM);
     List<Draft> ordered = List.copyOf(drafts.values());
     workers.inOrder(
         ordered.size(),
@@ -283,6 +283,9 @@ public final class ModelExtractor {
           String.valueOf(joined),
           Sizes.millimetres(options.joinToleranceM()));
     }
+    drafts.values().stream()
+        .filter(Draft::isSegment)
+        .forEach(segment -> segments.takeOver(segment, neighbours));
     drafts.values().stream().filter(Draft::isLaggedItem).forEach(fittings::measure);
   }
 

@@ -58,6 +58,22 @@ final class Placeholders {
               Placeholders::sameLength,
               0.5),
           new Question(
+              PropertyNames.Role.INSIDE_DIAMETER,
+              Placeholders::drawnDiameter,
+              Placeholders::fitsInside,
+              0.05),
+          new Question(
+              PropertyNames.Role.WIDTH, Placeholders::drawnWidth, Placeholders::sameLength, 0.5),
+          new Question(
+              PropertyNames.Role.HEIGHT, Placeholders::drawnHeight, Placeholders::sameLength, 0.5),
+          new Question(
+              PropertyNames.Role.BEND_RADIUS,
+              Placeholders::drawnRadius,
+              Placeholders::sameLength,
+              0.5),
+          new Question(
+              PropertyNames.Role.ANGLE, Placeholders::drawnAngle, Placeholders::sameAngle, 0.5),
+          new Question(
               PropertyNames.Role.NOMINAL,
               Placeholders::drawnDiameter,
               Placeholders::nominal,
@@ -75,6 +91,40 @@ final class Placeholders {
     return draft.shape.section() != null && draft.shape.section().value() instanceof Section.Round r
         ? r.outsideDiameterM()
         : null;
+  }
+
+  private static @Nullable Double drawnWidth(Draft draft) {
+    return draft.shape.section() != null
+            && draft.shape.section().value() instanceof Section.Rectangular r
+        ? r.widthM()
+        : null;
+  }
+
+  private static @Nullable Double drawnHeight(Draft draft) {
+    return draft.shape.section() != null
+            && draft.shape.section().value() instanceof Section.Rectangular r
+        ? r.heightM()
+        : null;
+  }
+
+  private static @Nullable Double drawnRadius(Draft draft) {
+    return draft.shape.bendRadiusM() == null ? null : draft.shape.bendRadiusM().value();
+  }
+
+  private static @Nullable Double drawnAngle(Draft draft) {
+    return draft.shape.angleDeg() == null ? null : draft.shape.angleDeg().value();
+  }
+
+  /** A bore may come in metres or as a bare number of millimetres. */
+  private static boolean fitsInside(double property, double drawnM) {
+    double boreM = property < 5 ? property : property / 1000;
+    return boreM <= drawnM * 1.02 && boreM > 0.5 * drawnM;
+  }
+
+  /** Written in degrees or radians. */
+  private static boolean sameAngle(double property, double drawnDeg) {
+    return Sizes.sameAngle(property, drawnDeg)
+        || Sizes.sameAngle(Math.toDegrees(property), drawnDeg);
   }
 
   private static boolean sameLength(double property, double drawnM) {

@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
@@ -110,7 +111,7 @@ final class SegmentMeasurer {
       options.addAll(drawn);
     }
     PropertyNames.of(draft.properties, PropertyNames.Role.LENGTH)
-        .forEach(p -> addLength(options, p));
+        .forEach(p -> addLength(options, p, draft));
     draft.lengthM = options.choose();
   }
 
@@ -132,7 +133,7 @@ final class SegmentMeasurer {
     }
   }
 
-  private void addLength(Options<Double> options, Property p) {
+  private void addLength(Options<Double> options, Property p, Draft draft) {
     Optional<Double> length = lengthM(p);
     if (length.isEmpty()) {
       return;
@@ -140,8 +141,40 @@ final class SegmentMeasurer {
     How how = p.quantity() ? How.QUANTITY_SET : How.PROPERTY;
     if (placeholders.contains(p)) {
       options.rule(length.get(), how, p.evidence(), "placeholder");
+    } else if (isSideOfSection(draft, length.get())) {
+      options.rule(length.get(), how, p.evidence(), "equals a side of the section");
     } else {
       options.add(length.get(), how, p.evidence());
+    }
+  }
+
+  /** Some exporters write a side of a duct as its length; only a drawn length can tell. */
+  private static boolean isSideOfSection(Draft draft, double lengthM) {
+    Measured<Double> drawn = draft.shape.lengthM();
+    Measured<Section> section = draft.section;
+    if (drawn == null || section == null || Sizes.sameLength(drawn.value(), lengthM)) {
+      return false;
+    }
+    return section.value() instanceof Section.Rectangular r
+        ? Sizes.sameLength(r.widthM(), lengthM) || Sizes.sameLength(r.heightM(), lengthM)
+        : Sizes.sameLength(section.value().largestSideM(), lengthM);
+  }
+
+  /** A piece of which nothing gives the size has that of its neighbours, if they agree. */
+  void takeOver(Draft draft, Neighbours neighbours) {
+    if (draft.section != null) {
+      return;
+    }
+    List<Neighbours.Found> met =
+        neighbours.jointsOf(draft).stream()
+            .map(Neighbours.Joint::met)
+            .filter(Objects::nonNull)
+            .toList();
+    if (!met.isEmpty()
+        && met.stream().allMatch(n -> Sizes.sameSection(n.section(), met.get(0).section()))) {
+      draft.section =
+          Measured.of(
+              Sizes.withoutNoise(met.get(0).section()), How.NEIGHBOUR, met.get(0).evidence());
     }
   }
 

@@ -15,12 +15,14 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Run;
 import org.lagwright.ifc.model.Section;
 
 /** Ends that touch are joined where the file connects nothing, and only then. */
@@ -135,6 +137,43 @@ class TouchingEndsTest {
     assertThat(Objects.requireNonNull(flange.section()).how()).isEqualTo(How.NEIGHBOUR);
     assertThat(flange.ends()).containsExactly(new Section.Round(0.0603), new Section.Round(0.0603));
     assertThat(value(flange.lengthM())).isCloseTo(0.04, within(1e-9));
+  }
+
+  @Test
+  void pipeWithoutSizeHasThatOfItsNeighbours() {
+    MepElement unsized =
+        new Network()
+            .fitting(1, "IFCPIPESEGMENT", "Pipe", "$")
+            .port(1, 1, at(0, 0, 0), WEST)
+            .port(1, 2, at(1000, 0, 0), EAST)
+            .pipe(2, at(1000, 0, 0), EAST, 1000, 60.3)
+            .element(1);
+
+    assertThat(diameterMm(unsized)).isEqualTo(60.3);
+    assertThat(Objects.requireNonNull(unsized.section()).how()).isEqualTo(How.NEIGHBOUR);
+    assertThat(value(unsized.lengthM())).isCloseTo(1, within(1e-9));
+  }
+
+  @Test
+  void runGoesFromBranchToBranch() {
+    MepModel model =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .drum(2, "Flange", "$", at(1000, 0, 0), EAST, 40, 165)
+            .pipe(3, at(1040, 0, 0), EAST, 500, 60.3)
+            .fitting(4, "IFCPIPEFITTING", "Tee", "$")
+            .port(4, 1, at(1540, 0, 0), WEST)
+            .port(4, 2, at(1740, 0, 0), EAST)
+            .port(4, 3, at(1640, 100, 0), NORTH)
+            .pipe(5, at(1740, 0, 0), EAST, 700, 60.3)
+            .pipe(6, at(1640, 100, 0), NORTH, 300, 33.7)
+            .read();
+    List<Run> runs = Run.of(model.elements());
+
+    assertThat(runs).hasSize(3);
+    List<Long> steps = runs.get(0).pieces().stream().map(ElementKey::step).toList();
+    assertThat(steps).isIn(List.of(1000L, 2000L, 3000L), List.of(3000L, 2000L, 1000L));
+    assertThat(runs.get(0).lengthM()).isCloseTo(1.54, within(1e-9));
   }
 
   @Test

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Run;
 import org.lagwright.report.Account;
 import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakenElement;
@@ -58,6 +60,7 @@ final class ExplainText {
     place(table, element);
     row(table, "lagged", Words.existing(element.existingInsulation()));
     row(table, "lined", Words.existing(element.lining()));
+    joints(element, table);
     table.row("scope", taken.scope().scope().label() + ": " + taken.scope().reason());
     table.row("account", account());
     lines.addAll(table.lines());
@@ -74,6 +77,36 @@ final class ExplainText {
     String basis =
         element.place().basis().stream().map(Evidence::toString).collect(Collectors.joining("; "));
     row(table, "", basis.isEmpty() ? null : basis);
+  }
+
+  /** What it is joined to, and the run it lies in. */
+  private void joints(MepElement element, TextTable table) {
+    List<MepElement> all = takeoff.elements().stream().map(TakenElement::element).toList();
+    for (Port port : element.ports()) {
+      all.stream()
+          .filter(other -> other.key().equals(port.connectedTo()))
+          .findFirst()
+          .ifPresent(
+              other ->
+                  table.row(
+                      "joined to",
+                      other.globalId()
+                          + " "
+                          + other.name()
+                          + (port.touching() ? " (ends touch)" : "")));
+    }
+    Run.of(all).stream()
+        .filter(run -> run.pieces().size() > 1 && run.pieces().contains(element.key()))
+        .findFirst()
+        .ifPresent(
+            run ->
+                table.row(
+                    "run",
+                    String.format(
+                        Locale.ROOT,
+                        "%d pieces without a branch, %.3f m",
+                        run.pieces().size(),
+                        run.lengthM())));
   }
 
   private String account() {
