@@ -31,6 +31,7 @@ import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.fitting.pattern.Outline;
 import org.lagwright.takeoff.fitting.pattern.Pattern;
 import org.lagwright.takeoff.fitting.pattern.TubePiece;
+import org.lagwright.takeoff.settings.Settings;
 
 /** The printed templates of the demo building, read back and measured. */
 class TemplatesTest {
@@ -62,10 +63,9 @@ class TemplatesTest {
                 folder.toString());
     assertThat(code).as(err.toString()).isZero();
     ModelPipeline pipeline = new ModelPipeline();
+    Settings read = pipeline.readSettings(settings);
     Takeoff takeoff =
-        pipeline.takeOff(
-            List.of(pipeline.readModel(model, 0, (what, share) -> {})),
-            pipeline.readSettings(settings));
+        pipeline.takeOff(List.of(pipeline.readModel(model, 0, read, (what, share) -> {})), read);
     book = new TemplateBook(takeoff);
   }
 

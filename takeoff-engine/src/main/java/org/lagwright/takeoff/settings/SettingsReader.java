@@ -81,6 +81,7 @@ public final class SettingsReader {
         s.energyRule(),
         s.condensationMarginK(),
         s.surfaceEmissivity(),
+        s.joinToleranceM(),
         s.materials(),
         s.services(),
         s.temperaturesC(),
@@ -95,7 +96,7 @@ public final class SettingsReader {
   private static final SettingsFile EMPTY =
       new SettingsFile(
           null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-          null);
+          null, null);
 
   private static SettingsFile bundled() {
     return PackReader.readBundled(SettingsReader.class, DEFAULTS, SettingsFile.class);
