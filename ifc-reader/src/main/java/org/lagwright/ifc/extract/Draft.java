@@ -28,8 +28,8 @@ final class Draft {
   List<Property> properties;
 
   final List<PropertyReader.Repeated> repeated;
-  final List<Port> ports;
-  final Shape shape;
+  List<Port> ports;
+  Shape shape;
   final boolean generalSegment;
 
   /** The ports, and the ends that touch other elements; the ports first, in their order. */
@@ -95,6 +95,9 @@ final class Draft {
   /** Lets go of what is not needed once the element is made. */
   void finish() {
     properties = List.of();
+    ports = List.of();
+    joints = List.of();
+    shape = Shape.NOTHING;
   }
 
   List<Finding> findings() {

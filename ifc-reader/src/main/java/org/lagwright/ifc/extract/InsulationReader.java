@@ -1,7 +1,6 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -11,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
@@ -64,7 +62,7 @@ final class InsulationReader {
     drafts.values().forEach(this::collectNamed);
     collectAround();
     for (Draft draft : drafts.values()) {
-      if (draft.kind != Kind.COVERING) {
+      if (draft.kind != Kind.COVERING && mayHaveInsulation(draft)) {
         read(draft);
       }
     }
@@ -82,15 +80,18 @@ final class InsulationReader {
 
   private void collectNamed(Draft host) {
     long[] related = relations.coveringsOf(host.key.step());
-    long[] parts = relations.partsOf(host.key.step());
-    Set<Long> ids = new LinkedHashSet<>();
-    LongStream.concat(Arrays.stream(related), Arrays.stream(parts)).forEach(ids::add);
-    for (long id : ids) {
+    for (long id : related) {
       host(drafts.get(new ElementKey(host.key.model(), id)), host);
     }
-    Draft whole = drafts.get(new ElementKey(host.key.model(), relations.wholeOf(host.key.step())));
-    if (whole != null && host.kind == Kind.COVERING) {
-      host(host, whole);
+    for (long id : relations.partsOf(host.key.step())) {
+      host(drafts.get(new ElementKey(host.key.model(), id)), host);
+    }
+    if (host.kind == Kind.COVERING) {
+      long wholeId = relations.wholeOf(host.key.step());
+      Draft whole = drafts.get(new ElementKey(host.key.model(), wholeId));
+      if (whole != null) {
+        host(host, whole);
+      }
     }
   }
 
@@ -149,6 +150,14 @@ final class InsulationReader {
   private @Nullable Section outer(Draft covering) {
     Shape shape = shape(covering);
     return shape.section() == null ? null : shape.section().value();
+  }
+
+  /** Most elements of most files have none, and are passed over without asking further. */
+  private boolean mayHaveInsulation(Draft draft) {
+    return draft.drawnInsulation != null
+        || coveringsByHost.containsKey(draft.key)
+        || PropertyNames.anyAnswers(draft.properties, PropertyNames.Role.INSULATION_THICKNESS)
+        || PropertyNames.anyAnswers(draft.properties, PropertyNames.Role.LINING_THICKNESS);
   }
 
   private void read(Draft draft) {

@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,8 +11,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.DoubleConsumer;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.geometry.RegionReader;
 import org.lagwright.ifc.geometry.Shape;
@@ -20,7 +19,6 @@ import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
-import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -53,9 +51,6 @@ public final class ModelExtractor {
 
   /** Elements that one thread works on before it hands them on. */
   private static final int PIECE = 64;
-
-  private static final Shape NOT_MEASURED =
-      new Shape(Form.UNKNOWN, null, null, null, null, List.of(), List.of());
 
   private final IfcFile file;
   private final ReadOptions options;
@@ -228,7 +223,7 @@ public final class ModelExtractor {
       List<Port> itsPorts) {
     Kind kind = reading.kind();
     if (kind != null && !kind.isLagged()) {
-      return NOT_MEASURED;
+      return Shape.NOTHING;
     }
     List<Point> portsM = itsPorts.stream().map(Port::positionM).filter(Objects::nonNull).toList();
     Double lengthM =
@@ -256,7 +251,7 @@ public final class ModelExtractor {
 
   /** Segments first, as fittings take over their sizes. */
   private void measure(Map<ElementKey, Draft> drafts) {
-    Placeholders placeholders = new Placeholders(drafts.values(), source.index());
+    Placeholders placeholders = new Placeholders(drafts.values(), source.index(), workers);
     findings.addAll(placeholders.findings());
     double lengthUnitM = units.lengthM();
     ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
@@ -346,29 +341,32 @@ public final class ModelExtractor {
     findings.add(Finding.ofFile(source.index(), code, effect, values));
   }
 
+  /** In the order of the identities, so that the findings do not depend on that of the file. */
   private void noteIdentities(List<MepElement> elements) {
-    Map<String, Long> uses =
-        elements.stream()
-            .collect(
-                Collectors.groupingBy(MepElement::globalId, TreeMap::new, Collectors.counting()));
-    Map<String, MepElement> first =
-        elements.stream()
-            .collect(Collectors.toMap(MepElement::globalId, Function.identity(), (a, b) -> a));
-    uses.forEach(
-        (globalId, count) -> {
-          ElementKey key = Objects.requireNonNull(first.get(globalId)).key();
-          if (globalId.isEmpty()) {
-            findings.add(Finding.about(key, ReadFinding.MISSING_GLOBAL_ID, Effect.NONE));
-          } else if (count > 1) {
+    Map<String, ElementKey> first = new HashMap<>(elements.size() * 2);
+    Map<String, Integer> repeated = new TreeMap<>();
+    boolean missing = false;
+    for (MepElement element : elements) {
+      boolean again = first.putIfAbsent(element.globalId(), element.key()) != null;
+      if (element.globalId().isEmpty()) {
+        missing = true;
+      } else if (again) {
+        repeated.merge(element.globalId(), 2, (count, two) -> count + 1);
+      }
+    }
+    if (missing) {
+      ElementKey key = Objects.requireNonNull(first.get(""));
+      findings.add(Finding.about(key, ReadFinding.MISSING_GLOBAL_ID, Effect.NONE));
+    }
+    repeated.forEach(
+        (globalId, count) ->
             findings.add(
                 Finding.about(
-                    key,
+                    Objects.requireNonNull(first.get(globalId)),
                     ReadFinding.DUPLICATE_GLOBAL_ID,
                     Effect.NONE,
                     globalId,
-                    String.valueOf(count)));
-          }
-        });
+                    String.valueOf(count))));
   }
 
   /** Elements of the building that are no services, by class as the standard spells it. */

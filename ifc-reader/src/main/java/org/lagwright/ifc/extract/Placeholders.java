@@ -79,9 +79,15 @@ final class Placeholders {
               Placeholders::nominal,
               0.05));
 
-  Placeholders(Collection<Draft> drafts, int model) {
-    QUESTIONS.forEach(question -> look(drafts, question, model));
+  Placeholders(Collection<Draft> drafts, int model, Workers workers) {
+    workers.inOrder(
+        QUESTIONS.size(),
+        1,
+        (from, to) -> new Looked(QUESTIONS.get(from), look(drafts, QUESTIONS.get(from))),
+        looked -> looked.byName.forEach((name, seen) -> judge(name, seen, looked.question, model)));
   }
+
+  private record Looked(Question question, Map<Name, Sightings> byName) {}
 
   private static @Nullable Double drawnLength(Draft draft) {
     return draft.shape.lengthM() == null ? null : draft.shape.lengthM().value();
@@ -158,15 +164,15 @@ final class Placeholders {
     }
   }
 
-  private void look(Collection<Draft> drafts, Question question, int model) {
+  private static Map<Name, Sightings> look(Collection<Draft> drafts, Question question) {
     Map<Name, Sightings> byName = new LinkedHashMap<>();
     for (Draft draft : drafts) {
       boolean measured = draft.isSegment() || draft.isLaggedItem();
       Double drawnM = measured ? question.drawn.apply(draft) : null;
       if (drawnM != null) {
-        for (Property p : PropertyNames.listOf(draft.properties, question.role)) {
+        for (Property p : draft.properties) {
           Double number = p.number();
-          if (number != null) {
+          if (number != null && PropertyNames.answers(p, question.role)) {
             byName
                 .computeIfAbsent(name(p), n -> new Sightings(p, drawnM))
                 .add(p, drawnM, question.agree.test(number, drawnM));
@@ -174,7 +180,7 @@ final class Placeholders {
         }
       }
     }
-    byName.forEach((name, sightings) -> judge(name, sightings, question, model));
+    return byName;
   }
 
   private void judge(Name name, Sightings seen, Question question, int model) {

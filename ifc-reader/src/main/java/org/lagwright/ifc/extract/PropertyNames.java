@@ -81,11 +81,26 @@ final class PropertyNames {
   static List<Property> listOf(List<Property> properties, Role role) {
     List<Property> found = new ArrayList<>(4);
     for (Property property : properties) {
-      if ((roles(property.name()) & bit(role)) != 0) {
+      if (answers(property, role)) {
         found.add(property);
       }
     }
     return found;
+  }
+
+  /** True if one of the properties answers a question. */
+  static boolean anyAnswers(List<Property> properties, Role role) {
+    for (Property property : properties) {
+      if (answers(property, role)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if a property answers a question. */
+  static boolean answers(Property property, Role role) {
+    return (roles(property.name()) & bit(role)) != 0;
   }
 
   /** True if a property of this name answers some question. */

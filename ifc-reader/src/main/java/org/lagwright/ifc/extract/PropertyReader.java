@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.PropertyList;
 import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcGlance;
 import org.lagwright.ifc.schema.IfcRecord;
 import org.lagwright.ifc.step.StepArguments;
 
@@ -166,26 +167,27 @@ final class PropertyReader {
     List<Property> found = new ArrayList<>(4);
     NamesSeen names = new NamesSeen();
     String setName = orEmpty(set.label("Name"));
+    IfcGlance glance = file.glance();
     for (long id : members(set, "HasProperties")) {
-      IfcRecord property = file.find(id);
-      String name = property == null ? null : orEmpty(property.label("Name"));
-      if (property != null && name != null) {
-        if (!names.add(name) || property.is("IfcComplexProperty")) {
+      if (glance.at(id)) {
+        String name = orEmpty(glance.name());
+        if (!names.add(name) || glance.is("IfcComplexProperty")) {
           return null;
         }
-        if (PropertyNames.areWanted(name)) {
+        IfcRecord property = PropertyNames.areWanted(name) ? file.find(id) : null;
+        if (property != null) {
           property(setName, property, fromType, new HashSet<>(), found);
         }
       }
     }
     for (long id : members(set, "Quantities")) {
-      IfcRecord quantity = file.find(id);
-      String name = quantity == null ? null : orEmpty(quantity.label("Name"));
-      if (quantity != null && name != null) {
+      if (glance.at(id)) {
+        String name = orEmpty(glance.name());
         if (!names.add(name)) {
           return null;
         }
-        if (PropertyNames.areWanted(name)) {
+        IfcRecord quantity = PropertyNames.areWanted(name) ? file.find(id) : null;
+        if (quantity != null) {
           quantity(setName, quantity, fromType, found);
         }
       }

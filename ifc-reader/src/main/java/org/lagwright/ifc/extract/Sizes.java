@@ -1,8 +1,9 @@
 package org.lagwright.ifc.extract;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -294,7 +295,9 @@ final class Sizes {
     double shifted = value * (decimals == 1 ? 10 : 1000);
     double whole = Math.floor(shifted);
     if (!(shifted >= 0 && shifted < 1e12) || Math.abs(shifted - whole - 0.5) < 1e-3) {
-      return String.format(Locale.ROOT, "%." + decimals + "f", value);
+      return Double.isFinite(value)
+          ? BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString()
+          : Double.toString(value);
     }
     String digits = Long.toString((long) (shifted - whole > 0.5 ? whole + 1 : whole));
     String padded =

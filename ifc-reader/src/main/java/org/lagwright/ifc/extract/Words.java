@@ -64,6 +64,9 @@ final class Words {
   private static final Remembered<Boolean> IS_DUCT = containing(DUCT);
   private static final Remembered<Boolean> IS_PIPE = containing(PIPE);
 
+  private static final Remembered<Boolean> IS_INSULATION =
+      new Remembered<>(text -> containsAny(fold(text), INSULATION) || isLining(text));
+
   private Words() {}
 
   private static Remembered<Boolean> containing(List<Word> words) {
@@ -149,7 +152,7 @@ final class Words {
 
   /** True for insulation and for lining. */
   static boolean isInsulation(String text) {
-    return containsAny(fold(text), INSULATION) || isLining(text);
+    return IS_INSULATION.of(text);
   }
 
   /** True for what lines a duct on its inside. */

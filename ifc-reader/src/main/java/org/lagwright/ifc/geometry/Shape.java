@@ -31,6 +31,10 @@ public record Shape(
     List<ShapeEnd> ends,
     List<String> problems) {
 
+  /** Of what was not measured, and need not be. */
+  public static final Shape NOTHING =
+      new Shape(Form.UNKNOWN, null, null, null, null, List.of(), List.of());
+
   public Shape {
     ends = List.copyOf(ends);
     problems = List.copyOf(problems);

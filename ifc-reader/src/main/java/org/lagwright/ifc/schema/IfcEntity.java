@@ -1,5 +1,8 @@
 package org.lagwright.ifc.schema;
 
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,8 +19,9 @@ record IfcEntity(
     String name, Map<String, Integer> positions, Set<String> ancestors, List<String> attributes) {
 
   IfcEntity {
-    positions = Map.copyOf(positions);
-    ancestors = Set.copyOf(ancestors);
+    // hash tables, as small immutable ones are slow to search and records ask all the time
+    positions = Collections.unmodifiableMap(new HashMap<>(positions));
+    ancestors = Collections.unmodifiableSet(new HashSet<>(ancestors));
     attributes = List.copyOf(attributes);
   }
 

@@ -85,6 +85,11 @@ public final class IfcFile {
     return record == null ? null : new IfcRecord(this, record);
   }
 
+  /** For asking many records their names and no more. */
+  public IfcGlance glance() {
+    return new IfcGlance(this);
+  }
+
   /**
    * All records of an entity and its subtypes in the order of their instance numbers; only for
    * products, relationships, groups, the project, map conversions and layer assignments.

@@ -122,21 +122,39 @@ public final class StepFile {
   }
 
   private @Nullable StepRecord record(long id, ByteBuffer window, int hash) {
-    int limit = window.limit();
-    int equals = StepScanner.find(window, hash + 1, limit, (byte) '=');
-    int from = StepScanner.skipSpace(window, equals + 1, limit);
-    StepKeyword keyword = keyword(window, from, limit);
-    if (keyword == null || keyword.name().isEmpty()) {
-      return null;
-    }
-    int open = StepScanner.skipSpace(window, from + keyword.name().length(), limit);
-    if (open >= limit || window.get(open) != '(') {
-      return null;
-    }
-    return new StepRecord(id, keyword, StepArguments.parse(window, open, limits));
+    int from = startOfKeyword(window, hash);
+    StepKeyword keyword = keyword(window, from);
+    int open = keyword == null ? -1 : openingBracket(window, from, keyword);
+    return keyword == null || open < 0
+        ? null
+        : new StepRecord(id, keyword, StepArguments.parse(window, open, limits));
   }
 
-  private @Nullable StepKeyword keyword(ByteBuffer window, int from, int limit) {
+  /** Position of what stands behind the equals sign of an instance. */
+  static int startOfKeyword(ByteBuffer window, int hash) {
+    int limit = window.limit();
+    int equals = StepScanner.find(window, hash + 1, limit, (byte) '=');
+    return StepScanner.skipSpace(window, equals + 1, limit);
+  }
+
+  /** Position of the bracket behind a keyword, -1 if there is none. */
+  static int openingBracket(ByteBuffer window, int from, StepKeyword keyword) {
+    int limit = window.limit();
+    int open = StepScanner.skipSpace(window, from + keyword.name().length(), limit);
+    return !keyword.name().isEmpty() && open < limit && window.get(open) == '(' ? open : -1;
+  }
+
+  ByteBuffer window(long offset) {
+    return bytes.window(offset);
+  }
+
+  /** For looking at many instances without decoding them. */
+  public StepGlance glance() {
+    return new StepGlance(this, labels);
+  }
+
+  @Nullable StepKeyword keyword(ByteBuffer window, int from) {
+    int limit = window.limit();
     if (from + StepKeywords.REACH <= limit) {
       StepKeyword found = keywords.find(window, from);
       if (found != null) {

@@ -1,0 +1,47 @@
+package org.lagwright.ifc.schema;
+
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.step.StepGlance;
+import org.lagwright.ifc.step.StepKeyword;
+
+/**
+ * Asks one record after the other what it is and what it is called, without decoding the rest: most
+ * properties of a model answer no question, and their names tell so. Not safe for several threads.
+ */
+public final class IfcGlance {
+
+  private static final String NAME = "Name";
+
+  private final IfcFile file;
+  private final StepGlance glance;
+  private long id;
+  private @Nullable IfcEntity entity;
+
+  IfcGlance(IfcFile file) {
+    this.file = file;
+    this.glance = file.step().glance();
+  }
+
+  /** Turns to a record; false if the file has none of that number. */
+  public boolean at(long itsId) {
+    StepKeyword keyword = glance.at(itsId);
+    id = itsId;
+    entity = keyword == null ? null : file.entity(keyword);
+    return entity != null;
+  }
+
+  /** True if the record is an instance of the entity or of a subtype. */
+  public boolean is(String entityName) {
+    return entity != null && entity.ancestors().contains(entityName);
+  }
+
+  /** Its Name, null if it has none. */
+  public @Nullable String name() {
+    String first = entity != null && entity.position(NAME) == 0 ? glance.firstLabel() : null;
+    if (first != null) {
+      return first;
+    }
+    IfcRecord record = file.find(id);
+    return record == null ? null : record.label(NAME);
+  }
+}
