@@ -1,18 +1,33 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 
 /** Notices a name that stands twice in one set, whatever its case. Most sets have few names. */
 final class NamesSeen {
 
+  /** Up to this many names are compared one by one. */
+  private static final int FEW = 64;
+
   private final List<String> names = new ArrayList<>(8);
+
+  /** All names, folded, once there are many. */
+  private final Set<String> many = new HashSet<>(0);
 
   /** A bit for each length of a name seen; names of other length differ. */
   private long lengths;
 
   /** False if the name was there before. */
   boolean add(String name) {
+    if (names.size() == FEW) {
+      if (many.isEmpty()) {
+        names.forEach(seen -> many.add(folded(seen)));
+      }
+      return many.add(folded(name));
+    }
     long bit = 1L << name.length();
     boolean repeated = (lengths & bit) != 0 && contains(name);
     lengths |= bit;
@@ -27,5 +42,10 @@ final class NamesSeen {
       }
     }
     return false;
+  }
+
+  /** Equal for names that differ in case only. */
+  private static String folded(String name) {
+    return name.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
   }
 }
