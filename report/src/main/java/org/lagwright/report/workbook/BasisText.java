@@ -8,12 +8,14 @@ final class BasisText {
   /** Which air holds where. */
   static final String LOCATIONS =
       "An element is outdoors where the model says so (IsExternal), else of the class that 'places'"
-          + " in the settings gives its space, storey or system, else indoor.";
+          + " in the settings gives its space, storey or system, else of the class that the words in"
+          + " the names of its space and storey tell (plant room, shaft, garage), else indoor.";
 
   /** Where the temperatures come from. */
   static final String MEDIA =
       "Defaults of the services pack, common practice and no design values, unless 'temperaturesC'"
-          + " in the settings gives others. Condensation pairs the coldest medium with the air of the"
+          + " in the settings gives others or the model tells one, in a property or in the name of a"
+          + " system such as 'HTG 70/55'; the sheet Thickness shows what was used. Condensation pairs the coldest medium with the air of the"
           + " location, also where the two come in different seasons: dry, but thicker than it need"
           + " be.";
 

@@ -20,7 +20,7 @@ final class SweepSheet {
   SweepSheet(Takeoff takeoff) {
     List<Column<HumiditySweep>> columns = new ArrayList<>();
     columns.add(Column.text("Service", 36, s -> s.group().service()));
-    columns.add(Column.text("Size", 34, s -> String.join("; ", s.group().sizes())));
+    columns.add(Column.wrapped("Size", 34, s -> String.join("; ", s.group().sizes())));
     columns.add(Column.text("Location", 14, s -> s.group().decision().location()));
     columns.add(Column.number("Medium degC", 10, Look.PLAIN, s -> proof(s).mediumC()));
     columns.add(Column.number("Air degC", 9, Look.PLAIN, s -> proof(s).airC()));

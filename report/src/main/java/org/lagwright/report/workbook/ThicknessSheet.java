@@ -39,8 +39,8 @@ final class ThicknessSheet {
   private static List<Column<ThicknessGroup>> what() {
     return List.of(
         Column.text("Service", 36, ThicknessGroup::service),
-        Column.text("Size", 34, g -> String.join("; ", g.sizes())),
-        Column.text("Lines", 20, g -> String.join(" ", g.lines())),
+        Column.wrapped("Size", 34, g -> String.join("; ", g.sizes())),
+        Column.wrapped("Lines", 20, g -> String.join(" ", g.lines())),
         Column.number("Elements", 10, Look.WHOLE, g -> (double) g.elements()),
         Column.number("Length m", 10, Look.TWO_DECIMALS, ThicknessGroup::lengthM),
         Column.wrapped("What says so (elements)", 50, g -> String.join("; ", g.votesInWords())),
