@@ -66,6 +66,7 @@ public final class ModelExtractor {
   private final Workers workers;
   private final List<Finding> findings = new ArrayList<>();
   private final RepeatedProperties repeated = new RepeatedProperties();
+  private final Circles circles;
 
   private ModelExtractor(IfcFile file, ModelFile source, ReadOptions options, Workers workers) {
     this.options = options;
@@ -87,6 +88,7 @@ public final class ModelExtractor {
     this.ports = new PortReader(file, relations, placements, source.index());
     this.belongings = new BelongingReader(file, relations);
     this.shapes = new ShapeMeasurer(file, units.geometry(), placements);
+    this.circles = new Circles(file, relations);
   }
 
   /**
@@ -121,6 +123,7 @@ public final class ModelExtractor {
     measure(drafts);
     List<MepElement> elements = elements(drafts);
     findings.addAll(repeated.findings(source.index()));
+    circles.finding(source.index()).ifPresent(findings::add);
     noteIdentities(elements);
     return new MepModel(
         source,
@@ -310,6 +313,7 @@ public final class ModelExtractor {
             .lining(insulation.liningOf(draft.key))
             .openEnds(OpenEnds.of(draft))
             .build();
+    circles.suspect(record, element, draft);
     draft.finish();
     return element;
   }

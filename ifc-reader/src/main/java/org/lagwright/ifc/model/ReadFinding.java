@@ -11,6 +11,10 @@ public enum ReadFinding implements FindingCode {
       Severity.WARNING,
       "{0} is in no supported schema; {1} records of it were not looked at. Check whether they are"
           + " pipes or ducts."),
+  CIRCULAR_REFERENCES(
+      Severity.WARNING,
+      "{0} times records lead back to themselves: {1}. Each is followed once; what hangs on them may"
+          + " lack its place, system or size. Have the export checked."),
   UNITS_ASSUMED(
       Severity.WARNING, "The file declares no unit for {0}; {1} is assumed. Check one length."),
   MISSING_GLOBAL_ID(Severity.WARNING, "The element has no GlobalId. Export again."),

@@ -2,6 +2,7 @@ package org.lagwright.ifc.schema;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.step.StepArguments;
 import org.lagwright.ifc.step.StepRecord;
@@ -80,6 +81,21 @@ public final class IfcRecord {
       found.add(single);
     }
     return found;
+  }
+
+  /** Instance numbers of all records that any attribute refers to, single or in a list. */
+  public long[] references() {
+    StepArguments all = record.arguments();
+    LongStream.Builder found = LongStream.builder();
+    for (int i = 0; i < all.size(); i++) {
+      if (all.reference(i) != 0) {
+        found.add(all.reference(i));
+      }
+      for (long id : all.references(i)) {
+        found.add(id);
+      }
+    }
+    return found.build().toArray();
   }
 
   /** The number, NaN if there is none. */

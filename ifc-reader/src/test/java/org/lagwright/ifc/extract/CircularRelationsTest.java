@@ -5,10 +5,13 @@ import static org.lagwright.ifc.extract.InlineModel.body;
 import static org.lagwright.ifc.extract.InlineModel.element;
 import static org.lagwright.ifc.extract.InlineModel.read;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.ifc.model.ReadFinding;
 
 /** Relations that lead back to where they came from end in what could be read. */
 @Timeout(60)
@@ -27,6 +30,7 @@ class CircularRelationsTest {
 
     assertThat(InlineModel.diameterMm(element(model, 1))).isEqualTo(60.3);
     assertThat(element(model, 1).place().positionM()).isNull();
+    assertThat(circles(model)).containsExactly("1", "IfcLocalPlacement #14 #34");
   }
 
   @Test
@@ -43,6 +47,7 @@ class CircularRelationsTest {
                 """);
 
     assertThat(element(model, 1).systems()).extracting(MepSystem::name).containsExactly("A", "B");
+    assertThat(circles(model)).containsExactly("2", "IfcSystem #40 #41; IfcSystem #41");
   }
 
   @Test
@@ -60,6 +65,7 @@ class CircularRelationsTest {
 
     assertThat(element(model, 1).systems()).isEmpty();
     assertThat(element(model, 1).place().storey()).isNull();
+    assertThat(circles(model)).containsExactly("1", "IfcElementAssembly #40 #41");
   }
 
   @Test
@@ -74,6 +80,7 @@ class CircularRelationsTest {
 
     assertThat(element(model, 1).section()).isNull();
     assertThat(element(model, 1).lengthM()).isNull();
+    assertThat(circles(model)).containsExactly("1", "IfcShapeRepresentation #11 #12 #40");
   }
 
   @Test
@@ -89,5 +96,62 @@ class CircularRelationsTest {
                 """);
 
     assertThat(element(model, 1).place().space()).isNull();
+    assertThat(circles(model)).containsExactly("1", "IfcBooleanClippingResult #43");
+  }
+
+  @Test
+  void propertyThatConsistsOfItselfAndCoveringsOfEachOtherAreNamed() {
+    MepModel model =
+        read(
+            PIPE
+                + """
+                #40=IFCCOMPLEXPROPERTY('C',$,'c',(#40));
+                #41=IFCPROPERTYSET('41',$,'Set',$,(#40));
+                #42=IFCRELDEFINESBYPROPERTIES('42',$,$,$,(#1),#41);
+                #43=IFCCOVERING('43',$,'A',$,$,$,$,$,$);
+                #44=IFCCOVERING('44',$,'B',$,$,$,$,$,$);
+                #45=IFCRELCOVERSBLDGELEMENTS('45',$,$,$,#43,(#44));
+                #46=IFCRELCOVERSBLDGELEMENTS('46',$,$,$,#44,(#43));
+                """);
+
+    assertThat(circles(model)).containsExactly("2", "IfcComplexProperty #40; IfcCovering #43 #44");
+  }
+
+  /** What several share, what is missing and a long chain are no circles. */
+  @Test
+  void whatEndsIsNoCircle() {
+    StringBuilder records = new StringBuilder(PIPE.replace("T($,#15)", "T(#1001,#15)"));
+    for (int i = 1001; i < 1500; i++) {
+      records.append("#%d=IFCLOCALPLACEMENT(#%d,#15);\n".formatted(i, i + 1));
+    }
+    records.append("#1500=IFCLOCALPLACEMENT(#9999,#15);\n");
+    records.append("#40=IFCSYSTEM('40',$,'A',$,$);\n#41=IFCSYSTEM('41',$,'B',$,$);\n");
+    records.append("#42=IFCRELASSIGNSTOGROUP('42',$,$,$,(#1,#41),$,#40);\n");
+    records.append("#43=IFCRELASSIGNSTOGROUP('43',$,$,$,(#1),$,#41);\n");
+
+    MepModel model = read(records.toString());
+
+    assertThat(element(model, 1).place().positionM()).isNull();
+    assertThat(circles(model)).isEmpty();
+  }
+
+  @Test
+  void circleOfManyRecordsIsFoundFromOutside() {
+    StringBuilder records = new StringBuilder(PIPE.replace("T($,#15)", "T(#1300,#15)"));
+    for (int i = 1001; i <= 1400; i++) {
+      int next = i == 1400 ? 1001 : i + 1;
+      records.append("#%d=IFCLOCALPLACEMENT(#%d,#15);\n".formatted(i, next));
+    }
+
+    assertThat(circles(read(records.toString())))
+        .containsExactly("1", "IfcLocalPlacement #1001 #1002 #1003 #1004 #1005 #1006 and 394");
+  }
+
+  /** Values of the one finding about circles; empty if there is none. */
+  private static List<String> circles(MepModel model) {
+    List<Finding> circles =
+        model.findings().stream().filter(f -> f.code() == ReadFinding.CIRCULAR_REFERENCES).toList();
+    assertThat(circles).hasSizeLessThan(2);
+    return circles.stream().flatMap(f -> f.values().stream()).toList();
   }
 }
