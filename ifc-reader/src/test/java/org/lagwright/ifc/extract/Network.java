@@ -1,6 +1,7 @@
 package org.lagwright.ifc.extract;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 
@@ -31,6 +32,23 @@ final class Network {
       int n, String name, String predefined, double[] at, double[] along, double l, double d) {
     element(n, "IFCPIPEFITTING", name, predefined, true);
     return round(n, at, along, l, d);
+  }
+
+  /** An item of any class drawn as one cylinder; an empty enumeration is no argument at all. */
+  Network body(
+      int n,
+      String keyword,
+      String name,
+      @Nullable String predefined,
+      double[] at,
+      double[] along,
+      double lengthMm,
+      double diameterMm) {
+    int id = n * 1000;
+    add(
+        "#%d=%s('%d',$,'%s',$,$,#%d,#%d,$%s);",
+        id, keyword, n, name, id + 4, id + 1, predefined == null ? "" : "," + predefined);
+    return round(n, at, along, lengthMm, diameterMm);
   }
 
   private void element(int n, String keyword, String name, String predefined, boolean drawn) {

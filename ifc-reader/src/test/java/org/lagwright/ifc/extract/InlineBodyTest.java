@@ -1,0 +1,66 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.lagwright.ifc.extract.InlineModel.diameterMm;
+import static org.lagwright.ifc.extract.Network.at;
+
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Candidate;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.Section;
+
+/** What sits in a pipe has the size of the pipe, however thick its body is drawn. */
+class InlineBodyTest {
+
+  private static final double[] EAST = {1, 0, 0};
+  private static final double[] WEST = {-1, 0, 0};
+
+  @ParameterizedTest(name = "{0} ''{1}'', both ends in pipes {3}, ports {4}")
+  @CsvSource({
+    "IFCVALVE, Valve, .ISOLATING., true, connected",
+    "IFCVALVE, V 17, $, true, connected",
+    "IFCVALVE, V 17, $, false, connected",
+    "IFCVALVE, V 17, $, true, touching",
+    "IFCVALVE, V 17, $, true, none",
+    "IFCFLOWMETER, Meter, $, true, connected",
+    "IFCFILTER, Strainer, .STRAINER., true, connected",
+    "IFCFLOWCONTROLLER, Part, , true, connected",
+    "IFCPIPEFITTING, Ball valve, $, true, connected",
+    "IFCPIPEFITTING, Part 7, $, true, connected",
+    "IFCPIPEFITTING, Part 7, $, true, touching",
+    "IFCPIPEFITTING, Union, .CONNECTOR., false, connected",
+  })
+  void bodyThickerThanItsPipesIsALosingCandidate(
+      String keyword, String name, @Nullable String predefined, boolean both, String ports) {
+    Network network =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .body(2, keyword, name, predefined, at(1000, 0, 0), EAST, 150, 84.4);
+    if (!ports.equals("none")) {
+      network.port(1, 2, at(1000, 0, 0), EAST).port(2, 1, at(1000, 0, 0), WEST);
+      network.port(2, 2, at(1150, 0, 0), EAST);
+    }
+    if (both) {
+      network.pipe(3, at(1150, 0, 0), EAST, 1000, 60.3);
+    }
+    if (ports.equals("connected")) {
+      network.connect(1, 2, 2, 1);
+    }
+    if (both && ports.equals("connected")) {
+      network.port(3, 1, at(1150, 0, 0), WEST).connect(2, 2, 3, 1);
+    }
+
+    MepElement valve = network.element(2);
+    Measured<Section> section = Objects.requireNonNull(valve.section());
+
+    assertThat(diameterMm(valve)).isEqualTo(60.3);
+    assertThat(section.how()).isEqualTo(How.NEIGHBOUR);
+    assertThat(section.lost()).extracting(Candidate::value).contains(new Section.Round(0.0844));
+    assertThat(valve.ends()).containsOnly(new Section.Round(0.0603));
+  }
+}
