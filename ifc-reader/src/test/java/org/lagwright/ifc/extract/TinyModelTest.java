@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
@@ -21,6 +22,7 @@ import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
@@ -249,6 +251,108 @@ class TinyModelTest {
     assertThat(properties)
         .extracting(Property::text)
         .contains("it's", "a\\b", "Kälte", "\u00D8\u00B2 60");
+  }
+
+  @Test
+  void wordsTellTheFormOfAFitting() {
+    assertThat(only("words-tell-the-form-of-a-fitting").form()).isEqualTo(Form.CAP);
+  }
+
+  @Test
+  void endsThatTouchAreJoinedWithoutPorts() {
+    MepModel model = read("ends-that-touch-are-joined-without-ports");
+    MepElement first = named(model, "Pipe 1");
+
+    assertThat(first.ports().stream().map(Port::connectedTo).filter(Objects::nonNull))
+        .containsExactly(named(model, "Pipe 2").key());
+    assertThat(codes(model)).contains("ENDS_JOINED");
+  }
+
+  @Test
+  void reducerWhoseAxesAreShiftedIsEccentric() {
+    MepElement part = named(read("reducer-whose-axes-are-shifted-is-eccentric"), "Part 9");
+
+    assertThat(part.form()).isEqualTo(Form.REDUCER);
+    assertThat(value(part.eccentricityM())).isCloseTo(0.0143, within(1e-6));
+    assertThat(part.ends())
+        .containsExactlyInAnyOrder(new Section.Round(0.0889), new Section.Round(0.0603));
+  }
+
+  @Test
+  void teeWithASlantedBranchIsALateral() {
+    MepElement part = named(read("tee-with-a-slanted-branch-is-a-lateral"), "Part 4");
+
+    assertThat(part.form()).isEqualTo(Form.LATERAL);
+    assertThat(value(part.angleDeg())).isCloseTo(45, within(0.01));
+    assertThat(part.ends())
+        .containsExactly(
+            new Section.Round(0.0603), new Section.Round(0.0603), new Section.Round(0.0337));
+  }
+
+  @Test
+  void valveThickerThanItsPipeHasTheSizeOfThePipe() {
+    MepModel model = read("valve-thicker-than-its-pipe-has-the-size-of-the-pipe");
+    MepElement valve = named(model, "V 17");
+
+    assertRound(valve, 0.0603, How.NEIGHBOUR);
+    assertThat(Objects.requireNonNull(valve.section()).lost())
+        .extracting(Candidate::value)
+        .containsExactly(new Section.Round(0.0844));
+  }
+
+  @Test
+  void coveringWithoutRelationBelongsToThePipeOnItsAxis() {
+    assertCovered("covering-without-relation-belongs-to-the-pipe-on-its-axis");
+  }
+
+  @Test
+  void insulationDrawnIntoTheBodyIsTakenOffTheSize() {
+    MepModel model = read("insulation-drawn-into-the-body-is-taken-off-the-size");
+    MepElement pipe = named(model, "Pipe");
+
+    assertRound(pipe, 0.0603, How.SOLID);
+    assertThat(Objects.requireNonNull(pipe.existingInsulation()).thicknessM()).isEqualTo(0.03);
+    assertThat(codes(model)).contains("INSULATION_IN_BODY");
+  }
+
+  @Test
+  void proxyNamedLikeAPipeIsNoPipe() {
+    MepModel model = read("proxy-named-like-a-pipe-is-no-pipe");
+
+    assertThat(named(model, "Steel pipe 48.3").kind()).isEqualTo(Kind.OTHER);
+    assertThat(codes(model)).containsOnlyOnce("PROXY_LOOKS_LIKE_SERVICE");
+  }
+
+  @Test
+  void spaceIsFoundByItsGeometry() {
+    assertThat(only("space-is-found-by-its-geometry").place().space()).isEqualTo("0.12 Plant room");
+  }
+
+  @Test
+  void externalSpaceMakesItsPipesOutdoors() {
+    assertThat(only("external-space-makes-its-pipes-outdoors").place().external()).isTrue();
+  }
+
+  @Test
+  void elementDrawnTwiceIsReportedAndCountsTwice() {
+    MepModel model = read("element-drawn-twice-is-reported-and-counts-twice");
+    MepModel joined = ModelJoiner.join(List.of(model), 0.002).get(0);
+
+    assertThat(joined.elements()).hasSize(2);
+    assertThat(codes(joined)).containsOnlyOnce("DRAWN_TWICE");
+  }
+
+  @Test
+  void placementsInACircleAreAFinding() {
+    MepModel model = read("placements-in-a-circle-are-a-finding");
+
+    assertRound(named(model, "Pipe"), 0.0603, How.SOLID);
+    assertThat(named(model, "Pipe").place().positionM()).isNull();
+    assertThat(codes(model)).containsOnlyOnce("CIRCULAR_REFERENCES");
+  }
+
+  private static MepElement named(MepModel model, String name) {
+    return model.elements().stream().filter(e -> e.name().equals(name)).findFirst().orElseThrow();
   }
 
   private static void assertCovered(String name) {

@@ -33,6 +33,9 @@ class WebIfcOracleTest {
 
   private static final long SEED = 20_261_125;
 
+  /** It has no place in the world to compare, and other programs need not stand it. */
+  private static final String NO_POSITION = "placements-in-a-circle-are-a-finding";
+
   /** Where web-ifc is no judge, by file and beginning of the difference, and why. */
   private static final Map<String, String> NO_JUDGE =
       Map.of(
@@ -76,6 +79,9 @@ class WebIfcOracleTest {
     Map<String, List<String>> differences = new TreeMap<>();
     int boxes = 0;
     for (String name : TinyModels.list()) {
+      if (name.equals(NO_POSITION)) {
+        continue;
+      }
       Path file = Files.write(folder.resolve("tiny.ifc"), TinyModels.read(name));
       Comparison comparison = compare(file);
       boxes += comparison.boxes();

@@ -50,6 +50,8 @@ public final class TinyModels {
     models.putAll(ShapeRules.models());
     models.putAll(PropertyRules.models());
     models.putAll(RelationRules.models());
+    models.putAll(FittingRules.models());
+    models.putAll(BelongingRules.models());
     models.putAll(TextRules.models());
     return models;
   }
