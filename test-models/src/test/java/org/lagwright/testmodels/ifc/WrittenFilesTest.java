@@ -32,6 +32,9 @@ class WrittenFilesTest {
   /** These have numbers that do not ascend, on purpose. */
   private static final String LARGE = "large ";
 
+  /** Its placement refers to itself, on purpose. */
+  private static final String CIRCLE = "placements-in-a-circle-are-a-finding";
+
   private static final Map<String, String> FILES = files();
 
   private static Map<String, String> files() {
@@ -64,7 +67,7 @@ class WrittenFilesTest {
     NaiveStep file = new NaiveStep(text(name));
     for (NaiveStep.Line line : file.lines()) {
       assertThat(line.references()).allSatisfy(id -> assertThat(file.has(id)).isTrue());
-      if (!name.startsWith(LARGE)) {
+      if (!name.startsWith(LARGE) && !name.equals(CIRCLE)) {
         assertThat(line.references()).allMatch(id -> id < line.id());
       }
     }
