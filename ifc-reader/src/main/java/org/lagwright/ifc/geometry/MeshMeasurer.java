@@ -59,15 +59,33 @@ final class MeshMeasurer {
     if (prism != null) {
       return prism.measure(hints);
     }
-    List<ShapeEnd> open =
-        ends.stream()
-            .map(
-                end ->
-                    end.outline().at(mesh.origin().plus(end.outline().centre())).end(end.outward()))
-            .flatMap(Stream::ofNullable)
-            .toList();
-    Shape shape = Parts.fromEnds(open, how, loops(ends), distances(), List.of());
+    List<Found> byWalls = areEndsTold(ends) ? List.of() : WallFit.ends(mesh, topology);
+    if (!byWalls.isEmpty()) {
+      return straight(byWalls);
+    }
+    Shape shape = Parts.fromEnds(inWorld(ends), how, loops(ends), distances(), List.of());
     return shape.form() == Form.BEND ? bend(shape, ends.get(0)) : shape;
+  }
+
+  /**
+   * Holes in the wall of a straight piece look like ends; a pipe has two, and one that is round.
+   */
+  private boolean areEndsTold(List<Found> ends) {
+    boolean round = ends.stream().anyMatch(e -> e.outline().kind() == Outline.Kind.ROUND);
+    return hints.straight() ? ends.size() == 2 && round : !ends.isEmpty();
+  }
+
+  private List<ShapeEnd> inWorld(List<Found> ends) {
+    return ends.stream()
+        .map(end -> end.outline().at(mesh.origin().plus(end.outline().centre())).end(end.outward()))
+        .flatMap(Stream::ofNullable)
+        .toList();
+  }
+
+  /** A body without ends that can be told, by its walls. */
+  private Shape straight(List<Found> ends) {
+    Evidence walls = new Evidence(step, what + " walls", mesh.faces().size() + " faces");
+    return Parts.fromEnds(inWorld(ends), how, walls, walls, List.of());
   }
 
   /** Round ends with the diameter that their polygon stands for. */

@@ -1,0 +1,148 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.hipparchus.linear.EigenDecompositionSymmetric;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.EndFinder.Found;
+
+/**
+ * Axis and round section of a straight mesh from its walls, for bodies whose ends are torn, domed,
+ * pointed or missing. The covariance of the normals, weighted by area, has the axis as one of its
+ * eigenvectors: of a capped cylinder the values are {@code pi r L, pi r L, 2 pi r^2}, of an open
+ * tube the last one is 0. Which of the three it is shows by the walls around it. Vertices would be
+ * biased by uneven tessellation.
+ */
+final class WallFit {
+
+  /** Faces whose normals lean towards the axis by less than 5 degrees are walls. */
+  private static final double LEAN = Math.sin(Math.toRadians(5));
+
+  /** Share of the surface that the walls must have; a bend or a tee has less along any axis. */
+  private static final double MOST = 0.6;
+
+  /** Corners nearer to the axis than this, over the farthest, are those of the bore. */
+  private static final double OUTSIDE = 0.97;
+
+  private final Mesh mesh;
+  private final MeshTopology topology;
+
+  private WallFit(Mesh mesh, MeshTopology topology) {
+    this.mesh = mesh;
+    this.topology = topology;
+  }
+
+  /** Two ends where the walls begin and stop; empty if the body is no straight round one. */
+  static List<Found> ends(Mesh mesh, MeshTopology topology) {
+    return new WallFit(mesh, topology).find();
+  }
+
+  private List<Found> find() {
+    double whole = 0;
+    for (int face = 0; face < mesh.faces().size(); face++) {
+      whole += topology.area(face);
+    }
+    if (!(whole > 0 && Double.isFinite(whole))) {
+      return List.of();
+    }
+    EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(covariance(whole));
+    Vec best = null;
+    double most = MOST * whole;
+    for (int i = 0; i < 3; i++) {
+      double[] e = eigen.getEigenvector(i).toArray();
+      Vec axis = new Vec(e[0], e[1], e[2]).unit();
+      double walls = walls(axis).stream().mapToDouble(topology::area).sum();
+      if (walls > most) {
+        most = walls;
+        best = axis;
+      }
+    }
+    return best == null ? List.of() : along(best);
+  }
+
+  private RealMatrix covariance(double whole) {
+    RealMatrix covariance = MatrixUtils.createRealMatrix(3, 3);
+    for (int face = 0; face < mesh.faces().size(); face++) {
+      Vec n = topology.normal(face);
+      double[] each = {n.x(), n.y(), n.z()};
+      double share = topology.area(face) / whole;
+      for (int i = 0; i < 3; i++) {
+        for (int j = 0; j < 3; j++) {
+          // the product of both first, so that it is the same across the diagonal
+          covariance.addToEntry(i, j, share * (each[i] * each[j]));
+        }
+      }
+    }
+    return covariance;
+  }
+
+  private List<Integer> walls(Vec axis) {
+    List<Integer> walls = new ArrayList<>();
+    for (int face = 0; face < mesh.faces().size(); face++) {
+      if (topology.area(face) > 0 && Math.abs(topology.normal(face).dot(axis)) < LEAN) {
+        walls.add(face);
+      }
+    }
+    return walls;
+  }
+
+  private List<Found> along(Vec axis) {
+    List<Vec> corners =
+        walls(axis).stream()
+            .flatMap(face -> mesh.faces().get(face).loops().stream())
+            .flatMap(loop -> mesh.points(loop).stream())
+            .distinct()
+            .toList();
+    Outline all = round(corners, Vec.mean(corners), axis, 0);
+    Vec middle = all == null ? middle(corners, axis) : all.centre();
+    double farthest = corners.stream().mapToDouble(p -> offM(p, middle, axis)).max().orElse(0);
+    Outline outside = round(corners, middle, axis, OUTSIDE * farthest);
+    if (outside == null || outside.kind() != Outline.Kind.ROUND) {
+      return List.of();
+    }
+    double from = corners.stream().mapToDouble(axis::dot).min().orElse(0);
+    double to = corners.stream().mapToDouble(axis::dot).max().orElse(0);
+    Vec foot = outside.centre().across(axis);
+    List<Vec> ring = ring(corners, middle, axis, OUTSIDE * farthest);
+    return List.of(
+        new Found(outside.at(foot.plus(axis.times(from))), axis.times(-1), ring),
+        new Found(outside.at(foot.plus(axis.times(to))), axis, ring));
+  }
+
+  /** Middle between the outermost corners in two directions across the axis. */
+  private static Vec middle(List<Vec> corners, Vec axis) {
+    Vec sum = Vec.ZERO;
+    Vec u = axis.anyNormal();
+    for (Vec side : List.of(u, axis.cross(u))) {
+      double least = corners.stream().mapToDouble(side::dot).min().orElse(0);
+      double most = corners.stream().mapToDouble(side::dot).max().orElse(0);
+      sum = sum.plus(side.times((least + most) / 2));
+    }
+    return sum;
+  }
+
+  private static double offM(Vec corner, Vec middle, Vec axis) {
+    return corner.minus(middle).across(axis).norm();
+  }
+
+  private static @Nullable Outline round(List<Vec> corners, Vec middle, Vec axis, double fromM) {
+    return OutlineFit.fit(ring(corners, middle, axis, fromM));
+  }
+
+  /** The corners as the axis sees them, in their order around it. */
+  private static List<Vec> ring(List<Vec> corners, Vec middle, Vec axis, double fromM) {
+    Vec u = axis.anyNormal();
+    Vec v = axis.cross(u);
+    Vec centre = middle.across(axis);
+    return corners.stream()
+        .filter(p -> offM(p, middle, axis) >= fromM)
+        .map(p -> p.across(axis))
+        .sorted(
+            Comparator.comparingDouble(
+                p -> Math.atan2(p.minus(centre).dot(v), p.minus(centre).dot(u))))
+        .toList();
+  }
+}

@@ -1,0 +1,153 @@
+package org.lagwright.ifc.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.geometry.Figures.lengthM;
+import static org.lagwright.ifc.geometry.Figures.section;
+
+import java.util.List;
+import java.util.Random;
+import java.util.function.BiConsumer;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Section;
+
+/** Straight round bodies whose ends tell nothing, damaged in the ways meshes are, anywhere. */
+class WallFitTest {
+
+  private static final long SEED = 20_261_125;
+  private static final double[] X = {1, 0, 0};
+  private static final double[] Y = {0, 1, 0};
+  private static final ShapeHints SEGMENT = new ShapeHints(List.of(), null, true);
+
+  /** A body of the given outside radius and length along z. */
+  private interface Maker {
+    void make(MeshText mesh, double radius, double length, Random random);
+  }
+
+  private static int[] ring(MeshText mesh, double z, double radius, int corners) {
+    return mesh.ring(new double[] {0, 0, z}, X, Y, radius, corners);
+  }
+
+  /** Every other corner of the ends stands back by a twentieth of the length, in both ends. */
+  private static void torn(MeshText mesh, double radius, double length, Random random) {
+    int[] from = ring(mesh, 0, radius, 24);
+    int[] to = ring(mesh, length, radius, 24);
+    for (int i = 1; i < from.length; i += 2) {
+      mesh.points.get(from[i])[2] += length * (0.01 + 0.09 * random.nextDouble());
+      mesh.points.get(to[i])[2] -= length * (0.01 + 0.09 * random.nextDouble());
+    }
+    mesh.wall(from, to);
+  }
+
+  /** Cones of triangles on both ends. */
+  private static void pointed(MeshText mesh, double radius, double length, Random random) {
+    int[] from = ring(mesh, 0, radius, 20);
+    int[] to = ring(mesh, length, radius, 20);
+    mesh.wall(from, to);
+    cone(mesh, from, -radius * (0.3 + random.nextDouble()));
+    cone(mesh, to, length + radius * (0.3 + random.nextDouble()));
+  }
+
+  private static void cone(MeshText mesh, int[] rim, double tipZ) {
+    int tip = mesh.points.size();
+    mesh.points.add(new double[] {0, 0, tipZ});
+    for (int i = 0; i < rim.length; i++) {
+      mesh.faces.add(new int[] {rim[i], rim[(i + 1) % rim.length], tip});
+    }
+  }
+
+  /** A tenth of the wall is missing, also at the ends. */
+  private static void holed(MeshText mesh, double radius, double length, Random random) {
+    int[][] rings = new int[8][];
+    for (int i = 0; i < rings.length; i++) {
+      rings[i] = ring(mesh, length * i / (rings.length - 1), radius, 24);
+    }
+    for (int i = 1; i < rings.length; i++) {
+      mesh.wall(rings[i - 1], rings[i]);
+    }
+    mesh.faces.removeIf(face -> random.nextInt(10) == 0);
+  }
+
+  /** Pipe and jacket around it, both torn. */
+  private static void doubleWall(MeshText mesh, double radius, double length, Random random) {
+    torn(mesh, radius, length, random);
+    torn(mesh, 0.6 * radius, length, random);
+  }
+
+  /** Fins stand on the wall, so that edges have three faces; every fifth face is there twice. */
+  private static void finned(MeshText mesh, double radius, double length, Random random) {
+    torn(mesh, radius, length, random);
+    List<int[]> faces = List.copyOf(mesh.faces);
+    for (int i = 0; i < faces.size(); i += 5) {
+      int[] face = faces.get(i);
+      mesh.faces.add(face.clone());
+      int inside = mesh.points.size();
+      mesh.points.add(new double[] {0, 0, length * random.nextDouble()});
+      mesh.faces.add(new int[] {face[0], face[3], inside});
+    }
+  }
+
+  static Stream<Arguments> bodies() {
+    return Stream.of(
+        Arguments.of("torn ends", (Maker) WallFitTest::torn),
+        Arguments.of("pointed ends", (Maker) WallFitTest::pointed),
+        Arguments.of("holes", (Maker) WallFitTest::holed),
+        Arguments.of("double wall", (Maker) WallFitTest::doubleWall),
+        Arguments.of("fins and copies", (Maker) WallFitTest::finned));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("bodies")
+  void wallsGiveDiameterAndLength(String name, Maker maker) {
+    check(maker, 1e-6, (mesh, random) -> {});
+  }
+
+  /** Every corner off by up to a thousandth of the radius. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("bodies")
+  void wallsWithNoiseGiveThemWithinHalfAPerCent(String name, Maker maker) {
+    check(
+        maker,
+        5e-3,
+        (mesh, random) -> {
+          double size = Math.abs(mesh.points.get(0)[0]);
+          for (double[] p : mesh.points) {
+            for (int k = 0; k < 3; k++) {
+              p[k] += 1e-3 * size * (2 * random.nextDouble() - 1);
+            }
+          }
+        });
+  }
+
+  private static void check(Maker maker, double share, BiConsumer<MeshText, Random> damage) {
+    System.out.println("seed " + SEED);
+    Random random = new Random(SEED);
+    for (int i = 0; i < 20; i++) {
+      double radius = 0.01 + 0.3 * random.nextDouble();
+      double length = radius * (5 + 20 * random.nextDouble());
+      MeshText mesh = new MeshText();
+      maker.make(mesh, radius, length, random);
+      damage.accept(mesh, random);
+      Vec axis =
+          new Vec(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).unit();
+      mesh.placed(
+          new double[] {axis.x(), axis.y(), axis.z()},
+          6 * random.nextDouble(),
+          new double[] {300 * random.nextDouble(), -40, 12});
+      Shape shape = TinyModel.item(TinyModel.METRES, SEGMENT, mesh.surface(100));
+
+      assertThat(shape.form()).as(shape.problems().toString()).isEqualTo(Form.STRAIGHT);
+      assertThat(section(shape).value()).isInstanceOf(Section.Round.class);
+      assertThat(section(shape).how()).isEqualTo(How.MESH);
+      assertThat(section(shape).value().largestSideM())
+          .isCloseTo(2 * radius, within(2 * radius * share));
+      assertThat(lengthM(shape).value()).isCloseTo(length, within(length * share));
+      assertThat(shape.ends()).hasSize(2);
+    }
+  }
+}
