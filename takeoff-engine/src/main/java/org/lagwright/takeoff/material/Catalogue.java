@@ -12,7 +12,8 @@ import org.lagwright.takeoff.pack.SourceStatus;
 /**
  * Stock out of a table of the user: one row for each thickness, with the columns {@code material},
  * {@code form} (tube, sheet, section), {@code thicknessMm} and, for tube and section, {@code
- * largestBoreMm}. A material the table names has that stock and no other.
+ * largestBoreMm}; where they are known, {@code lengthM} of the piece and, for sheet, its {@code
+ * widthM}. A material the table names has that stock and no other.
  */
 public final class Catalogue {
 
@@ -20,6 +21,8 @@ public final class Catalogue {
   private static final String FORM = "form";
   private static final String THICKNESS = "thicknessmm";
   private static final String BORE = "largestboremm";
+  private static final String LENGTH = "lengthm";
+  private static final String WIDTH = "widthm";
 
   private Catalogue() {}
 
@@ -29,7 +32,7 @@ public final class Catalogue {
    * @throws org.lagwright.takeoff.pack.PackException naming the cell that is wrong
    */
   public static MaterialPack over(MaterialPack materials, DataTable table) {
-    table.requireColumns(Set.of(MATERIAL, FORM, THICKNESS), Set.of(BORE));
+    table.requireColumns(Set.of(MATERIAL, FORM, THICKNESS), Set.of(BORE, LENGTH, WIDTH));
     Map<String, Collected> byMaterial = new LinkedHashMap<>();
     for (DataTable.Row row : table.rows()) {
       String id = row.text(MATERIAL);
@@ -47,6 +50,7 @@ public final class Catalogue {
   private static final class Collected {
     private final Map<String, TreeSet<Double>> wallsMm = new LinkedHashMap<>();
     private final Map<String, Double> boreMm = new LinkedHashMap<>();
+    private final List<Stock.Sold> sold = new ArrayList<>();
 
     void add(DataTable.Row row) {
       String form = row.text(FORM);
@@ -65,6 +69,23 @@ public final class Catalogue {
         }
         boreMm.merge(form, largestMm, Math::max);
       }
+      addSold(row, form, thicknessMm);
+    }
+
+    private void addSold(DataTable.Row row, String form, double thicknessMm) {
+      Double lengthM = row.findNumber(LENGTH);
+      Double widthM = row.findNumber(WIDTH);
+      if (lengthM == null && widthM == null) {
+        return;
+      }
+      if (lengthM == null) {
+        throw row.refusal(LENGTH, "a width without a length. Fill in both.");
+      }
+      try {
+        sold.add(new Stock.Sold(form, thicknessMm, widthM, lengthM));
+      } catch (IllegalArgumentException e) {
+        throw row.refusal(LENGTH, e.getMessage() + " Correct lengthM and widthM.");
+      }
     }
 
     Stock stock(String source) {
@@ -74,6 +95,8 @@ public final class Catalogue {
           walls("sheet"),
           walls("section"),
           boreMm.getOrDefault("section", 0.0),
+          null,
+          sold.isEmpty() ? null : sold,
           SourceStatus.USER,
           source);
     }

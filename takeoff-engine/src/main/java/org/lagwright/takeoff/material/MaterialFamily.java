@@ -13,6 +13,7 @@ import org.lagwright.takeoff.pack.SourceStatus;
  * @param standards product standards it is sold under
  * @param conductivity published points, by rising mean temperature
  * @param service medium temperatures it stands
+ * @param vapour resistance to water vapour, null where it is not known
  * @param closedCell true where the cells are closed
  * @param vapourBarrierIncluded true where cold pipes need no separate vapour barrier
  * @param stock what is sold
@@ -24,6 +25,7 @@ public record MaterialFamily(
     List<String> standards,
     Points conductivity,
     ServiceRange service,
+    @Nullable VapourResistance vapour,
     boolean closedCell,
     boolean vapourBarrierIncluded,
     Stock stock,
@@ -106,6 +108,19 @@ public record MaterialFamily(
     }
   }
 
+  /**
+   * Resistance to water vapour.
+   *
+   * @param mu times that of still air of equal thickness; null where no vapour passes
+   */
+  public record VapourResistance(@Nullable Double mu, SourceStatus status, String source) {
+    public VapourResistance {
+      if (mu != null && !(mu >= 1)) {
+        throw new IllegalArgumentException("mu must be at least 1, that of air.");
+      }
+    }
+  }
+
   /** Medium temperatures the family stands, degC. */
   public record ServiceRange(double fromC, double toC, SourceStatus status, String source) {
     public ServiceRange {
@@ -145,7 +160,16 @@ public record MaterialFamily(
   /** The same family with other stock. */
   MaterialFamily withStock(Stock other) {
     return new MaterialFamily(
-        id, name, standards, conductivity, service, closedCell, vapourBarrierIncluded, other, note);
+        id,
+        name,
+        standards,
+        conductivity,
+        service,
+        vapour,
+        closedCell,
+        vapourBarrierIncluded,
+        other,
+        note);
   }
 
   /** True where the family stands a medium of this temperature, degC. */

@@ -3,14 +3,17 @@ package org.lagwright.takeoff.material;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.takeoff.material.MaterialFamily.VapourResistance;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.pack.PackReader;
 import org.lagwright.takeoff.pack.SourceStatus;
@@ -56,7 +59,18 @@ class MaterialPackTest {
             "duct_wrap",
             "cellular_glass",
             "phenolic",
-            "pir");
+            "pir",
+            "pe_foam",
+            "pur",
+            "calcium_silicate",
+            "aerogel_blanket",
+            "melamine",
+            "eps",
+            "xps",
+            "cork",
+            "eglass_needle_mat",
+            "ceramic_fibre",
+            "perlite");
   }
 
   @Test
@@ -64,9 +78,61 @@ class MaterialPackTest {
     assertThat(PACK.families())
         .filteredOn(f -> f.conductivity().status() != SourceStatus.VERIFIED)
         .extracting(MaterialFamily::id)
-        .containsExactly("duct_wrap", "phenolic");
+        .containsExactly("duct_wrap", "phenolic", "aerogel_blanket");
     assertThat(PACK.families())
-        .allSatisfy(f -> assertThat(f.stock().status()).isEqualTo(SourceStatus.COMMON_PRACTICE));
+        .allSatisfy(
+            f ->
+                assertThat(f.stock().status())
+                    .isIn(SourceStatus.COMMON_PRACTICE, SourceStatus.MEMORY));
+  }
+
+  /**
+   * Permeability as printed in the handbook, in ug m/(N h), against that of air, 1.9e-10 kg/(m s
+   * Pa) at 10 degC (from memory); 1 ug m/(N h) is 2.78e-13 kg/(m s Pa).
+   */
+  @ParameterizedTest
+  @CsvSource({"fef_nbr, 0.25", "fef_epdm, 0.1", "phenolic, 10", "pir, 30", "pur, 20"})
+  void vapourResistanceFollowsFromThePrintedPermeability(String family, double permeability) {
+    VapourResistance vapour = Objects.requireNonNull(PACK.family(family).vapour());
+
+    assertThat(vapour.status()).isEqualTo(SourceStatus.VERIFIED);
+    assertThat(Objects.requireNonNull(vapour.mu()))
+        .isCloseTo(1.9e-10 / (permeability * 2.78e-13), withinPercentage(2));
+  }
+
+  @Test
+  void noVapourPassesCellularGlass() {
+    assertThat(Objects.requireNonNull(PACK.family("cellular_glass").vapour()).mu()).isNull();
+  }
+
+  @Test
+  void boresThatDoNotEndAtTheLargestAreRefused() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("stock.yaml"),
+            "tubeWallsMm: [9]\nlargestTubeBoreMm: 89\nsheetsMm: []\nsectionWallsMm: []\n"
+                + "largestSectionBoreMm: 0\ntubeBoresMm: [15, 22]\nstatus: verified\nsource: t\n");
+
+    assertThatThrownBy(() -> PackReader.readFile(file, Stock.class))
+        .isInstanceOf(PackException.class)
+        .hasMessageContaining("tubeBoresMm must end at largestTubeBoreMm");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "{form: tube, widthM: 1, lengthM: 2} | widthM belongs to sheet and roll",
+        "{form: roll, lengthM: 2} | widthM belongs to sheet and roll",
+        "{form: bag, lengthM: 2} | form must be",
+        "{form: tube, lengthM: 0} | must be above 0"
+      })
+  void sizesThatCannotBeSoldAreRefused(String sold, String reason) throws IOException {
+    Path file = Files.writeString(folder.resolve("sold.yaml"), sold + "\n");
+
+    assertThatThrownBy(() -> PackReader.readFile(file, Stock.Sold.class))
+        .isInstanceOf(PackException.class)
+        .hasMessageContaining(reason);
   }
 
   @Test

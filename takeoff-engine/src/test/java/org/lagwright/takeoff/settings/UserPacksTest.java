@@ -107,6 +107,33 @@ class UserPacksTest {
   }
 
   @Test
+  void catalogueTellsLengthsAndSizes() throws IOException {
+    write(
+        "stock.csv",
+        "material,form,thicknessMm,largestBoreMm,lengthM,widthM\n"
+            + "fef_nbr,tube,20,89,1.5,\nfef_nbr,sheet,15,,2,0.5\n");
+    Stock stock =
+        new ThicknessChooser(settings("catalogue: stock.csv\n").packs())
+            .materials()
+            .family("fef_nbr")
+            .stock();
+
+    assertThat(stock.pieces())
+        .containsExactly(
+            new Stock.Sold("tube", 20.0, null, 1.5), new Stock.Sold("sheet", 15.0, 0.5, 2));
+    assertThat(stock.bores()).isEmpty();
+  }
+
+  @Test
+  void catalogueWithASheetOfNoWidthIsRefusedWithItsPlace() throws IOException {
+    write("stock.csv", "material,form,thicknessMm,lengthM\nfef_nbr,sheet,10,2\n");
+
+    assertThatThrownBy(() -> settings("catalogue: stock.csv\n"))
+        .isInstanceOf(PackException.class)
+        .hasMessageContaining("stock.csv:2:4: widthM belongs to sheet and roll");
+  }
+
+  @Test
   void catalogueWithAnUnknownMaterialIsRefusedWithItsPlace() throws IOException {
     write("stock.csv", "material,form,thicknessMm\nfoam,sheet,10\n");
 

@@ -181,6 +181,7 @@ class SituationRulePackTest {
                 "test",
                 List.of(new MaterialFamily.Point(10, wPerMK))),
             foam.service(),
+            null,
             true,
             true,
             foam.stock(),
