@@ -10,6 +10,7 @@ import org.lagwright.report.Account;
 import org.lagwright.report.Words;
 import org.lagwright.report.json.ThicknessView.DemandView;
 import org.lagwright.report.json.ThicknessView.LayerView;
+import org.lagwright.report.json.ThicknessView.ProofView;
 import org.lagwright.takeoff.Quantities;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
@@ -45,6 +46,7 @@ record ElementView(
     List<LayerView> layers,
     @Nullable String governing,
     List<DemandView> demands,
+    @Nullable ProofView proof,
     @Nullable List<MakingView> making,
     @Nullable QuantitiesView quantities,
     @Nullable String line,
@@ -119,6 +121,7 @@ record ElementView(
         thickness == null ? List.of() : thickness.layers().stream().map(LayerView::of).toList(),
         governing(thickness),
         thickness == null ? List.of() : thickness.demands().stream().map(DemandView::of).toList(),
+        thickness == null ? null : ProofView.of(thickness.proof()),
         MakingView.of(taken.making()),
         taken.lineId() == null ? null : QuantitiesView.of(taken.quantities()),
         taken.lineId(),

@@ -5,6 +5,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.thickness.Demand;
 import org.lagwright.takeoff.thickness.Layer;
+import org.lagwright.takeoff.thickness.Proof;
 
 /** Parts of the decision how thick. */
 final class ThicknessView {
@@ -32,6 +33,43 @@ final class ThicknessView {
     static LayerView of(Layer layer) {
       return new LayerView(
           layer.materialId(), layer.form().label(), Finite.number(layer.thicknessM()));
+    }
+  }
+
+  /** What the thickness bought does; saving a metre and year where the project has a tariff. */
+  record ProofView(
+      double mediumTemperatureC,
+      double airTemperatureC,
+      double relativeHumidityPct,
+      double dewPointC,
+      double surfaceTemperatureC,
+      double heatFlowBareWPerM,
+      double heatFlowInsulatedWPerM,
+      @Nullable SavingView saving) {
+    static @Nullable ProofView of(@Nullable Proof proof) {
+      return proof == null
+          ? null
+          : new ProofView(
+              Finite.number(proof.mediumC()),
+              Finite.number(proof.airC()),
+              Finite.number(proof.relativeHumidityPct()),
+              Finite.number(proof.dewPointC()),
+              Finite.number(proof.surfaceC()),
+              Finite.number(proof.bareWPerM()),
+              Finite.number(proof.insulatedWPerM()),
+              SavingView.of(proof.saving()));
+    }
+  }
+
+  record SavingView(double heatKWhPerM, double energyKWhPerM, double costPerM, double co2KgPerM) {
+    static @Nullable SavingView of(Proof.@Nullable Saving saving) {
+      return saving == null
+          ? null
+          : new SavingView(
+              Finite.number(saving.heatKWh()),
+              Finite.number(saving.energyKWh()),
+              Finite.number(saving.cost()),
+              Finite.number(saving.co2Kg()));
     }
   }
 }

@@ -4,11 +4,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.report.MaterialFacts;
 import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.settings.DemandSettings;
 import org.lagwright.takeoff.settings.Settings;
@@ -39,6 +42,7 @@ final class BasisSheet {
     choices(writer);
     mappings(writer);
     packs(writer);
+    materials(writer);
     sentences(writer, "How the thickness is decided", BasisText.THICKNESS);
     sentences(writer, "How quantities are measured", BasisText.QUANTITIES);
     sentences(writer, "What the account means", BasisText.ACCOUNT);
@@ -157,6 +161,26 @@ final class BasisSheet {
           Entry.text(pack.version(), Look.WRAPPED),
           Entry.text(pack.status(), Look.WRAPPED),
           Entry.text(pack.source(), Look.WRAPPED));
+    }
+  }
+
+  /** The materials that the settings choose, with the figures the thickness rests on. */
+  private void materials(SheetWriter writer) {
+    writer.section("Materials chosen", WIDE);
+    writer.headings(WIDE, WIDE, "Material", "Property", "Status", "Figures and source");
+    new TreeSet<>(settings().materials().values())
+        .stream()
+            .flatMap(id -> settings().packs().materials().findFamily(id).stream())
+            .forEach(family -> facts(writer, family));
+  }
+
+  private static void facts(SheetWriter writer, MaterialFamily family) {
+    for (MaterialFacts.Fact fact : MaterialFacts.of(family)) {
+      writer.row(
+          Entry.text(family.id(), Look.WRAPPED),
+          Entry.text(fact.property(), Look.WRAPPED),
+          Entry.text(fact.status(), Look.WRAPPED),
+          Entry.text(fact.figures(), Look.WRAPPED));
     }
   }
 

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,7 @@ import org.lagwright.report.Account;
 import org.lagwright.report.SampleTakeoff;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.thickness.Demand;
+import org.lagwright.takeoff.thickness.Proof;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -122,6 +124,22 @@ class TakeoffJsonTest {
     assertThat(document.at("/lines/0/elements/0").asString()).isEqualTo(SampleTakeoff.PIPE_ID);
     assertThat(document.at("/findings/0/globalId").asString()).isEqualTo(SampleTakeoff.PIPE_ID);
     assertThat(document.at("/elements/5/name").asString()).isEqualTo(SampleTakeoff.HOSTILE_NAME);
+  }
+
+  @Test
+  void theProofOfTheThicknessIsWritten() throws IOException {
+    Takeoff takeoff = SampleTakeoff.takeoff();
+    Proof proof =
+        Objects.requireNonNull(
+            Objects.requireNonNull(takeoff.elements().get(0).thickness()).proof());
+    JsonNode written = MAPPER.readTree(json(takeoff)).at("/elements/0/proof");
+
+    assertThat(written.get("surfaceTemperatureC").doubleValue()).isEqualTo(proof.surfaceC());
+    assertThat(written.get("dewPointC").doubleValue()).isEqualTo(proof.dewPointC());
+    assertThat(written.get("heatFlowBareWPerM").doubleValue()).isEqualTo(proof.bareWPerM());
+    assertThat(written.get("heatFlowInsulatedWPerM").doubleValue())
+        .isEqualTo(proof.insulatedWPerM());
+    assertThat(written.has("saving")).isEqualTo(proof.saving() != null);
   }
 
   @Test

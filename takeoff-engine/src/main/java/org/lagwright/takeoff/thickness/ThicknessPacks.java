@@ -71,7 +71,8 @@ public final class ThicknessPacks {
     return new ThicknessPacks(Catalogue.over(materials, table), rules, plus(info));
   }
 
-  MaterialPack materials() {
+  /** The families of insulation, those of the user over those of the program. */
+  public MaterialPack materials() {
     return materials;
   }
 
