@@ -139,7 +139,8 @@ class TakeoffJsonTest {
     assertThat(written.get("heatFlowBareWPerM").doubleValue()).isEqualTo(proof.bareWPerM());
     assertThat(written.get("heatFlowInsulatedWPerM").doubleValue())
         .isEqualTo(proof.insulatedWPerM());
-    assertThat(written.has("saving")).isEqualTo(proof.saving() != null);
+    assertThat(written.at("/saving/costPerM").doubleValue())
+        .isEqualTo(Objects.requireNonNull(proof.saving()).cost());
   }
 
   @Test
