@@ -19,6 +19,9 @@ final class EndFinder {
   /** 50 degrees for rectangles: mitred walls meet at 45. */
   private static final double RECTANGULAR_SHARP = 0.64;
 
+  /** 25 degrees: short of both by more than a fitted outline may lean. */
+  private static final double SURELY_SMOOTH = 0.906;
+
   /** Ends whose axes differ by less than 3 degrees and a twentieth of the radius are coaxial. */
   private static final double COAXIAL_RAD = Math.toRadians(3);
 
@@ -70,6 +73,9 @@ final class EndFinder {
   }
 
   private void addPatch(int patch, List<Integer> faces, List<Found> into) {
+    if (faces.size() == 1 && isWall(faces.get(0), patch)) {
+      return;
+    }
     List<MeshTopology.Edge> boundary = topology.boundary(faces);
     int[] outer = largest(MeshTopology.loops(boundary));
     Outline outline = outer == null ? null : OutlineFit.fit(mesh.points(outer));
@@ -81,6 +87,26 @@ final class EndFinder {
     if (boundary.stream().allMatch(edge -> topology.isSharp(edge, patch, normal, sharp))) {
       into.add(outward(outline, topology.piece(faces.get(0)), mesh.points(outer)));
     }
+  }
+
+  /**
+   * True for a triangle or quadrilateral that turns but little into the face next to it. Of round
+   * bodies these are most faces by far, and no outline need be fitted to them.
+   */
+  private boolean isWall(int face, int patch) {
+    List<int[]> loops = mesh.faces().get(face).loops();
+    int[] outer = loops.get(0);
+    if (loops.size() > 1 || outer.length > 4) {
+      return false;
+    }
+    Vec normal = topology.normal(face);
+    for (int i = 0; i < outer.length; i++) {
+      MeshTopology.Edge edge = MeshTopology.Edge.of(outer[i], outer[(i + 1) % outer.length]);
+      if (!topology.isSharp(edge, patch, normal, SURELY_SMOOTH)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private int @Nullable [] largest(List<int[]> loops) {

@@ -96,21 +96,28 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
     }
 
     private static List<Integer> sorted(int[] loop) {
-      return Arrays.stream(loop).sorted().boxed().toList();
+      int[] sorted = loop.clone();
+      Arrays.sort(sorted);
+      List<Integer> corners = new ArrayList<>(sorted.length);
+      for (int index : sorted) {
+        corners.add(index);
+      }
+      return corners;
     }
 
     private int[] weld(List<Vec> loop) {
-      List<Integer> indices = new ArrayList<>();
+      int[] indices = new int[loop.size()];
+      int count = 0;
       for (Vec point : loop) {
         int index = weld(point);
-        if (indices.isEmpty() || indices.get(indices.size() - 1) != index) {
-          indices.add(index);
+        if (count == 0 || indices[count - 1] != index) {
+          indices[count++] = index;
         }
       }
-      if (indices.size() > 1 && indices.get(0).equals(indices.get(indices.size() - 1))) {
-        indices.remove(indices.size() - 1);
+      if (count > 1 && indices[0] == indices[count - 1]) {
+        count--;
       }
-      return indices.stream().mapToInt(Integer::intValue).toArray();
+      return Arrays.copyOf(indices, count);
     }
 
     private int weld(Vec world) {
