@@ -58,8 +58,8 @@ final class BasisText {
               + " Elements.",
           "Models do not tell how wide flanges, valves and threaded bodies are, and not always how long"
               + " the legs of a tee are. These are assumed from the pipe (common practice and from"
-              + " memory); each such element has a finding, and the limits can be changed in the"
-              + " settings under 'making'.",
+              + " memory). Assumed lengths, legs and bend radii have a finding; assumed widths have"
+              + " none. The limits can be changed in the settings under 'making'.",
           "What is cut on site has no area and no volume (a dash; 0 in takeoff.json). It is counted, so"
               + " price it by the piece.");
 
