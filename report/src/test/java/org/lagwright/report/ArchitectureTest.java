@@ -42,7 +42,8 @@ class ArchitectureTest {
               "org.lagwright.ifc.schema..",
               "org.lagwright.ifc.geometry..",
               "org.lagwright.ifc.extract..",
-              "org.lagwright.ifc.source..");
+              "org.lagwright.ifc.source..",
+              "org.lagwright.ifc.threads..");
 
   @ArchTest
   static final ArchRule theModelKnowsNothingOfHowItWasRead =
@@ -56,7 +57,8 @@ class ArchitectureTest {
               "org.lagwright.ifc.schema..",
               "org.lagwright.ifc.geometry..",
               "org.lagwright.ifc.extract..",
-              "org.lagwright.ifc.source..");
+              "org.lagwright.ifc.source..",
+              "org.lagwright.ifc.threads..");
 
   @ArchTest
   static final ArchRule stepKnowsNothingOfIfc =

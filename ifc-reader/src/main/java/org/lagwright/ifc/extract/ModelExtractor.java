@@ -32,6 +32,7 @@ import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 import org.lagwright.ifc.schema.IfcSchema;
 import org.lagwright.ifc.step.StepProblem;
+import org.lagwright.ifc.threads.Workers;
 
 /**
  * From an indexed file to a measured model. First every element by itself, then what takes several:

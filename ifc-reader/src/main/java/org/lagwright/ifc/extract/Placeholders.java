@@ -16,6 +16,7 @@ import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.threads.Workers;
 
 /**
  * Finds properties that carry one and the same value on elements of different measured size: what

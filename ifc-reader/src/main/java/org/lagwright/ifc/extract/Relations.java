@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
+import org.lagwright.ifc.threads.Workers;
 
 /**
  * Who belongs to whom: one pass over the relationship records, by instance number. Both ways of

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLongArray;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.threads.Workers;
 
 /**
  * Where each instance starts: instance number to byte offset. One bit for each number says whether
@@ -49,8 +50,7 @@ final class StepIndex {
     long greatest = logs.stream().mapToLong(RecordLog::greatestId).max().orElse(0);
     StepIndex index = new StepIndex(records, greatest);
     Marker[] markers = new Marker[logs.size()];
-    StepWorkers.run(
-        logs.size(), i -> markers[i] = index.new Marker().mark(logs.get(i)), done -> {});
+    Workers.each(logs.size(), i -> markers[i] = index.new Marker().mark(logs.get(i)), done -> {});
     index.takeFarIds(markers);
     index.countRanks();
     index.low = new int[index.size()];
@@ -139,7 +139,7 @@ final class StepIndex {
 
   /** Puts the records of all logs into their places; only if there are no duplicates. */
   void fill(List<RecordLog> logs) {
-    StepWorkers.run(logs.size(), i -> logs.get(i).forEach(this::put), done -> {});
+    Workers.each(logs.size(), i -> logs.get(i).forEach(this::put), done -> {});
   }
 
   private boolean put(long id, long offset) {

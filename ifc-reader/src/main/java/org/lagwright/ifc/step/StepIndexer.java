@@ -9,6 +9,7 @@ import java.util.function.LongConsumer;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.threads.Workers;
 
 /**
  * Makes the index. The file is cut where statements seem to start, the parts are gone through at
@@ -89,7 +90,7 @@ final class StepIndexer {
     keywords = new StepKeywords(listed, limits.maxKeywords());
     @Nullable StepPart[] parts = new StepPart[cuts.count()];
     RecordLog[] partLogs = new RecordLog[cuts.count()];
-    StepWorkers.run(
+    Workers.each(
         parts.length,
         i -> {
           long from = cuts.begin(i);

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.step.StepBytes;
 import org.lagwright.ifc.step.StepLimits;
+import org.lagwright.ifc.threads.Workers;
 
 /**
  * What reading properties costs, counted in bytes that the thread asks for: those that answer no

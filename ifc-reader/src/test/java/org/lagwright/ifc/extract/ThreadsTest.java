@@ -14,6 +14,7 @@ import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.step.StepBytes;
 import org.lagwright.ifc.step.StepLimits;
+import org.lagwright.ifc.threads.Workers;
 import org.lagwright.testmodels.demo.AlderQuay;
 import org.lagwright.testmodels.ifc.Schema;
 

@@ -1,4 +1,4 @@
-package org.lagwright.ifc.extract;
+package org.lagwright.ifc.threads;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -6,13 +6,16 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
+import java.util.function.LongConsumer;
 
 /**
  * Spreads work over the processors. What comes out is handed on in the order of the work, so the
  * number of threads changes nothing but the time.
  */
-final class Workers implements AutoCloseable {
+public final class Workers implements AutoCloseable {
 
   /** More threads than this would only contend for the memory. */
   private static final int MOST = 16;
@@ -23,21 +26,45 @@ final class Workers implements AutoCloseable {
   private final int threads;
   private final ExecutorService pool;
 
-  Workers(int wanted) {
+  /**
+   * Threads that wait for work.
+   *
+   * @param wanted how many, at least 1
+   */
+  public Workers(int wanted) {
     this.threads = Math.min(MOST, wanted);
     this.pool =
         Executors.newFixedThreadPool(
             threads,
             run -> {
-              Thread thread = new Thread(run, "lagwright-extract");
+              Thread thread = new Thread(run, "lagwright-reader");
               thread.setDaemon(true);
               return thread;
             });
   }
 
+  /**
+   * Does the pieces of work 0 to count - 1 on all processors and returns when all are done.
+   *
+   * @param progress told on the calling thread, now and then, how many pieces are done
+   */
+  public static void each(int count, IntConsumer work, LongConsumer progress) {
+    int wanted = Math.min(Runtime.getRuntime().availableProcessors(), count);
+    try (Workers workers = new Workers(Math.max(1, wanted))) {
+      workers.<Integer>inOrder(
+          count,
+          1,
+          (from, to) -> {
+            work.accept(from);
+            return to;
+          },
+          progress::accept);
+    }
+  }
+
   /** Work on a run of items. */
   @FunctionalInterface
-  interface Work<T> {
+  public interface Work<T> {
     /** Takes the items from {@code from} up to but not including {@code to}. */
     T on(int from, int to);
   }
@@ -50,7 +77,7 @@ final class Workers implements AutoCloseable {
    * @param work does one piece, on any thread; must not depend on other pieces
    * @param taker takes the results, on the calling thread and in order
    */
-  <T> void inOrder(int items, int piece, Work<T> work, Consumer<T> taker) {
+  public <T> void inOrder(int items, int piece, Work<T> work, Consumer<T> taker) {
     Deque<Future<T>> waiting = new ArrayDeque<>();
     for (int from = 0; from < items; from += piece) {
       int begin = from;
@@ -82,8 +109,14 @@ final class Workers implements AutoCloseable {
     }
   }
 
+  /** Ends the threads; waits for the pieces they are at. */
   @Override
   public void close() {
     pool.shutdownNow();
+    try {
+      pool.awaitTermination(1, TimeUnit.HOURS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 }
