@@ -34,9 +34,9 @@ final class Words {
     for (WordPack.Meaning row : pack.meanings()) {
       Meaning meaning =
           new Meaning(row.family(), row.direction(), row.withDirection(), carrier(row, services));
-      row.words().forEach((language, words) -> addAll(pack, book, language, words, meaning));
+      book.addAll(row.words(), meaning, pack.compounding(), pack.shortestInside());
     }
-    pack.stops().forEach((language, words) -> addAll(pack, stops, language, words, "stop"));
+    stops.addAll(pack.stops(), "stop", pack.compounding(), pack.shortestInside());
   }
 
   /** The hints in a text on an element of this carrier. */
@@ -52,12 +52,6 @@ final class Words {
   /** True if a text names something where more than one medium or temperature meets. */
   boolean isStop(String text) {
     return rememberedStops.computeIfAbsent(text, t -> !stops.find(t, meaning -> true).isEmpty());
-  }
-
-  private static <T> void addAll(
-      WordPack pack, PhraseBook<T> book, String language, List<String> words, T meaning) {
-    Integer inside = pack.compounding().contains(language) ? pack.shortestInside() : null;
-    words.forEach(word -> book.add(word, meaning, inside));
   }
 
   private static Carrier carrier(WordPack.Meaning row, ServicePack services) {

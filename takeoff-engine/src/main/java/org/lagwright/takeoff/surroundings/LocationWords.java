@@ -1,10 +1,8 @@
 package org.lagwright.takeoff.surroundings;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.words.PhraseBook;
 
@@ -30,11 +28,7 @@ public final class LocationWords {
   public LocationWords() {
     pack.ignored().forEach(phrase -> book.add(phrase, NOWHERE, null));
     for (LocationPack.Meaning meaning : pack.locations()) {
-      for (String language : new TreeSet<>(meaning.words().keySet())) {
-        Integer inside = pack.compounding().contains(language) ? pack.shortestInside() : null;
-        List<String> words = meaning.words().getOrDefault(language, List.of());
-        words.forEach(word -> book.add(word, meaning.location(), inside));
-      }
+      book.addAll(meaning.words(), meaning.location(), pack.compounding(), pack.shortestInside());
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
@@ -42,6 +43,23 @@ public final class PhraseBook<T> {
         insideByToken.clear();
       }
     }
+  }
+
+  /**
+   * Adds the words of several languages.
+   *
+   * @param written words by language
+   * @param compounding languages whose words are also found inside longer words
+   * @param shortestInside letters a word must have for that
+   */
+  public void addAll(
+      Map<String, List<String>> written, T meaning, List<String> compounding, int shortestInside) {
+    new TreeMap<>(written)
+        .forEach(
+            (language, words) -> {
+              Integer inside = compounding.contains(language) ? shortestInside : null;
+              words.forEach(word -> add(word, meaning, inside));
+            });
   }
 
   /** All matches whose meaning applies, from left to right. */
