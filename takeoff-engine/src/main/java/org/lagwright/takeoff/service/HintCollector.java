@@ -40,11 +40,16 @@ final class HintCollector {
     this.portsTowards = portsTowards;
   }
 
-  List<Hint> collect(MepElement element) {
+  /**
+   * The hints of an element.
+   *
+   * @param properties those of its properties that may tell something
+   */
+  List<Hint> collect(MepElement element, List<Property> properties) {
     List<Hint> hints = new ArrayList<>();
     Carrier carrier = Carrier.of(element);
     addMapping(hints, element);
-    addMedium(hints, element, carrier);
+    addMedium(hints, properties, carrier);
     addSystems(hints, element, carrier);
     addText(hints, element.name(), VotePack.FROM_NAME, carrier);
     addText(hints, element.typeName(), VotePack.FROM_TYPE_NAME, carrier);
@@ -71,8 +76,8 @@ final class HintCollector {
     }
   }
 
-  private void addMedium(List<Hint> hints, MepElement element, Carrier carrier) {
-    for (Property property : element.properties()) {
+  private void addMedium(List<Hint> hints, List<Property> properties, Carrier carrier) {
+    for (Property property : properties) {
       if (!property.quantity() && mediumProperties.contains(property.name())) {
         String from = "property " + property.name();
         addText(hints, property.text(), from, votes.weight(VotePack.FROM_MEDIUM), carrier);

@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.Property;
 import org.lagwright.takeoff.pack.PackInfo;
 
 /**
@@ -25,6 +27,7 @@ public final class ServiceClassifier {
   private final List<UserMapping> mappings;
   private final Map<String, Double> temperaturesC;
   private final TemperatureReader temperatures;
+  private final Set<String> tellingProperties;
 
   /**
    * @param mappings the user's mapping of names to services; the first that fits wins over all
@@ -38,6 +41,7 @@ public final class ServiceClassifier {
     this.mappings = List.copyOf(mappings);
     this.temperaturesC = Map.copyOf(temperaturesC);
     this.temperatures = new TemperatureReader(votes);
+    this.tellingProperties = votes.tellingPropertyNames();
   }
 
   /** The data packs it decides by. */
@@ -53,10 +57,13 @@ public final class ServiceClassifier {
     Connections connections = new Connections(elements, words);
     HintCollector collector =
         new HintCollector(words, services, votes, mappings, connections.portsTowards());
+    Map<ElementKey, List<Property>> told = new HashMap<>();
     Map<ElementKey, List<Hint>> hints = new HashMap<>();
     for (MepElement element : elements) {
       if (element.kind() != Kind.COVERING && element.kind() != Kind.OTHER) {
-        hints.put(element.key(), collector.collect(element));
+        List<Property> properties = telling(element);
+        told.put(element.key(), properties);
+        hints.put(element.key(), collector.collect(element, properties));
       }
     }
     Ballot ballot = new Ballot(services, votes);
@@ -67,12 +74,21 @@ public final class ServiceClassifier {
     for (MepElement element : elements) {
       Ballot.Outcome outcome = outcomes.get(element.key());
       if (outcome != null) {
-        List<Hint> told = Objects.requireNonNull(hints.get(element.key()));
+        List<Hint> cast = Objects.requireNonNull(hints.get(element.key()));
         boolean oneMedium = connections.passesOn(element.key());
-        classified.put(element.key(), classification(element, outcome, told, oneMedium));
+        List<Property> properties = told.getOrDefault(element.key(), List.of());
+        classified.put(
+            element.key(), classification(element, properties, outcome, cast, oneMedium));
       }
     }
     return classified;
+  }
+
+  /** The few properties that tell something; a model may read all of them anew when asked. */
+  private List<Property> telling(MepElement element) {
+    return element.properties().stream()
+        .filter(p -> !p.quantity() && tellingProperties.contains(p.name()))
+        .toList();
   }
 
   private Map<ElementKey, List<Hint>> withAppliances(
@@ -96,7 +112,11 @@ public final class ServiceClassifier {
 
   /** Where several media meet, hints for two services are no contradiction. */
   private Classification classification(
-      MepElement element, Ballot.Outcome outcome, List<Hint> hints, boolean oneMedium) {
+      MepElement element,
+      List<Property> properties,
+      Ballot.Outcome outcome,
+      List<Hint> hints,
+      boolean oneMedium) {
     boolean directionTold = Ballot.directionTold(hints);
     List<Vote> cast = hints.stream().map(h -> h.toVote(services, directionTold)).toList();
     Service service = outcome.service();
@@ -105,7 +125,7 @@ public final class ServiceClassifier {
           Classification.UNKNOWN, "unknown service", null, null, null, cast, null);
     }
     Service rival = oneMedium ? outcome.rival() : null;
-    ToldTemperature told = temperatures.read(element, service);
+    ToldTemperature told = temperatures.read(element, properties, service);
     return new Classification(
         service.id(),
         service.name(),

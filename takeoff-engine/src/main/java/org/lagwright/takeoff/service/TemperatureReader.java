@@ -40,17 +40,21 @@ final class TemperatureReader {
     names.ofMedium().forEach(name -> properties.put(key(name), Tells.MEDIUM));
   }
 
-  /** What the model tells of the medium's temperature, null where it is silent. */
-  @Nullable ToldTemperature read(MepElement element, Service service) {
+  /**
+   * What the model tells of the medium's temperature, null where it is silent.
+   *
+   * @param told those properties of the element that may tell something
+   */
+  @Nullable ToldTemperature read(MepElement element, List<Property> told, Service service) {
     if (!votes.temperatureRangesC().containsKey(service.kind())) {
       return null;
     }
-    ToldTemperature byProperty = byProperty(element, service);
+    ToldTemperature byProperty = byProperty(told, service);
     return byProperty == null ? bySystem(element, service) : byProperty;
   }
 
-  private @Nullable ToldTemperature byProperty(MepElement element, Service service) {
-    for (Property property : element.properties()) {
+  private @Nullable ToldTemperature byProperty(List<Property> told, Service service) {
+    for (Property property : told) {
       Tells tells = properties.get(key(property.name()));
       if (tells != null && !property.quantity() && fits(tells, service)) {
         Double celsius = number(property);

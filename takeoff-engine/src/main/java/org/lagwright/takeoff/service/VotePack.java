@@ -97,6 +97,15 @@ record VotePack(
     return weight;
   }
 
+  /** Names of the properties that tell a medium or its temperature; looks them up without case. */
+  Set<String> tellingPropertyNames() {
+    Set<String> names = mediumPropertyNames();
+    names.addAll(temperatureProperties.ofFlow());
+    names.addAll(temperatureProperties.ofReturn());
+    names.addAll(temperatureProperties.ofMedium());
+    return names;
+  }
+
   /** Names of the properties that tell a medium; looks them up without case. */
   Set<String> mediumPropertyNames() {
     Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
