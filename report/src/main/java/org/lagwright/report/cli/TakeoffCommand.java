@@ -1,14 +1,12 @@
 package org.lagwright.report.cli;
 
-import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.FindingCode.Severity;
 import org.lagwright.report.app.TakeoffJob.Done;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code lagwright takeoff}: the main job. */
 @Command(
@@ -38,18 +36,7 @@ final class TakeoffCommand implements Callable<Integer> {
 
   private final Session session;
 
-  @Parameters(arity = "1..*", paramLabel = "MODEL", description = "IFC files: .ifc or .ifczip")
-  private List<Path> models = List.of();
-
-  @Option(names = "--settings", paramLabel = "FILE", description = "settings in YAML")
-  private @Nullable Path settings;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      defaultValue = "lagwright-out",
-      description = "folder for the outputs, created if missing (default: ${DEFAULT-VALUE})")
-  private Path out = Path.of("lagwright-out");
+  @Mixin private JobArguments arguments = new JobArguments();
 
   @Option(
       names = "--fail-on",
@@ -66,7 +53,8 @@ final class TakeoffCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Done done = session.with(job -> job.run(models, settings, out));
+    Done done =
+        session.with(job -> job.run(arguments.models(), arguments.settings(), arguments.out()));
     session.print(SummaryText.of(done.takeoff(), done.files()));
     boolean reached =
         done.takeoff().findings().stream()

@@ -1,0 +1,37 @@
+package org.lagwright.report.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What every command asks for that reads models and writes files. */
+final class JobArguments {
+
+  @Parameters(arity = "1..*", paramLabel = "MODEL", description = "IFC files: .ifc or .ifczip")
+  private List<Path> models = List.of();
+
+  @Option(names = "--settings", paramLabel = "FILE", description = "settings in YAML")
+  private @Nullable Path settings;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "lagwright-out",
+      description = "folder for the outputs, created if missing (default: ${DEFAULT-VALUE})")
+  private Path out = Path.of("lagwright-out");
+
+  List<Path> models() {
+    return models;
+  }
+
+  /** The settings file, null for the defaults. */
+  @Nullable Path settings() {
+    return settings;
+  }
+
+  Path out() {
+    return out;
+  }
+}
