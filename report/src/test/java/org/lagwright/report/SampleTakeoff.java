@@ -27,12 +27,22 @@ import org.lagwright.takeoff.TakeoffFinding;
 import org.lagwright.takeoff.TakeoffLine;
 import org.lagwright.takeoff.Totals;
 import org.lagwright.takeoff.Trace;
+import org.lagwright.takeoff.order.Cut;
+import org.lagwright.takeoff.order.CuttingPlan;
+import org.lagwright.takeoff.order.CuttingPlanner;
+import org.lagwright.takeoff.order.Goods;
+import org.lagwright.takeoff.order.OrderItem;
+import org.lagwright.takeoff.order.OrderList;
+import org.lagwright.takeoff.order.PackSize;
+import org.lagwright.takeoff.order.StockLength;
 import org.lagwright.takeoff.pack.PackInfo;
+import org.lagwright.takeoff.pack.SourceStatus;
 import org.lagwright.takeoff.scope.Scope;
 import org.lagwright.takeoff.scope.ScopeDecision;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.Vote;
 import org.lagwright.takeoff.settings.DemandSettings;
+import org.lagwright.takeoff.settings.OrderSettings;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.thickness.Asked;
 import org.lagwright.takeoff.thickness.Conditions;
@@ -100,6 +110,7 @@ public final class SampleTakeoff {
         List.of(),
         List.of(),
         List.of(),
+        OrderList.EMPTY,
         List.of(),
         new Totals(0, 0, 0, 0, 0, 0, 0, 0));
   }
@@ -120,6 +131,7 @@ public final class SampleTakeoff {
         many,
         sample.lines(),
         sample.questions(),
+        sample.order(),
         sample.findings(),
         new Totals(
             many.size(),
@@ -145,6 +157,7 @@ public final class SampleTakeoff {
         elements,
         lines(),
         questions(),
+        order(),
         findings(),
         new Totals(9, 5, 2, 2, 6.25, 2, 6.75, 0.175));
   }
@@ -457,6 +470,40 @@ public final class SampleTakeoff {
     return Finding.about(new ElementKey(model, step), code, effect, values);
   }
 
+  private static OrderList order() {
+    StockLength stock = new StockLength(2, 0);
+    CuttingPlan plan =
+        CuttingPlanner.plan(
+            List.of(
+                new Cut("L001 straight piece", 1.75),
+                new Cut("L001 straight piece", 2),
+                new Cut("L001 straight piece", 0.5),
+                new Cut("L002 3 pieces in one length", 0.125)),
+            stock);
+    OrderItem tube =
+        new OrderItem(
+            "O001",
+            Goods.TUBE,
+            "flexible-foam",
+            0.06,
+            0.025,
+            "tube, bore 60 mm, wall 25 mm; flexible foam",
+            "m",
+            4.375,
+            0.25,
+            0.125,
+            new PackSize("tube of 2 m", 2),
+            3,
+            List.of(new ElementKey(0, 101), new ElementKey(0, 102), new ElementKey(0, 103)),
+            "cut lengths of straights and fitting pieces, planned over all of this size",
+            "stock: sizes commonly sold",
+            SourceStatus.MEMORY);
+    return new OrderList(
+        List.of(tube),
+        List.of(new OrderList.TubePlan("O001", plan)),
+        List.of(new ElementKey(0, 104)));
+  }
+
   private static Settings settings() {
     return new Settings(
         "Alder Quay ferry terminal & pier",
@@ -476,6 +523,7 @@ public final class SampleTakeoff {
         DemandSettings.NONE,
         Map.of(),
         Map.of(),
+        OrderSettings.NONE,
         ThicknessPacks.bundled());
   }
 

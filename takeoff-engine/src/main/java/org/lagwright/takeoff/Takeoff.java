@@ -4,6 +4,7 @@ import java.util.List;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.takeoff.order.OrderList;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.settings.SettingsReader;
@@ -17,6 +18,7 @@ import org.lagwright.takeoff.settings.SettingsReader;
  * @param elements every element read, with what was decided
  * @param lines the takeoff
  * @param questions what the user has to decide
+ * @param order what to buy for the lines
  * @param findings of reader and engine together, in file order
  * @param totals the account; its constructor refuses an account that does not add up
  */
@@ -27,6 +29,7 @@ public record Takeoff(
     List<TakenElement> elements,
     List<TakeoffLine> lines,
     List<Question> questions,
+    OrderList order,
     List<Finding> findings,
     Totals totals) {
 

@@ -15,6 +15,10 @@ import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.takeoff.fitting.MakingChooser;
 import org.lagwright.takeoff.fitting.MakingPack;
+import org.lagwright.takeoff.order.LaggedElement;
+import org.lagwright.takeoff.order.OrderList;
+import org.lagwright.takeoff.order.OrderMaker;
+import org.lagwright.takeoff.order.OrderPack;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.scope.ScopePack;
 import org.lagwright.takeoff.service.Classification;
@@ -36,6 +40,7 @@ final class TakeoffRun {
   private final ThicknessChooser chooser;
   private final ServiceClassifier classifier;
   private final MakingChooser makings;
+  private final OrderPack orderPack;
 
   TakeoffRun(List<MepModel> models, Settings settings) {
     this.models = models;
@@ -43,6 +48,7 @@ final class TakeoffRun {
     this.chooser = new ThicknessChooser(settings.packs());
     chooser.requireKnown(settings.energyRule(), settings.materials().values());
     this.makings = new MakingChooser(MakingPack.bundled(), settings.making(), settings.methods());
+    this.orderPack = OrderPack.bundled().with(settings.order().changedFigures());
     List<UserMapping> mappings =
         settings.services().stream()
             .map(rule -> new UserMapping(rule.contains(), rule.in(), rule.service()))
@@ -70,8 +76,16 @@ final class TakeoffRun {
         taken,
         book.lines(),
         QuestionBook.of(judgements),
+        order(taken),
         Stream.concat(overall(judgements).stream(), findings(judgements).stream()).toList(),
         totals(judgements));
+  }
+
+  private OrderList order(List<TakenElement> taken) {
+    LaggedElements elements = new LaggedElements(services);
+    List<LaggedElement> lagged =
+        taken.stream().flatMap(element -> elements.find(element).stream()).toList();
+    return new OrderMaker(orderPack, chooser.materials()).make(lagged);
   }
 
   private List<PackInfo> packs() {
@@ -89,6 +103,7 @@ final class TakeoffRun {
     packs.add(locationWords.info());
     packs.addAll(ofThickness);
     packs.add(makings.pack().info());
+    packs.add(orderPack.info());
     return packs;
   }
 

@@ -22,6 +22,7 @@ import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.scope.Scope;
 import org.lagwright.takeoff.settings.DemandSettings;
+import org.lagwright.takeoff.settings.OrderSettings;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.settings.SettingsReader;
 import org.lagwright.takeoff.thickness.ThicknessPacks;
@@ -527,6 +528,7 @@ class TakeoffTest {
         DemandSettings.NONE,
         Map.of(),
         Map.of(),
+        OrderSettings.NONE,
         ThicknessPacks.bundled());
   }
 }

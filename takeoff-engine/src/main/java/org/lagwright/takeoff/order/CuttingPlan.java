@@ -33,6 +33,11 @@ public record CuttingPlan(StockLength stock, List<StockPiece> pieces, int lowerB
     return pieces.size() * stock.lengthM();
   }
 
+  /** Length of all rests that are at least so long, metres: offcuts that can be used again. */
+  public double restsFromM(double leastM) {
+    return pieces.stream().mapToDouble(StockPiece::restM).filter(rest -> rest >= leastM).sum();
+  }
+
   /** Part of the bought length that is not used, 0 to 1; 0 where nothing is bought. */
   public double wasteShare() {
     return pieces.isEmpty() ? 0 : 1 - cutLengthM() / boughtLengthM();

@@ -26,6 +26,7 @@ import org.lagwright.takeoff.thickness.ThicknessPacks;
  * @param demands what the project asks for beside condensation and energy rule
  * @param making limits of the rules of making that the user changed, by name
  * @param methods user's own method of making by form: {@code bend} to {@code notched-tube}
+ * @param order what the user chose for the order
  * @param packs materials and energy rules to choose from
  */
 public record Settings(
@@ -44,6 +45,7 @@ public record Settings(
     DemandSettings demands,
     Map<String, Double> making,
     Map<String, String> methods,
+    OrderSettings order,
     ThicknessPacks packs) {
 
   static final double LARGEST_MARGIN_K = 20;

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.takeoff.fitting.MakingPack;
 import org.lagwright.takeoff.fitting.Method;
+import org.lagwright.takeoff.order.OrderPack;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.ServicePack;
@@ -77,6 +78,19 @@ final class SettingsCheck {
       checkDemands(given.demands(), locations);
     }
     checkMaking(given);
+    if (given.order() != null) {
+      checkOrder(given.order());
+    }
+  }
+
+  private void checkOrder(OrderSettings order) {
+    Set<String> names = new TreeSet<>(OrderPack.bundled().figures().keySet());
+    entries(order.figures(), "figures")
+        .forEach(
+            (name, value) -> {
+              requireOneOf("figures", name, names, "figure of the order");
+              requireBetween("figures", name, value, 0, LARGEST_LIMIT);
+            });
   }
 
   private void checkMaking(SettingsFile given) {

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param thicknessesMm user's own minimum thickness by service id, millimetres
  * @param making changed limits of the rules of making by name
  * @param methods own method of making by form
+ * @param order choices for the order
  * @param packs files with materials or energy rules, beside this file
  * @param catalogue file with a table of stock, beside this file
  */
@@ -31,6 +32,7 @@ record SettingsFile(
     @Nullable DemandSettings demands,
     @Nullable Map<String, Double> making,
     @Nullable Map<String, String> methods,
+    @Nullable OrderSettings order,
     @Nullable List<String> packs,
     @Nullable String catalogue) {
 

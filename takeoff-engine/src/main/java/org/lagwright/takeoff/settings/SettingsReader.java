@@ -90,13 +90,14 @@ public final class SettingsReader {
         demands,
         s.making(),
         s.methods(),
+        s.order(),
         s.packs());
   }
 
   private static final SettingsFile EMPTY =
       new SettingsFile(
           null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-          null, null);
+          null, null, null);
 
   private static SettingsFile bundled() {
     return PackReader.readBundled(SettingsReader.class, DEFAULTS, SettingsFile.class);
@@ -119,6 +120,7 @@ public final class SettingsReader {
         given.demands() == null ? DemandSettings.NONE : given.demands(),
         maps(given.making(), defaults.making()),
         maps(given.methods(), defaults.methods()),
+        given.order() == null ? OrderSettings.NONE : given.order(),
         packs);
   }
 

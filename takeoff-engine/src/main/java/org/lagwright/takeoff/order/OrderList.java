@@ -1,0 +1,32 @@
+package org.lagwright.takeoff.order;
+
+import java.util.List;
+import org.lagwright.ifc.model.ElementKey;
+
+/**
+ * What to buy for a takeoff, and how to cut it.
+ *
+ * @param items in the order of {@link Goods}, then material, bore and thickness
+ * @param tubePlans how the tubes and sections are cut, one for each such item
+ * @param withoutPieces elements on lines whose dimensions the model does not give: their insulation
+ *     is not in the order
+ */
+public record OrderList(
+    List<OrderItem> items, List<TubePlan> tubePlans, List<ElementKey> withoutPieces) {
+
+  /** Nothing to buy. */
+  public static final OrderList EMPTY = new OrderList(List.of(), List.of(), List.of());
+
+  public OrderList {
+    items = List.copyOf(items);
+    tubePlans = List.copyOf(tubePlans);
+    withoutPieces = List.copyOf(withoutPieces);
+  }
+
+  /**
+   * The cutting plan of one item.
+   *
+   * @param itemId id of the item
+   */
+  public record TubePlan(String itemId, CuttingPlan plan) {}
+}
