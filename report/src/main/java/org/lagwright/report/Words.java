@@ -210,6 +210,16 @@ public final class Words {
         + " % relative humidity";
   }
 
+  /** Soil round buried pipes in words. */
+  public static String ground(Settings.Ground ground) {
+    return plain(ground.soilWPerMK())
+        + " W/(m K), axis "
+        + plain(ground.depthM())
+        + " m deep ("
+        + (ground.source() == null ? "settings" : ground.source())
+        + ")";
+  }
+
   /** A number without needless zeros: {@code 24}, {@code 0.9}. */
   public static String plain(double number) {
     return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();

@@ -47,6 +47,7 @@ import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.thickness.Asked;
 import org.lagwright.takeoff.thickness.Conditions;
 import org.lagwright.takeoff.thickness.Demand;
+import org.lagwright.takeoff.thickness.Exposure;
 import org.lagwright.takeoff.thickness.Layer;
 import org.lagwright.takeoff.thickness.Layer.LayerForm;
 import org.lagwright.takeoff.thickness.Proof;
@@ -285,9 +286,7 @@ public final class SampleTakeoff {
                 false,
                 6.0,
                 6.0,
-                28,
-                65.5,
-                0.9,
+                Exposure.still(28, 65.5, 0.9),
                 1,
                 "fef_nbr",
                 "none",
@@ -297,9 +296,9 @@ public final class SampleTakeoff {
                 Asked.NOTHING),
             6,
             28,
-            65.5,
             20.96,
             25.9,
+            6,
             -42.1,
             -7.3,
             new Proof.Saving(70, 23, 5.5, 8)));
@@ -508,12 +507,13 @@ public final class SampleTakeoff {
     return new Settings(
         "Alder Quay ferry terminal & pier",
         Map.of(
-            "indoor", new Settings.Air(26, 60, "program default"),
-            "plant-room", new Settings.Air(28, 65.5, "designer")),
+            "indoor", Settings.Air.still(26, 60, "program default"),
+            "plant-room", Settings.Air.still(28, 65.5, "designer")),
         List.of(new Settings.PlaceRule("Plant room", "plant-room")),
         "none",
         1,
         0.9,
+        new Settings.Ground(0.8, 1.5, "program default"),
         0.002,
         Map.of("cold", "flexible-foam", "air", "flexible-foam", "hot", "mineral-wool"),
         List.of(new Settings.ServiceRule("CHW Flow", "system", "chilled-water-flow")),
@@ -521,6 +521,7 @@ public final class SampleTakeoff {
         Map.of("supply-air", "in"),
         Map.of("supply-air", 0.045),
         DemandSettings.NONE,
+        List.of(),
         Map.of(),
         Map.of(),
         OrderSettings.NONE,

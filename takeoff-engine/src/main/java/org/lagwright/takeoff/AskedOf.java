@@ -21,12 +21,19 @@ final class AskedOf {
     this.demands = demands;
   }
 
-  Asked of(Service service, String location, Section section) {
+  /**
+   * What is asked for.
+   *
+   * @param mediumC medium for the heat flow, degC; null where it is not known
+   * @param meanC mean temperature round it, degC
+   */
+  Asked of(
+      Service service, String location, Section section, @Nullable Double mediumC, double meanC) {
     return new Asked(
         services.findGiven(demands.heatLosses(), service),
         demands.touchLimitC(),
         findFrost(service, location),
-        demands.tariff(service.material()),
+        costs(service, mediumC, meanC) ? demands.tariff(service.material()) : null,
         demands.insulation(),
         findRow(service, location, section).map(AskedOf::specified).orElse(null));
   }
@@ -34,6 +41,15 @@ final class AskedOf {
   /** True where the project has a table of its own that says nothing about such an element. */
   boolean specificationIsSilent(Service service, String location, Section section) {
     return !demands.rows().isEmpty() && findRow(service, location, section).isEmpty();
+  }
+
+  /** A cold medium that the mean air does not warm costs nothing, nor does a hot one it warms. */
+  private static boolean costs(Service service, @Nullable Double mediumC, double meanC) {
+    return switch (service.material()) {
+      case "cold" -> mediumC != null && mediumC < meanC;
+      case "hot" -> mediumC != null && mediumC > meanC;
+      default -> true;
+    };
   }
 
   private Asked.@Nullable Frost findFrost(Service service, String location) {

@@ -35,14 +35,19 @@ public record HumiditySweep(ThicknessGroup group, List<Step> steps) {
     steps = List.copyOf(steps);
   }
 
-  /** The sweeps of all cold groups of a takeoff, once for equal service and size. */
+  /**
+   * The sweeps of the cold groups that the settings choose, of all where they choose none; once for
+   * equal service and conditions.
+   */
   public static List<HumiditySweep> of(Takeoff takeoff) {
     ThicknessChooser chooser = new ThicknessChooser(takeoff.settings().packs());
     List<HumiditySweep> sweeps = new ArrayList<>();
     Set<Object> seen = new HashSet<>();
+    List<String> chosen = takeoff.settings().humiditySweep();
     for (ThicknessGroup group : ThicknessGroup.of(takeoff)) {
       Proof proof = group.decision().proof();
-      if (proof != null && isKeptDry(group.decision()) && seen.add(key(group, proof))) {
+      boolean wanted = chosen.isEmpty() || chosen.contains(group.serviceId());
+      if (wanted && proof != null && isKeptDry(group.decision()) && seen.add(key(group, proof))) {
         sweeps.add(new HumiditySweep(group, steps(chooser, proof.conditions())));
       }
     }

@@ -26,6 +26,7 @@ import org.lagwright.takeoff.service.ServicePack;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.thickness.Conditions;
 import org.lagwright.takeoff.thickness.Demand;
+import org.lagwright.takeoff.thickness.Exposure;
 import org.lagwright.takeoff.thickness.ThicknessChooser;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 
@@ -180,7 +181,21 @@ final class InsulationJudge {
     List<Finding> findings = new ArrayList<>(withAssumptions(in, making));
     findings.addAll(
         ThicknessFindings.of(in.element().key(), thickness, material, in.classification().name()));
+    if (conditions.exposure().isBuried()) {
+      findings.add(buried(in));
+    }
     return in.judgement(in.scope(), thickness, making, quantities, key, null, findings);
+  }
+
+  private Finding buried(Case in) {
+    Settings.Ground ground = settings.ground();
+    return Finding.about(
+        in.element().key(),
+        TakeoffFinding.BURIED_IN_SOIL,
+        Effect.ASSUMED,
+        in.classification().name(),
+        Show.metres(ground.depthM()),
+        Show.conductivity(ground.soilWPerMK()));
   }
 
   private Quantities quantities(
@@ -303,23 +318,38 @@ final class InsulationJudge {
       Section section,
       String location,
       MaterialFamily material) {
-    Settings.Air air = Objects.requireNonNull(settings.air().get(location), location);
+    Exposure exposure = exposure(location);
     Service service = services.service(classification.serviceId());
+    Double condensationC = exposure.isBuried() ? null : classification.condensationC();
+    Double heatMediumC =
+        Optional.ofNullable(classification.energyC()).orElse(classification.condensationC());
     return new Conditions(
         section,
         isDuct(element, classification),
-        classification.condensationC(),
+        condensationC,
         classification.energyC(),
-        air.temperatureC(),
-        air.relativeHumidityPct(),
-        settings.surfaceEmissivity(),
+        exposure,
         settings.condensationMarginK(),
         material.id(),
         settings.energyRule(),
         services.findGiven(settings.thicknessesM(), service),
         location,
         service.family(),
-        asked.of(service, location, section));
+        asked.of(service, location, section, heatMediumC, exposure.meanC()));
+  }
+
+  private Exposure exposure(String location) {
+    Settings.Air air = Objects.requireNonNull(settings.air().get(location), location);
+    Settings.Ground ground = settings.ground();
+    return new Exposure(
+        air.temperatureC(),
+        air.relativeHumidityPct(),
+        air.meanTemperatureC(),
+        air.windMPerS(),
+        Objects.requireNonNullElse(air.surfaceEmissivity(), settings.surfaceEmissivity()),
+        location.equals(Locations.BURIED)
+            ? new Exposure.Soil(ground.depthM(), ground.soilWPerMK())
+            : null);
   }
 
   private boolean isDuct(MepElement element, Classification classification) {

@@ -19,6 +19,7 @@ final class Locations {
 
   static final String OUTDOOR = "outdoor";
   static final String INDOOR = "indoor";
+  static final String BURIED = "buried";
 
   /** A location class and how it came about. */
   record Choice(String location, Trace.Step step) {}

@@ -91,6 +91,7 @@ final class QuestionBook {
           NO_INSULATION_NEEDED,
           VAPOUR_BARRIER_NEEDED,
           BELOW_CRITICAL_RADIUS,
+          BURIED_IN_SOIL,
           SPECIFICATION_SILENT,
           MAPPING_WITHOUT_EFFECT,
           MAPPING_OVERRULES,

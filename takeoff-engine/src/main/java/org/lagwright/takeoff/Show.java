@@ -24,6 +24,10 @@ final class Show {
     return fixed(volumeM3, 5) + " m3";
   }
 
+  static String conductivity(double wPerMK) {
+    return fixed(wPerMK, 2) + " W/(m K)";
+  }
+
   static String degrees(double angleDeg) {
     return fixed(angleDeg, 1) + " deg";
   }

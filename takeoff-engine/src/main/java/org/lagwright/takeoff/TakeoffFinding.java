@@ -52,6 +52,11 @@ public enum TakeoffFinding implements FindingCode {
   VAPOUR_BARRIER_NEEDED(
       Severity.INFO,
       "{0} on {1} needs a separate vapour barrier without a gap, at joints, hangers and ends too."),
+  BURIED_IN_SOIL(
+      Severity.WARNING,
+      "{0} in the ground, taken in by the settings: heat flow through soil of {2} to the axis {1}"
+          + " deep, no condensation, no touch. The insulation must stand water and load; ask the"
+          + " engineer whether pre-insulated pipe is meant."),
   BELOW_CRITICAL_RADIUS(
       Severity.WARNING,
       "{0} of insulation let more heat through here than none: the pipe is thinner than the critical"

@@ -17,6 +17,7 @@ import org.lagwright.takeoff.thickness.ThicknessDecision;
 /**
  * Elements on lines that share a service and a decision on the thickness: what an engineer signs.
  *
+ * @param serviceId service id
  * @param service service in words
  * @param votes what said so, with how many elements of the group
  * @param sizes sizes of its elements in words
@@ -26,6 +27,7 @@ import org.lagwright.takeoff.thickness.ThicknessDecision;
  * @param decision the demands and what is bought
  */
 public record ThicknessGroup(
+    String serviceId,
     String service,
     Map<String, Integer> votes,
     Set<String> sizes,
@@ -43,7 +45,7 @@ public record ThicknessGroup(
       String line = taken.lineId();
       if (decision != null && service != null && line != null) {
         groups
-            .computeIfAbsent(new Key(service.name(), decision), Collected::new)
+            .computeIfAbsent(new Key(service.serviceId(), service.name(), decision), Collected::new)
             .add(taken, service, line);
       }
     }
@@ -64,15 +66,17 @@ public record ThicknessGroup(
   }
 
   /** By identity of the decision: equal conditions share one. */
-  private record Key(String service, ThicknessDecision decision) {
+  private record Key(String serviceId, String service, ThicknessDecision decision) {
     @Override
     public boolean equals(@Nullable Object other) {
-      return other instanceof Key key && key.service.equals(service) && key.decision == decision;
+      return other instanceof Key key
+          && key.serviceId.equals(serviceId)
+          && key.decision == decision;
     }
 
     @Override
     public int hashCode() {
-      return Objects.hash(service, System.identityHashCode(decision));
+      return Objects.hash(serviceId, System.identityHashCode(decision));
     }
   }
 
@@ -102,7 +106,7 @@ public record ThicknessGroup(
 
     ThicknessGroup group() {
       return new ThicknessGroup(
-          key.service(), votes, sizes, lines, elements, lengthM, key.decision());
+          key.serviceId(), key.service(), votes, sizes, lines, elements, lengthM, key.decision());
     }
   }
 

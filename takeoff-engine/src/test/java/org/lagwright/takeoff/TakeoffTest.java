@@ -245,7 +245,7 @@ class TakeoffTest {
 
   @Test
   void coolDuctWhoseDemandsAreMetBareIsOutWithTheFiguresInItsTrace() {
-    Settings dry = withIndoorAir(new Settings.Air(24, 20, "test"));
+    Settings dry = withIndoorAir(Settings.Air.still(24, 20, "test"));
     TestElement duct = TestElement.duct(1, 300, 200, 3).inSystem("Supply air");
 
     Takeoff takeoff = Takeoff.of(List.of(TestElement.model(duct)), dry);
@@ -291,7 +291,7 @@ class TakeoffTest {
 
   @Test
   void airInWhichNothingStaysDryIsReportedAsThat() {
-    Settings wet = withIndoorAir(new Settings.Air(35, 99, "test"));
+    Settings wet = withIndoorAir(Settings.Air.still(35, 99, "test"));
 
     Takeoff takeoff = Takeoff.of(List.of(TestElement.model(chilled(1, 2))), wet);
 
@@ -519,6 +519,7 @@ class TakeoffTest {
         rule,
         DEFAULTS.condensationMarginK(),
         DEFAULTS.surfaceEmissivity(),
+        DEFAULTS.ground(),
         DEFAULTS.joinToleranceM(),
         materials,
         List.of(),
@@ -526,6 +527,7 @@ class TakeoffTest {
         scope,
         thicknessesM,
         DemandSettings.NONE,
+        List.of(),
         Map.of(),
         Map.of(),
         OrderSettings.NONE,

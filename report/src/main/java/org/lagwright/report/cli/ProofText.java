@@ -3,6 +3,8 @@ package org.lagwright.report.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.thickness.Exposure;
 import org.lagwright.takeoff.thickness.Proof;
 
 /** What the thickness bought does, in words. */
@@ -11,22 +13,8 @@ final class ProofText {
   private ProofText() {}
 
   static List<String> lines(String below, Proof proof) {
-    List<String> lines = new ArrayList<>();
-    lines.addAll(
-        Wrapped.lines(
-            below + "surface ",
-            shown(
-                "%.1f degC with a medium of %.1f degC in air of %.1f degC and %.0f %%, dew point %.1f"
-                    + " degC",
-                proof.surfaceC(),
-                proof.mediumC(),
-                proof.airC(),
-                proof.relativeHumidityPct(),
-                proof.dewPointC())));
-    lines.addAll(
-        Wrapped.lines(
-            below + "heat    ",
-            shown("%.1f W/m bare, %.1f W/m insulated", proof.bareWPerM(), proof.insulatedWPerM())));
+    List<String> lines = new ArrayList<>(Wrapped.lines(below + "surface ", surface(proof)));
+    lines.addAll(Wrapped.lines(below + "heat    ", heat(proof)));
     Proof.Saving saving = proof.saving();
     if (saving != null) {
       lines.addAll(
@@ -39,7 +27,30 @@ final class ProofText {
     return lines;
   }
 
-  private static String shown(String format, Object... values) {
+  private static String surface(Proof proof) {
+    String start =
+        shown("%.1f degC with a medium of %.1f degC in ", proof.surfaceC(), proof.mediumC());
+    return proof.dewPointC() == null
+        ? start + shown("soil of %.1f degC", proof.airC())
+        : start
+            + shown(
+                "air of %.1f degC and %.0f %%, dew point %.1f degC",
+                proof.airC(), proof.relativeHumidityPct(), proof.dewPointC());
+  }
+
+  private static String heat(Proof proof) {
+    Exposure exposure = proof.conditions().exposure();
+    String into =
+        exposure.isBuried()
+            ? shown("soil of %.1f degC", exposure.meanC())
+            : shown("air of %.1f degC, wind %.1f m/s", exposure.meanC(), exposure.windMPerS());
+    return shown(
+            "%.1f W/m bare, %.1f W/m insulated, medium %.1f degC, over the year in ",
+            proof.bareWPerM(), proof.insulatedWPerM(), proof.heatMediumC())
+        + into;
+  }
+
+  private static String shown(String format, @Nullable Object... values) {
     return String.format(Locale.ROOT, format, values);
   }
 }

@@ -14,6 +14,7 @@ record SettingsView(
     String energyRule,
     double condensationMarginK,
     double surfaceEmissivity,
+    Settings.Ground ground,
     double joinToleranceM,
     Map<String, String> materials,
     List<Settings.ServiceRule> services,
@@ -21,6 +22,7 @@ record SettingsView(
     Map<String, String> scope,
     Map<String, Double> thicknessesM,
     DemandSettings demands,
+    List<String> humiditySweep,
     Map<String, Double> making,
     Map<String, String> methods) {
 
@@ -32,6 +34,7 @@ record SettingsView(
         settings.energyRule(),
         settings.condensationMarginK(),
         settings.surfaceEmissivity(),
+        settings.ground(),
         settings.joinToleranceM(),
         new TreeMap<>(settings.materials()),
         settings.services(),
@@ -39,6 +42,7 @@ record SettingsView(
         new TreeMap<>(settings.scope()),
         new TreeMap<>(settings.thicknessesM()),
         settings.demands(),
+        settings.humiditySweep(),
         new TreeMap<>(settings.making()),
         new TreeMap<>(settings.methods()));
   }

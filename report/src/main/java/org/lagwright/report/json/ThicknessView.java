@@ -40,9 +40,12 @@ final class ThicknessView {
   record ProofView(
       double mediumTemperatureC,
       double airTemperatureC,
-      double relativeHumidityPct,
-      double dewPointC,
+      @Nullable Double relativeHumidityPct,
+      @Nullable Double dewPointC,
       double surfaceTemperatureC,
+      double heatMediumTemperatureC,
+      double meanTemperatureC,
+      double windMPerS,
       double heatFlowBareWPerM,
       double heatFlowInsulatedWPerM,
       @Nullable SavingView saving) {
@@ -52,9 +55,12 @@ final class ThicknessView {
           : new ProofView(
               Finite.number(proof.mediumC()),
               Finite.number(proof.airC()),
-              Finite.number(proof.relativeHumidityPct()),
-              Finite.number(proof.dewPointC()),
+              proof.relativeHumidityPct(),
+              proof.dewPointC(),
               Finite.number(proof.surfaceC()),
+              Finite.number(proof.heatMediumC()),
+              Finite.number(proof.conditions().exposure().meanC()),
+              Finite.number(proof.conditions().exposure().windMPerS()),
               Finite.number(proof.bareWPerM()),
               Finite.number(proof.insulatedWPerM()),
               SavingView.of(proof.saving()));

@@ -3,6 +3,7 @@ package org.lagwright.report.workbook;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -60,7 +61,21 @@ final class BasisSheet {
                     Entry.number(air.temperatureC(), Look.PLAIN),
                     Entry.number(air.relativeHumidityPct(), Look.PLAIN),
                     Entry.text(air.source(), Look.WRAPPED)));
+    writer.headings(1, 2, "Over the year", "Mean degC", "Wind m/s", "Emissivity of the finish");
+    new TreeMap<>(settings().air())
+        .forEach(
+            (location, air) ->
+                writer.row(
+                    Entry.text(location),
+                    Entry.number(air.meanTemperatureC(), Look.PLAIN),
+                    Entry.number(air.windMPerS(), Look.PLAIN),
+                    Entry.number(emissivity(air), Look.PLAIN_LEFT)));
+    pair(writer, "Soil round buried pipes", Words.ground(settings().ground()));
     writer.merged(BasisText.LOCATIONS, WIDE);
+  }
+
+  private double emissivity(Settings.Air air) {
+    return Objects.requireNonNullElse(air.surfaceEmissivity(), settings().surfaceEmissivity());
   }
 
   /** Temperatures of the services that occur; contradicted ones stand with their colder reading. */
@@ -90,7 +105,6 @@ final class BasisSheet {
     writer.section("Choices", WIDE);
     pair(writer, "Energy rule for pipes", settings().energyRule());
     figure(writer, "Margin above the dew point, K", settings().condensationMarginK());
-    figure(writer, "Emissivity of the finished surface", settings().surfaceEmissivity());
     figure(writer, "Ends touch up to, mm", settings().joinToleranceM() * 1000);
     new TreeMap<>(settings().materials())
         .forEach((kind, id) -> pair(writer, "Material, services of kind " + kind, material(id)));

@@ -9,7 +9,10 @@ final class BasisText {
   static final String LOCATIONS =
       "An element is outdoors where the model says so (IsExternal), else of the class that 'places'"
           + " in the settings gives its space, storey or system, else of the class that the words in"
-          + " the names of its space and storey tell (plant room, shaft, garage), else indoor.";
+          + " the names of its space and storey tell (plant room, shaft, garage), else indoor. Condensation"
+          + " and touch take the temperature of the design in still air; heat flow, saving and least"
+          + " cost take the mean and the wind. What lies in the ground is asked for; where the"
+          + " settings take it in, its heat flows through the soil, and there is no condensation.";
 
   /** Where the temperatures come from. */
   static final String MEDIA =

@@ -2,6 +2,7 @@ package org.lagwright.report.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.jspecify.annotations.Nullable;
@@ -47,8 +48,8 @@ final class ThicknessSheet {
         Column.text("Location", 14, g -> g.decision().location()),
         Column.number("Medium degC", 10, Look.PLAIN, g -> figure(g, Proof::mediumC)),
         Column.number("Air degC", 9, Look.PLAIN, g -> figure(g, Proof::airC)),
-        Column.number("Humidity %", 10, Look.PLAIN, g -> figure(g, Proof::relativeHumidityPct)),
-        Column.number("Dew point degC", 10, Look.TWO_DECIMALS, g -> figure(g, Proof::dewPointC)));
+        Column.number("Humidity %", 10, Look.PLAIN, g -> find(g, Proof::relativeHumidityPct)),
+        Column.number("Dew point degC", 10, Look.TWO_DECIMALS, g -> find(g, Proof::dewPointC)));
   }
 
   private static List<Column<ThicknessGroup>> result() {
@@ -64,7 +65,9 @@ final class ThicknessSheet {
             "Surface above dew point K",
             12,
             Look.TWO_DECIMALS,
-            g -> figure(g, p -> p.surfaceC() - p.dewPointC())),
+            g -> find(g, Proof::aboveDewPointK)),
+        Column.number("Mean degC", 9, Look.PLAIN, g -> figure(g, ThicknessSheet::meanC)),
+        Column.number("Wind m/s", 9, Look.PLAIN, g -> figure(g, ThicknessSheet::windMPerS)),
         Column.number("Bare W/m", 10, Look.TWO_DECIMALS, g -> figure(g, Proof::bareWPerM)),
         Column.number(
             "Insulated W/m", 10, Look.TWO_DECIMALS, g -> figure(g, Proof::insulatedWPerM)));
@@ -97,7 +100,7 @@ final class ThicknessSheet {
   }
 
   private static @Nullable String governing(
-      ThicknessGroup group, java.util.function.Function<Demand, @Nullable String> text) {
+      ThicknessGroup group, Function<Demand, @Nullable String> text) {
     Demand governing = group.decision().governing();
     return governing == null ? null : text.apply(governing);
   }
@@ -105,6 +108,20 @@ final class ThicknessSheet {
   private static @Nullable Double figure(ThicknessGroup group, ToDoubleFunction<Proof> figure) {
     Proof proof = group.decision().proof();
     return proof == null ? null : figure.applyAsDouble(proof);
+  }
+
+  private static @Nullable Double find(
+      ThicknessGroup group, Function<Proof, @Nullable Double> figure) {
+    Proof proof = group.decision().proof();
+    return proof == null ? null : figure.apply(proof);
+  }
+
+  private static double meanC(Proof proof) {
+    return proof.conditions().exposure().meanC();
+  }
+
+  private static double windMPerS(Proof proof) {
+    return proof.conditions().exposure().windMPerS();
   }
 
   private static @Nullable Double saved(
@@ -118,7 +135,8 @@ final class ThicknessSheet {
     SheetWriter writer = new SheetWriter(sheet, styles);
     writer.title("Thickness, demand by demand");
     writer.note(
-        "The largest demand governs; the next stock build-up is bought. Saving: straight pieces"
+        "The largest demand governs; the next stock build-up is bought. Surface: in still design air."
+            + " Heat flow: at mean temperature and wind. Saving: straight pieces"
             + " against bare ones, where 'demands: tariffs' in the settings tells what energy costs.");
     table.writeHeadings(sheet, styles);
     table.writeRows(sheet, styles);

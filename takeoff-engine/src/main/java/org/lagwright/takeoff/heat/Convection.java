@@ -2,9 +2,12 @@ package org.lagwright.takeoff.heat;
 
 import org.lagwright.takeoff.heat.Body.Cylinder;
 
-/** Heat exchange of an outer surface with the air by movement of the air. */
+/** Heat exchange of an outer surface with what surrounds it, radiation aside. */
 @FunctionalInterface
 public interface Convection {
+
+  /** Largest outer diameter by twice the depth for which the shape factor is taken. */
+  double DEEPEST_SHARE = 0.999;
 
   /**
    * Coefficient of convection.
@@ -57,6 +60,22 @@ public interface Convection {
               ? ForcedConvection.cylinderWPerM2K(lengthM, windMPerS)
               : ForcedConvection.flatWPerM2K(lengthM, windMPerS);
       return Math.max(forced, still.coefficientWPerM2K(body, coverM, surfaceC, airC));
+    };
+  }
+
+  /**
+   * Not air but soil round a pipe, as the coefficient that its resistance amounts to; for a body
+   * that is no cylinder that of a cylinder of its surface. Source: {@link Buried}.
+   *
+   * @param depthM from the surface of the ground to the axis, metres; a cover that reaches the
+   *     surface of the ground has as good as no soil round it
+   * @param soilWPerMK conductivity of the soil
+   */
+  static Convection throughSoil(double depthM, double soilWPerMK) {
+    return (body, coverM, surfaceC, airC) -> {
+      double surfaceM2 = body.surfaceM2(coverM);
+      double outerM = Math.min(surfaceM2 / Math.PI, DEEPEST_SHARE * 2 * depthM);
+      return 1 / (surfaceM2 * Buried.soilResistanceMKPerW(depthM, outerM, soilWPerMK));
     };
   }
 

@@ -17,6 +17,7 @@ import org.lagwright.takeoff.thickness.ThicknessPacks;
  * @param energyRule id of the energy rule pack, or {@code none}
  * @param condensationMarginK how far the surface must stay above the dew point, kelvin
  * @param surfaceEmissivity long-wave emissivity of the finished surface, 0 to 1
+ * @param ground the soil round buried pipes
  * @param joinToleranceM distance up to which ends touch where the model connects nothing, metres
  * @param materials material family by service kind ({@code cold}, {@code hot}, {@code air})
  * @param services user's mapping of names to services; first match wins over all votes
@@ -24,6 +25,8 @@ import org.lagwright.takeoff.thickness.ThicknessPacks;
  * @param scope user's decision by service id: in, out
  * @param thicknessesM user's own minimum thickness by service id, metres
  * @param demands what the project asks for beside condensation and energy rule
+ * @param humiditySweep ids of the services whose thickness is shown by humidity; empty for all cold
+ *     ones
  * @param making limits of the rules of making that the user changed, by name
  * @param methods user's own method of making by form: {@code bend} to {@code notched-tube}
  * @param order what the user chose for the order
@@ -36,6 +39,7 @@ public record Settings(
     String energyRule,
     double condensationMarginK,
     double surfaceEmissivity,
+    Ground ground,
     double joinToleranceM,
     Map<String, String> materials,
     List<ServiceRule> services,
@@ -43,6 +47,7 @@ public record Settings(
     Map<String, String> scope,
     Map<String, Double> thicknessesM,
     DemandSettings demands,
+    List<String> humiditySweep,
     Map<String, Double> making,
     Map<String, String> methods,
     OrderSettings order,
@@ -50,6 +55,9 @@ public record Settings(
 
   static final double LARGEST_MARGIN_K = 20;
   static final double LOWEST_EMISSIVITY = 0.01;
+
+  /** Harder wind blows for hours a year, which no mean is. */
+  static final double FASTEST_WIND_M_PER_S = 40;
 
   /** Wider gaps are gaps. */
   static final double LARGEST_JOIN_TOLERANCE_M = 0.05;
@@ -62,6 +70,7 @@ public record Settings(
     temperaturesC = sorted(temperaturesC);
     scope = sorted(scope);
     thicknessesM = sorted(thicknessesM);
+    humiditySweep = List.copyOf(humiditySweep);
     making = sorted(making);
     methods = sorted(methods);
     requireBetween("condensationMarginK", condensationMarginK, 0, LARGEST_MARGIN_K);
@@ -75,24 +84,59 @@ public record Settings(
   }
 
   /**
-   * Air around the insulation.
+   * Air around the insulation of one location class.
    *
-   * @param temperatureC dry-bulb temperature for condensation, degC
-   * @param relativeHumidityPct relative humidity, 1 to 100
+   * @param temperatureC design dry-bulb temperature for condensation and touch, degC
+   * @param relativeHumidityPct design relative humidity, 1 to 100
+   * @param meanTemperatureC mean over the time the services run, for heat flow, saving and least
+   *     cost, degC; for {@code buried} that of the ground
+   * @param windMPerS speed of the air for the heat flow, metres per second, 0 is still;
+   *     condensation and touch are always reckoned in still air
+   * @param surfaceEmissivity of the finish here, 0 to 1; null for that of all locations
    * @param source where the figures come from
    */
-  public record Air(double temperatureC, double relativeHumidityPct, String source) {
+  public record Air(
+      double temperatureC,
+      double relativeHumidityPct,
+      double meanTemperatureC,
+      double windMPerS,
+      @Nullable Double surfaceEmissivity,
+      String source) {
+
     public Air {
-      requireTemperature(temperatureC);
-      requireHumidity(relativeHumidityPct);
+      check(temperatureC, relativeHumidityPct, meanTemperatureC, windMPerS, surfaceEmissivity);
     }
 
-    static void requireTemperature(double temperatureC) {
+    /** Still air with the design temperature all the year round. */
+    public static Air still(double temperatureC, double relativeHumidityPct, String source) {
+      return new Air(temperatureC, relativeHumidityPct, temperatureC, 0, null, source);
+    }
+
+    static void check(
+        @Nullable Double temperatureC,
+        @Nullable Double relativeHumidityPct,
+        @Nullable Double meanTemperatureC,
+        @Nullable Double windMPerS,
+        @Nullable Double surfaceEmissivity) {
       requireBetween("temperatureC", temperatureC, -60, 80);
-    }
-
-    static void requireHumidity(double relativeHumidityPct) {
       requireBetween("relativeHumidityPct", relativeHumidityPct, 1, 100);
+      requireBetween("meanTemperatureC", meanTemperatureC, -60, 80);
+      requireBetween("windMPerS", windMPerS, 0, FASTEST_WIND_M_PER_S);
+      requireBetween("surfaceEmissivity", surfaceEmissivity, LOWEST_EMISSIVITY, 1);
+    }
+  }
+
+  /**
+   * Soil round buried pipes.
+   *
+   * @param depthM from the surface of the ground to the axis, metres
+   * @param soilWPerMK conductivity of the soil
+   * @param source where the figures come from, null where the user does not tell
+   */
+  public record Ground(double depthM, double soilWPerMK, @Nullable String source) {
+    public Ground {
+      requireBetween("depthM", depthM, 0.1, 20);
+      requireBetween("soilWPerMK", soilWPerMK, 0.1, 5);
     }
   }
 
@@ -126,8 +170,9 @@ public record Settings(
     }
   }
 
-  private static void requireBetween(String key, double value, double least, double most) {
-    if (!(value >= least && value <= most)) {
+  private static void requireBetween(
+      String key, @Nullable Double value, double least, double most) {
+    if (value != null && !(value >= least && value <= most)) {
       throw new IllegalArgumentException(
           key + " must lie between " + least + " and " + most + ", was " + value + ".");
     }

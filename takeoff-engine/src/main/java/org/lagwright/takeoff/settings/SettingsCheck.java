@@ -77,6 +77,9 @@ final class SettingsCheck {
     if (given.demands() != null) {
       checkDemands(given.demands(), locations);
     }
+    for (String id : items(given.humiditySweep(), "humiditySweep")) {
+      requireOneOf("humiditySweep", id, serviceIds, "service");
+    }
     checkMaking(given);
     if (given.order() != null) {
       checkOrder(given.order());
@@ -118,7 +121,7 @@ final class SettingsCheck {
   }
 
   private void checkAir(String location, SettingsFile.AirEntry entry, Settings defaults) {
-    if (entry.over(defaults.air().get(location)) == null) {
+    if (!defaults.air().containsKey(location) && entry.air() == null) {
       throw refused(
           "air",
           location,

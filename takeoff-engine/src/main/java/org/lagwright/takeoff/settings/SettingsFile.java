@@ -1,5 +1,7 @@
 package org.lagwright.takeoff.settings;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -10,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param joinToleranceMm distance up to which ends touch, millimetres
  * @param thicknessesMm user's own minimum thickness by service id, millimetres
+ * @param humiditySweep ids of the services that are shown by humidity
  * @param making changed limits of the rules of making by name
  * @param methods own method of making by form
  * @param order choices for the order
@@ -23,6 +26,7 @@ record SettingsFile(
     @Nullable String energyRule,
     @Nullable Double condensationMarginK,
     @Nullable Double surfaceEmissivity,
+    Settings.@Nullable Ground ground,
     @Nullable Double joinToleranceMm,
     @Nullable Map<String, String> materials,
     @Nullable List<Settings.ServiceRule> services,
@@ -30,39 +34,101 @@ record SettingsFile(
     @Nullable Map<String, String> scope,
     @Nullable Map<String, Double> thicknessesMm,
     @Nullable DemandSettings demands,
+    @Nullable List<String> humiditySweep,
     @Nullable Map<String, Double> making,
     @Nullable Map<String, String> methods,
     @Nullable OrderSettings order,
     @Nullable List<String> packs,
     @Nullable String catalogue) {
 
+  /** This file over another: maps entry by entry, air field by field, lists before its lists. */
+  SettingsFile over(SettingsFile other) {
+    return new SettingsFile(
+        first(project, other.project),
+        airOver(other.air),
+        joined(places, other.places),
+        first(energyRule, other.energyRule),
+        first(condensationMarginK, other.condensationMarginK),
+        first(surfaceEmissivity, other.surfaceEmissivity),
+        first(ground, other.ground),
+        first(joinToleranceMm, other.joinToleranceMm),
+        joined(materials, other.materials),
+        joined(services, other.services),
+        joined(temperaturesC, other.temperaturesC),
+        joined(scope, other.scope),
+        joined(thicknessesMm, other.thicknessesMm),
+        first(demands, other.demands),
+        first(humiditySweep, other.humiditySweep),
+        joined(making, other.making),
+        joined(methods, other.methods),
+        first(order, other.order),
+        joined(packs, other.packs),
+        first(catalogue, other.catalogue));
+  }
+
+  private Map<String, AirEntry> airOver(@Nullable Map<String, AirEntry> before) {
+    Map<String, AirEntry> all = joined(null, before);
+    joined(air, null).forEach((location, entry) -> all.merge(location, entry, (b, e) -> e.over(b)));
+    return all;
+  }
+
+  private static <T> @Nullable T first(@Nullable T given, @Nullable T otherwise) {
+    return given == null ? otherwise : given;
+  }
+
+  private static <T> List<T> joined(@Nullable List<T> given, @Nullable List<T> otherwise) {
+    List<T> all = new ArrayList<>(given == null ? List.of() : given);
+    all.addAll(otherwise == null ? List.of() : otherwise);
+    return all;
+  }
+
+  private static <T> Map<String, T> joined(
+      @Nullable Map<String, T> given, @Nullable Map<String, T> otherwise) {
+    Map<String, T> all = new LinkedHashMap<>(otherwise == null ? Map.of() : otherwise);
+    all.putAll(given == null ? Map.of() : given);
+    return all;
+  }
+
   /** Air of one location class; what is null keeps its default. */
   record AirEntry(
       @Nullable Double temperatureC,
       @Nullable Double relativeHumidityPct,
+      @Nullable Double meanTemperatureC,
+      @Nullable Double windMPerS,
+      @Nullable Double surfaceEmissivity,
       @Nullable String source) {
 
     AirEntry {
-      if (temperatureC != null) {
-        Settings.Air.requireTemperature(temperatureC);
-      }
-      if (relativeHumidityPct != null) {
-        Settings.Air.requireHumidity(relativeHumidityPct);
-      }
+      Settings.Air.check(
+          temperatureC, relativeHumidityPct, meanTemperatureC, windMPerS, surfaceEmissivity);
     }
 
-    /** This entry over the air it changes; null if that leaves something open. */
-    Settings.@Nullable Air over(Settings.@Nullable Air before) {
-      Double tC = temperatureC;
-      Double humidityPct = relativeHumidityPct;
-      if (before != null) {
-        tC = Objects.requireNonNullElse(tC, before.temperatureC());
-        humidityPct = Objects.requireNonNullElse(humidityPct, before.relativeHumidityPct());
-      }
-      if (tC == null || humidityPct == null) {
+    /** This entry over the one it changes. */
+    AirEntry over(AirEntry before) {
+      return new AirEntry(
+          first(temperatureC, before.temperatureC),
+          first(relativeHumidityPct, before.relativeHumidityPct),
+          first(meanTemperatureC, before.meanTemperatureC),
+          first(windMPerS, before.windMPerS),
+          first(surfaceEmissivity, before.surfaceEmissivity),
+          source);
+    }
+
+    /**
+     * The air itself; null where temperature or humidity is open. The mean is that of the design
+     * where it is not told, the air is still.
+     */
+    Settings.@Nullable Air air() {
+      if (temperatureC == null || relativeHumidityPct == null) {
         return null;
       }
-      return new Settings.Air(tC, humidityPct, Objects.requireNonNullElse(source, "settings"));
+      return new Settings.Air(
+          temperatureC,
+          relativeHumidityPct,
+          Objects.requireNonNullElse(meanTemperatureC, temperatureC),
+          Objects.requireNonNullElse(windMPerS, 0.0),
+          surfaceEmissivity,
+          Objects.requireNonNullElse(source, "settings"));
     }
   }
 }

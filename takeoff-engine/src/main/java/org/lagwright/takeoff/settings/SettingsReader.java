@@ -1,7 +1,6 @@
 package org.lagwright.takeoff.settings;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +25,7 @@ public final class SettingsReader {
 
   /** The settings that hold where the user gives none. */
   public static Settings defaults() {
-    return overlay(EMPTY, bundled(), ThicknessPacks.bundled());
+    return settings(bundled(), DemandSettings.NONE, ThicknessPacks.bundled());
   }
 
   /**
@@ -48,12 +47,10 @@ public final class SettingsReader {
    */
   public static Settings read(Path file, Function<Path, DataTable> tables) {
     SettingsFile given = PackReader.readFile(file, SettingsFile.class);
-    SettingsFile defaults = bundled();
     ThicknessPacks packs = packs(file, given, tables);
-    new SettingsCheck(file, packs).check(given, overlay(EMPTY, defaults, packs));
-    Settings settings = overlay(given, defaults, packs);
-    String table = settings.demands().specificationFile();
-    return table == null ? settings : withRows(settings, tables.apply(file.resolveSibling(table)));
+    new SettingsCheck(file, packs).check(given, settings(bundled(), DemandSettings.NONE, packs));
+    SettingsFile merged = given.over(bundled());
+    return settings(merged, demands(file, merged, tables), packs);
   }
 
   private static ThicknessPacks packs(
@@ -68,97 +65,67 @@ public final class SettingsReader {
         : packs.withCatalogue(tables.apply(file.resolveSibling(catalogue)));
   }
 
-  private static Settings withRows(Settings s, DataTable table) {
-    DemandSettings demands =
-        s.demands()
-            .plusRows(
-                SpecificationTable.rows(
-                    table, ServicePack.bundled().serviceIds(), s.air().keySet()));
-    return new Settings(
-        s.project(),
-        s.air(),
-        s.places(),
-        s.energyRule(),
-        s.condensationMarginK(),
-        s.surfaceEmissivity(),
-        s.joinToleranceM(),
-        s.materials(),
-        s.services(),
-        s.temperaturesC(),
-        s.scope(),
-        s.thicknessesM(),
-        demands,
-        s.making(),
-        s.methods(),
-        s.order(),
-        s.packs());
+  /** With the rows of the table that the settings name, after their own. */
+  private static DemandSettings demands(
+      Path file, SettingsFile merged, Function<Path, DataTable> tables) {
+    DemandSettings demands = merged.demands();
+    if (demands == null) {
+      return DemandSettings.NONE;
+    }
+    String table = demands.specificationFile();
+    return table == null
+        ? demands
+        : demands.plusRows(
+            SpecificationTable.rows(
+                tables.apply(file.resolveSibling(table)),
+                ServicePack.bundled().serviceIds(),
+                map(merged.air()).keySet()));
   }
-
-  private static final SettingsFile EMPTY =
-      new SettingsFile(
-          null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-          null, null, null);
 
   private static SettingsFile bundled() {
     return PackReader.readBundled(SettingsReader.class, DEFAULTS, SettingsFile.class);
   }
 
-  private static Settings overlay(SettingsFile given, SettingsFile defaults, ThicknessPacks packs) {
+  /** The settings of a file that lacks nothing. */
+  private static Settings settings(
+      SettingsFile whole, DemandSettings demands, ThicknessPacks packs) {
     return new Settings(
-        first(given.project(), defaults.project(), "project"),
-        air(map(given.air()), air(map(defaults.air()), Map.of())),
-        lists(given.places(), defaults.places()),
-        first(given.energyRule(), defaults.energyRule(), "energyRule"),
-        first(given.condensationMarginK(), defaults.condensationMarginK(), "condensationMarginK"),
-        first(given.surfaceEmissivity(), defaults.surfaceEmissivity(), "surfaceEmissivity"),
-        first(given.joinToleranceMm(), defaults.joinToleranceMm(), "joinToleranceMm") / 1000,
-        maps(given.materials(), defaults.materials()),
-        lists(given.services(), defaults.services()),
-        maps(given.temperaturesC(), defaults.temperaturesC()),
-        maps(given.scope(), defaults.scope()),
-        metres(maps(given.thicknessesMm(), defaults.thicknessesMm())),
-        given.demands() == null ? DemandSettings.NONE : given.demands(),
-        maps(given.making(), defaults.making()),
-        maps(given.methods(), defaults.methods()),
-        given.order() == null ? OrderSettings.NONE : given.order(),
+        required(whole.project(), "project"),
+        air(map(whole.air())),
+        list(whole.places()),
+        required(whole.energyRule(), "energyRule"),
+        required(whole.condensationMarginK(), "condensationMarginK"),
+        required(whole.surfaceEmissivity(), "surfaceEmissivity"),
+        required(whole.ground(), "ground"),
+        required(whole.joinToleranceMm(), "joinToleranceMm") / 1000,
+        map(whole.materials()),
+        list(whole.services()),
+        map(whole.temperaturesC()),
+        map(whole.scope()),
+        metres(map(whole.thicknessesMm())),
+        demands,
+        list(whole.humiditySweep()),
+        map(whole.making()),
+        map(whole.methods()),
+        whole.order() == null ? OrderSettings.NONE : whole.order(),
         packs);
   }
 
-  private static Map<String, Settings.Air> air(
-      Map<String, SettingsFile.AirEntry> given, Map<String, Settings.Air> before) {
-    Map<String, Settings.Air> air = new LinkedHashMap<>(before);
-    given.forEach(
-        (location, entry) -> {
-          Settings.Air over = entry.over(before.get(location));
-          if (over == null) {
-            throw new IllegalStateException("air '" + location + "' is incomplete");
-          }
-          air.put(location, over);
-        });
+  private static Map<String, Settings.Air> air(Map<String, SettingsFile.AirEntry> entries) {
+    Map<String, Settings.Air> air = new LinkedHashMap<>();
+    entries.forEach((location, entry) -> air.put(location, required(entry.air(), location)));
     return air;
   }
 
-  private static <T> T first(@Nullable T given, @Nullable T otherwise, String key) {
-    if (given != null) {
-      return given;
-    }
-    if (otherwise == null) {
+  private static <T> T required(@Nullable T value, String key) {
+    if (value == null) {
       throw new IllegalStateException(DEFAULTS + " lacks " + key);
     }
-    return otherwise;
+    return value;
   }
 
-  private static <T> List<T> lists(@Nullable List<T> given, @Nullable List<T> otherwise) {
-    List<T> joined = new ArrayList<>(given == null ? List.of() : given);
-    joined.addAll(otherwise == null ? List.of() : otherwise);
-    return joined;
-  }
-
-  private static <T> Map<String, T> maps(
-      @Nullable Map<String, T> given, @Nullable Map<String, T> otherwise) {
-    Map<String, T> joined = new LinkedHashMap<>(map(otherwise));
-    joined.putAll(map(given));
-    return joined;
+  private static <T> List<T> list(@Nullable List<T> given) {
+    return given == null ? List.of() : given;
   }
 
   private static <T> Map<String, T> map(@Nullable Map<String, T> given) {

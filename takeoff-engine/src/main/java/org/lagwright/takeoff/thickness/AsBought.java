@@ -12,31 +12,38 @@ final class AsBought {
 
   /** The demand with the figures of the thickness bought; layers count as one material. */
   static Demand proven(Demand demand, Surround surround, double boughtM) {
-    Double mediumC = medium(demand.kind(), surround.conditions());
-    if (mediumC == null) {
-      return demand;
+    Figures added = new Figures().millimetres("thickness bought", boughtM);
+    switch (demand.kind()) {
+      case CONDENSATION -> surface(added, surround, surround.conditions().condensationC(), boughtM);
+      case TOUCH -> surface(added, surround, surround.conditions().energyC(), boughtM);
+      case ENERGY_RULE, HEAT_LOSS, ECONOMIC ->
+          flow(added, surround, surround.conditions().energyC(), boughtM);
+      case FROST, SPECIFICATION, USER -> {
+        return demand;
+      }
     }
     Map<String, String> figures = new LinkedHashMap<>(demand.figures());
-    figures.putAll(figures(surround, mediumC, boughtM));
+    added.toMap().forEach(figures::putIfAbsent);
     return new Demand(demand.kind(), demand.thicknessM(), demand.rule(), demand.source(), figures);
   }
 
-  private static @Nullable Double medium(Demand.Kind kind, Conditions conditions) {
-    return switch (kind) {
-      case CONDENSATION -> conditions.condensationC();
-      case ENERGY_RULE, HEAT_LOSS, TOUCH, ECONOMIC -> conditions.energyC();
-      case FROST, SPECIFICATION, USER -> null;
-    };
+  private static void surface(
+      Figures figures, Surround surround, @Nullable Double mediumC, double boughtM) {
+    if (mediumC != null) {
+      HeatFlow surface = surround.worstSurface(boughtM, mediumC);
+      figures
+          .number("surface temperature as bought degC", surface.surfaceC(), 2)
+          .number("surface coefficient as bought W/(m2 K)", surface.coefficientWPerM2K(), 2);
+    }
   }
 
-  private static Map<String, String> figures(Surround surround, double mediumC, double boughtM) {
-    HeatFlow surface = surround.worstSurface(boughtM, mediumC);
-    return new Figures()
-        .millimetres("thickness bought", boughtM)
-        .number("surface temperature as bought degC", surface.surfaceC(), 2)
-        .number("surface coefficient as bought W/(m2 K)", surface.coefficientWPerM2K(), 2)
-        .number("heat flow bare W/m", surround.flowWPerM(0, mediumC), 1)
-        .number("heat flow insulated W/m", surround.flowWPerM(boughtM, mediumC), 1)
-        .toMap();
+  private static void flow(
+      Figures figures, Surround surround, @Nullable Double mediumC, double boughtM) {
+    if (mediumC != null) {
+      figures
+          .add(surround.meanFigures(mediumC))
+          .number("heat flow bare W/m", surround.flowWPerM(0, mediumC), 1)
+          .number("heat flow insulated W/m", surround.flowWPerM(boughtM, mediumC), 1);
+    }
   }
 }

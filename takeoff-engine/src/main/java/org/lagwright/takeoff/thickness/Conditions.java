@@ -11,10 +11,7 @@ import org.lagwright.ifc.model.Section;
  * @param duct true for ducts, which are lagged with sheet and have no pipe rule; false for pipes
  * @param condensationC temperature of the medium for condensation, degC; null where none is known
  * @param energyC temperature of the medium for the energy rule, degC; null where none is known
- * @param airC dry bulb of the air around it, -60 to 80 degC
- * @param relativeHumidityPct relative humidity of that air, 1 to 100 %
- * @param emissivity of the finished surface for long waves, 0 to 1; the low end is the safe one
- *     against condensation
+ * @param exposure what surrounds it
  * @param marginK how far the surface must stay above the dew point, kelvin, 0 or more
  * @param materialId material family
  * @param energyRuleId id of the energy rule, or {@link ThicknessChooser#NO_ENERGY_RULE}
@@ -28,9 +25,7 @@ public record Conditions(
     boolean duct,
     @Nullable Double condensationC,
     @Nullable Double energyC,
-    double airC,
-    double relativeHumidityPct,
-    double emissivity,
+    Exposure exposure,
     double marginK,
     String materialId,
     String energyRuleId,
@@ -40,12 +35,6 @@ public record Conditions(
     Asked asked) {
 
   public Conditions {
-    require(airC >= -60 && airC <= 80, "air must be from -60 to 80 degC", airC);
-    require(
-        relativeHumidityPct >= 1 && relativeHumidityPct <= 100,
-        "relative humidity must be from 1 to 100 %",
-        relativeHumidityPct);
-    require(emissivity >= 0 && emissivity <= 1, "emissivity must be from 0 to 1", emissivity);
     require(marginK >= 0 && marginK <= 50, "margin must be from 0 to 50 K", marginK);
     requireMedium(condensationC);
     requireMedium(energyC);
@@ -68,9 +57,7 @@ public record Conditions(
         duct,
         condensationC,
         null,
-        airC,
-        humidityPct,
-        emissivity,
+        exposure.at(humidityPct),
         marginK,
         materialId,
         ThicknessChooser.NO_ENERGY_RULE,
@@ -78,6 +65,21 @@ public record Conditions(
         location,
         family,
         Asked.NOTHING);
+  }
+
+  /** Design dry bulb of the air, degC. */
+  public double airC() {
+    return exposure.airC();
+  }
+
+  /** Relative humidity of the design air, %. */
+  public double relativeHumidityPct() {
+    return exposure.relativeHumidityPct();
+  }
+
+  /** Long-wave emissivity of the finished surface. */
+  public double emissivity() {
+    return exposure.emissivity();
   }
 
   private static void requireMedium(@Nullable Double mediumC) {

@@ -10,7 +10,7 @@ import org.lagwright.takeoff.thickness.Demand.Kind;
 final class EconomicDemand {
 
   private static final String SOURCE =
-      "prices of the project (demands: economy); least of annuity of the insulation and price of the"
+      "prices of the project (demands: tariffs, insulation); least of annuity of the insulation and price of the"
           + " heat, the approach of VDI 2055 and ISO 12241 (from memory, verify)";
 
   private static final double THINNEST_M = 0.001;
@@ -23,7 +23,10 @@ final class EconomicDemand {
     EnergyTariff tariff = conditions.asked().tariff();
     Asked.InsulationPrice price = conditions.asked().insulation();
     Double mediumC = conditions.energyC();
-    if (tariff == null || price == null || mediumC == null || mediumC == conditions.airC()) {
+    if (tariff == null
+        || price == null
+        || mediumC == null
+        || mediumC == conditions.exposure().meanC()) {
       return Optional.empty();
     }
     double annuity = EconomicThickness.annuity(price.interest(), price.years());
@@ -34,9 +37,8 @@ final class EconomicDemand {
     double bestCost = costPerYear(surround, tariff, price, annuity, mediumC, bestM);
     double thicknessM = bestCost < bareCost ? bestM : 0;
     Figures figures =
-        new Figures()
-            .number("medium temperature degC", mediumC, 1)
-            .number("air temperature degC", conditions.airC(), 1)
+        surround
+            .meanFigures(mediumC)
             .number("hours per year h", tariff.hoursPerYear(), 0)
             .number("annuity", annuity, 4)
             .number("cost bare per metre and year", bareCost, 2)

@@ -30,6 +30,12 @@ final class Figures {
     return this;
   }
 
+  /** Adds all figures of another. */
+  Figures add(Figures other) {
+    byName.putAll(other.byName);
+    return this;
+  }
+
   Map<String, String> toMap() {
     return byName;
   }

@@ -39,6 +39,7 @@ final class FrostDemand {
     Figures figures =
         new Figures()
             .number("air temperature degC", frost.airC(), 1)
+            .number("wind m/s", conditions.exposure().windMPerS(), 1)
             .number("water at the beginning degC", frost.waterC(), 1)
             .number("time wanted h", frost.hours(), 1)
             .number("share of ice", frost.iceShare(), 2)
@@ -67,7 +68,7 @@ final class FrostDemand {
   /** Time until the share of ice, with the heat flow from 0 degC, seconds. */
   private static double timeS(
       Surround surround, Asked.Frost frost, double boreM, double thicknessM) {
-    AmbientAir air = surround.airAt(frost.airC());
+    AmbientAir air = surround.meanAt(frost.airC());
     double flow = air.insulated(surround.whole(), surround.cover(thicknessM), 0).flow();
     double capacity = WATER_J_PER_M3_K * Math.PI * boreM * boreM / 4;
     double coolingS =

@@ -7,8 +7,8 @@ import org.lagwright.takeoff.thickness.Demand.Kind;
 final class HeatLossDemand {
 
   private static final String SOURCE =
-      "limit of the project (demands: heatLossWPerM); heat flow and still-air coefficient after ISO"
-          + " 12241 with radiation, integral mean of the conductivity";
+      "limit of the project (demands: heatLossWPerM); heat flow at the mean air and wind of the"
+          + " location after ISO 12241 with radiation, integral mean of the conductivity";
 
   private HeatLossDemand() {}
 
@@ -21,14 +21,13 @@ final class HeatLossDemand {
     }
     double thicknessM =
         surround
-            .air()
+            .mean()
             .thicknessForFlowM(
                 surround.whole(), mediumC, limit, surround.curve(), Surround.THICKEST_LOOKED_AT_M);
     Figures figures =
-        new Figures()
+        surround
+            .meanFigures(mediumC)
             .number("largest heat flow W/m", limit, 1)
-            .number("medium temperature degC", mediumC, 1)
-            .number("air temperature degC", conditions.airC(), 1)
             .number("heat flow bare W/m", surround.flowWPerM(0, mediumC), 1)
             .millimetres("thickness needed", thicknessM);
     return Optional.of(

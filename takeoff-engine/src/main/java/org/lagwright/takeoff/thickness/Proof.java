@@ -1,19 +1,21 @@
 package org.lagwright.takeoff.thickness;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.economy.EnergyTariff;
-import org.lagwright.takeoff.heat.HeatFlow;
 import org.lagwright.takeoff.moistair.MoistAir;
 
 /**
- * What the thickness bought does, per metre of run.
+ * What the thickness bought does. Surface: in still design air. Heat flow: over the year, per metre
+ * of run.
  *
  * @param conditions what it was computed for
- * @param mediumC medium, degC: for a cold one that of condensation, else that of energy
- * @param airC air, degC
- * @param relativeHumidityPct of that air
- * @param dewPointC of that air, degC
+ * @param mediumC medium at the surface, degC: for a cold one that of condensation, else that of
+ *     energy
+ * @param airC design air, or the soil round a buried pipe, degC
+ * @param dewPointC of that air, degC; null in the ground
  * @param surfaceC surface as bought, the one farthest from the air, degC
+ * @param heatMediumC medium for the heat flow, degC
  * @param bareWPerM heat flow bare, W/m, positive outwards
  * @param insulatedWPerM heat flow as bought
  * @param saving per metre and year; null where the project names no tariff
@@ -22,9 +24,9 @@ public record Proof(
     Conditions conditions,
     double mediumC,
     double airC,
-    double relativeHumidityPct,
-    double dewPointC,
+    @Nullable Double dewPointC,
     double surfaceC,
+    double heatMediumC,
     double bareWPerM,
     double insulatedWPerM,
     @Nullable Saving saving) {
@@ -46,19 +48,31 @@ public record Proof(
     if (mediumC == null) {
       return null;
     }
-    HeatFlow surface = surround.worstSurface(boughtM, mediumC);
-    double bare = surround.flowWPerM(0, mediumC);
-    double insulated = surround.flowWPerM(boughtM, mediumC);
+    Exposure exposure = conditions.exposure();
+    double airC = exposure.isBuried() ? exposure.meanC() : exposure.airC();
+    double heatMediumC = Objects.requireNonNullElse(conditions.energyC(), mediumC);
+    double bare = surround.flowWPerM(0, heatMediumC);
+    double insulated = surround.flowWPerM(boughtM, heatMediumC);
     return new Proof(
         conditions,
         mediumC,
-        conditions.airC(),
-        conditions.relativeHumidityPct(),
-        MoistAir.dewPointC(conditions.airC(), conditions.relativeHumidityPct()),
-        surface.surfaceC(),
+        airC,
+        exposure.isBuried() ? null : MoistAir.dewPointC(airC, exposure.relativeHumidityPct()),
+        surround.worstSurface(boughtM, mediumC).surfaceC(),
+        heatMediumC,
         bare,
         insulated,
         saving(conditions.asked().tariff(), Math.abs(bare) - Math.abs(insulated)));
+  }
+
+  /** Relative humidity of the design air, %; null in the ground. */
+  public @Nullable Double relativeHumidityPct() {
+    return dewPointC == null ? null : conditions.relativeHumidityPct();
+  }
+
+  /** Surface above the dew point, kelvin; null in the ground. */
+  public @Nullable Double aboveDewPointK() {
+    return dewPointC == null ? null : surfaceC - dewPointC;
   }
 
   /** True where so thin a pipe loses more with this insulation than bare. */

@@ -123,7 +123,7 @@ public final class ThicknessChooser {
   private List<Demand> demands(Conditions conditions, MaterialFamily material) {
     List<Demand> demands = new ArrayList<>();
     Double condensationC = conditions.condensationC();
-    if (condensationC != null) {
+    if (condensationC != null && !conditions.exposure().isBuried()) {
       demands.add(CondensationDemand.of(conditions, condensationC, material));
     }
     findEnergyDemand(conditions, material).ifPresent(demands::add);

@@ -17,7 +17,10 @@ final class TouchDemand {
     Conditions conditions = surround.conditions();
     Double limitC = conditions.asked().touchLimitC();
     Double mediumC = conditions.energyC();
-    if (limitC == null || mediumC == null || mediumC <= conditions.airC()) {
+    if (limitC == null
+        || conditions.exposure().isBuried()
+        || mediumC == null
+        || mediumC <= conditions.airC()) {
       return Optional.empty();
     }
     Conductivity lambda = surround.material().conductivityBetween(mediumC, limitC);
@@ -26,7 +29,7 @@ final class TouchDemand {
             .mapToDouble(
                 body ->
                     surround
-                        .air()
+                        .stillAir()
                         .thicknessForSurfaceM(
                             body, mediumC, limitC, lambda.wPerMK(), Surround.THICKEST_LOOKED_AT_M))
             .max()

@@ -27,7 +27,8 @@ class SettingsReaderTest {
     assertThat(settings.air())
         .containsKeys("indoor", "plant-room", "unheated", "outdoor", "ceiling-void", "shaft");
     assertThat(settings.air().get("indoor"))
-        .isEqualTo(new Settings.Air(24, 55, "common practice, no source: conditioned space"));
+        .isEqualTo(
+            new Settings.Air(24, 55, 20, 0, null, "common practice, no source: conditioned space"));
     assertThat(settings.materials()).containsOnlyKeys("cold", "hot", "air");
     assertThat(settings.materials().values())
         .allSatisfy(id -> assertThat(MaterialPack.bundled().findFamily(id)).isPresent());
@@ -52,8 +53,9 @@ class SettingsReaderTest {
             """);
 
     assertThat(settings.project()).isEqualTo("Alder Quay ferry terminal");
-    assertThat(settings.air().get("indoor")).isEqualTo(new Settings.Air(24, 65, "settings"));
-    assertThat(settings.air().get("kitchen")).isEqualTo(new Settings.Air(32, 80, "client"));
+    assertThat(settings.air().get("indoor"))
+        .isEqualTo(new Settings.Air(24, 65, 20, 0, null, "settings"));
+    assertThat(settings.air().get("kitchen")).isEqualTo(Settings.Air.still(32, 80, "client"));
     assertThat(settings.air()).containsKey("outdoor");
     assertThat(settings.places()).containsExactly(new Settings.PlaceRule("Galley", "kitchen"));
     assertThat(settings.thicknessesM()).isEqualTo(Map.of("chilled-water-flow", 0.025));

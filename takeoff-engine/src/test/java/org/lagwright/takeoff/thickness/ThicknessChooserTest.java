@@ -58,8 +58,6 @@ class ThicknessChooserTest {
             thickness bought mm: 19.0
             surface temperature as bought degC: 22.92
             surface coefficient as bought W/(m2 K): 8.34
-            heat flow bare W/m: -38.9
-            heat flow insulated W/m: -7.9
             """);
   }
 
@@ -88,8 +86,9 @@ class ThicknessChooserTest {
             adjusted to the conductivity: no, it lies within the range
             thickness needed mm: 50.8
             thickness bought mm: 60.0
-            surface temperature as bought degC: 22.82
-            surface coefficient as bought W/(m2 K): 7.70
+            medium temperature degC: 80.0
+            mean air temperature degC: 20.0
+            wind m/s: 0.0
             heat flow bare W/m: 158.8
             heat flow insulated W/m: 12.3
             """);
@@ -154,9 +153,7 @@ class ThicknessChooserTest {
             false,
             6.0,
             null,
-            26,
-            95,
-            0.9,
+            Exposure.still(26, 95, 0.9),
             1,
             "fef_nbr",
             "none",
@@ -191,9 +188,7 @@ class ThicknessChooserTest {
                   true,
                   13.0,
                   13.0,
-                  28,
-                  70,
-                  0.9,
+                  Exposure.still(28, 70, 0.9),
                   0,
                   "fef_nbr",
                   RULE,
@@ -265,9 +260,7 @@ class ThicknessChooserTest {
         false,
         condensationC,
         energyC,
-        airC,
-        humidityPct,
-        0.9,
+        Exposure.still(airC, humidityPct, 0.9),
         0,
         "fef_nbr",
         RULE,
@@ -283,9 +276,7 @@ class ThicknessChooserTest {
         false,
         mediumC,
         mediumC,
-        20,
-        50,
-        0.9,
+        Exposure.still(20, 50, 0.9),
         0,
         material,
         RULE,
