@@ -54,6 +54,8 @@ final class PropertyNames {
 
   private static final Pattern WRITTEN =
       Pattern.compile("([+-]?\\d+(?:[.,]\\d*)?)\\s*(" + Sizes.UNIT + ")?");
+  private static final Pattern UNIT_IN_BRACKETS =
+      Pattern.compile("[\\[(](?:mm|cm|m|\u00B0|deg|grad)[\\])]");
   private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d*)?");
 
   static {
@@ -120,10 +122,11 @@ final class PropertyNames {
     return known;
   }
 
-  /** The name without case, accents, spaces and punctuation. */
+  /** The name without case, accents, spaces, punctuation, and a unit in brackets. */
   private static String bare(String name) {
     StringBuilder bare = new StringBuilder(name.length());
-    Words.fold(name).chars().filter(Character::isLetterOrDigit).forEach(c -> bare.append((char) c));
+    String folded = UNIT_IN_BRACKETS.matcher(Words.fold(name)).replaceAll("");
+    folded.chars().filter(Character::isLetterOrDigit).forEach(c -> bare.append((char) c));
     return bare.toString();
   }
 
@@ -181,6 +184,9 @@ final class PropertyNames {
     String folded = Words.fold(name);
     if (folded.contains("(mm)") || folded.contains("[mm]")) {
       return 0.001;
+    }
+    if (folded.contains("(cm)") || folded.contains("[cm]")) {
+      return 0.01;
     }
     return folded.contains("(m)") || folded.contains("[m]") ? 1 : lengthUnitM;
   }

@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
@@ -133,7 +134,8 @@ final class SegmentSections {
 
   /**
    * Inside diameter plus two walls. It wins over the body if that was drawn with the bore; the wall
-   * is that of the drawn profile if no property gives one.
+   * is that of the drawn profile if no property gives one. Then both figures were drawn, and the
+   * property only tells which of the two diameters the drawn one is.
    */
   private Optional<Stated> byBore(Draft draft) {
     Optional<Property> inside = first(draft, PropertyNames.Role.INSIDE_DIAMETER);
@@ -143,22 +145,44 @@ final class SegmentSections {
     double insideM = sizeM(inside.get()).orElse(0.0);
     boolean boreDrawn = drawnM(draft).filter(m -> same(m, insideM)).isPresent();
     Optional<Property> wall = first(draft, PropertyNames.Role.WALL);
-    Optional<Double> wallM =
-        wall.isPresent()
-            ? PropertyNames.wallM(wall.get(), lengthUnitM)
-            : boreDrawn ? profiles.drawnWallM(draft.shape) : Optional.empty();
-    String from = wall.map(w -> w.set() + "." + w.name()).orElse("wall of the drawn profile");
-    return wallM.map(
-        m ->
-            new Stated(
-                insideM + 2 * m,
-                How.PROPERTY,
-                new Evidence(
-                    inside.get().step(),
-                    inside.get().set() + "." + inside.get().name() + " + 2 x " + from,
-                    Sizes.millimetres(insideM) + " + 2 x " + Sizes.millimetres(m)),
-                false,
-                boreDrawn));
+    if (wall.isPresent()) {
+      Optional<Double> wallM = PropertyNames.wallM(wall.get(), lengthUnitM);
+      return wallM.map(m -> byBore(inside.get(), insideM, m, wall.get(), boreDrawn));
+    }
+    return boreDrawn
+        ? profiles.drawnWallM(draft.shape).map(m -> byDrawnBore(draft, inside.get(), m))
+        : Optional.empty();
+  }
+
+  private static Stated byBore(
+      Property inside, double insideM, double wallM, Property wall, boolean boreDrawn) {
+    return new Stated(
+        insideM + 2 * wallM,
+        How.PROPERTY,
+        new Evidence(
+            inside.step(),
+            inside.set() + "." + inside.name() + " + 2 x " + wall.set() + "." + wall.name(),
+            sum(insideM, wallM)),
+        false,
+        boreDrawn);
+  }
+
+  private static Stated byDrawnBore(Draft draft, Property inside, double wallM) {
+    double boreM = drawnM(draft).orElseThrow();
+    Measured<Section> drawn = Objects.requireNonNull(draft.shape.section());
+    return new Stated(
+        boreM + 2 * wallM,
+        drawn.how(),
+        new Evidence(
+            drawn.evidence().step(),
+            "drawn bore, as " + inside.set() + "." + inside.name() + " says, + 2 x drawn wall",
+            sum(boreM, wallM)),
+        false,
+        true);
+  }
+
+  private static String sum(double boreM, double wallM) {
+    return Sizes.millimetres(boreM) + " + 2 x " + Sizes.millimetres(wallM);
   }
 
   private Optional<Double> sizeM(Property property) {

@@ -103,4 +103,32 @@ class ShapelessPatternTest {
 
     assertThat(element(model, 1).kind()).isEqualTo(kind);
   }
+
+  /** One exporter writes no type, no name and no body it could be told by: a set of five texts. */
+  @ParameterizedTest
+  @CsvSource({
+    "Schedule 40 PVC pipe,50.8,PIPE_SEGMENT,50.8 mm",
+    "Schedule 40 PVC DWV,50.8,PIPE_SEGMENT,50.8 mm",
+    "Rectangular,101.6,DUCT_SEGMENT,50.8 x 101.6 mm"
+  })
+  void itemWithoutAnyWordIsRoundWhereItsWidthIsItsDepth(
+      String item, double depthMm, Kind kind, String inWords) {
+    MepModel model =
+        read(
+            "IFC2X3",
+            InlineModel.MILLIMETRES
+                + "#1=IFCFLOWSEGMENT('1',$,'','',$,$,$,$);\n"
+                + properties(
+                    "Source", "IFCTEXT('" + item + "')",
+                    "Service", "IFCTEXT('Vent')",
+                    "Width", "IFCPOSITIVELENGTHMEASURE(50.8)",
+                    "Depth", "IFCPOSITIVELENGTHMEASURE(" + depthMm + ")",
+                    "Length", "IFCPOSITIVELENGTHMEASURE(3630.5469)"));
+    MepElement segment = element(model, 1);
+
+    assertThat(segment.kind()).isEqualTo(kind);
+    assertThat(Sizes.inWords(value(segment.section()))).isEqualTo(inWords);
+    assertThat(value(segment.lengthM())).isCloseTo(3.6305469, within(1e-9));
+    assertThat(codes(model)).contains("KIND_ASSUMED", "NO_GEOMETRY");
+  }
 }

@@ -72,6 +72,8 @@ class SizePatternTest {
                 + properties("InnerDiameter", mm(400.0)));
 
     assertThat(diameterMm(element(model, 1))).isEqualTo(520);
+    // both figures are drawn; the property only tells that the drawn diameter is the bore
+    assertThat(Objects.requireNonNull(element(model, 1).section()).how()).isEqualTo(How.SOLID);
     assertThat(codes(model)).containsExactly("SECTION_CONFLICT");
   }
 
@@ -147,6 +149,22 @@ class SizePatternTest {
                 + properties("ProductType", "IFCLABEL('" + productType + "')"));
 
     assertThat(fitting.form()).isEqualTo(form);
+  }
+
+  /** Pset_DuctSegmentTypeCommon: one name for diameter and width, and a height of 0 for round. */
+  @ParameterizedTest
+  @CsvSource({"0.,300.0 mm", "200.,300.0 x 200.0 mm"})
+  void ductOfNominalHeightZeroIsRound(String height, String inWords) {
+    MepElement duct =
+        first(
+            "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,$,$,$,$);\n"
+                + properties(
+                    "NominalDiameterOrWidth",
+                    mm(300.0),
+                    "NominalHeight",
+                    "IFCPOSITIVELENGTHMEASURE(" + height + ")"));
+
+    assertThat(Sizes.inWords(value(duct.section()))).isEqualTo(inWords);
   }
 
   @Test

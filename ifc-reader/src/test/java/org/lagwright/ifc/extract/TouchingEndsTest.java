@@ -139,6 +139,24 @@ class TouchingEndsTest {
     assertThat(value(flange.lengthM())).isCloseTo(0.04, within(1e-9));
   }
 
+  /** Linked ports lie up to 15 mm apart in public files; what the file connects is connected. */
+  @Test
+  void connectedPortsFifteenMillimetresApartStillTellTheSize() {
+    MepElement bend =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .port(1, 1, at(1000, 0, 0), EAST)
+            .fitting(2, "IFCPIPEFITTING", "Bend", "$")
+            .port(2, 1, at(1015, 0, 0), WEST)
+            .port(2, 2, at(1115, 100, 0), NORTH)
+            .connect(1, 1, 2, 1)
+            .element(2);
+
+    assertThat(diameterMm(bend)).isEqualTo(60.3);
+    assertThat(value(bend.angleDeg())).isCloseTo(90, within(1e-6));
+    assertThat(value(bend.bendRadiusM())).isCloseTo(0.1, within(1e-9));
+  }
+
   @Test
   void pipeWithoutSizeHasThatOfItsNeighbours() {
     MepElement unsized =

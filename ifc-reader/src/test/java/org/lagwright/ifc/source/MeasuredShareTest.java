@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -29,13 +28,15 @@ class MeasuredShareTest {
   private static final Set<How> BY_GEOMETRY =
       EnumSet.of(How.SOLID, How.MESH, How.PORTS, How.NEIGHBOUR);
 
+  /** Of each file, of its pipes and ducts. */
+  private static final double LEAST_SHARE = 0.98;
+
   /**
-   * Elements that geometry does not tell all of, with the reason: the profiles of exporter G hold
-   * the bore, to which the drawn wall is added; a culvert of the other file has an axis, but no
-   * size.
+   * The one file below that share has one such element: a culvert drawn as a line from manhole to
+   * manhole. Its length is measured; of a size the file holds nothing at all, neither body nor
+   * profile nor property, and its neighbours are ditches and a manhole.
    */
-  private static final Map<String, Integer> NOT_BY_GEOMETRY_ALONE =
-      Map.of("drainage-1-2-exporter-g-ifc4x3rc3.ifc", 6, "drainage-2-exporter-g-ifc4x3rc3.ifc", 1);
+  private static final String CULVERT_WITHOUT_SIZE = "drainage-2-exporter-g-ifc4x3rc3.ifc";
 
   @Test
   void pipesAndDuctsOfEachModelAreMeasuredFromGeometryOrPorts() throws IOException {
@@ -63,12 +64,26 @@ class MeasuredShareTest {
           "%-60s %4d elements, %4d by geometry or ports%n",
           name, counted.size(), counted.size() - others.size());
     }
-    assertThat(others).as(name).hasSize(NOT_BY_GEOMETRY_ALONE.getOrDefault(name, 0));
+    if (name.equals(CULVERT_WITHOUT_SIZE)) {
+      assertThat(others).singleElement().satisfies(MeasuredShareTest::hasALengthOnly);
+    } else {
+      assertThat(others).as(name).hasSizeLessThanOrEqualTo(most(counted.size()));
+    }
     assertThat(others)
         .as(name)
         .allSatisfy(
             e -> assertThat(model.findings()).anyMatch(f -> Objects.equals(f.element(), e.key())));
     return counted.size();
+  }
+
+  private static int most(int counted) {
+    return (int) Math.floor((1 - LEAST_SHARE) * counted);
+  }
+
+  private static void hasALengthOnly(MepElement culvert) {
+    assertThat(by(culvert.lengthM())).isTrue();
+    assertThat(culvert.section()).isNull();
+    assertThat(culvert.properties()).isEmpty();
   }
 
   private static boolean byGeometry(MepElement element) {

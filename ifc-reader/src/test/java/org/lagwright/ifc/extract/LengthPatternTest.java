@@ -1,0 +1,95 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.extract.InlineModel.body;
+import static org.lagwright.ifc.extract.InlineModel.first;
+import static org.lagwright.ifc.extract.InlineModel.properties;
+import static org.lagwright.ifc.extract.InlineModel.value;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.MepElement;
+
+/** Names and units under which exporters write lengths, angles and radii. */
+class LengthPatternTest {
+
+  private static final String PIPE = "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,$,$,$,$);\n";
+  private static final String BEND = "#1=IFCPIPEFITTING('1',$,'Bogen',$,$,$,$,$,.BEND.);\n";
+
+  @ParameterizedTest
+  @CsvSource({
+    "Length,IFCPOSITIVELENGTHMEASURE(1750.)",
+    "Laenge,IFCREAL(1750.)",
+    "L\\X\\E4nge,IFCREAL(1750.)",
+    "Longueur,IFCTEXT('1750')",
+    "Longueur,IFCLABEL('1.75 m')",
+    "Lengte (mm),IFCINTEGER(1750)",
+    "Lengte [m],IFCREAL(1.75)",
+    "Lengte (cm),IFCREAL(175.)",
+    "\\X2\\0414043B0438043D0430\\X0\\,IFCLENGTHMEASURE(1750.)",
+  })
+  void lengthIsReadInEveryLanguageAndUnit(String name, String written) {
+    MepElement pipe = first(PIPE + properties(name, written));
+
+    assertThat(value(pipe.lengthM())).isCloseTo(1.75, within(1e-9));
+  }
+
+  /** Pset_FlowSegmentPipeSegment is the IFC2X3 set of occurrences. */
+  @ParameterizedTest
+  @CsvSource({"Pset_FlowSegmentPipeSegment", "Pset_PipeSegmentTypeCommon"})
+  void lengthIsReadFromEitherCommonSet(String set) {
+    MepElement pipe =
+        first(
+            PIPE
+                + properties("Length", "IFCPOSITIVELENGTHMEASURE(1750.)")
+                    .replace("'Set'", "'" + set + "'"));
+
+    assertThat(value(pipe.lengthM())).isCloseTo(1.75, within(1e-9));
+  }
+
+  /** The file measures angles in radians; exporters write degrees as bare numbers all the same. */
+  @ParameterizedTest
+  @CsvSource({
+    "Winkel,IFCREAL(90.)",
+    "Winkel,IFCTEXT('90')",
+    "BendAngle,IFCPLANEANGLEMEASURE(1.5707963267948966)"
+  })
+  void angleOfABendIsReadInDegreesAndRadians(String name, String written) {
+    MepElement bend =
+        first(
+            BEND
+                + properties(
+                    name, written, "Radius/X", "IFCTEXT('165.1')", "Laenge", "IFCREAL(259.338)"));
+
+    assertThat(bend.form()).isEqualTo(Form.BEND);
+    assertThat(value(bend.angleDeg())).isCloseTo(90, within(1e-9));
+    assertThat(value(bend.bendRadiusM())).isCloseTo(0.1651, within(1e-9));
+    // the length of a bend is its arc: pi / 2 x 165.1 mm
+    assertThat(value(bend.lengthM())).isCloseTo(0.259338, within(1e-6));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"30000.,differs", "2500.4,agrees"})
+  void lengthOfAPropertyIsKeptBesideTheDrawnOne(String written, String why) {
+    MepElement pipe =
+        first(
+            PIPE.replace("$,$,$,$,$,$)", "$,$,#14,#10,$,$)")
+                + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)")
+                + properties("Laenge", "IFCREAL(" + written + ")"));
+
+    assertThat(value(pipe.lengthM())).isCloseTo(2.5, within(1e-9));
+    assertThat(pipe.lengthM())
+        .satisfies(
+            length ->
+                assertThat(length == null ? null : length.lost())
+                    .singleElement()
+                    .satisfies(
+                        c -> {
+                          assertThat(c.how()).isEqualTo(How.PROPERTY);
+                          assertThat(c.why()).isEqualTo(why);
+                        }));
+  }
+}
