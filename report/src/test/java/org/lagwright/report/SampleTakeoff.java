@@ -27,6 +27,8 @@ import org.lagwright.takeoff.TakeoffFinding;
 import org.lagwright.takeoff.TakeoffLine;
 import org.lagwright.takeoff.Totals;
 import org.lagwright.takeoff.Trace;
+import org.lagwright.takeoff.labour.Labour;
+import org.lagwright.takeoff.labour.LabourNorms;
 import org.lagwright.takeoff.order.Cut;
 import org.lagwright.takeoff.order.CuttingPlan;
 import org.lagwright.takeoff.order.CuttingPlanner;
@@ -112,6 +114,7 @@ public final class SampleTakeoff {
         List.of(),
         List.of(),
         OrderList.EMPTY,
+        Labour.none(),
         List.of(),
         new Totals(0, 0, 0, 0, 0, 0, 0, 0));
   }
@@ -133,6 +136,7 @@ public final class SampleTakeoff {
         sample.lines(),
         sample.questions(),
         sample.order(),
+        sample.labour(),
         sample.findings(),
         new Totals(
             many.size(),
@@ -159,6 +163,7 @@ public final class SampleTakeoff {
         lines(),
         questions(),
         order(),
+        Labour.none(),
         findings(),
         new Totals(9, 5, 2, 2, 6.25, 2, 6.75, 0.175));
   }
@@ -525,7 +530,8 @@ public final class SampleTakeoff {
         Map.of(),
         Map.of(),
         OrderSettings.NONE,
-        ThicknessPacks.bundled());
+        ThicknessPacks.bundled(),
+        LabourNorms.bundled());
   }
 
   private static List<PackInfo> packs() {

@@ -96,7 +96,9 @@ final class QuestionBook {
           MAPPING_WITHOUT_EFFECT,
           MAPPING_OVERRULES,
           LOCATION_ASSUMED,
-          FITTING_SIZE_ASSUMED ->
+          FITTING_SIZE_ASSUMED,
+          LABOUR_NORM_MISSING,
+          HEIGHT_UNKNOWN ->
           throw new IllegalArgumentException(code + " leaves nothing out");
     };
   }

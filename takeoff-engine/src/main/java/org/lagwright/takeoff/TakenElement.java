@@ -1,5 +1,6 @@
 package org.lagwright.takeoff;
 
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.MepElement;
@@ -35,5 +36,19 @@ public record TakenElement(
   /** The line it stands on, if any. */
   public Optional<String> findLineId() {
     return Optional.ofNullable(lineId);
+  }
+
+  /** The same with more steps in the trace. */
+  TakenElement plus(List<Trace.Step> steps) {
+    return new TakenElement(
+        element,
+        service,
+        scope,
+        thickness,
+        making,
+        quantities,
+        lineId,
+        leftOutWith,
+        trace.plus(steps));
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.takeoff.labour.Labour;
 import org.lagwright.takeoff.order.OrderList;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.settings.Settings;
@@ -19,6 +20,7 @@ import org.lagwright.takeoff.settings.SettingsReader;
  * @param lines the takeoff
  * @param questions what the user has to decide
  * @param order what to buy for the lines
+ * @param labour hours of work, by place and service
  * @param findings of reader and engine together, in file order
  * @param totals the account; its constructor refuses an account that does not add up
  */
@@ -30,6 +32,7 @@ public record Takeoff(
     List<TakeoffLine> lines,
     List<Question> questions,
     OrderList order,
+    Labour labour,
     List<Finding> findings,
     Totals totals) {
 

@@ -77,6 +77,14 @@ public enum TakeoffFinding implements FindingCode {
       Severity.INFO,
       "Pieces and area rest on assumed dimensions: {0}. Measure the body on site before cutting, or"
           + " change the limits under 'making' in the settings."),
+  LABOUR_NORM_MISSING(
+      Severity.WARNING,
+      "No labour norm covers {0}, so its hours are missing. Add a row to your norms, key 'labour' in"
+          + " the settings."),
+  HEIGHT_UNKNOWN(
+      Severity.INFO,
+      "The height above the floor is not known for {0} elements on lines; their hours carry no factor"
+          + " for it."),
   ALREADY_INSULATED(
       Severity.INFO,
       "The model already shows insulation here ({0}). The takeoff still counts what is required;"

@@ -67,8 +67,12 @@ final class TakeoffRun {
     List<Judgement> judgements =
         elements.stream().map(e -> judge.judge(e, classified.get(e.key()))).toList();
     LineBook book = new LineBook(judgements);
+    LaggedElements lagged = new LaggedElements(services);
+    LabourRun labour = new LabourRun(lagged, settings.labour(), elements, book.lines());
     List<TakenElement> taken =
-        judgements.stream().map(j -> j.taken(book.lineId(j.element().key()))).toList();
+        judgements.stream()
+            .map(j -> labour.withHours(j.taken(book.lineId(j.element().key()))))
+            .toList();
     return new Takeoff(
         models.stream().map(MepModel::file).toList(),
         settings,
@@ -76,16 +80,18 @@ final class TakeoffRun {
         taken,
         book.lines(),
         QuestionBook.of(judgements),
-        order(taken),
-        Stream.concat(overall(judgements).stream(), findings(judgements).stream()).toList(),
+        order(taken, lagged),
+        labour.labour(),
+        Stream.of(overall(judgements), labour.findings(), findings(judgements, labour))
+            .flatMap(List::stream)
+            .toList(),
         totals(judgements));
   }
 
-  private OrderList order(List<TakenElement> taken) {
-    LaggedElements elements = new LaggedElements(services);
-    List<LaggedElement> lagged =
-        taken.stream().flatMap(element -> elements.find(element).stream()).toList();
-    return new OrderMaker(orderPack, chooser.materials()).make(lagged);
+  private OrderList order(List<TakenElement> taken, LaggedElements lagged) {
+    List<LaggedElement> elements =
+        taken.stream().flatMap(element -> lagged.find(element).stream()).toList();
+    return new OrderMaker(orderPack, chooser.materials()).make(elements);
   }
 
   private List<PackInfo> packs() {
@@ -104,6 +110,7 @@ final class TakeoffRun {
     packs.addAll(ofThickness);
     packs.add(makings.pack().info());
     packs.add(orderPack.info());
+    packs.addAll(settings.labour().packs());
     return packs;
   }
 
@@ -147,7 +154,7 @@ final class TakeoffRun {
   }
 
   /** Findings model by model: about the file, then element by element, the reader's first. */
-  private List<Finding> findings(List<Judgement> judgements) {
+  private List<Finding> findings(List<Judgement> judgements, LabourRun labour) {
     List<Finding> findings = new ArrayList<>();
     for (MepModel model : models) {
       Set<ElementKey> known = new HashSet<>();
@@ -165,6 +172,7 @@ final class TakeoffRun {
         if (known.contains(judgement.element().key())) {
           findings.addAll(byElement.getOrDefault(judgement.element().key(), List.of()));
           findings.addAll(judgement.findings());
+          findings.addAll(labour.findings(judgement.element().key()));
         }
       }
     }

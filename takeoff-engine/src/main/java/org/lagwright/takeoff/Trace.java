@@ -16,10 +16,10 @@ public record Trace(List<Step> steps) {
     steps = List.copyOf(steps);
   }
 
-  /** This trace with one step more. */
-  public Trace plus(Step step) {
+  /** This trace with more steps. */
+  public Trace plus(List<Step> more) {
     List<Step> longer = new ArrayList<>(steps);
-    longer.add(step);
+    longer.addAll(more);
     return new Trace(longer);
   }
 

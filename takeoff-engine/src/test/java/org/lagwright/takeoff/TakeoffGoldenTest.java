@@ -15,6 +15,8 @@ import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.takeoff.labour.LabourItem;
+import org.lagwright.takeoff.labour.Norm;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.settings.SettingsReader;
 import org.lagwright.testmodels.golden.Golden;
@@ -126,6 +128,8 @@ class TakeoffGoldenTest {
   private static String print(Takeoff takeoff) {
     StringBuilder text = new StringBuilder(takeoff.settings().project()).append("\n\nLINES\n");
     takeoff.lines().forEach(line -> text.append(print(line)));
+    text.append("\nLABOUR\n");
+    takeoff.labour().items().forEach(item -> text.append(print(item)));
     text.append("\nQUESTIONS\n");
     takeoff.questions().forEach(question -> text.append(print(question)));
     text.append("\nFINDINGS\n");
@@ -170,6 +174,26 @@ class TakeoffGoldenTest {
         line.outerAreaM2(),
         line.volumeM3(),
         line.elements().stream().map(key -> "#" + key.step()).toList());
+  }
+
+  private static String print(LabourItem item) {
+    Norm equivalent = item.equivalent();
+    return String.format(
+        Locale.ROOT,
+        "%s: %s, %s %s, layer %d%n      %.3f %s%s x %.5f x %s %s, factors %s: %.3f h%n",
+        item.area().inWords(),
+        item.serviceName(),
+        item.form().label(),
+        item.size(),
+        item.layerNumber(),
+        item.quantity(),
+        item.unit(),
+        equivalent == null ? "" : " x " + equivalent.id() + " " + equivalent.inWords(),
+        item.perMetre(),
+        item.norm().id(),
+        item.norm().inWords(),
+        item.factorsInWords().isEmpty() ? "none" : item.factorsInWords(),
+        item.hours());
   }
 
   private static String print(Question question) {

@@ -19,6 +19,7 @@ import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.takeoff.labour.LabourNorms;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.scope.Scope;
 import org.lagwright.takeoff.settings.DemandSettings;
@@ -531,6 +532,7 @@ class TakeoffTest {
         Map.of(),
         Map.of(),
         OrderSettings.NONE,
-        ThicknessPacks.bundled());
+        ThicknessPacks.bundled(),
+        LabourNorms.bundled());
   }
 }

@@ -155,8 +155,21 @@ public final class TestElement {
   }
 
   public TestElement at(@Nullable String storey, @Nullable Boolean external) {
-    builder.place(Place.of("Alder Quay", storey, 0.0, null, external));
+    builder.place(new Place("Alder Quay", storey, 0.0, null, external, null, 2.0, List.of()));
     return this;
+  }
+
+  /** On a storey, in a space, with its middle so high above the floor. */
+  public TestElement in(String storey, double elevationM, String space, double aboveFloorM) {
+    Point middle = new Point(0, 0, elevationM + aboveFloorM);
+    builder.place(
+        new Place("Alder Quay", storey, elevationM, space, false, middle, aboveFloorM, List.of()));
+    return this;
+  }
+
+  /** A straight piece along x that begins here; metres. */
+  public TestElement along(double x, double y, double lengthM) {
+    return end(x, y, -1, 0).end(x + lengthM, y, 1, 0);
   }
 
   public TestElement insulated(double thicknessM, long covering) {

@@ -53,6 +53,11 @@ public record MaterialPack(
     return families.stream().filter(f -> f.id().equals(familyId)).findFirst();
   }
 
+  /** The ids of all families. */
+  public Set<String> ids() {
+    return families.stream().map(MaterialFamily::id).collect(Collectors.toSet());
+  }
+
   /** The same with these families, which replace those of equal id. */
   public MaterialPack with(List<MaterialFamily> others) {
     List<MaterialFamily> all = new ArrayList<>(families);

@@ -31,6 +31,16 @@ public final class CsvTables {
   }
 
   /**
+   * Reads a file that belongs to the program.
+   *
+   * @param owner class whose folder on the class path the name is relative to
+   * @throws PackException if it is no table
+   */
+  public static DataTable readBundled(Class<?> owner, String name) {
+    return parse(PackReader.readBundledText(owner, name), name);
+  }
+
+  /**
    * Reads a text.
    *
    * @param name shown in messages

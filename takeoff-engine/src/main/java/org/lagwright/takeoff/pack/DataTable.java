@@ -186,6 +186,11 @@ public record DataTable(String name, int headingLine, List<String> columns, List
       return value;
     }
 
+    /** Line or row in its file, from 1. */
+    public int number() {
+      return number;
+    }
+
     /** Where the row stands: {@code spec.xlsx, row 12}. */
     public String inWords() {
       return table + ", row " + number;

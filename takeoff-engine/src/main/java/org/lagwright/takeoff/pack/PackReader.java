@@ -50,12 +50,17 @@ public final class PackReader {
    * @throws PackException if the content does not fit the type
    */
   public static <T> T readBundled(Class<?> owner, String name, Class<T> type) {
+    return parse(readBundledText(owner, name), name, type);
+  }
+
+  /** Reads a text that belongs to the program. */
+  static String readBundledText(Class<?> owner, String name) {
     InputStream in = owner.getResourceAsStream(name);
     if (in == null) {
       throw new IllegalStateException("resource missing from the build: " + name);
     }
     try (in) {
-      return parse(decoded(in.readAllBytes(), name), name, type);
+      return decoded(in.readAllBytes(), name);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.labour.LabourNorms;
 import org.lagwright.takeoff.thickness.ThicknessPacks;
 
 /**
@@ -31,6 +32,7 @@ import org.lagwright.takeoff.thickness.ThicknessPacks;
  * @param methods user's own method of making by form: {@code bend} to {@code notched-tube}
  * @param order what the user chose for the order
  * @param packs materials and energy rules to choose from
+ * @param labour norms and factors of labour, with those of the user
  */
 public record Settings(
     String project,
@@ -51,7 +53,8 @@ public record Settings(
     Map<String, Double> making,
     Map<String, String> methods,
     OrderSettings order,
-    ThicknessPacks packs) {
+    ThicknessPacks packs,
+    LabourNorms labour) {
 
   static final double LARGEST_MARGIN_K = 20;
   static final double LOWEST_EMISSIVITY = 0.01;

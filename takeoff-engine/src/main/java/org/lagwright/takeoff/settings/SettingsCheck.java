@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.takeoff.fitting.MakingPack;
 import org.lagwright.takeoff.fitting.Method;
+import org.lagwright.takeoff.labour.LabourFactor;
 import org.lagwright.takeoff.order.OrderPack;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.service.Classification;
@@ -84,6 +85,7 @@ final class SettingsCheck {
     if (given.order() != null) {
       checkOrder(given.order());
     }
+    checkLabour(given, defaults);
   }
 
   private void checkOrder(OrderSettings order) {
@@ -93,6 +95,18 @@ final class SettingsCheck {
             (name, value) -> {
               requireOneOf("figures", name, names, "figure of the order");
               requireBetween("figures", name, value, 0, LARGEST_LIMIT);
+            });
+  }
+
+  private void checkLabour(SettingsFile given, Settings defaults) {
+    if (given.labour() == null) {
+      return;
+    }
+    entries(given.labour().factors(), "factors")
+        .forEach(
+            (id, value) -> {
+              requireOneOf("factors", id, defaults.labour().factorIds(), "factor of labour");
+              requireBetween("factors", id, value, LabourFactor.LEAST, LabourFactor.MOST);
             });
   }
 

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param order choices for the order
  * @param packs files with materials or energy rules, beside this file
  * @param catalogue file with a table of stock, beside this file
+ * @param labour own norms and factors of labour
  */
 record SettingsFile(
     @Nullable String project,
@@ -39,7 +40,16 @@ record SettingsFile(
     @Nullable Map<String, String> methods,
     @Nullable OrderSettings order,
     @Nullable List<String> packs,
-    @Nullable String catalogue) {
+    @Nullable String catalogue,
+    @Nullable LabourEntry labour) {
+
+  /**
+   * Own norms and factors of labour.
+   *
+   * @param norms file with a table of norms, beside this file
+   * @param factors changed factors by id
+   */
+  record LabourEntry(@Nullable String norms, @Nullable Map<String, Double> factors) {}
 
   /** This file over another: maps entry by entry, air field by field, lists before its lists. */
   SettingsFile over(SettingsFile other) {
@@ -63,7 +73,8 @@ record SettingsFile(
         joined(methods, other.methods),
         first(order, other.order),
         joined(packs, other.packs),
-        first(catalogue, other.catalogue));
+        first(catalogue, other.catalogue),
+        first(labour, other.labour));
   }
 
   private Map<String, AirEntry> airOver(@Nullable Map<String, AirEntry> before) {

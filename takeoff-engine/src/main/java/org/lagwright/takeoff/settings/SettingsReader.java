@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.labour.LabourNorms;
 import org.lagwright.takeoff.pack.CsvTables;
 import org.lagwright.takeoff.pack.DataTable;
 import org.lagwright.takeoff.pack.PackException;
@@ -25,7 +27,8 @@ public final class SettingsReader {
 
   /** The settings that hold where the user gives none. */
   public static Settings defaults() {
-    return settings(bundled(), DemandSettings.NONE, ThicknessPacks.bundled());
+    return settings(
+        bundled(), DemandSettings.NONE, ThicknessPacks.bundled(), LabourNorms.bundled());
   }
 
   /**
@@ -48,9 +51,12 @@ public final class SettingsReader {
   public static Settings read(Path file, Function<Path, DataTable> tables) {
     SettingsFile given = PackReader.readFile(file, SettingsFile.class);
     ThicknessPacks packs = packs(file, given, tables);
-    new SettingsCheck(file, packs).check(given, settings(bundled(), DemandSettings.NONE, packs));
+    LabourNorms norms = LabourNorms.bundled();
+    new SettingsCheck(file, packs)
+        .check(given, settings(bundled(), DemandSettings.NONE, packs, norms));
     SettingsFile merged = given.over(bundled());
-    return settings(merged, demands(file, merged, tables), packs);
+    LabourNorms labour = labour(file, merged, packs.materials().ids(), tables);
+    return settings(merged, demands(file, merged, tables), packs, labour);
   }
 
   private static ThicknessPacks packs(
@@ -82,13 +88,24 @@ public final class SettingsReader {
                 map(merged.air()).keySet()));
   }
 
+  private static LabourNorms labour(
+      Path file, SettingsFile merged, Set<String> materials, Function<Path, DataTable> tables) {
+    SettingsFile.LabourEntry entry = merged.labour();
+    if (entry == null) {
+      return LabourNorms.bundled();
+    }
+    LabourNorms norms = LabourNorms.bundled().with(map(entry.factors()));
+    String table = entry.norms();
+    return table == null ? norms : norms.with(tables.apply(file.resolveSibling(table)), materials);
+  }
+
   private static SettingsFile bundled() {
     return PackReader.readBundled(SettingsReader.class, DEFAULTS, SettingsFile.class);
   }
 
   /** The settings of a file that lacks nothing. */
   private static Settings settings(
-      SettingsFile whole, DemandSettings demands, ThicknessPacks packs) {
+      SettingsFile whole, DemandSettings demands, ThicknessPacks packs, LabourNorms labour) {
     return new Settings(
         required(whole.project(), "project"),
         air(map(whole.air())),
@@ -108,7 +125,8 @@ public final class SettingsReader {
         map(whole.making()),
         map(whole.methods()),
         whole.order() == null ? OrderSettings.NONE : whole.order(),
-        packs);
+        packs,
+        labour);
   }
 
   private static Map<String, Settings.Air> air(Map<String, SettingsFile.AirEntry> entries) {

@@ -24,6 +24,7 @@ class PublishedChecksTest {
     COMPUTED.putAll(HeatChecks.computed());
     COMPUTED.putAll(MoneyChecks.computed());
     COMPUTED.putAll(RuleChecks.computed());
+    COMPUTED.putAll(EstimateChecks.computed());
   }
 
   static List<Row> checks() {
@@ -57,6 +58,6 @@ class PublishedChecksTest {
 
   @Test
   void theIndexHoldsAllChecksOnce() {
-    assertThat(index()).extracting(r -> r.text("id")).doesNotHaveDuplicates().hasSize(112);
+    assertThat(index()).extracting(r -> r.text("id")).doesNotHaveDuplicates().hasSize(114);
   }
 }
