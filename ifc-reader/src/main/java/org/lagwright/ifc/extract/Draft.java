@@ -27,6 +27,9 @@ final class Draft {
   /** Those that answer some question about the element. */
   List<Property> properties;
 
+  /** How many it has in all, as {@link PropertyReader.Reading#all}. */
+  final int propertyCount;
+
   final List<PropertyReader.Repeated> repeated;
   List<Port> ports;
   Shape shape;
@@ -69,6 +72,7 @@ final class Draft {
     this.ifcClass = ifcClass;
     this.names = names;
     this.properties = properties.properties();
+    this.propertyCount = properties.all();
     this.repeated = properties.repeated();
     this.ports = ports;
     this.joints = ports;

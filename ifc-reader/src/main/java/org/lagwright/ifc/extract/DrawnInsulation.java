@@ -67,14 +67,12 @@ final class DrawnInsulation {
 
   /** The size of a lined duct is its free size, and the metal is as wide as drawn. */
   private static boolean isLined(Draft draft) {
-    boolean flagged =
-        draft.properties.stream()
-            .anyMatch(
-                p -> p.name().equalsIgnoreCase("HasLiner") && p.text().matches("(?i)\\.?t.*"));
-    return flagged
-        || PropertyNames.of(draft.properties, PropertyNames.Role.LINING_THICKNESS)
-            .findAny()
-            .isPresent();
+    for (Property p : draft.properties) {
+      if (p.name().equalsIgnoreCase("HasLiner") && p.text().matches("(?i)\\.?t.*")) {
+        return true;
+      }
+    }
+    return PropertyNames.anyAnswers(draft.properties, PropertyNames.Role.LINING_THICKNESS);
   }
 
   /** A pipe of a tabulated size that nothing contradicts. */

@@ -41,13 +41,19 @@ final class FittingMeasurer {
     this.bends = new BendMeasurer(placeholders, lengthUnitM);
   }
 
+  /** The form of an item; sizes are asked only once the forms of all are known. */
+  Form formOf(Draft draft) {
+    if (draft.kind != null && !draft.kind.isFitting()) {
+      return draft.form;
+    }
+    List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
+    return FittingForm.of(draft, joints, JointShape.of(draft, joints));
+  }
+
+  /** Measures an item whose form is set. */
   void measure(Draft draft) {
     List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
     Shape joined = JointShape.of(draft, joints);
-    draft.form =
-        draft.kind == null || draft.kind.isFitting()
-            ? FittingForm.of(draft, joints, joined)
-            : draft.form;
     FittingEnds ends = new FittingEnds(draft, joints, joined);
     size(draft, joints, ends);
     draft.ends = ends.choose();

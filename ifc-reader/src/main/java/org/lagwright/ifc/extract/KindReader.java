@@ -133,7 +133,7 @@ final class KindReader {
 
   /** Manifolds come as segments, ditches and conduits as pipes. */
   private static Reading segment(Reading byClass, String predefined, List<String> texts) {
-    if (texts.stream().anyMatch(Words::isNeitherPipeNorDuct) || predefined.equals("GUTTER")) {
+    if (anyIsNeither(texts) || predefined.equals("GUTTER")) {
       return new Reading(Kind.OTHER, Form.UNKNOWN);
     }
     Optional<Form> worded = formInWords(texts);
@@ -144,6 +144,15 @@ final class KindReader {
         predefined.equals("FLEXIBLESEGMENT")
             || (worded.isPresent() && worded.get() == Form.FLEXIBLE);
     return flexible ? new Reading(byClass.kind(), Form.FLEXIBLE) : byClass;
+  }
+
+  private static boolean anyIsNeither(List<String> texts) {
+    for (String text : texts) {
+      if (Words.isNeitherPipeNorDuct(text)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Valve bodies, pumps and apparatus are found among the fittings of some exporters. */
@@ -178,7 +187,13 @@ final class KindReader {
   }
 
   static Optional<Form> formInWords(List<String> texts) {
-    return texts.stream().map(Words::form).flatMap(Optional::stream).findFirst();
+    for (String text : texts) {
+      Optional<Form> form = Words.form(text);
+      if (form.isPresent()) {
+        return form;
+      }
+    }
+    return Optional.empty();
   }
 
   /**
@@ -186,7 +201,7 @@ final class KindReader {
    */
   private static Reading general(IfcRecord element, @Nullable IfcRecord type, Names names) {
     List<String> texts = element.is("IfcFlowSegment") ? names.ofTypeElseOwn() : names.all();
-    if (texts.stream().anyMatch(Words::isNeitherPipeNorDuct)) {
+    if (anyIsNeither(texts)) {
       return new Reading(Kind.OTHER, Form.UNKNOWN);
     }
     boolean segment = element.is("IfcFlowSegment");

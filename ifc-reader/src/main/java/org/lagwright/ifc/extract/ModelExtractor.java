@@ -19,6 +19,7 @@ import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -177,8 +178,13 @@ public final class ModelExtractor {
     workers.inOrder(
         ordered.size(),
         PIECE,
-        (from, to) ->
-            ordered.subList(from, to).stream().map(draft -> element(draft, insulation)).toList(),
+        (from, to) -> {
+          List<MepElement> piece = new ArrayList<>(to - from);
+          for (Draft draft : ordered.subList(from, to)) {
+            piece.add(element(draft, insulation));
+          }
+          return piece;
+        },
         elements::addAll);
     for (Draft draft : ordered) {
       KindReader.noteProxy(draft);
@@ -229,12 +235,16 @@ public final class ModelExtractor {
     if (kind != null && !kind.isLagged()) {
       return Shape.NOTHING;
     }
-    List<Point> portsM = itsPorts.stream().map(Port::positionM).filter(Objects::nonNull).toList();
-    Double lengthM =
-        PropertyNames.of(own, PropertyNames.Role.LENGTH)
-            .flatMap(p -> PropertyNames.lengthM(p, units.lengthM()).stream())
-            .findFirst()
-            .orElse(null);
+    List<Point> portsM = new ArrayList<>(itsPorts.size());
+    for (Port port : itsPorts) {
+      if (port.positionM() != null) {
+        portsM.add(port.positionM());
+      }
+    }
+    Double lengthM = null;
+    for (Property p : PropertyNames.listOf(own, PropertyNames.Role.LENGTH)) {
+      lengthM = lengthM == null ? PropertyNames.lengthM(p, units.lengthM()).orElse(null) : lengthM;
+    }
     boolean straight = record.is("IfcFlowSegment");
     return shapes.measure(
         record,
@@ -269,8 +279,12 @@ public final class ModelExtractor {
         PIECE,
         (from, to) -> {
           List<Draft> piece = ordered.subList(from, to);
-          piece.stream().filter(Draft::isSegment).forEach(segments::measure);
-          piece.forEach(segments::settleKind);
+          for (Draft draft : piece) {
+            if (draft.isSegment()) {
+              segments.measure(draft);
+            }
+            segments.settleKind(draft);
+          }
           return piece;
         },
         piece -> {});
@@ -282,10 +296,43 @@ public final class ModelExtractor {
           String.valueOf(joined),
           Sizes.millimetres(options.joinToleranceM()));
     }
-    drafts.values().stream()
-        .filter(Draft::isSegment)
-        .forEach(segment -> segments.takeOver(segment, neighbours));
-    drafts.values().stream().filter(Draft::isLaggedItem).forEach(fittings::measure);
+    List<Draft> items = new ArrayList<>();
+    for (Draft draft : ordered) {
+      if (draft.isSegment()) {
+        segments.takeOver(draft, neighbours);
+      }
+      if (draft.isLaggedItem()) {
+        items.add(draft);
+      }
+    }
+    measureItems(items, fittings);
+  }
+
+  /** First the forms of all, as the size of one is taken through others; then all sizes. */
+  private void measureItems(List<Draft> items, FittingMeasurer fittings) {
+    List<Form> forms = new ArrayList<>(items.size());
+    workers.inOrder(
+        items.size(),
+        PIECE,
+        (from, to) -> {
+          List<Form> piece = new ArrayList<>(to - from);
+          for (Draft item : items.subList(from, to)) {
+            piece.add(fittings.formOf(item));
+          }
+          return piece;
+        },
+        forms::addAll);
+    for (int i = 0; i < items.size(); i++) {
+      items.get(i).form = forms.get(i);
+    }
+    workers.inOrder(
+        items.size(),
+        PIECE,
+        (from, to) -> {
+          items.subList(from, to).forEach(fittings::measure);
+          return to;
+        },
+        done -> {});
   }
 
   private MepElement element(Draft draft, InsulationReader insulation) {
@@ -307,7 +354,7 @@ public final class ModelExtractor {
             .ports(draft.joints)
             .systems(belongings.systemsOf(draft.key.step()))
             .place(places.placeOf(record, draft))
-            .properties(properties.propertiesOf(draft.key.step()))
+            .properties(properties.propertiesOf(draft.key.step(), draft.propertyCount))
             .materials(belongings.materialsOf(draft.key.step()))
             .layers(belongings.layersOf(record))
             .existingInsulation(insulation.of(draft.key))

@@ -2,7 +2,6 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcRecord;
 
@@ -30,7 +29,7 @@ record Names(
 
   /** Names of the type, most telling first; empty if it has none. */
   List<String> ofType() {
-    List<String> names = new ArrayList<>();
+    List<String> names = new ArrayList<>(3);
     if (typeName != null) {
       names.add(typeName);
     }
@@ -42,11 +41,16 @@ record Names(
 
   /** Names of the type, and then its own. */
   List<String> all() {
-    return Stream.concat(ofType().stream(), Stream.of(own).filter(n -> !n.isBlank())).toList();
+    List<String> names = ofType();
+    if (!own.isBlank()) {
+      names.add(own);
+    }
+    return names;
   }
 
   /** Names of the type if there are any, else its own. */
   List<String> ofTypeElseOwn() {
-    return ofType().isEmpty() ? all() : ofType();
+    List<String> names = ofType();
+    return names.isEmpty() ? all() : names;
   }
 }

@@ -35,6 +35,15 @@ final class NamesSeen {
     return !repeated;
   }
 
+  /** False if one of the others was there before. */
+  boolean addAll(NamesSeen others) {
+    boolean once = true;
+    for (String name : others.names) {
+      once &= add(name);
+    }
+    return once && others.many.isEmpty();
+  }
+
   private boolean contains(String name) {
     for (String other : names) {
       if (other.equalsIgnoreCase(name)) {

@@ -1,11 +1,17 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.concurrent.ConcurrentHashMap;
 import org.lagwright.ifc.model.Property;
 
 /** Nominal sizes that properties and names give, in millimetres; placeholders are passed over. */
 final class NominalSizes {
+
+  /** Names of sizes, which stand on every pipe of a model and are few. */
+  private static final Map<Integer, String> NAMES = new ConcurrentHashMap<>();
 
   private final Placeholders placeholders;
 
@@ -13,15 +19,23 @@ final class NominalSizes {
     this.placeholders = placeholders;
   }
 
+  /** {@code DN50}; the same text each time. */
+  static String named(int dn) {
+    return NAMES.computeIfAbsent(dn, size -> "DN" + size);
+  }
+
   /** All that are given, properties first. */
-  Stream<Integer> of(Draft draft) {
-    Stream<Integer> byProperty =
-        PropertyNames.of(draft.properties, PropertyNames.Role.NOMINAL)
-            .filter(p -> !placeholders.contains(p))
-            .flatMap(p -> millimetres(p).stream());
-    Stream<Integer> byText =
-        SizeTexts.of(draft).stream().flatMap(t -> Sizes.dn(t.value()).stream());
-    return Stream.concat(byProperty, byText);
+  List<Integer> of(Draft draft) {
+    List<Integer> sizes = new ArrayList<>(4);
+    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.NOMINAL)) {
+      if (!placeholders.contains(p)) {
+        millimetres(p).ifPresent(sizes::add);
+      }
+    }
+    for (SizeTexts.Text text : SizeTexts.of(draft)) {
+      Sizes.dn(text.value()).ifPresent(sizes::add);
+    }
+    return sizes;
   }
 
   /** Nominal sizes are millimetres even where they are written as bare numbers. */

@@ -20,8 +20,10 @@ final class Options<T> {
 
   private record Option<T>(T value, How how, Evidence evidence, @Nullable String ruledOut) {}
 
+  private static final String DIFFERS = "differs";
+
   private final BiPredicate<T, T> agree;
-  private final List<Option<T>> options = new ArrayList<>();
+  private final List<Option<T>> options = new ArrayList<>(4);
 
   /**
    * @param agree true if two values are the same within tolerance
@@ -74,11 +76,14 @@ final class Options<T> {
 
   /** Values that were written down, not measured, as far as they are not ruled out. */
   List<T> stated() {
-    Set<How> written = Set.of(How.PROPERTY, How.QUANTITY_SET, How.TEXT);
-    return options.stream()
-        .filter(o -> o.ruledOut == null && written.contains(o.how))
-        .map(Option::value)
-        .toList();
+    List<T> stated = new ArrayList<>(options.size());
+    for (Option<T> o : options) {
+      boolean written = o.how == How.PROPERTY || o.how == How.QUANTITY_SET || o.how == How.TEXT;
+      if (o.ruledOut == null && written) {
+        stated.add(o.value);
+      }
+    }
+    return stated;
   }
 
   /** The first option that is not ruled out, with all others as lost; null if there is none. */
@@ -90,24 +95,32 @@ final class Options<T> {
     if (first == options.size()) {
       return null;
     }
-    List<Option<T>> others = new ArrayList<>(options);
-    Option<T> chosen = others.remove(first);
-    List<Candidate<T>> lost = others.stream().map(o -> lost(o, chosen)).toList();
+    Option<T> chosen = options.get(first);
+    List<Candidate<T>> lost = new ArrayList<>(options.size() - 1);
+    for (Option<T> option : options) {
+      if (option != chosen) {
+        lost.add(lost(option, chosen));
+      }
+    }
     return new Measured<>(chosen.value(), chosen.how(), chosen.evidence(), lost);
   }
 
   private Candidate<T> lost(Option<T> other, Option<T> chosen) {
     String why = other.ruledOut();
     if (why == null) {
-      why = agree.test(other.value(), chosen.value()) ? "agrees" : "differs";
+      why = agree.test(other.value(), chosen.value()) ? "agrees" : DIFFERS;
     }
     return new Candidate<>(other.value(), other.how(), other.evidence(), why);
   }
 
   /** The first candidate that differs from the chosen value for no known reason. */
   static <T> Optional<Candidate<T>> firstConflict(@Nullable Measured<T> measured) {
-    return measured == null
-        ? Optional.empty()
-        : measured.lost().stream().filter(c -> c.why().equals("differs")).findFirst();
+    List<Candidate<T>> lost = measured == null ? List.of() : measured.lost();
+    for (Candidate<T> candidate : lost) {
+      if (candidate.why().equals(DIFFERS)) {
+        return Optional.of(candidate);
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Frame;
@@ -15,6 +14,7 @@ import org.lagwright.ifc.model.Place;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.PropertyList;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
@@ -95,21 +95,31 @@ final class PlaceReader {
 
   /** Centre of the open ends of the body, else of the ports, else the origin of the placement. */
   private @Nullable Point middle(IfcRecord element, Draft draft) {
-    List<Point> ends = draft.shape.ends().stream().map(ShapeEnd::centreM).toList();
-    List<Point> points =
-        ends.isEmpty()
-            ? draft.ports.stream().map(Port::positionM).filter(Objects::nonNull).toList()
-            : ends;
+    List<Point> points = new ArrayList<>(3);
+    for (ShapeEnd end : draft.shape.ends()) {
+      points.add(end.centreM());
+    }
+    for (Port port : draft.shape.ends().isEmpty() ? draft.ports : List.<Port>of()) {
+      if (port.positionM() != null) {
+        points.add(port.positionM());
+      }
+    }
     if (points.isEmpty()) {
       Frame frame = placements.of(element);
       return frame == null ? null : frame.origin();
     }
     // from the first point on, so that false origins lose no digits
     Point first = points.get(0);
-    double x = points.stream().mapToDouble(p -> p.x() - first.x()).sum() / points.size();
-    double y = points.stream().mapToDouble(p -> p.y() - first.y()).sum() / points.size();
-    double z = points.stream().mapToDouble(p -> p.z() - first.z()).sum() / points.size();
-    return new Point(first.x() + x, first.y() + y, first.z() + z);
+    double x = 0;
+    double y = 0;
+    double z = 0;
+    for (Point point : points) {
+      x += point.x() - first.x();
+      y += point.y() - first.y();
+      z += point.z() - first.z();
+    }
+    int n = points.size();
+    return new Point(first.x() + x / n, first.y() + y / n, first.z() + z / n);
   }
 
   private Structure spaceOf(
@@ -232,7 +242,7 @@ final class PlaceReader {
       }
       if (isRoom(record) && space == null) {
         space = record;
-        external = external(record, properties.propertiesOf(at));
+        external = external(record, properties.propertiesOf(at, PropertyList.UNCOUNTED));
       } else if (record.is("IfcBuildingStorey") && storey == null) {
         storey = record;
       } else if (record.is("IfcBuilding") && building == null) {

@@ -169,19 +169,23 @@ final class Placeholders {
     Map<Name, Sightings> byName = new LinkedHashMap<>();
     for (Draft draft : drafts) {
       boolean measured = draft.isSegment() || draft.isLaggedItem();
-      Double drawnM = measured ? question.drawn.apply(draft) : null;
-      if (drawnM != null) {
-        for (Property p : draft.properties) {
-          Double number = p.number();
-          if (number != null && PropertyNames.answers(p, question.role)) {
-            byName
-                .computeIfAbsent(name(p), n -> new Sightings(p, drawnM))
-                .add(p, drawnM, question.agree.test(number, drawnM));
-          }
-        }
+      if (measured && PropertyNames.anyAnswers(draft.properties, question.role)) {
+        look(draft, question, byName);
       }
     }
     return byName;
+  }
+
+  private static void look(Draft draft, Question question, Map<Name, Sightings> byName) {
+    Double drawnM = question.drawn.apply(draft);
+    for (Property p : drawnM == null ? List.<Property>of() : draft.properties) {
+      Double number = p.number();
+      if (number != null && drawnM != null && PropertyNames.answers(p, question.role)) {
+        byName
+            .computeIfAbsent(name(p), n -> new Sightings(p, drawnM))
+            .add(p, drawnM, question.agree.test(number, drawnM));
+      }
+    }
   }
 
   private void judge(Name name, Sightings seen, Question question, int model) {

@@ -1,5 +1,7 @@
 package org.lagwright.ifc.extract;
 
+import static org.lagwright.ifc.model.PropertyList.UNCOUNTED;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -8,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.LongStream;
@@ -36,7 +39,7 @@ final class PropertyReader {
   private final Remembered<String> texts = Remembered.once();
 
   /** Readings of the sets of a type object, which many elements share. */
-  private final Map<Long, Reading> ofTypes = new ConcurrentHashMap<>();
+  private final Map<Long, Gathered> ofTypes = new ConcurrentHashMap<>();
 
   /** A property that stands twice in a set with different values. */
   record Repeated(long set, boolean fromType, Property first, Property second) {}
@@ -45,8 +48,54 @@ final class PropertyReader {
    * Properties that answer some question.
    *
    * @param repeated what was noticed on the way
+   * @param all how many properties there are, wanted or not; {@link PropertyList#UNCOUNTED} if only
+   *     reading them can tell
    */
-  record Reading(List<Property> properties, List<Repeated> repeated) {}
+  record Reading(List<Property> properties, List<Repeated> repeated, int all) {}
+
+  /** Kinds of simple quantities that are read. */
+  private enum Quantity {
+    LENGTH("LengthValue"),
+    AREA("AreaValue"),
+    VOLUME("VolumeValue"),
+    COUNT("CountValue"),
+    WEIGHT("WeightValue");
+
+    final String attribute;
+
+    Quantity(String attribute) {
+      this.attribute = attribute;
+    }
+  }
+
+  /** A reading in the making. */
+  private final class Gathered {
+    final IfcGlance glance = file.glance();
+    final List<Property> properties = new ArrayList<>(4);
+    final List<Repeated> repeated = new ArrayList<>(0);
+
+    /** Sets of the same name may hold the same properties, which then are one. */
+    final NamesSeen sets = new NamesSeen();
+
+    int all;
+
+    void count(String set, int properties) {
+      boolean counted = all >= 0 && properties >= 0 && sets.add(set);
+      all = counted ? all + properties : UNCOUNTED;
+    }
+
+    void addAll(Gathered ofType) {
+      ofType.properties.forEach(property -> addMissing(properties, property));
+      repeated.addAll(ofType.repeated);
+      boolean counted = all >= 0 && ofType.all >= 0 && sets.addAll(ofType.sets);
+      all = counted ? all + ofType.all : UNCOUNTED;
+    }
+
+    Reading reading() {
+      // exact size, as one of each is kept for every element
+      return new Reading(List.copyOf(properties), List.copyOf(repeated), all);
+    }
+  }
 
   PropertyReader(IfcFile file, Relations relations, Units units) {
     this.file = file;
@@ -54,9 +103,13 @@ final class PropertyReader {
     this.units = units;
   }
 
-  /** All properties that apply to an element, read when asked for. */
-  PropertyList propertiesOf(long element) {
-    return new PropertyList() {
+  /**
+   * All properties that apply to an element, read when asked for.
+   *
+   * @param count as {@link #wantedOf} told
+   */
+  PropertyList propertiesOf(long element, int count) {
+    return new PropertyList(count) {
       @Override
       protected List<Property> read() {
         return all(element);
@@ -90,25 +143,23 @@ final class PropertyReader {
 
   /** Those properties of an element that answer some question of {@link PropertyNames}. */
   Reading wantedOf(long element) {
-    Reading reading = new Reading(new ArrayList<>(), new ArrayList<>());
+    Gathered gathered = new Gathered();
     for (long relation : relations.overridesOf(element)) {
       for (Property property : readOverride(relation)) {
         if (PropertyNames.areWanted(property.name())) {
-          addMissing(reading.properties, property);
+          addMissing(gathered.properties, property);
         }
       }
+      gathered.all = UNCOUNTED;
     }
     for (long set : relations.propertySetsOf(element)) {
-      addWanted(set, false, reading);
+      addWanted(set, false, gathered);
     }
     long type = relations.typeOf(element);
     if (type != 0) {
-      Reading ofType = ofTypes.computeIfAbsent(type, this::wantedOfType);
-      ofType.properties.forEach(property -> addMissing(reading.properties, property));
-      reading.repeated.addAll(ofType.repeated);
+      gathered.addAll(ofTypes.computeIfAbsent(type, this::wantedOfType));
     }
-    // exact size, as one of each is kept for every element
-    return new Reading(List.copyOf(reading.properties), List.copyOf(reading.repeated));
+    return gathered.reading();
   }
 
   /** Sets of a type object: its own list, and those related to it like to an occurrence. */
@@ -122,12 +173,12 @@ final class PropertyReader {
             .toArray();
   }
 
-  private Reading wantedOfType(long type) {
-    Reading reading = new Reading(new ArrayList<>(), new ArrayList<>());
+  private Gathered wantedOfType(long type) {
+    Gathered gathered = new Gathered();
     for (long set : setsOfType(type)) {
-      addWanted(set, true, reading);
+      addWanted(set, true, gathered);
     }
-    return reading;
+    return gathered;
   }
 
   /** Like the other, for the few that are wanted; the same names, whatever their case. */
@@ -146,13 +197,16 @@ final class PropertyReader {
   }
 
   /** The wanted ones of a set; of one with nested or repeated names all are read and compared. */
-  private void addWanted(long setId, boolean fromType, Reading into) {
+  private void addWanted(long setId, boolean fromType, Gathered into) {
     IfcRecord set = file.find(setId);
     if (set == null) {
       return;
     }
-    List<Property> wanted = wanted(set, fromType);
-    if (wanted == null) {
+    String setName = orEmpty(set.label("Name"));
+    SetScan scan = new SetScan(setName, fromType, into.glance);
+    boolean told = scan.members(set, "HasProperties") && scan.members(set, "Quantities");
+    List<Property> wanted = scan.wanted;
+    if (!told) {
       List<Property> whole = read(setId, fromType);
       addRepeated(setId, fromType, whole, into.repeated);
       wanted = whole.stream().filter(p -> PropertyNames.areWanted(p.name())).toList();
@@ -160,39 +214,70 @@ final class PropertyReader {
     for (Property property : wanted) {
       addMissing(into.properties, property);
     }
+    into.count(setName, told ? scan.count : UNCOUNTED);
   }
 
-  /** Null if the set must be read as a whole. */
-  private @Nullable List<Property> wanted(IfcRecord set, boolean fromType) {
-    List<Property> found = new ArrayList<>(4);
-    NamesSeen names = new NamesSeen();
-    String setName = orEmpty(set.label("Name"));
-    IfcGlance glance = file.glance();
-    for (long id : members(set, "HasProperties")) {
-      if (glance.at(id)) {
-        String name = orEmpty(glance.name());
-        if (!names.add(name) || glance.is("IfcComplexProperty")) {
-          return null;
-        }
-        IfcRecord property = PropertyNames.areWanted(name) ? file.find(id) : null;
-        if (property != null) {
-          property(setName, property, fromType, new HashSet<>(), found);
+  /** Looks through the members of one set by their names, and reads those that are wanted. */
+  private final class SetScan {
+    private final String setName;
+    private final boolean fromType;
+    private final IfcGlance glance;
+    private final NamesSeen names = new NamesSeen();
+    final List<Property> wanted = new ArrayList<>(4);
+
+    /** How many have a value; {@link PropertyList#UNCOUNTED} once some must be read to tell. */
+    int count;
+
+    SetScan(String setName, boolean fromType, IfcGlance glance) {
+      this.setName = setName;
+      this.fromType = fromType;
+      this.glance = glance;
+    }
+
+    /** False if the set must be read as a whole. */
+    boolean members(IfcRecord set, String attribute) {
+      for (long id : PropertyReader.members(set, attribute)) {
+        if (glance.at(id) && !member(id)) {
+          return false;
         }
       }
+      return true;
     }
-    for (long id : members(set, "Quantities")) {
-      if (glance.at(id)) {
-        String name = orEmpty(glance.name());
-        if (!names.add(name)) {
-          return null;
-        }
-        IfcRecord quantity = PropertyNames.areWanted(name) ? file.find(id) : null;
-        if (quantity != null) {
-          quantity(setName, quantity, fromType, found);
-        }
+
+    private boolean member(long id) {
+      String name = orEmpty(glance.name());
+      if (!names.add(name) || glance.is("IfcComplexProperty")) {
+        return false;
+      }
+      if (PropertyNames.areWanted(name)) {
+        read(Objects.requireNonNull(file.find(id)));
+      }
+      int values = values();
+      count = count >= 0 && values >= 0 ? count + values : UNCOUNTED;
+      return true;
+    }
+
+    private void read(IfcRecord member) {
+      if (member.is("IfcPhysicalQuantity")) {
+        quantity(setName, member, fromType, wanted);
+      } else {
+        property(setName, member, fromType, new HashSet<>(), wanted);
       }
     }
-    return found;
+
+    private int values() {
+      if (glance.is("IfcPropertySingleValue")) {
+        return glance.has("NominalValue") ? 1 : 0;
+      }
+      if (!glance.is("IfcPhysicalSimpleQuantity")) {
+        return UNCOUNTED;
+      }
+      int values = 0;
+      for (Quantity kind : Quantity.values()) {
+        values += glance.has(kind.attribute) ? 1 : 0;
+      }
+      return values;
+    }
   }
 
   private static long[] members(IfcRecord set, String attribute) {
@@ -353,10 +438,10 @@ final class PropertyReader {
   }
 
   private void quantity(String set, IfcRecord q, boolean fromType, List<Property> found) {
-    for (String kind : List.of("Length", "Area", "Volume", "Count", "Weight")) {
-      String attribute = kind + "Value";
+    for (Quantity kind : Quantity.values()) {
+      String attribute = kind.attribute;
       if (q.has(attribute)) {
-        String measure = "IFC" + kind.toUpperCase(Locale.ROOT) + "MEASURE";
+        String measure = "IFC" + kind + "MEASURE";
         found.add(
             new Property(
                 set,

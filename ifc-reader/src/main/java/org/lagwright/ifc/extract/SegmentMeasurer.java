@@ -11,6 +11,7 @@ import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
@@ -66,13 +67,12 @@ final class SegmentMeasurer {
     if (draft.kind == Kind.DUCT_SEGMENT) {
       return;
     }
-    Optional<Integer> dn = nominals.of(draft).filter(size -> fits(draft, size)).findFirst();
-    if (dn.isEmpty()) {
-      return;
-    }
-    draft.nominalSize = "DN" + dn.get();
-    if (draft.section == null) {
-      draft.section = byTable(draft, dn.get());
+    for (int dn : nominals.of(draft)) {
+      if (fits(draft, dn)) {
+        draft.nominalSize = NominalSizes.named(dn);
+        draft.section = draft.section == null ? byTable(draft, dn) : draft.section;
+        return;
+      }
     }
   }
 
@@ -110,26 +110,29 @@ final class SegmentMeasurer {
     if (!solidFirst) {
       options.addAll(drawn);
     }
-    PropertyNames.of(draft.properties, PropertyNames.Role.LENGTH)
-        .forEach(p -> addLength(options, p, draft));
+    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.LENGTH)) {
+      addLength(options, p, draft);
+    }
     draft.lengthM = options.choose();
   }
 
   private static void portDistance(Draft draft, Options<Double> options) {
-    List<Port> placed = draft.ports.stream().filter(p -> p.positionM() != null).toList();
+    Port first = null;
     double farthestM = 0;
-    for (Port a : placed) {
-      for (Port b : placed) {
-        if (a.positionM() != null && b.positionM() != null) {
-          farthestM = Math.max(farthestM, a.positionM().distanceM(b.positionM()));
+    for (Port a : draft.ports) {
+      Point atM = a.positionM();
+      first = first == null && atM != null ? a : first;
+      for (Port b : draft.ports) {
+        if (atM != null && b.positionM() != null) {
+          farthestM = Math.max(farthestM, atM.distanceM(b.positionM()));
         }
       }
     }
-    if (farthestM > 0) {
+    if (first != null && farthestM > 0) {
       options.add(
           farthestM,
           How.PORTS,
-          new Evidence(placed.get(0).step(), "distance of ports", Sizes.metres(farthestM) + " m"));
+          new Evidence(first.step(), "distance of ports", Sizes.metres(farthestM) + " m"));
     }
   }
 
@@ -217,13 +220,16 @@ final class SegmentMeasurer {
   }
 
   private static <T> Optional<String> weakSource(@Nullable Measured<T> measured) {
-    if (measured == null || measured.lost().stream().anyMatch(c -> isDrawn(c.how()))) {
+    if (measured == null || !isWritten(measured.how())) {
       return Optional.empty();
     }
-    return switch (measured.how()) {
-      case PROPERTY, QUANTITY_SET, TEXT -> Optional.of(measured.evidence().toString());
-      default -> Optional.empty();
-    };
+    return measured.lost().stream().noneMatch(c -> isDrawn(c.how()))
+        ? Optional.of(measured.evidence().toString())
+        : Optional.empty();
+  }
+
+  private static boolean isWritten(How how) {
+    return how == How.PROPERTY || how == How.QUANTITY_SET || how == How.TEXT;
   }
 
   private static boolean isDrawn(How how) {

@@ -52,13 +52,20 @@ final class SegmentSections {
   @Nullable Measured<Section> choose(Draft draft) {
     Options<Section> options = new Options<>(Sizes::sameSection);
     List<Stated> stated = stated(draft);
-    Optional<Stated> best = stated.stream().filter(Stated::beatsBody).findFirst();
-    best.ifPresent(s -> s.addTo(options));
+    Stated best = null;
+    for (Stated each : stated) {
+      best = best == null && each.beatsBody ? each : best;
+    }
+    if (best != null) {
+      best.addTo(options);
+    }
     options.addAll(draft.shape.section());
     options.addAll(profiles.ofMaterial(draft.key.step()));
-    stated.stream()
-        .filter(s -> best.isEmpty() || !s.equals(best.get()))
-        .forEach(s -> s.addTo(options));
+    for (Stated each : stated) {
+      if (!each.equals(best)) {
+        each.addTo(options);
+      }
+    }
     sides(draft, options);
     diameter(draft, options);
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
@@ -71,7 +78,8 @@ final class SegmentSections {
   private void takeInsulationOff(Draft draft, Options<Section> options) {
     Measured<Section> drawn = draft.shape.section();
     if (drawn != null) {
-      int dn = nominals.of(draft).findFirst().orElse(0);
+      List<Integer> sizes = nominals.of(draft);
+      int dn = sizes.isEmpty() ? 0 : sizes.get(0);
       drawnInsulation
           .under(draft, drawn, options.stated(), dn)
           .ifPresent(bare -> DrawnInsulation.apply(draft, drawn, bare, options));
@@ -81,8 +89,9 @@ final class SegmentSections {
   private List<Stated> stated(Draft draft) {
     List<Stated> stated = new ArrayList<>();
     Optional<Stated> byBore = byBore(draft);
-    PropertyNames.of(draft.properties, PropertyNames.Role.OUTSIDE_DIAMETER)
-        .forEach(p -> sizeM(p).ifPresent(m -> stated.add(stated(draft, p, m, byBore))));
+    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.OUTSIDE_DIAMETER)) {
+      sizeM(p).ifPresent(m -> stated.add(stated(draft, p, m, byBore)));
+    }
     byBore.ifPresent(stated::add);
     if (draft.kind != Kind.DUCT_SEGMENT) {
       for (SizeTexts.Text text : SizeTexts.of(draft)) {
@@ -219,10 +228,12 @@ final class SegmentSections {
   }
 
   private Optional<Property> first(Draft draft, PropertyNames.Role role) {
-    return PropertyNames.of(draft.properties, role)
-        .filter(p -> !placeholders.contains(p))
-        .filter(p -> sizeM(p).isPresent())
-        .findFirst();
+    for (Property p : PropertyNames.listOf(draft.properties, role)) {
+      if (!placeholders.contains(p) && sizeM(p).isPresent()) {
+        return Optional.of(p);
+      }
+    }
+    return Optional.empty();
   }
 
   /** A plain diameter, which for pipes may be any of three: used only where nothing better is. */
@@ -231,8 +242,9 @@ final class SegmentSections {
         first(draft, PropertyNames.Role.WIDTH).isPresent()
             && first(draft, PropertyNames.Role.HEIGHT).isPresent();
     if (!hasSides) {
-      PropertyNames.of(draft.properties, PropertyNames.Role.DIAMETER)
-          .forEach(p -> addRound(options, p));
+      for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.DIAMETER)) {
+        addRound(options, p);
+      }
     }
   }
 

@@ -65,6 +65,10 @@ final class Sizes {
 
   private static final Remembered<Optional<Section>> DIAMETERS =
       new Remembered<>(Sizes::readDiameter);
+  private static final Remembered<Optional<Section>> ALL_SIDES = new Remembered<>(Sizes::readSides);
+  private static final Remembered<Optional<Integer>> NOMINALS = new Remembered<>(Sizes::readDn);
+  private static final Remembered<Optional<Double>> OUTSIDES =
+      new Remembered<>(Sizes::readOutsideDiameter);
 
   private Sizes() {}
 
@@ -100,18 +104,20 @@ final class Sizes {
 
   /** The first nominal diameter in a text, such as 80 in {@code DN80/50}. */
   static Optional<Integer> dn(String text) {
-    if (!text.contains("DN")) {
-      return Optional.empty();
-    }
+    return text.contains("DN") ? NOMINALS.of(text) : Optional.empty();
+  }
+
+  private static Optional<Integer> readDn(String text) {
     Matcher m = DN.matcher(text);
     return m.find() ? Optional.of(Integer.parseInt(m.group(1))) : Optional.empty();
   }
 
   /** Two sides as in {@code 400x1000} or {@code 305 mm x305 mm}; millimetres unless it says. */
   static Optional<Section> sides(String text) {
-    if (!hasAny(text, TIMES_SIGNS)) {
-      return Optional.empty();
-    }
+    return hasAny(text, TIMES_SIGNS) ? ALL_SIDES.of(text) : Optional.empty();
+  }
+
+  private static Optional<Section> readSides(String text) {
     Matcher m = SIDES.matcher(text);
     while (m.find()) {
       String unit = m.group(2) == null ? m.group(4) : m.group(2);
@@ -158,9 +164,10 @@ final class Sizes {
 
   /** The outside diameter in metres in {@code 22 x 1 mm}, where the second figure is a wall. */
   static Optional<Double> outsideDiameterAndWall(String text) {
-    if (!hasAny(text, TIMES_SIGNS)) {
-      return Optional.empty();
-    }
+    return hasAny(text, TIMES_SIGNS) ? OUTSIDES.of(text) : Optional.empty();
+  }
+
+  private static Optional<Double> readOutsideDiameter(String text) {
     Matcher m = OUTSIDE_AND_WALL.matcher(text);
     while (m.find()) {
       double outsideM = metres(m.group(1), m.group(2));

@@ -46,7 +46,11 @@ final class Solids {
     for (Shape shape : shapes) {
       largest = weight(shape) > weight(largest) ? shape : largest;
     }
-    return items.size() == 1 ? largest : whole(items, shapes, largest, hints);
+    if (items.size() == 1) {
+      return largest;
+    }
+    Shape bend = largest.form() == Form.BEND ? BendChain.of(shapes, largest, hints) : null;
+    return bend != null ? bend : whole(items, shapes, largest, hints);
   }
 
   /** A union is the bodies it joins, as other programs write them side by side. */
@@ -92,7 +96,7 @@ final class Solids {
                 mesh, items.get(0).record().id(), "body of " + items.size() + " items", hints, how)
             .measure();
     if (whole.form() == Form.BEND && largest.form() == Form.BEND) {
-      return TangentBend.of(largest, whole);
+      return TangentBend.of(largest, whole.ends());
     }
     return whole.form() == Form.UNKNOWN ? Parts.withProblem(largest, note) : whole;
   }

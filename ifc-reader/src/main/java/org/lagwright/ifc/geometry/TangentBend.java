@@ -1,5 +1,6 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
@@ -17,24 +18,27 @@ final class TangentBend {
 
   private TangentBend() {}
 
-  static Shape of(Shape bent, Shape whole) {
+  /**
+   * @param ends of the whole
+   */
+  static Shape of(Shape bent, List<ShapeEnd> ends) {
     return new Shape(
         Form.BEND,
         bent.section(),
-        lengthM(bent, whole),
+        lengthM(bent, ends),
         bent.angleDeg(),
         bent.bendRadiusM(),
-        whole.ends(),
+        ends,
         bent.problems());
   }
 
-  private static @Nullable Measured<Double> lengthM(Shape bent, Shape whole) {
+  private static @Nullable Measured<Double> lengthM(Shape bent, List<ShapeEnd> ends) {
     Measured<Double> arc = bent.lengthM();
     if (arc == null) {
       return null;
     }
     double tangentsM = 0;
-    for (ShapeEnd end : whole.ends()) {
+    for (ShapeEnd end : ends) {
       for (ShapeEnd from : bent.ends()) {
         boolean sameWay = end.out().angleTo(from.out()) < SAME_WAY_RAD;
         tangentsM += sameWay ? end.centre().minus(from.centre()).dot(end.out()) : 0;

@@ -12,6 +12,18 @@ import java.util.Spliterators;
  */
 public abstract class PropertyList extends AbstractList<Property> {
 
+  /** Stands for a number that only reading can tell. */
+  public static final int UNCOUNTED = -1;
+
+  private final int count;
+
+  /**
+   * @param count how many there are, {@link #UNCOUNTED} if that is not known
+   */
+  protected PropertyList(int count) {
+    this.count = count;
+  }
+
   /** All of them, read now. */
   protected abstract List<Property> read();
 
@@ -22,7 +34,7 @@ public abstract class PropertyList extends AbstractList<Property> {
 
   @Override
   public int size() {
-    return read().size();
+    return count == UNCOUNTED ? read().size() : count;
   }
 
   @Override

@@ -35,6 +35,12 @@ public final class IfcGlance {
     return entity != null && entity.ancestors().contains(entityName);
   }
 
+  /** True if the schema knows the attribute and the record gives it a value. */
+  public boolean has(String attribute) {
+    int position = entity == null ? -1 : entity.position(attribute);
+    return position >= 0 && glance.has(position);
+  }
+
   /** Its Name, null if it has none. */
   public @Nullable String name() {
     String first = entity != null && entity.position(NAME) == 0 ? glance.firstLabel() : null;

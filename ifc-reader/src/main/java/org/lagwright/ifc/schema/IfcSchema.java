@@ -147,10 +147,6 @@ public enum IfcSchema {
       name = name.isEmpty() ? words[0] : name;
       at = words[1].toUpperCase(Locale.ROOT);
     }
-    Map<String, Integer> positions = new HashMap<>();
-    for (int i = 0; i < attributes.size(); i++) {
-      positions.put(attributes.get(i), i);
-    }
-    return new IfcEntity(name, positions, ancestors, attributes);
+    return new IfcEntity(name, ancestors, attributes);
   }
 }

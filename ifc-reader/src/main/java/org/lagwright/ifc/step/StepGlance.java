@@ -10,9 +10,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class StepGlance {
 
+  private static final ByteBuffer NOTHING = ByteBuffer.allocate(0);
+
   private final StepFile file;
   private final StepLabels labels;
-  private ByteBuffer window = ByteBuffer.allocate(0);
+  private ByteBuffer window = NOTHING;
   private int open;
   private @Nullable StepKeyword keyword;
 
@@ -52,6 +54,50 @@ public final class StepGlance {
     int end = StepScanner.endOfString(window, quote, window.limit());
     boolean isText = end > 0 && end - quote <= file.limits().maxTextBytes();
     return isText && endsArgument(end) ? labels.text(window, quote + 1, end - 1) : null;
+  }
+
+  /**
+   * True if an argument is there and neither {@code $} nor {@code *}.
+   *
+   * @param index from 0
+   */
+  public boolean has(int index) {
+    int limit = window.limit();
+    int at = keyword == null ? -1 : open + 1;
+    for (int before = index; at >= 0 && at < limit; ) {
+      byte b = window.get(at);
+      if (b == ' ') {
+        at++;
+      } else if (b == '\'') {
+        if (before == 0) {
+          return true;
+        }
+        at = StepScanner.endOfString(window, at, limit);
+      } else if (before == 0) {
+        return isSimple(b) ? b != '$' && b != '*' : decoded(index);
+      } else if (b == ',') {
+        before--;
+        at++;
+      } else if (isSimple(b)) {
+        at++;
+      } else {
+        return decoded(index);
+      }
+    }
+    return false;
+  }
+
+  /** True for the bytes of numbers, references, omitted arguments and keywords. */
+  private static boolean isSimple(byte b) {
+    return b == '$' || b == '*' || b == '#' || b == '.' || StepScanner.isKeywordByte(b);
+  }
+
+  /** The long way, for lists, comments, ends and whatever else is no simple argument. */
+  private boolean decoded(int index) {
+    return switch (StepArguments.parse(window, open, file.limits()).token(index)) {
+      case NULL, DERIVED, ABSENT -> false;
+      default -> true;
+    };
   }
 
   private boolean endsArgument(int at) {
