@@ -505,6 +505,7 @@ public final class SampleTakeoff {
     return new OrderList(
         List.of(tube),
         List.of(new OrderList.TubePlan("O001", plan)),
+        List.of(),
         List.of(new ElementKey(0, 104)));
   }
 

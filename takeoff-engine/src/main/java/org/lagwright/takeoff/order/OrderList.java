@@ -8,18 +8,23 @@ import org.lagwright.ifc.model.ElementKey;
  *
  * @param items in the order of {@link Goods}, then material, bore and thickness
  * @param tubePlans how the tubes and sections are cut, one for each such item
+ * @param sheetPlans how the sheets are cut, one for each such item
  * @param withoutPieces elements on lines whose dimensions the model does not give: their insulation
  *     is not in the order
  */
 public record OrderList(
-    List<OrderItem> items, List<TubePlan> tubePlans, List<ElementKey> withoutPieces) {
+    List<OrderItem> items,
+    List<TubePlan> tubePlans,
+    List<SheetCutting> sheetPlans,
+    List<ElementKey> withoutPieces) {
 
   /** Nothing to buy. */
-  public static final OrderList EMPTY = new OrderList(List.of(), List.of(), List.of());
+  public static final OrderList EMPTY = new OrderList(List.of(), List.of(), List.of(), List.of());
 
   public OrderList {
     items = List.copyOf(items);
     tubePlans = List.copyOf(tubePlans);
+    sheetPlans = List.copyOf(sheetPlans);
     withoutPieces = List.copyOf(withoutPieces);
   }
 
@@ -29,4 +34,11 @@ public record OrderList(
    * @param itemId id of the item
    */
   public record TubePlan(String itemId, CuttingPlan plan) {}
+
+  /**
+   * The cutting plan of one item of sheet.
+   *
+   * @param itemId id of the item
+   */
+  public record SheetCutting(String itemId, SheetPlan plan) {}
 }

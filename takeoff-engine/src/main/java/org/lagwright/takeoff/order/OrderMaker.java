@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.takeoff.material.MaterialPack;
+import org.lagwright.takeoff.order.OrderList.SheetCutting;
 import org.lagwright.takeoff.order.OrderList.TubePlan;
 
 /** Makes the order of a takeoff. Equal takeoffs give equal orders, however they are sorted. */
@@ -29,16 +30,20 @@ public final class OrderMaker {
     List<LaggedElement> sorted = new ArrayList<>(elements);
     sorted.sort(Comparator.comparing(LaggedElement::key));
     TubeOrder tubes = new TubeOrder(figures, materials);
+    SheetOrder sheets = new SheetOrder(figures, materials);
     List<ElementKey> withoutPieces = new ArrayList<>();
     for (LaggedElement lagged : sorted) {
       if (!lagged.making().isMeasured()) {
         withoutPieces.add(lagged.key());
       }
       tubes.add(lagged);
+      sheets.add(lagged);
     }
     ItemBook book = new ItemBook();
     List<TubePlan> tubePlans = new ArrayList<>();
+    List<SheetCutting> sheetPlans = new ArrayList<>();
     tubes.putOn(book, tubePlans);
-    return new OrderList(book.items(), tubePlans, withoutPieces);
+    sheets.putOn(book, sheetPlans);
+    return new OrderList(book.items(), tubePlans, sheetPlans, withoutPieces);
   }
 }
