@@ -45,6 +45,8 @@ final class LaggedElements {
             isCold(thickness),
             isDuct(element, service),
             thickness.totalM(),
+            taken.quantities().lengthM(),
+            taken.quantities().outerAreaM2(),
             making));
   }
 

@@ -18,13 +18,13 @@ import org.lagwright.takeoff.fitting.MakingPack;
 import org.lagwright.takeoff.order.LaggedElement;
 import org.lagwright.takeoff.order.OrderList;
 import org.lagwright.takeoff.order.OrderMaker;
-import org.lagwright.takeoff.order.OrderPack;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.scope.ScopePack;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.ServiceClassifier;
 import org.lagwright.takeoff.service.ServicePack;
 import org.lagwright.takeoff.service.UserMapping;
+import org.lagwright.takeoff.settings.OrderSettings;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.surroundings.LocationWords;
 import org.lagwright.takeoff.thickness.ThicknessChooser;
@@ -40,7 +40,7 @@ final class TakeoffRun {
   private final ThicknessChooser chooser;
   private final ServiceClassifier classifier;
   private final MakingChooser makings;
-  private final OrderPack orderPack;
+  private final OrderMaker orders;
 
   TakeoffRun(List<MepModel> models, Settings settings) {
     this.models = models;
@@ -48,7 +48,7 @@ final class TakeoffRun {
     this.chooser = new ThicknessChooser(settings.packs());
     chooser.requireKnown(settings.energyRule(), settings.materials().values());
     this.makings = new MakingChooser(MakingPack.bundled(), settings.making(), settings.methods());
-    this.orderPack = OrderPack.bundled().with(settings.order().changedFigures());
+    this.orders = orderMaker(settings.order());
     List<UserMapping> mappings =
         settings.services().stream()
             .map(rule -> new UserMapping(rule.contains(), rule.in(), rule.service()))
@@ -88,10 +88,15 @@ final class TakeoffRun {
         totals(judgements));
   }
 
+  private OrderMaker orderMaker(OrderSettings order) {
+    return new OrderMaker(
+        order.changedFigures(), order.jacketRules(), order.hangerTable(), chooser.materials());
+  }
+
   private OrderList order(List<TakenElement> taken, LaggedElements lagged) {
     List<LaggedElement> elements =
         taken.stream().flatMap(element -> lagged.find(element).stream()).toList();
-    return new OrderMaker(orderPack, chooser.materials()).make(elements);
+    return orders.make(elements, taken.stream().map(TakenElement::element).toList());
   }
 
   private List<PackInfo> packs() {
@@ -109,7 +114,7 @@ final class TakeoffRun {
     packs.add(locationWords.info());
     packs.addAll(ofThickness);
     packs.add(makings.pack().info());
-    packs.add(orderPack.info());
+    packs.addAll(orders.packs());
     packs.addAll(settings.labour().packs());
     return packs;
   }

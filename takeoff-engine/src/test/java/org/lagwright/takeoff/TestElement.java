@@ -172,6 +172,12 @@ public final class TestElement {
     return end(x, y, -1, 0).end(x + lengthM, y, 1, 0);
   }
 
+  /** The middle of its body, metres. */
+  public TestElement middle(double x, double y) {
+    builder.place(new Place(null, null, null, null, null, new Point(x, y, 0), null, List.of()));
+    return this;
+  }
+
   public TestElement insulated(double thicknessM, long covering) {
     builder.existingInsulation(
         new ExistingInsulation(

@@ -21,6 +21,31 @@ final class ItemBook {
     return item.id();
   }
 
+  /** Adds what is needed of something without a cutting plan; nothing where nothing is needed. */
+  void add(Supply supply, Tally tally) {
+    if (!(tally.net() > 0)) {
+      return;
+    }
+    items.add(
+        new OrderItem(
+            nextId(),
+            supply.goods(),
+            supply.materialId(),
+            supply.boreM(),
+            supply.thicknessM(),
+            supply.description(),
+            supply.unit(),
+            tally.net(),
+            0,
+            tally.allowance(),
+            supply.pack(),
+            supply.pack().countFor(tally.net() + tally.allowance()),
+            List.copyOf(tally.elements()),
+            supply.rule(),
+            supply.source(),
+            supply.status()));
+  }
+
   List<OrderItem> items() {
     return items;
   }

@@ -16,6 +16,8 @@ import org.lagwright.takeoff.fitting.Making;
  * @param cold true where the insulation has to stop condensation
  * @param duct true for ducts and what sits in them
  * @param thicknessM thickness of all layers, metres
+ * @param lengthM length along the centre line, metres; 0 for what is counted
+ * @param outerAreaM2 outer surface of the insulation, square metres; 0 where it is not known
  * @param making how it is covered
  */
 public record LaggedElement(
@@ -27,6 +29,8 @@ public record LaggedElement(
     boolean cold,
     boolean duct,
     double thicknessM,
+    double lengthM,
+    double outerAreaM2,
     Making making) {
 
   /** Names the element. */

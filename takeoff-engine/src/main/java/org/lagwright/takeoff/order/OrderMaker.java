@@ -3,47 +3,92 @@ package org.lagwright.takeoff.order;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.MepElement;
 import org.lagwright.takeoff.material.MaterialPack;
 import org.lagwright.takeoff.order.OrderList.SheetCutting;
 import org.lagwright.takeoff.order.OrderList.TubePlan;
+import org.lagwright.takeoff.pack.PackInfo;
 
 /** Makes the order of a takeoff. Equal takeoffs give equal orders, however they are sorted. */
 public final class OrderMaker {
 
   private final OrderPack figures;
+  private final HangerPack hangers = HangerPack.bundled();
   private final MaterialPack materials;
+  private final List<JacketRule> jackets;
+  private final String hangerTable;
 
   /**
-   * An order with these figures.
+   * An order with these choices.
    *
-   * @param figures of the pack, where given changed by the user
+   * @param changed figures of the pack that the user changed, by name
+   * @param jackets where a jacket is asked for
+   * @param hangerTable id of the table of hanger spacing
    * @param materials with the stock that is sold
    */
-  public OrderMaker(OrderPack figures, MaterialPack materials) {
-    this.figures = figures;
+  public OrderMaker(
+      Map<String, Double> changed,
+      List<JacketRule> jackets,
+      String hangerTable,
+      MaterialPack materials) {
+    this.figures = OrderPack.bundled().with(changed);
+    this.jackets = List.copyOf(jackets);
+    this.hangerTable = hangerTable;
     this.materials = materials;
   }
 
-  /** What to buy for elements on lines. */
-  public OrderList make(List<LaggedElement> elements) {
+  /** The packs used. */
+  public List<PackInfo> packs() {
+    return List.of(figures.info(), hangers.info());
+  }
+
+  /**
+   * What to buy for elements on lines.
+   *
+   * @param all every element read, for hangers and for what runs on into what
+   */
+  public OrderList make(List<LaggedElement> elements, List<MepElement> all) {
     List<LaggedElement> sorted = new ArrayList<>(elements);
     sorted.sort(Comparator.comparing(LaggedElement::key));
     TubeOrder tubes = new TubeOrder(figures, materials);
     SheetOrder sheets = new SheetOrder(figures, materials);
-    List<ElementKey> withoutPieces = new ArrayList<>();
-    for (LaggedElement lagged : sorted) {
-      if (!lagged.making().isMeasured()) {
-        withoutPieces.add(lagged.key());
-      }
-      tubes.add(lagged);
-      sheets.add(lagged);
-    }
+    sorted.forEach(tubes::add);
+    sorted.forEach(sheets::add);
     ItemBook book = new ItemBook();
+    SoldSizes sold = new SoldSizes(materials);
     List<TubePlan> tubePlans = new ArrayList<>();
     List<SheetCutting> sheetPlans = new ArrayList<>();
-    tubes.putOn(book, tubePlans);
-    sheets.putOn(book, sheetPlans);
-    return new OrderList(book.items(), tubePlans, sheetPlans, withoutPieces);
+    tubes.putOn(book, tubePlans, sold);
+    sheets.putOn(book, sheetPlans, sold);
+    new InsertOrder(figures, hangers, hangerTable, all).putOn(book, sorted);
+    putSupplies(book, sorted, new Supplies(figures, materials, sold, sheets, keys(sorted)));
+    putJackets(book, sorted);
+    return new OrderList(book.items(), tubePlans, sheetPlans, withoutPieces(sorted));
+  }
+
+  private static Set<ElementKey> keys(List<LaggedElement> elements) {
+    return elements.stream().map(LaggedElement::key).collect(Collectors.toSet());
+  }
+
+  private static void putSupplies(ItemBook book, List<LaggedElement> sorted, Supplies supplies) {
+    sorted.forEach(supplies::add);
+    supplies.putOn(book);
+  }
+
+  private void putJackets(ItemBook book, List<LaggedElement> sorted) {
+    JacketOrder jacketOrder = new JacketOrder(figures, jackets);
+    sorted.forEach(jacketOrder::add);
+    jacketOrder.putOn(book);
+  }
+
+  private static List<ElementKey> withoutPieces(List<LaggedElement> sorted) {
+    return sorted.stream()
+        .filter(element -> !element.making().isMeasured())
+        .map(LaggedElement::key)
+        .toList();
   }
 }

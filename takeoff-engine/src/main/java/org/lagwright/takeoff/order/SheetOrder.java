@@ -47,7 +47,7 @@ final class SheetOrder {
       if (piece.isSheet()) {
         MaterialFamily material = materials.family(piece.layer().materialId());
         Group group = groups.computeIfAbsent(SheetKey.of(piece, material), k -> new Group());
-        SheetCut around = rectangles.computeIfAbsent(piece.shape(), SheetOrder::rectangle);
+        SheetCut around = around(piece);
         String purpose = lagged.lineId() + " " + piece.name();
         for (int i = 0; i < piece.count(); i++) {
           group.cuts.add(new SheetCut(purpose, around.widthM(), around.lengthM()));
@@ -56,6 +56,11 @@ final class SheetOrder {
         group.netM2 += piece.count() * piece.sheetAreaM2();
       }
     }
+  }
+
+  /** The rectangle that a piece is cut from. */
+  SheetCut around(Piece piece) {
+    return rectangles.computeIfAbsent(piece.shape(), SheetOrder::rectangle);
   }
 
   /** The smallest upright rectangle round a piece laid flat. */
@@ -69,12 +74,13 @@ final class SheetOrder {
     return new SheetCut("", bounds.widthM(), bounds.heightM());
   }
 
-  void putOn(ItemBook book, List<SheetCutting> plans) {
+  void putOn(ItemBook book, List<SheetCutting> plans, SoldSizes sold) {
     groups.forEach(
         (key, group) -> {
           SheetPlan plan = bestPlan(key, group);
           String itemId = book.add(item(book.nextId(), key, group, plan));
           plans.add(new SheetCutting(itemId, plan));
+          sold.sheet(key, plan.size());
         });
   }
 

@@ -54,12 +54,13 @@ final class TubeOrder {
         });
   }
 
-  void putOn(ItemBook book, List<TubePlan> plans) {
+  void putOn(ItemBook book, List<TubePlan> plans, SoldSizes sold) {
     groups.forEach(
         (size, group) -> {
           CuttingPlan plan = bestPlan(size, group);
           String itemId = book.add(item(book.nextId(), size, group, plan));
           plans.add(new TubePlan(itemId, plan));
+          sold.tube(size, plan.stock().lengthM());
         });
   }
 

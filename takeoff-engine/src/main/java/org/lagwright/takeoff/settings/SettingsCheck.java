@@ -16,6 +16,8 @@ import org.lagwright.ifc.model.Form;
 import org.lagwright.takeoff.fitting.MakingPack;
 import org.lagwright.takeoff.fitting.Method;
 import org.lagwright.takeoff.labour.LabourFactor;
+import org.lagwright.takeoff.order.HangerPack;
+import org.lagwright.takeoff.order.JacketRule;
 import org.lagwright.takeoff.order.OrderPack;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.service.Classification;
@@ -83,19 +85,35 @@ final class SettingsCheck {
     }
     checkMaking(given);
     if (given.order() != null) {
-      checkOrder(given.order());
+      checkOrder(given.order(), locations);
     }
     checkLabour(given, defaults);
   }
 
-  private void checkOrder(OrderSettings order) {
-    Set<String> names = new TreeSet<>(OrderPack.bundled().figures().keySet());
+  private void checkOrder(OrderSettings order, Set<String> locations) {
+    OrderPack pack = OrderPack.bundled();
+    Set<String> names = new TreeSet<>(pack.figures().keySet());
     entries(order.figures(), "figures")
         .forEach(
             (name, value) -> {
               requireOneOf("figures", name, names, "figure of the order");
-              requireBetween("figures", name, value, 0, LARGEST_LIMIT);
+              double least = pack.figure(name).leastValue();
+              requireBetween("figures", name, value, least, LARGEST_LIMIT);
             });
+    Set<String> jackets = new TreeSet<>(pack.jackets().stream().map(OrderPack.Jacket::id).toList());
+    jackets.add(OrderPack.NO_JACKET);
+    for (JacketRule row : items(order.jackets(), "jackets")) {
+      requireOneOf("jackets", row.jacket(), jackets, "jacket");
+      if (row.location() != null) {
+        requireOneOf("jackets", row.location(), locations, "location class");
+      }
+      if (row.service() != null) {
+        requireOneOf("jackets", row.service(), serviceIds, "service");
+      }
+    }
+    if (order.hangers() != null) {
+      requireOneOf("hangers", order.hangers(), HangerPack.bundled().choices(), "table of hangers");
+    }
   }
 
   private void checkLabour(SettingsFile given, Settings defaults) {

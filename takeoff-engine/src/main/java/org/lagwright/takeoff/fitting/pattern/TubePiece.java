@@ -123,6 +123,9 @@ public record TubePiece(
 
   /** Length of the edge of a cut on the outer face, metres. */
   public double edgeM(EndCut cut) {
+    if (cut.equals(EndCut.SQUARE)) {
+      return outer.girthM();
+    }
     return Quadrature.over(outer.breaksM(), s -> Math.hypot(1, slope(cut, s, 0)));
   }
 
@@ -140,6 +143,9 @@ public record TubePiece(
 
   /** Area of the face of a cut, which gets adhesive, square metres. */
   public double faceM2(EndCut cut) {
+    if (cut.equals(EndCut.SQUARE)) {
+      return ringM2();
+    }
     return throughWall(
         (s, depthM) -> {
           double inwards =

@@ -1,0 +1,98 @@
+package org.lagwright.takeoff.order;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.takeoff.words.PhraseBook;
+
+/** Hangers and supports that the model shows, each with the pipe it carries: the nearest one. */
+final class Supports {
+
+  private final PhraseBook<Boolean> book = new PhraseBook<>();
+  private final List<Point> places = new ArrayList<>();
+
+  Supports(HangerPack pack, List<MepElement> elements) {
+    book.addAll(pack.words(), true, pack.compounding(), pack.shortestInside());
+    for (MepElement element : elements) {
+      Point at = element.place().positionM();
+      if (element.kind() == Kind.OTHER && at != null && isSupport(element)) {
+        places.add(at);
+      }
+    }
+  }
+
+  private boolean isSupport(MepElement element) {
+    return Stream.of(element.name(), element.typeName(), element.objectType())
+        .anyMatch(name -> name != null && !book.find(name, meaning -> true).isEmpty());
+  }
+
+  /**
+   * Supports by pipe.
+   *
+   * @param reachM how far the middle of a support may lie from the surface of its pipe
+   */
+  Map<ElementKey, Integer> byPipe(List<LaggedElement> pipes, double reachM) {
+    Map<ElementKey, Integer> counts = new HashMap<>();
+    for (Point place : places) {
+      LaggedElement nearest = null;
+      double leastM = reachM;
+      for (LaggedElement pipe : pipes) {
+        double gapM = gapM(pipe, place);
+        if (gapM <= leastM && (nearest == null || gapM < leastM)) {
+          nearest = pipe;
+          leastM = gapM;
+        }
+      }
+      if (nearest != null) {
+        counts.merge(nearest.key(), 1, Integer::sum);
+      }
+    }
+    return counts;
+  }
+
+  private static double gapM(LaggedElement pipe, Point place) {
+    List<Point> ends =
+        pipe.element().ports().stream()
+            .map(Port::positionM)
+            .flatMap(Stream::ofNullable)
+            .distinct()
+            .toList();
+    Point middle = pipe.element().place().positionM();
+    double axisM;
+    if (ends.size() == 2) {
+      axisM = distanceM(place, ends.get(0), ends.get(1));
+    } else {
+      axisM = fromMiddleM(place, middle);
+    }
+    return axisM - pipe.section().largestSideM() / 2;
+  }
+
+  private static double fromMiddleM(Point place, @Nullable Point middle) {
+    return middle == null ? Double.POSITIVE_INFINITY : place.distanceM(middle);
+  }
+
+  /** Distance of a point from a segment. */
+  private static double distanceM(Point p, Point a, Point b) {
+    double lengthM = a.distanceM(b);
+    double share =
+        ((p.x() - a.x()) * (b.x() - a.x())
+                + (p.y() - a.y()) * (b.y() - a.y())
+                + (p.z() - a.z()) * (b.z() - a.z()))
+            / (lengthM * lengthM);
+    double along = Math.max(0, Math.min(1, share));
+    Point foot =
+        new Point(
+            a.x() + along * (b.x() - a.x()),
+            a.y() + along * (b.y() - a.y()),
+            a.z() + along * (b.z() - a.z()));
+    return p.distanceM(foot);
+  }
+}
