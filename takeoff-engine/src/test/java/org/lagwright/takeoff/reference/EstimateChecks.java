@@ -77,7 +77,17 @@ final class EstimateChecks {
     Making making = MAKINGS.choose(element, section, List.of(layer), false);
     LaggedElement lagged =
         new LaggedElement(
-            element, "L001", section, "x", "indoor", false, false, layer.thicknessM(), making);
+            element,
+            "L001",
+            section,
+            "x",
+            "indoor",
+            false,
+            false,
+            layer.thicknessM(),
+            0,
+            making.outerAreaM2(),
+            making);
     return new LabourTask(lagged, "heating flow", "DN100", List.of(layer));
   }
 }
