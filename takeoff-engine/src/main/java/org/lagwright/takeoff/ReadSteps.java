@@ -22,6 +22,7 @@ final class ReadSteps {
     add(steps, "bend radius", element.bendRadiusM(), Show::metres);
     add(steps, "ends", element.endSections(), ReadSteps::inWords);
     add(steps, "eccentricity", element.eccentricityM(), Show::metres);
+    add(steps, "branch", element.branchLengthM(), Show::metres);
     return steps;
   }
 

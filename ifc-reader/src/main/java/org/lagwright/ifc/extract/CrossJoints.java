@@ -116,12 +116,12 @@ final class CrossJoints {
       Port port = ports.get(i);
       boolean here = port.positionM() != null && port.positionM().distanceM(atM) < SAME_PLACE_M;
       if (here && port.connectedTo() == null) {
-        ports.set(i, port.touching(other, atM, loose.end.outward()));
+        ports.set(i, port.touching(other, atM, loose.end.outward(), false));
         joining.change(element.toBuilder().ports(ports).build());
         return;
       }
     }
-    ports.add(new Port(0, atM, loose.end.outward(), null, null, other, true));
+    ports.add(Port.withoutRecord(atM, loose.end.outward(), other, false));
     joining.change(element.toBuilder().ports(ports).build());
   }
 

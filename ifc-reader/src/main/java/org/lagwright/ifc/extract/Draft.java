@@ -51,6 +51,7 @@ final class Draft {
   @Nullable Measured<Double> angleDeg;
   @Nullable Measured<Double> bendRadiusM;
   @Nullable Measured<Double> eccentricityM;
+  @Nullable Measured<Double> branchLengthM;
 
   /** Insulation that was drawn into the body. */
   @Nullable ExistingInsulation drawnInsulation;

@@ -14,6 +14,7 @@ import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.Section;
 
 /**
@@ -60,6 +61,8 @@ final class FittingEnds {
         options.rule(drawn(), drawnHow(), drawnEvidence(), "body, not the pipe in it");
       }
     }
+    byPorts(options);
+    byProperties(options);
     byText(options);
     return options.choose();
   }
@@ -151,6 +154,37 @@ final class FittingEnds {
   private static double distanceM(Neighbours.Joint joint, Point atM) {
     Point at = joint.port().positionM();
     return at == null ? Double.MAX_VALUE : at.distanceM(atM);
+  }
+
+  /** Sizes that the ports state themselves, where one of the ends meets nothing that tells. */
+  private void byPorts(Options<List<Section>> options) {
+    List<Neighbours.Found> known =
+        joints.stream().map(Neighbours.Joint::known).filter(Objects::nonNull).toList();
+    Optional<Neighbours.Found> stated =
+        joints.stream().map(Neighbours.Joint::stated).filter(Objects::nonNull).findFirst();
+    if (stated.isPresent() && known.size() == ways() && known.size() > 1) {
+      options.add(
+          known.stream().map(Neighbours.Found::section).toList(),
+          How.PROPERTY,
+          stated.get().evidence());
+    }
+  }
+
+  /** Run, run and branch of nominal sizes that properties state. */
+  private void byProperties(Options<List<Section>> options) {
+    Optional<Property> branch =
+        PropertyNames.of(draft.properties, PropertyNames.Role.BRANCH_NOMINAL).findFirst();
+    Optional<Section> branchSection = branch.flatMap(NominalSizes::section);
+    Optional<Section> run =
+        PropertyNames.of(draft.properties, PropertyNames.Role.NOMINAL)
+            .flatMap(p -> NominalSizes.section(p).stream())
+            .findFirst();
+    if (ways() == 3 && run.isPresent() && branchSection.isPresent()) {
+      options.add(
+          List.of(run.get(), run.get(), branchSection.get()),
+          How.PROPERTY,
+          branch.orElseThrow().evidence());
+    }
   }
 
   /** Sizes of the ends that a text gives, if they do not contradict the size that was chosen. */

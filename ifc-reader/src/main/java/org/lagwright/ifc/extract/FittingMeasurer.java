@@ -30,6 +30,8 @@ final class FittingMeasurer {
   private final Neighbours neighbours;
   private final ProfileReader profiles;
   private final BendMeasurer bends;
+  private final BranchMeasurer branches;
+  private final StatedLengths lengths;
 
   FittingMeasurer(
       Neighbours neighbours,
@@ -39,6 +41,8 @@ final class FittingMeasurer {
     this.neighbours = neighbours;
     this.profiles = profiles;
     this.bends = new BendMeasurer(placeholders, lengthUnitM);
+    this.branches = new BranchMeasurer(placeholders, lengthUnitM);
+    this.lengths = new StatedLengths(placeholders, lengthUnitM);
   }
 
   /** The form of an item; sizes are asked only once the forms of all are known. */
@@ -60,6 +64,7 @@ final class FittingMeasurer {
     draft.lengthM = length(draft, joints, joined);
     draft.eccentricityM = eccentricity(draft, joined);
     bends.measure(draft, joined);
+    branches.measure(draft, joined);
     note(draft);
   }
 
@@ -93,6 +98,11 @@ final class FittingMeasurer {
       }
     }
     options.addAll(profiles.ofMaterial(draft.key.step()));
+    joints.stream()
+        .map(Neighbours.Joint::stated)
+        .filter(Objects::nonNull)
+        .max(Comparator.comparingDouble(n -> n.section().largestSideM()))
+        .ifPresent(n -> options.add(n.section(), How.PROPERTY, n.evidence()));
     texts(draft, options);
     draft.section = Sizes.withoutNoise(options.choose());
     nominal(draft);
@@ -134,7 +144,7 @@ final class FittingMeasurer {
         .ifPresent(dn -> draft.nominalSize = "DN" + dn);
   }
 
-  private static @Nullable Measured<Double> length(
+  private @Nullable Measured<Double> length(
       Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
     Options<Double> options = new Options<>(Sizes::sameLength);
     options.addAll(draft.shape.lengthM());
@@ -143,6 +153,7 @@ final class FittingMeasurer {
     } else if (joints.size() == 2 && draft.form != Form.BEND) {
       faceToFace(draft, joints, options);
     }
+    lengths.addTo(options, draft);
     return options.choose();
   }
 
@@ -191,6 +202,8 @@ final class FittingMeasurer {
   }
 
   private static void note(Draft draft) {
+    WeakSources.note(draft, draft.section, draft.lengthM);
+    StatedLengths.noteConflict(draft, draft.lengthM);
     if (draft.section == null) {
       draft.note(
           ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED,

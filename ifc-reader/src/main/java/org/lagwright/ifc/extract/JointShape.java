@@ -34,7 +34,8 @@ final class JointShape {
       if (atM == null || outward == null) {
         return null;
       }
-      ends.add(new ShapeEnd(atM, outward, joint.met() == null ? any : joint.met().section()));
+      Neighbours.Found known = joint.known();
+      ends.add(new ShapeEnd(atM, outward, known == null ? any : known.section()));
     }
     return Shape.ofEnds(ends, how(joints), evidence(draft, joints));
   }
@@ -43,7 +44,8 @@ final class JointShape {
     Measured<Section> drawn = draft.shape.section();
     Section any = drawn == null ? null : drawn.value();
     for (Neighbours.Joint joint : joints) {
-      any = joint.met() == null ? any : joint.met().section();
+      Neighbours.Found known = joint.known();
+      any = known == null ? any : known.section();
     }
     return any;
   }

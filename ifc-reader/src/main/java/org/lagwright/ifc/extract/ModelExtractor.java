@@ -271,7 +271,7 @@ public final class ModelExtractor {
     ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
     SegmentSections sections = new SegmentSections(placeholders, profiles, lengthUnitM);
     SegmentMeasurer segments = new SegmentMeasurer(placeholders, sections, lengthUnitM);
-    Neighbours neighbours = new Neighbours(drafts);
+    Neighbours neighbours = new Neighbours(drafts, new PortSizes(properties, lengthUnitM));
     FittingMeasurer fittings = new FittingMeasurer(neighbours, placeholders, profiles, lengthUnitM);
     List<Draft> ordered = List.copyOf(drafts.values());
     workers.inOrder(
@@ -288,7 +288,9 @@ public final class ModelExtractor {
           return piece;
         },
         piece -> {});
-    int joined = TouchingEnds.join(drafts.values(), options.joinToleranceM());
+    int joined =
+        TouchingEnds.join(drafts.values(), options.joinToleranceM())
+            + Taps.join(drafts.values(), options.joinToleranceM());
     if (joined > 0) {
       note(
           ReadFinding.ENDS_JOINED,
@@ -351,6 +353,7 @@ public final class ModelExtractor {
             .lengthM(draft.lengthM)
             .bend(draft.angleDeg, draft.bendRadiusM)
             .eccentricityM(draft.eccentricityM)
+            .branchLengthM(draft.branchLengthM)
             .ports(draft.joints)
             .systems(belongings.systemsOf(draft.key.step()))
             .place(places.placeOf(record, draft))

@@ -27,9 +27,11 @@ final class Neighbours {
   record Found(Section section, Evidence evidence) {}
 
   private final Map<ElementKey, Draft> drafts;
+  private final PortSizes portSizes;
 
-  Neighbours(Map<ElementKey, Draft> drafts) {
+  Neighbours(Map<ElementKey, Draft> drafts, PortSizes portSizes) {
     this.drafts = drafts;
+    this.portSizes = portSizes;
   }
 
   /**
@@ -38,13 +40,23 @@ final class Neighbours {
    * @param outward axis out of the element: that of the neighbour, which was drawn, before that of
    *     the port, which was written; null if neither is known
    * @param met the size that it meets, null if nothing tells
+   * @param stated the size that the port itself states, null if it states none; looked for only
+   *     where it meets none
    */
-  record Joint(Port port, @Nullable Point outward, @Nullable Found met) {}
+  record Joint(Port port, @Nullable Point outward, @Nullable Found met, @Nullable Found stated) {
+
+    /** What is met, else what is stated. */
+    @Nullable Found known() {
+      return met == null ? stated : met;
+    }
+  }
 
   List<Joint> jointsOf(Draft draft) {
     List<Joint> joints = new ArrayList<>();
     for (Port port : draft.joints) {
-      joints.add(new Joint(port, axisAt(port), behind(draft, port).orElse(null)));
+      Found met = behind(draft, port).orElse(null);
+      Found stated = met == null ? portSizes.of(port).orElse(null) : null;
+      joints.add(new Joint(port, axisAt(port), met, stated));
     }
     return joints;
   }
@@ -53,7 +65,7 @@ final class Neighbours {
     ElementKey at = port.connectedTo();
     Point portM = port.positionM();
     Draft next = at == null ? null : drafts.get(at);
-    if (next == null || portM == null || !next.isSegment()) {
+    if (next == null || portM == null || !next.isSegment() || port.tap()) {
       return port.direction();
     }
     ShapeEnd nearest = null;
@@ -89,7 +101,8 @@ final class Neighbours {
   Optional<Found> behind(Draft from, Port port) {
     Draft before = from;
     Port out = port;
-    for (int i = 0; i < FARTHEST; i++) {
+    // what lies at the side of a main has a size of its own
+    for (int i = 0; i < FARTHEST && !out.tap(); i++) {
       ElementKey at = out.connectedTo();
       Draft next = at == null ? null : drafts.get(at);
       if (next == null) {

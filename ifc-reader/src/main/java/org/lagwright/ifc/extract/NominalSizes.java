@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.Section;
 
 /** Nominal sizes that properties and names give, in millimetres; placeholders are passed over. */
 final class NominalSizes {
@@ -36,6 +37,11 @@ final class NominalSizes {
       Sizes.dn(text.value()).ifPresent(sizes::add);
     }
     return sizes;
+  }
+
+  /** The outside of a pipe of the nominal size that a property states, by table. */
+  static Optional<Section> section(Property p) {
+    return millimetres(p).flatMap(PipeSizes::forNominal).map(PipeSizes.Size::section);
   }
 
   /** Nominal sizes are millimetres even where they are written as bare numbers. */

@@ -12,15 +12,15 @@ import org.lagwright.ifc.model.Section;
 /** The ends of an element that nothing in its own file connects; another file may. */
 final class OpenEnds {
 
-  /** An end of a body and a port of the same element this near are one. */
-  private static final double SAME_PLACE_M = 0.02;
-
   private OpenEnds() {}
 
   static List<OpenEnd> of(Draft draft) {
     List<ShapeEnd> drawn = draft.shape.ends();
     List<OpenEnd> open = new ArrayList<>();
-    long connected = draft.joints.stream().filter(joint -> joint.connectedTo() != null).count();
+    long connected =
+        draft.joints.stream()
+            .filter(joint -> joint.connectedTo() != null && !isAtTheSide(draft, joint))
+            .count();
     if (connected >= Math.max(drawn.size(), draft.ports.size())) {
       return List.of();
     }
@@ -33,7 +33,8 @@ final class OpenEnds {
       Point atM = port.positionM();
       boolean known =
           atM == null
-              || drawn.stream().anyMatch(end -> end.centreM().distanceM(atM) < SAME_PLACE_M);
+              || drawn.stream()
+                  .anyMatch(end -> end.centreM().distanceM(atM) < JointMaker.SAME_PLACE_M);
       if (atM != null && !known && port.connectedTo() == null) {
         open.add(new OpenEnd(atM, port.direction(), null));
       }
@@ -41,12 +42,22 @@ final class OpenEnds {
     return open;
   }
 
-  private static boolean isConnected(List<Port> joints, Point atM) {
+  /** Branches on the side of a straight piece leave both of its ends open. */
+  private static boolean isAtTheSide(Draft draft, Port joint) {
+    Point atM = joint.positionM();
+    return joint.tap()
+        && atM != null
+        && draft.shape.ends().stream()
+            .noneMatch(end -> end.centreM().distanceM(atM) < JointMaker.SAME_PLACE_M);
+  }
+
+  /** True if a joint with an element on its other side lies at a place. */
+  static boolean isConnected(List<Port> joints, Point atM) {
     for (Port joint : joints) {
       Point positionM = joint.positionM();
       if (joint.connectedTo() != null
           && positionM != null
-          && positionM.distanceM(atM) < SAME_PLACE_M) {
+          && positionM.distanceM(atM) < JointMaker.SAME_PLACE_M) {
         return true;
       }
     }

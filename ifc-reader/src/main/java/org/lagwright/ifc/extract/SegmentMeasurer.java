@@ -1,9 +1,9 @@
 package org.lagwright.ifc.extract;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Effect;
@@ -13,7 +13,6 @@ import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
-import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 
@@ -23,16 +22,14 @@ import org.lagwright.ifc.model.Section;
  */
 final class SegmentMeasurer {
 
-  private final Placeholders placeholders;
   private final NominalSizes nominals;
   private final SegmentSections sections;
-  private final double lengthUnitM;
+  private final StatedLengths lengths;
 
   SegmentMeasurer(Placeholders placeholders, SegmentSections sections, double lengthUnitM) {
-    this.placeholders = placeholders;
     this.nominals = new NominalSizes(placeholders);
     this.sections = sections;
-    this.lengthUnitM = lengthUnitM;
+    this.lengths = new StatedLengths(placeholders, lengthUnitM);
   }
 
   void measure(Draft draft) {
@@ -56,10 +53,6 @@ final class SegmentMeasurer {
               ? "no shape could be measured"
               : "its section is " + (round ? "round" : "not round"));
     }
-  }
-
-  private Optional<Double> lengthM(Property property) {
-    return PropertyNames.lengthM(property, lengthUnitM);
   }
 
   /** The nominal size as the model gives it, and the outside diameter by table if none is known. */
@@ -110,9 +103,7 @@ final class SegmentMeasurer {
     if (!solidFirst) {
       options.addAll(drawn);
     }
-    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.LENGTH)) {
-      addLength(options, p, draft);
-    }
+    lengths.addTo(options, draft);
     draft.lengthM = options.choose();
   }
 
@@ -136,48 +127,29 @@ final class SegmentMeasurer {
     }
   }
 
-  private void addLength(Options<Double> options, Property p, Draft draft) {
-    Optional<Double> length = lengthM(p);
-    if (length.isEmpty()) {
-      return;
-    }
-    How how = p.quantity() ? How.QUANTITY_SET : How.PROPERTY;
-    if (placeholders.contains(p)) {
-      options.rule(length.get(), how, p.evidence(), "placeholder");
-    } else if (isSideOfSection(draft, length.get())) {
-      options.rule(length.get(), how, p.evidence(), "equals a side of the section");
-    } else {
-      options.add(length.get(), how, p.evidence());
-    }
-  }
-
-  /** Some exporters write a side of a duct as its length; only a drawn length can tell. */
-  private static boolean isSideOfSection(Draft draft, double lengthM) {
-    Measured<Double> drawn = draft.shape.lengthM();
-    Measured<Section> section = draft.section;
-    if (drawn == null || section == null || Sizes.sameLength(drawn.value(), lengthM)) {
-      return false;
-    }
-    return section.value() instanceof Section.Rectangular r
-        ? Sizes.sameLength(r.widthM(), lengthM) || Sizes.sameLength(r.heightM(), lengthM)
-        : Sizes.sameLength(section.value().largestSideM(), lengthM);
-  }
-
-  /** A piece of which nothing gives the size has that of its neighbours, if they agree. */
+  /** A piece of which nothing gives the size has that of its ports or neighbours, if they agree. */
   void takeOver(Draft draft, Neighbours neighbours) {
     if (draft.section != null) {
       return;
     }
-    List<Neighbours.Found> met =
-        neighbours.jointsOf(draft).stream()
-            .map(Neighbours.Joint::met)
-            .filter(Objects::nonNull)
-            .toList();
-    if (!met.isEmpty()
-        && met.stream().allMatch(n -> Sizes.sameSection(n.section(), met.get(0).section()))) {
+    List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
+    take(draft, joints, Neighbours.Joint::met, How.NEIGHBOUR);
+    if (draft.section == null) {
+      take(draft, joints, Neighbours.Joint::stated, How.PROPERTY);
+      WeakSources.note(draft, draft.section, null);
+    }
+  }
+
+  private static void take(
+      Draft draft,
+      List<Neighbours.Joint> joints,
+      Function<Neighbours.Joint, Neighbours.@Nullable Found> size,
+      How how) {
+    List<Neighbours.Found> found = joints.stream().map(size).filter(Objects::nonNull).toList();
+    if (!found.isEmpty()
+        && found.stream().allMatch(n -> Sizes.sameSection(n.section(), found.get(0).section()))) {
       draft.section =
-          Measured.of(
-              Sizes.withoutNoise(met.get(0).section()), How.NEIGHBOUR, met.get(0).evidence());
+          Measured.of(Sizes.withoutNoise(found.get(0).section()), how, found.get(0).evidence());
     }
   }
 
@@ -192,47 +164,7 @@ final class SegmentMeasurer {
           Sizes.inWords(otherSize.get().value()),
           otherSize.get().evidence().toString());
     }
-    Optional<Candidate<Double>> otherLength = Options.firstConflict(draft.lengthM);
-    if (otherLength.isPresent() && draft.lengthM != null) {
-      draft.note(
-          ReadFinding.LENGTH_CONFLICT,
-          Effect.NONE,
-          Sizes.metres(draft.lengthM.value()),
-          draft.lengthM.evidence().toString(),
-          Sizes.metres(otherLength.get().value()),
-          otherLength.get().evidence().toString());
-    }
-    noteWeakSources(draft);
-  }
-
-  /** One finding for size and length, where neither rests on a body that could be measured. */
-  private static void noteWeakSources(Draft draft) {
-    List<String> weak = new ArrayList<>();
-    weakSource(draft.section).ifPresent(from -> weak.add("the size comes from " + from));
-    weakSource(draft.lengthM).ifPresent(from -> weak.add("the length comes from " + from));
-    if (!weak.isEmpty()) {
-      draft.note(
-          ReadFinding.NO_GEOMETRY,
-          Effect.ESTIMATED,
-          String.join("; ", draft.shape.problems()),
-          String.join(", ", weak));
-    }
-  }
-
-  private static <T> Optional<String> weakSource(@Nullable Measured<T> measured) {
-    if (measured == null || !isWritten(measured.how())) {
-      return Optional.empty();
-    }
-    return measured.lost().stream().noneMatch(c -> isDrawn(c.how()))
-        ? Optional.of(measured.evidence().toString())
-        : Optional.empty();
-  }
-
-  private static boolean isWritten(How how) {
-    return how == How.PROPERTY || how == How.QUANTITY_SET || how == How.TEXT;
-  }
-
-  private static boolean isDrawn(How how) {
-    return how == How.SOLID || how == How.MESH;
+    StatedLengths.noteConflict(draft, draft.lengthM);
+    WeakSources.note(draft, draft.section, draft.lengthM);
   }
 }

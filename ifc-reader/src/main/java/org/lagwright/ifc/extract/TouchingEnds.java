@@ -5,10 +5,8 @@ import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.ShapeEnd;
-import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
@@ -25,9 +23,6 @@ final class TouchingEnds {
 
   /** Ends that face each other may be out of line by this: 10 degrees. */
   private static final double FACING = -Math.cos(Math.toRadians(10));
-
-  /** An end of a body and a port of the same element this near are one. */
-  private static final double SAME_PLACE_M = 0.02;
 
   /** Distances that differ by less are equal; the order of the file decides then. */
   private static final double STEP_M = 1e-5;
@@ -83,7 +78,7 @@ final class TouchingEnds {
       return;
     }
     for (ShapeEnd end : drawn) {
-      int port = nearest(draft.ports, end.centreM(), seen);
+      int port = JointMaker.nearest(draft.ports, end.centreM(), seen);
       if (port >= 0) {
         seen[port] = true;
       }
@@ -97,19 +92,6 @@ final class TouchingEnds {
         ends.add(new Loose(draft, port.positionM(), port.direction(), null, i));
       }
     }
-  }
-
-  private static int nearest(List<Port> ports, Point atM, boolean[] seen) {
-    int nearest = -1;
-    double leastM = SAME_PLACE_M;
-    for (int i = 0; i < ports.size(); i++) {
-      Point positionM = ports.get(i).positionM();
-      if (!seen[i] && positionM != null && positionM.distanceM(atM) < leastM) {
-        nearest = i;
-        leastM = positionM.distanceM(atM);
-      }
-    }
-    return nearest;
   }
 
   /** Ends that may be joined, nearest first. */
@@ -135,26 +117,13 @@ final class TouchingEnds {
 
   private static boolean mayJoin(Loose a, Loose b) {
     return a.draft != b.draft
-        && sameLine(a.draft.kind, b.draft.kind)
+        && JointMaker.sameLine(a.draft.kind, b.draft.kind)
         && facing(a.outward, b.outward)
         && sizesAgree(a, b);
   }
 
   private static boolean facing(@Nullable Point a, @Nullable Point b) {
     return a == null || b == null || a.x() * b.x() + a.y() * b.y() + a.z() * b.z() < FACING;
-  }
-
-  /** Pipe to pipe and duct to duct; valves and apparatus to either. */
-  private static boolean sameLine(@Nullable Kind a, @Nullable Kind b) {
-    return !((isPipe(a) && isDuct(b)) || (isDuct(a) && isPipe(b)));
-  }
-
-  private static boolean isPipe(@Nullable Kind kind) {
-    return kind == Kind.PIPE_SEGMENT || kind == Kind.PIPE_FITTING;
-  }
-
-  private static boolean isDuct(@Nullable Kind kind) {
-    return kind == Kind.DUCT_SEGMENT || kind == Kind.DUCT_FITTING;
   }
 
   private static boolean sizesAgree(Loose a, Loose b) {
@@ -212,35 +181,8 @@ final class TouchingEnds {
     used.set(pair.b);
     Loose a = ends.get(pair.a);
     Loose b = ends.get(pair.b);
-    attach(a, b.draft.key);
-    attach(b, a.draft.key);
+    JointMaker.attach(a.draft, a.port, a.atM, a.outward, b.draft.key, false);
+    JointMaker.attach(b.draft, b.port, b.atM, b.outward, a.draft.key, false);
     joined++;
-  }
-
-  /** The joint takes the port at this end, or one without place, or becomes a port itself. */
-  private static void attach(Loose end, ElementKey other) {
-    List<Port> joints = new ArrayList<>(end.draft.joints);
-    int at = end.port >= 0 ? end.port : unplaced(joints, other);
-    if (at >= 0) {
-      joints.set(at, joints.get(at).touching(other, end.atM, end.outward));
-    } else {
-      joints.add(new Port(0, end.atM, end.outward, null, null, other, true));
-    }
-    end.draft.joints = joints;
-  }
-
-  /** A port without place that is connected to the other element, else one that is to nothing. */
-  private static int unplaced(List<Port> ports, ElementKey other) {
-    int free = -1;
-    for (int i = 0; i < ports.size(); i++) {
-      Port port = ports.get(i);
-      if (port.positionM() == null) {
-        if (Objects.equals(port.connectedTo(), other)) {
-          return i;
-        }
-        free = free < 0 && port.connectedTo() == null ? i : free;
-      }
-    }
-    return free;
   }
 }

@@ -60,7 +60,7 @@ public final class Coaxiality {
   }
 
   /** Two ends on one line, whatever is between them. */
-  private static boolean isStraight(Shape shape) {
+  public static boolean isStraight(Shape shape) {
     if (shape.ends().size() != 2) {
       return false;
     }

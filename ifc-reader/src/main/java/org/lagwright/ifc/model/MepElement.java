@@ -28,6 +28,8 @@ import org.jspecify.annotations.Nullable;
  * @param bendRadiusM centre-line radius of a bend in metres
  * @param eccentricityM how far the axes of the two ends of a reducer, transition or offset lie
  *     apart, metres; 0 where it is concentric, null where unknown or no such piece
+ * @param branchLengthM of a tee or lateral, from the axis of the run to the end of the branch along
+ *     its own axis, metres; null where unknown or no such piece
  * @param ports connection points, in the order of the file
  * @param systems systems it belongs to
  * @param place storey, space, indoors or not
@@ -58,6 +60,7 @@ public record MepElement(
     @Nullable Measured<Double> angleDeg,
     @Nullable Measured<Double> bendRadiusM,
     @Nullable Measured<Double> eccentricityM,
+    @Nullable Measured<Double> branchLengthM,
     List<Port> ports,
     List<MepSystem> systems,
     Place place,
@@ -107,6 +110,7 @@ public record MepElement(
         .lengthM(lengthM)
         .bend(angleDeg, bendRadiusM)
         .eccentricityM(eccentricityM)
+        .branchLengthM(branchLengthM)
         .ports(ports)
         .systems(systems)
         .place(place)
@@ -137,6 +141,7 @@ public record MepElement(
     private @Nullable Measured<Double> angleDeg;
     private @Nullable Measured<Double> bendRadiusM;
     private @Nullable Measured<Double> eccentricityM;
+    private @Nullable Measured<Double> branchLengthM;
     private List<Port> ports = List.of();
     private List<MepSystem> systems = List.of();
     private Place place = Place.UNKNOWN;
@@ -198,6 +203,11 @@ public record MepElement(
 
     public Builder eccentricityM(@Nullable Measured<Double> eccentricityM) {
       this.eccentricityM = eccentricityM;
+      return this;
+    }
+
+    public Builder branchLengthM(@Nullable Measured<Double> branchLengthM) {
+      this.branchLengthM = branchLengthM;
       return this;
     }
 
@@ -270,6 +280,7 @@ public record MepElement(
           angleDeg,
           bendRadiusM,
           eccentricityM,
+          branchLengthM,
           ports,
           systems,
           place,

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param connectedTo the element on the other side, null where nothing is connected
  * @param touching true if the file does not say what is on the other side; it was found because the
  *     ends touch
+ * @param tap true for a joint between an end and the side of a straight piece, on both of them
  */
 public record Port(
     long step,
@@ -22,7 +23,8 @@ public record Port(
     @Nullable String flow,
     @Nullable String systemType,
     @Nullable ElementKey connectedTo,
-    boolean touching) {
+    boolean touching,
+    boolean tap) {
 
   /** A port as the file has it. */
   public Port(
@@ -32,7 +34,13 @@ public record Port(
       @Nullable String flow,
       @Nullable String systemType,
       @Nullable ElementKey connectedTo) {
-    this(step, positionM, direction, flow, systemType, connectedTo, false);
+    this(step, positionM, direction, flow, systemType, connectedTo, false, false);
+  }
+
+  /** A joint that the file has no port of. */
+  public static Port withoutRecord(
+      Point positionM, @Nullable Point direction, ElementKey connectedTo, boolean tap) {
+    return new Port(0, positionM, direction, null, null, connectedTo, true, tap);
   }
 
   /** True if the file has a record of this port. */
@@ -40,8 +48,8 @@ public record Port(
     return step != 0;
   }
 
-  /** This port with an element on the other side that touches it. */
-  public Port touching(ElementKey other, Point atM, @Nullable Point outward) {
+  /** This port with an element on the other side that touches it, with its end or its side. */
+  public Port touching(ElementKey other, Point atM, @Nullable Point outward, boolean atItsSide) {
     return new Port(
         step,
         positionM == null ? atM : positionM,
@@ -49,6 +57,7 @@ public record Port(
         flow,
         systemType,
         other,
-        connectedTo == null || touching);
+        connectedTo == null || touching,
+        atItsSide);
   }
 }

@@ -29,7 +29,8 @@ final class RunFinder {
       byKey.put(element.key(), element);
       for (Port port : element.ports()) {
         ElementKey other = port.connectedTo();
-        if (other != null && !other.equals(element.key())) {
+        // a branch at the side of a main neither ends its run nor belongs to it
+        if (other != null && !port.tap() && !other.equals(element.key())) {
           joined.computeIfAbsent(element.key(), k -> new LinkedHashSet<>()).add(other);
           joined.computeIfAbsent(other, k -> new LinkedHashSet<>()).add(element.key());
         }

@@ -11,9 +11,12 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Section;
@@ -116,6 +119,32 @@ class FittingFormTest {
   void lateralHasTheAngleBetweenBranchAndRun() {
     assertThat(value(branched(135, 33.7, "T-piece").element(9).angleDeg()))
         .isCloseTo(45, within(0.01));
+  }
+
+  /** Public files call the leg of the branch so, and the figure may be the one of a catalogue. */
+  @ParameterizedTest
+  @CsvSource({"125.,true", "100.,false"})
+  void branchIsAsLongAsDrawnAndThePropertyIsKeptBesideIt(String stated, boolean conflict) {
+    MepModel model =
+        branched(90, 33.7, "Tee")
+            .record(
+                "#700=IFCPROPERTYSINGLEVALUE('L\\X\\E4nge Abgang',$,IFCREAL(" + stated + "),$);")
+            .record("#701=IFCPROPERTYSET('ps',$,'Set',$,(#700));")
+            .record("#702=IFCRELDEFINESBYPROPERTIES('pr',$,$,$,(#9000),#701);")
+            .read();
+    Measured<Double> branch = Objects.requireNonNull(element(model, 9000).branchLengthM());
+
+    assertThat(branch.value()).isCloseTo(0.1, within(1e-9));
+    assertThat(branch.how()).isEqualTo(How.PORTS);
+    assertThat(branch.lost()).extracting(Candidate::how).containsExactly(How.PROPERTY);
+    assertThat(codes(model).contains("LENGTH_CONFLICT")).isEqualTo(conflict);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {90, 60, 45})
+  void branchIsMeasuredAlongItsOwnAxis(double degrees) {
+    assertThat(value(branched(degrees, 33.7, "Tee").element(9).branchLengthM()))
+        .isCloseTo(0.1, within(1e-6));
   }
 
   @Test

@@ -23,6 +23,7 @@ import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.MepSystem;
@@ -204,6 +205,37 @@ class ExportFiguresTest {
 
     assertThat(ports).hasSize(262);
     assertThat(ports).filteredOn(p -> p.connectedTo() == null || p.touching()).hasSize(198);
+  }
+
+  /**
+   * A property gives the leg of the branch too, without the sleeves of 17 to 30 mm that are drawn
+   * on it and whose ends the ports lie at; a finding says so. One tee of 14 has no sleeves.
+   */
+  @Test
+  void branchesOfTheTeesReachFromTheAxisOfTheRunToTheirPorts() {
+    MepModel model = read(HEATING);
+    List<MepElement> tees = model.elements().stream().filter(e -> e.form() == Form.TEE).toList();
+
+    assertThat(tees).hasSize(14);
+    assertThat(tees)
+        .allSatisfy(
+            tee -> {
+              Measured<Double> branch = Objects.requireNonNull(tee.branchLengthM());
+              double sleeveM = branch.value() - branchStatedM(tee);
+              assertThat(sleeveM < 1e-6 || (sleeveM > 0.0169 && sleeveM < 0.0301)).isTrue();
+              assertThat(branch.lost())
+                  .filteredOn(c -> c.how() == How.PORTS)
+                  .allSatisfy(c -> assertThat(c.value()).isCloseTo(branch.value(), within(1e-6)));
+              assertThat(
+                      model.findings().stream()
+                          .filter(f -> tee.key().equals(f.element()))
+                          .anyMatch(f -> f.code().name().equals("LENGTH_CONFLICT")))
+                  .isEqualTo(sleeveM > 1e-6);
+            });
+  }
+
+  private static double branchStatedM(MepElement tee) {
+    return Objects.requireNonNull(tee.findProperty("L\u00E4nge Abgang").orElseThrow().number());
   }
 
   /** Its enumeration of the system as a text, and no port: seen in a second export of one model. */

@@ -180,7 +180,9 @@ record FittingShape(
         assumed.add("angle of the branch 45 degrees");
       }
       Section branch = element.ends().size() == 3 ? rounded(element.ends().get(2)) : section;
-      return new FittingAxes.Tee(legM, legM, legM, angle, 0, larger(), branch);
+      double branchM =
+          element.branchLengthM() == null ? legM : rounded(element.branchLengthM().value());
+      return new FittingAxes.Tee(legM, legM, branchM, angle, 0, larger(), branch);
     }
 
     /** Half the length read, else by the diameter. */

@@ -1,0 +1,78 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
+
+/** Puts joints that were found by touch among the ports of an element. */
+final class JointMaker {
+
+  /** An end of a body and a port of the same element this near are one. */
+  static final double SAME_PLACE_M = 0.02;
+
+  private JointMaker() {}
+
+  /** The port nearest to a place, among those not seen; -1 if none lies there. */
+  static int nearest(List<Port> ports, Point atM, boolean[] seen) {
+    int nearest = -1;
+    double leastM = SAME_PLACE_M;
+    for (int i = 0; i < ports.size(); i++) {
+      Point positionM = ports.get(i).positionM();
+      if (!seen[i] && positionM != null && positionM.distanceM(atM) < leastM) {
+        nearest = i;
+        leastM = positionM.distanceM(atM);
+      }
+    }
+    return nearest;
+  }
+
+  /**
+   * The joint takes the port at this end, or one without place, or becomes a port itself.
+   *
+   * @param port index of the port at this end among those of the element, -1 if it has none
+   */
+  static void attach(
+      Draft draft, int port, Point atM, @Nullable Point outward, ElementKey other, boolean tap) {
+    List<Port> joints = new ArrayList<>(draft.joints);
+    int at = port >= 0 ? port : unplaced(joints, other);
+    if (at >= 0) {
+      joints.set(at, joints.get(at).touching(other, atM, outward, tap));
+    } else {
+      joints.add(Port.withoutRecord(atM, outward, other, tap));
+    }
+    draft.joints = joints;
+  }
+
+  /** A port without place that is connected to the other element, else one that is to nothing. */
+  private static int unplaced(List<Port> ports, ElementKey other) {
+    int free = -1;
+    for (int i = 0; i < ports.size(); i++) {
+      Port port = ports.get(i);
+      if (port.positionM() == null) {
+        if (Objects.equals(port.connectedTo(), other)) {
+          return i;
+        }
+        free = free < 0 && port.connectedTo() == null ? i : free;
+      }
+    }
+    return free;
+  }
+
+  /** Pipe to pipe and duct to duct; valves and apparatus to either. */
+  static boolean sameLine(@Nullable Kind a, @Nullable Kind b) {
+    return !((isPipe(a) && isDuct(b)) || (isDuct(a) && isPipe(b)));
+  }
+
+  private static boolean isPipe(@Nullable Kind kind) {
+    return kind == Kind.PIPE_SEGMENT || kind == Kind.PIPE_FITTING;
+  }
+
+  private static boolean isDuct(@Nullable Kind kind) {
+    return kind == Kind.DUCT_SEGMENT || kind == Kind.DUCT_FITTING;
+  }
+}

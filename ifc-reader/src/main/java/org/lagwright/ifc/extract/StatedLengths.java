@@ -1,0 +1,66 @@
+package org.lagwright.ifc.extract;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Candidate;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.model.Section;
+
+/** Lengths that properties and quantities state, as candidates beside what is drawn. */
+final class StatedLengths {
+
+  private final Placeholders placeholders;
+  private final double lengthUnitM;
+
+  StatedLengths(Placeholders placeholders, double lengthUnitM) {
+    this.placeholders = placeholders;
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  void addTo(Options<Double> options, Draft draft) {
+    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.LENGTH)) {
+      PropertyNames.lengthM(p, lengthUnitM).ifPresent(lengthM -> add(options, p, lengthM, draft));
+    }
+  }
+
+  private void add(Options<Double> options, Property p, double lengthM, Draft draft) {
+    How how = p.quantity() ? How.QUANTITY_SET : How.PROPERTY;
+    if (placeholders.contains(p)) {
+      options.rule(lengthM, how, p.evidence(), "placeholder");
+    } else if (isSideOfSection(draft, lengthM)) {
+      options.rule(lengthM, how, p.evidence(), "equals a side of the section");
+    } else {
+      options.add(lengthM, how, p.evidence());
+    }
+  }
+
+  /** Some exporters write a side of a duct as its length; only a drawn length can tell. */
+  private static boolean isSideOfSection(Draft draft, double lengthM) {
+    Measured<Double> drawn = draft.shape.lengthM();
+    Measured<Section> section = draft.section;
+    if (drawn == null || section == null || Sizes.sameLength(drawn.value(), lengthM)) {
+      return false;
+    }
+    return section.value() instanceof Section.Rectangular r
+        ? Sizes.sameLength(r.widthM(), lengthM) || Sizes.sameLength(r.heightM(), lengthM)
+        : Sizes.sameLength(section.value().largestSideM(), lengthM);
+  }
+
+  /** A finding where another reading of a length differs from the chosen one. */
+  static void noteConflict(Draft draft, @Nullable Measured<Double> lengthM) {
+    Optional<Candidate<Double>> other = Options.firstConflict(lengthM);
+    if (lengthM != null && other.isPresent()) {
+      draft.note(
+          ReadFinding.LENGTH_CONFLICT,
+          Effect.NONE,
+          Sizes.metres(lengthM.value()),
+          lengthM.evidence().toString(),
+          Sizes.metres(other.get().value()),
+          other.get().evidence().toString());
+    }
+  }
+}
