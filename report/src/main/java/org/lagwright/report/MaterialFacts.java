@@ -64,6 +64,11 @@ public final class MaterialFacts {
     if (!stock.bores().isEmpty()) {
       facts.add(fact("tube bores mm", status, figures(stock.bores()), stock.source()));
     }
+    if (!stock.sizes().isEmpty()) {
+      String sizes =
+          stock.sizes().stream().map(MaterialFacts::size).collect(Collectors.joining(", "));
+      facts.add(fact("bore x wall mm", status, sizes, stock.source()));
+    }
     walls("section walls mm", stock.sectionWallsMm(), stock.largestSectionBoreMm(), stock, facts);
     walls("sheets mm", stock.sheetsMm(), 0, stock, facts);
     if (!stock.pieces().isEmpty()) {
@@ -81,6 +86,10 @@ public final class MaterialFacts {
       String status = stock.status().label();
       facts.add(fact(property, status, figures(wallsMm) + bore, stock.source()));
     }
+  }
+
+  private static String size(Stock.Fit fit) {
+    return fit.form() + " " + Words.plain(fit.boreMm()) + " x " + Words.plain(fit.wallMm());
   }
 
   private static String sold(Stock.Sold sold) {

@@ -18,6 +18,7 @@ import org.lagwright.takeoff.scope.ScopeRules;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.Service;
 import org.lagwright.takeoff.service.ServicePack;
+import org.lagwright.takeoff.service.ToldTemperature;
 import org.lagwright.takeoff.settings.Settings;
 
 /** Decides one element: where it is, whether it is insulated, and if so how thick and how much. */
@@ -73,6 +74,7 @@ final class ElementJudge {
     steps.add(scopeStep(facts, rule, decision));
     if (decision.scope() == Scope.IN && classification != null) {
       findExisting(element).ifPresent(findings::add);
+      findSteamPressure(element, classification).ifPresent(findings::add);
       return insulation.judge(
           element, classification, decision, location.location(), findings, steps);
     }
@@ -191,6 +193,22 @@ final class ElementJudge {
             Effect.ASSUMED,
             serviceSteps.voteInWords(classification, services.service(classification.serviceId())),
             serviceSteps.voteInWords(classification, services.service(rival))));
+  }
+
+  private static Optional<Finding> findSteamPressure(
+      MepElement element, Classification classification) {
+    ToldTemperature told = classification.told();
+    if (told == null || told.pressure() == null || !told.gaugeAssumed() || !told.believed()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.about(
+            element.key(),
+            TakeoffFinding.STEAM_PRESSURE_ASSUMED,
+            Effect.ASSUMED,
+            told.pressure(),
+            told.text(),
+            Show.celsius(told.celsius())));
   }
 
   private static Optional<Finding> findExisting(MepElement element) {

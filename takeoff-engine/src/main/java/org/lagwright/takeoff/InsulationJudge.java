@@ -180,7 +180,8 @@ final class InsulationJudge {
     LineKey key = lineKey(in, thickness, material);
     List<Finding> findings = new ArrayList<>(withAssumptions(in, making));
     findings.addAll(
-        ThicknessFindings.of(in.element().key(), thickness, material, in.classification().name()));
+        ThicknessFindings.of(
+            in.element().key(), conditions, thickness, material, in.classification().name()));
     if (conditions.exposure().isBuried()) {
       findings.add(buried(in));
     }

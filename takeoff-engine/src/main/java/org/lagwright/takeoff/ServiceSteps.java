@@ -99,12 +99,21 @@ final class ServiceSteps {
     }
     ToldTemperature told = classification.told();
     if (told != null && told.believed()) {
-      String source = told.from() + " '" + told.text() + "'";
+      String source = told.from() + " '" + told.text() + "'" + saturated(told);
       steps.add(new Trace.Decided(what, Show.celsius(temperatureC), "model", told.from(), source));
       return;
     }
     steps.add(
         new Trace.Decided(what, Show.celsius(temperatureC), pack.id(), row.id(), row.basis()));
+  }
+
+  /** How a pressure of steam was read; empty where the temperature itself stands there. */
+  private static String saturated(ToldTemperature told) {
+    if (told.pressure() == null) {
+      return "";
+    }
+    String read = told.gaugeAssumed() ? ", read as gauge," : "";
+    return ": saturated steam of " + told.pressure() + read + " after IAPWS-IF97";
   }
 
   private static void addDisbelieved(List<Trace.Step> steps, Classification classification) {

@@ -12,6 +12,10 @@ public enum TakeoffFinding implements FindingCode {
       Severity.WARNING,
       "Votes contradict: {0} against {1}. The colder reading is used for condensation. Ask the"
           + " designer which is right."),
+  STEAM_PRESSURE_ASSUMED(
+      Severity.INFO,
+      "The steam pressure {0} in '{1}' says neither gauge nor absolute; gauge is taken, {2} saturated."
+          + " Set its temperature under 'temperaturesC' in the settings if that is wrong."),
   MAPPING_WITHOUT_EFFECT(
       Severity.WARNING,
       "The settings map '{0}' under '{1}', but {2}. Check the spelling and the order."),
@@ -52,6 +56,15 @@ public enum TakeoffFinding implements FindingCode {
   VAPOUR_BARRIER_NEEDED(
       Severity.INFO,
       "{0} on {1} needs a separate vapour barrier without a gap, at joints, hangers and ends too."),
+  NO_STOCK_BORE(
+      Severity.INFO,
+      "No stock bore of {0} goes over {1}, so sheet is taken. Choose another material, or name the"
+          + " stock you buy under 'catalogue' in the settings."),
+  ENERGY_RULE_SILENT(
+      Severity.WARNING,
+      "The energy rule {0} says nothing on {1} with {2}; the other demands decide (elements: {3}). Ask"
+          + " what the local code asks for, and set it under 'demands: specification' or"
+          + " 'thicknessesMm'."),
   BURIED_IN_SOIL(
       Severity.WARNING,
       "{0} in the ground, taken in by the settings: heat flow through soil of {2} to the axis {1}"

@@ -154,6 +154,7 @@ final class TakeoffRun {
     if (!models.isEmpty()) {
       overall.addAll(new MappingFindings(settings, services, judgements).list());
       overall.addAll(AssumedLocations.findings(judgements));
+      overall.addAll(SilentRules.findings(judgements, settings.energyRule()));
     }
     return overall;
   }

@@ -18,8 +18,9 @@ final class BasisText {
   static final String MEDIA =
       "Defaults of the services pack, common practice and no design values, unless 'temperaturesC'"
           + " in the settings gives others or the model tells one, in a property or in the name of a"
-          + " system such as 'HTG 70/55'; the sheet Thickness shows what was used. Condensation pairs the coldest medium with the air of the"
-          + " location, also where the two come in different seasons: dry, but thicker than it need"
+          + " system such as 'HTG 70/55', or the pressure of steam such as '6 bar', taken as gauge;"
+          + " the sheet Thickness shows what was used. Condensation pairs the coldest medium with the"
+          + " air of the location, also where the two come in different seasons: dry, but thicker than it need"
           + " be.";
 
   /** How thick. */
@@ -31,7 +32,7 @@ final class BasisText {
           "Condensation: the smallest thickness that keeps the surface at or above dew point plus"
               + " margin, in still air, for level pipes and vertical duct walls, with radiation."
               + " Saturated air has no such thickness; more than 1 m is not looked at.",
-          "Energy rule: for round pipes only, never for ducts. In tables by temperature the row is that of the medium"
+          "Energy rule: where one is silent, as nearly all are on ducts, there is a finding. In tables by temperature the row is that of the medium"
               + " temperature, the column that of the nearest nominal size by outside diameter. Where"
               + " the conductivity of the material lies outside the range of the rule, the thickness"
               + " is adjusted to it.",

@@ -157,18 +157,18 @@ public record MaterialFamily(
         conductivity.integralMean(oneC, otherC), meanC, conductivityAt(meanC).extrapolated());
   }
 
-  /** The same family with other stock. */
-  MaterialFamily withStock(Stock other) {
+  /** The same family with other stock and conductivity; null keeps its own. */
+  MaterialFamily with(@Nullable Stock otherStock, @Nullable Points otherConductivity) {
     return new MaterialFamily(
         id,
         name,
         standards,
-        conductivity,
+        otherConductivity == null ? conductivity : otherConductivity,
         service,
         vapour,
         closedCell,
         vapourBarrierIncluded,
-        other,
+        otherStock == null ? stock : otherStock,
         note);
   }
 

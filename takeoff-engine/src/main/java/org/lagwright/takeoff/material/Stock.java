@@ -1,7 +1,9 @@
 package org.lagwright.takeoff.material;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.pack.SourceStatus;
 
@@ -13,7 +15,9 @@ import org.lagwright.takeoff.pack.SourceStatus;
  * @param sheetsMm thicknesses of sheets, mats and boards
  * @param sectionWallsMm walls of rigid pipe sections
  * @param largestSectionBoreMm largest bore of these sections, 0 where there are none
- * @param tubeBoresMm every bore of these tubes, null where only the largest is known
+ * @param tubeBoresMm every bore of these tubes, in every wall; null where only the largest is known
+ * @param fits walls and bores that are sold together, of the forms they are known for; null where
+ *     they are not known
  * @param sold lengths and sizes it comes in, null where they are not known
  * @param status how far this was checked
  * @param source where it comes from
@@ -25,9 +29,21 @@ public record Stock(
     List<Double> sectionWallsMm,
     double largestSectionBoreMm,
     @Nullable List<Double> tubeBoresMm,
+    @Nullable List<Fit> fits,
     @Nullable List<Sold> sold,
     SourceStatus status,
     String source) {
+
+  private static final String TUBE = "tube";
+
+  /** Foam of 60 mm bore is pushed over a pipe of 60.3 mm; common practice, no source. */
+  private static final double STRETCH_MM = 0.5;
+
+  /** Wider than this a bore leaves too much air round the pipe; common practice, no source. */
+  private static final double LOOSEST_MM = 3;
+
+  /** Millimetres that are equal. */
+  private static final double SAME_MM = 0.01;
 
   public Stock {
     tubeWallsMm = rising(tubeWallsMm, "tubeWallsMm");
@@ -41,6 +57,7 @@ public record Stock(
         throw new IllegalArgumentException("tubeBoresMm must end at largestTubeBoreMm.");
       }
     }
+    fits = fits == null ? null : List.copyOf(fits);
     sold = sold == null ? null : List.copyOf(sold);
   }
 
@@ -49,9 +66,73 @@ public record Stock(
     return tubeBoresMm == null ? List.of() : tubeBoresMm;
   }
 
+  /** Walls and bores that are sold together as far as they are known. */
+  public List<Fit> sizes() {
+    return fits == null ? List.of() : fits;
+  }
+
+  /**
+   * The bore as sold that goes over a pipe: the smallest that is not tighter than half a millimetre
+   * and not looser than three. Where only the largest is known, every bore up to it is taken to be
+   * made.
+   *
+   * @param form tube or section
+   * @param wallMm wall of it, millimetres
+   * @param outsideMm what it goes over, millimetres
+   */
+  public OptionalDouble findBoreMm(String form, double wallMm, double outsideMm) {
+    boolean tube = form.equals(TUBE);
+    List<Fit> ofForm = sizes().stream().filter(fit -> fit.form().equals(form)).toList();
+    if (!ofForm.isEmpty()) {
+      return fitting(
+          ofForm.stream()
+              .filter(fit -> Math.abs(fit.wallMm() - wallMm) < SAME_MM)
+              .mapToDouble(Fit::boreMm),
+          outsideMm);
+    } else if (tube && tubeBoresMm != null) {
+      return fitting(tubeBoresMm.stream().mapToDouble(bore -> bore), outsideMm);
+    }
+    return outsideMm <= largestMm(form) ? OptionalDouble.of(outsideMm) : OptionalDouble.empty();
+  }
+
+  /** True where tube or section is sold for larger pipes than this, though maybe not for it. */
+  public boolean reaches(double outsideMm) {
+    return outsideMm <= largestMm(TUBE) || outsideMm <= largestMm("section");
+  }
+
+  /** Foam stretches over a pipe a little wider than its largest bore, rigid sections do not. */
+  private double largestMm(String form) {
+    return form.equals(TUBE)
+        ? largestTubeBoreMm == 0 ? 0 : largestTubeBoreMm + STRETCH_MM
+        : largestSectionBoreMm;
+  }
+
+  private static OptionalDouble fitting(DoubleStream boresMm, double outsideMm) {
+    return boresMm
+        .filter(bore -> bore >= outsideMm - STRETCH_MM && bore <= outsideMm + LOOSEST_MM)
+        .min();
+  }
+
   /** Lengths and sizes it comes in as far as they are known. */
   public List<Sold> pieces() {
     return sold == null ? List.of() : sold;
+  }
+
+  /**
+   * A wall with a bore it is sold in.
+   *
+   * @param form tube or section
+   */
+  public record Fit(String form, double wallMm, double boreMm) {
+    public Fit {
+      if (!form.equals(TUBE) && !form.equals("section")) {
+        throw new IllegalArgumentException(
+            "a bore belongs to tube or section, not to " + form + ".");
+      }
+      if (!(wallMm > 0) || !(boreMm > 0)) {
+        throw new IllegalArgumentException("wallMm and boreMm must be above 0.");
+      }
+    }
   }
 
   /**

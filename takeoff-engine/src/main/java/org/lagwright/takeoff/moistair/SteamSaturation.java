@@ -30,6 +30,11 @@ public final class SteamSaturation {
 
   private SteamSaturation() {}
 
+  /** True where steam of this absolute pressure, pascal, can be saturated. */
+  public static boolean isSaturatedAt(double pressurePa) {
+    return pressurePa >= LOWEST_PA && pressurePa <= HIGHEST_PA;
+  }
+
   /**
    * Saturation temperature.
    *
@@ -38,7 +43,7 @@ public final class SteamSaturation {
    * @throws IllegalArgumentException outside the range of the equation
    */
   public static double temperatureC(double pressurePa) {
-    if (!(pressurePa >= LOWEST_PA && pressurePa <= HIGHEST_PA)) {
+    if (!isSaturatedAt(pressurePa)) {
       throw new IllegalArgumentException(
           "steam is saturated from 611.213 Pa to 22.064 MPa only, asked for " + pressurePa + " Pa");
     }

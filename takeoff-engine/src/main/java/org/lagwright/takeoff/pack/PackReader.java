@@ -118,15 +118,25 @@ public final class PackReader {
       if (isEmpty(text)) {
         throw empty(name);
       }
+      String pointer = pointer(e.getPath());
+      MissingKey.find(e, STRICT, text, pointer)
+          .ifPresent(
+              what -> {
+                throw new PackException(place(find(pointer, text), name) + what, e);
+              });
       throw new PackException(place(name, e, text) + describe(e), e);
     }
   }
 
   private static PackException refused(MissingValue missing, String name, String text) {
-    TokenStreamLocation at = find(missing.pointer(), text);
-    String place =
-        at == null ? name + ":1:1" : name + ":" + at.getLineNr() + ":" + at.getColumnNr();
-    return new PackException(place + ": '" + missing.key() + "' is missing here. Add it.");
+    String place = place(find(missing.pointer(), text), name);
+    return new PackException(place + MissingKey.inWords(missing.key()));
+  }
+
+  private static String place(@Nullable TokenStreamLocation at, String name) {
+    return at == null
+        ? name + ":1:1: "
+        : name + ":" + at.getLineNr() + ":" + at.getColumnNr() + ": ";
   }
 
   private static PackException empty(String name) {

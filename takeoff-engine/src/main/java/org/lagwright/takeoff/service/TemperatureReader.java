@@ -5,14 +5,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.Property;
 
 /**
- * How warm the medium is by the model itself: properties that tell a service temperature, and
- * temperatures in the names of systems. Operating limits are never service temperatures.
+ * How warm the medium is by the model itself: properties that tell a service temperature,
+ * temperatures in the names of systems, pressures in the names of steam. Operating limits are never
+ * service temperatures.
  */
 final class TemperatureReader {
 
@@ -22,6 +25,8 @@ final class TemperatureReader {
   /** Flow and return differ by this much, kelvin: common practice, no source. */
   private static final VotePack.Range SPREAD_K = new VotePack.Range(2, 60);
 
+  private static final String STEAM = "steam";
+
   private enum Tells {
     FLOW,
     RETURN,
@@ -29,11 +34,13 @@ final class TemperatureReader {
   }
 
   private final VotePack votes;
+  private final Set<String> mediumProperties;
   private final Map<String, Tells> properties = new HashMap<>();
   private final Map<String, Optional<TemperatureText.Found>> remembered = new HashMap<>();
 
   TemperatureReader(VotePack votes) {
     this.votes = votes;
+    this.mediumProperties = votes.mediumPropertyNames();
     VotePack.TemperatureProperties names = votes.temperatureProperties();
     names.ofFlow().forEach(name -> properties.put(key(name), Tells.FLOW));
     names.ofReturn().forEach(name -> properties.put(key(name), Tells.RETURN));
@@ -50,7 +57,51 @@ final class TemperatureReader {
       return null;
     }
     ToldTemperature byProperty = byProperty(told, service);
-    return byProperty == null ? bySystem(element, service) : byProperty;
+    ToldTemperature found = byProperty == null ? bySystem(element, service) : byProperty;
+    return found == null && service.medium().equals(STEAM)
+        ? bySteamPressure(element, told, service)
+        : found;
+  }
+
+  /**
+   * Saturated steam by the pressure in what names its medium or system, else in the name of a
+   * straight pipe; names of valves and types tell what they are fit for.
+   */
+  private @Nullable ToldTemperature bySteamPressure(
+      MepElement element, List<Property> told, Service service) {
+    for (Property property : told) {
+      if (!property.quantity() && mediumProperties.contains(property.name())) {
+        ToldTemperature found = steam(property.text(), "property " + property.name(), service);
+        if (found != null) {
+          return found;
+        }
+      }
+    }
+    for (MepSystem system : element.systems()) {
+      for (String text : texts(system)) {
+        ToldTemperature found = steam(text, VotePack.FROM_SYSTEM, service);
+        if (found != null) {
+          return found;
+        }
+      }
+    }
+    return element.kind() == Kind.PIPE_SEGMENT
+        ? steam(element.name(), VotePack.FROM_NAME, service)
+        : null;
+  }
+
+  private @Nullable ToldTemperature steam(String text, String from, Service service) {
+    return SteamPressureText.find(text)
+        .map(
+            found ->
+                new ToldTemperature(
+                    found.saturatedC(),
+                    from,
+                    text,
+                    found.text(),
+                    found.gaugeAssumed(),
+                    range(service).holds(found.saturatedC())))
+        .orElse(null);
   }
 
   private @Nullable ToldTemperature byProperty(List<Property> told, Service service) {
@@ -127,7 +178,8 @@ final class TemperatureReader {
   }
 
   private ToldTemperature told(double celsius, String from, String text, Service service) {
-    return new ToldTemperature(celsius, from, text, range(service).holds(celsius));
+    boolean believed = range(service).holds(celsius);
+    return new ToldTemperature(celsius, from, text, null, false, believed);
   }
 
   private VotePack.Range range(Service service) {

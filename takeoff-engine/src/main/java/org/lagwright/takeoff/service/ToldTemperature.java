@@ -1,11 +1,22 @@
 package org.lagwright.takeoff.service;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A temperature of the medium that the model tells.
  *
  * @param celsius degC
  * @param from where it stands: {@code system name}, {@code property Vorlauftemperatur}
  * @param text as it stands there
+ * @param pressure pressure of saturated steam it follows from, as it stands there; null where the
+ *     temperature itself stands there
+ * @param gaugeAssumed true where that pressure says neither gauge nor absolute
  * @param believed false where no medium of this service has it; then it is shown and not used
  */
-public record ToldTemperature(double celsius, String from, String text, boolean believed) {}
+public record ToldTemperature(
+    double celsius,
+    String from,
+    String text,
+    @Nullable String pressure,
+    boolean gaugeAssumed,
+    boolean believed) {}

@@ -1,6 +1,7 @@
 package org.lagwright.takeoff.thickness;
 
 import java.util.Objects;
+import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.heat.Body;
 import org.lagwright.takeoff.heat.Body.Cylinder;
 import org.lagwright.takeoff.heat.Body.Flat;
@@ -10,7 +11,7 @@ import org.lagwright.takeoff.material.MaterialFamily;
 /** Thickness a rule by service, location and size asks for. */
 final class SituationDemand {
 
-  /** Pipes above this diameter count as flat surfaces in EN 12828, metres. */
+  /** Pipes above this diameter, and ducts that are not round, are flat surfaces in EN 12828, m. */
   private static final double FLAT_ABOVE_M = 0.4;
 
   /** Mean temperature where a limit of the heat flow names none: warm pipe in a building, degC. */
@@ -73,7 +74,8 @@ final class SituationDemand {
     Double flat = row.flatWPerM2K();
     MaterialFigures.add(figures, one.material(), lambda);
     figures.number("surface coefficient W/(m2 K)", row.coefficientWPerM2K(), 2);
-    boolean isFlat = flat != null && outsideM > FLAT_ABOVE_M;
+    boolean round = one.section() instanceof Section.Round;
+    boolean isFlat = flat != null && (!round || outsideM > FLAT_ABOVE_M);
     double most = isFlat ? Objects.requireNonNull(flat) : limit.ofPipeWPerMK(outsideM);
     figures.number("largest transmittance " + (isFlat ? "W/(m2 K)" : "W/(m K)"), most, 3);
     Body body = isFlat ? new Flat(1) : new Cylinder(outsideM);

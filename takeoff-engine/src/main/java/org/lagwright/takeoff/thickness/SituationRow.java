@@ -79,6 +79,11 @@ record SituationRow(
     }
   }
 
+  /** True for limits of the heat flow that also tell that of flat surfaces. */
+  boolean isForDucts() {
+    return flatWPerM2K != null;
+  }
+
   boolean byBore() {
     return sizeBy.equals("bore");
   }

@@ -54,14 +54,19 @@ record SituationRulePack(
 
   @Override
   public Optional<Demand> findDemand(Case one) {
-    double outsideM = one.section() instanceof Section.Round r ? r.outsideDiameterM() : 0;
-    if (outsideM == 0 || one.duct()) {
+    Section section = one.section();
+    if (!one.duct() && !(section instanceof Section.Round)) {
       return Optional.empty();
     }
-    double boreM = BORES.boreM(outsideM);
+    double outsideM =
+        section instanceof Section.Round round
+            ? round.outsideDiameterM()
+            : section.perimeterM() / Math.PI;
+    double boreM = one.duct() ? outsideM : BORES.boreM(outsideM);
     return rows.stream()
         .filter(row -> isOf(row, one.family(), one.location()))
         .filter(row -> row.contains(row.byBore() ? boreM : outsideM))
+        .filter(row -> !one.duct() || row.isForDucts())
         .findFirst()
         .map(row -> SituationDemand.of(this, row, one, outsideM, boreM));
   }

@@ -20,12 +20,6 @@ final class StockBuildUp {
   /** Rounding of the computation, not a tolerance of the trade, metres. */
   private static final double SLACK_M = 1e-9;
 
-  /**
-   * Foam of 60 mm bore is pushed over a pipe of 60.3 mm; common practice, no source. Rigid sections
-   * get none: their bores follow the pipe sizes and the limit is the largest of them.
-   */
-  private static final double FOAM_STRETCH_MM = 0.5;
-
   private final String materialId;
   private final Stock stock;
   private final boolean duct;
@@ -83,16 +77,22 @@ final class StockBuildUp {
 
   private List<Layer> layersAround(Section section) {
     if (!duct && section instanceof Section.Round round) {
-      double outsideMm = round.outsideDiameterM() * 1000;
-      if (outsideMm <= stock.largestTubeBoreMm() + FOAM_STRETCH_MM
-          && !stock.tubeWallsMm().isEmpty()) {
-        return layers(LayerForm.TUBE, stock.tubeWallsMm());
-      }
-      if (outsideMm <= stock.largestSectionBoreMm()) {
-        return layers(LayerForm.SECTION, stock.sectionWallsMm());
+      for (LayerForm form : List.of(LayerForm.TUBE, LayerForm.SECTION)) {
+        List<Layer> layers = layers(form, wallsOver(form, round.outsideDiameterM() * 1000));
+        if (!layers.isEmpty()) {
+          return layers;
+        }
       }
     }
     return layers(LayerForm.SHEET, stock.sheetsMm());
+  }
+
+  /** The walls that are sold with a bore that goes over a diameter, millimetres. */
+  private List<Double> wallsOver(LayerForm form, double outsideMm) {
+    List<Double> wallsMm = form == LayerForm.TUBE ? stock.tubeWallsMm() : stock.sectionWallsMm();
+    return wallsMm.stream()
+        .filter(wallMm -> stock.findBoreMm(form.label(), wallMm, outsideMm).isPresent())
+        .toList();
   }
 
   private List<Layer> layers(LayerForm form, List<Double> wallsMm) {

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PackReaderTest {
 
@@ -56,6 +58,36 @@ class PackReaderTest {
     assertThatThrownBy(() -> PackReader.readFile(file, Wall.class))
         .isInstanceOf(PackException.class)
         .hasMessageContaining("thicknessMm");
+  }
+
+  record Rack(String id, List<Shelf> shelves) {
+    Rack {
+      shelves = List.copyOf(shelves);
+    }
+  }
+
+  record Shelf(String id, List<String> goods) {
+    Shelf {
+      goods = List.copyOf(goods);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "id: a | 1:1: 'shelves' is missing here. Add it.",
+        "id: a\\nshelves: | 1:1: 'shelves' is missing here. Add it.",
+        "id: a\\nshelves:\\n  - {id: b, goods: []}\\n  - {id: c} | 4:5: 'goods' is missing here. Add it.",
+        "id: a\\nshelves:\\n  - | 1:1: an entry of 'shelves' is empty. Fill it, or drop it.",
+        "shelves: [] | 1:1: 'id' is missing here. Add it."
+      })
+  void missingListIsRefusedInOneLineWithItsPlace(String yaml, String message) throws IOException {
+    Path file = file(yaml.replace("\\n", "\n") + "\n");
+
+    assertThatThrownBy(() -> PackReader.readFile(file, Rack.class))
+        .isInstanceOf(PackException.class)
+        .hasMessage(file + ":" + message);
   }
 
   @Test

@@ -96,6 +96,12 @@ class SettingsReaderTest {
         "2 | surfaceEmissivity: 90 | surfaceEmissivity is impossible: 90.0 is not between",
         "2 | condensationMarginK: -1 | condensationMarginK is impossible",
         "2 | places:\\n  - | an entry is empty",
+        "2 | ground: {depthM: 0, soilWPerMK: 1} | depthM must lie between",
+        "2 | air: {indoor: {windMPerS: -1}} | windMPerS must lie between",
+        "2 | air: {indoor: {surfaceEmissivity: 2}} | surfaceEmissivity must lie between",
+        "2 | humiditySweep: [lemonade] | 'lemonade' is no service",
+        "3 | demands:\\n  specification: [{service: steam}] | thicknessMm",
+        "3 | demands:\\n  frost: {airC: -5, waterC: 4, hours: 8, iceShare: 0.2} | 'locations' is missing",
         "2 | colour: red | unknown key 'colour'"
       })
   void impossibleValueIsRefusedWithFileAndLine(int line, String yaml, String message)

@@ -9,6 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.takeoff.material.MaterialFamily;
+import org.lagwright.takeoff.material.MaterialPack;
 import org.lagwright.takeoff.material.Stock;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.pack.PackInfo;
@@ -131,6 +135,55 @@ class UserPacksTest {
     assertThatThrownBy(() -> settings("catalogue: stock.csv\n"))
         .isInstanceOf(PackException.class)
         .hasMessageContaining("stock.csv:2:4: widthM belongs to sheet and roll");
+  }
+
+  @Test
+  void catalogueTellsBoreByWallAndConductivityByMeanTemperature() throws IOException {
+    write(
+        "stock.csv",
+        "material,form,thicknessMm,boreMm,conductivityWPerMK,meanC\n"
+            + "fef_nbr,tube,13,22,0.034,0\nfef_nbr,tube,25,35,0.034,0\nfef_nbr,,,,0.036,20\n"
+            + "sw_pipe_board,,,,0.04,50\n");
+    MaterialPack materials = settings("catalogue: stock.csv\n").packs().materials();
+    MaterialFamily foam = materials.family("fef_nbr");
+
+    assertThat(foam.stock().sizes())
+        .containsExactly(new Stock.Fit("tube", 13, 22), new Stock.Fit("tube", 25, 35));
+    assertThat(foam.stock().largestTubeBoreMm()).isEqualTo(35);
+    assertThat(foam.stock().findBoreMm("tube", 13, 21.3)).hasValue(22);
+    assertThat(foam.stock().findBoreMm("tube", 25, 21.3)).isEmpty();
+    assertThat(foam.conductivityAt(10).wPerMK()).isEqualTo(0.035);
+    assertThat(foam.conductivity().status().label()).isEqualTo("given by the user, not checked");
+    assertThat(materials.family("sw_pipe_board").conductivityAt(0).wPerMK()).isEqualTo(0.04);
+    assertThat(materials.family("sw_pipe_board").stock())
+        .isEqualTo(MaterialPack.bundled().family("sw_pipe_board").stock());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "fef_nbr,tube,13,22,,0.034, | 2:7: a conductivity needs its mean temperature",
+        "fef_nbr,tube,13,22,,,10 | 2:6: a conductivity needs its mean temperature",
+        "fef_nbr,tube,13,22,,34,10 | 2:6: the conductivity must lie between 0 and 1",
+        "fef_nbr,tube,13,-1,,, | 2:4: the bore must be above 0 mm",
+        "fef_nbr,tube,13,,,, | 2:5: 'largestboremm' is empty",
+        "fef_nbr,,13,,,, | 2:2: 'form' is empty",
+        "fef_nbr,hose,13,,,, | 2:2: 'hose' is none of tube, sheet, section",
+        "fef_nbr,tube,13,22,,0.034,10\\nfef_nbr,tube,13,28,,0.035,10 | 3:6: another row says 0.034",
+        "fef_nbr,tube,13,22,,,\\nfef_nbr,tube,19,,89,, | 3:4: give boreMm in all rows"
+      })
+  void catalogueThatIsWrongIsRefusedWithLineAndColumn(String rows, String message)
+      throws IOException {
+    write(
+        "stock.csv",
+        "material,form,thicknessMm,boreMm,largestBoreMm,conductivityWPerMK,meanC\n"
+            + rows.replace("\\n", "\n")
+            + "\n");
+
+    assertThatThrownBy(() -> settings("catalogue: stock.csv\n"))
+        .isInstanceOf(PackException.class)
+        .hasMessageContaining("stock.csv:" + message);
   }
 
   @Test

@@ -84,6 +84,12 @@ class SituationRulePackTest {
     "heating, outdoor, 21.3, 40",
     "heating, outdoor, 168.3, 200",
     "chilled, indoor, 21.3, 9",
+    "heating, between-heated-rooms, 21.3, 10",
+    "heating, between-heated-rooms, 60.3, 26.55",
+    "heating, central-manifold, 168.3, 50",
+    "dhw, central-manifold, 33.7, 15",
+    "dhw, between-heated-rooms, 33.7, 30",
+    "heating, floor-between-heated-rooms, 21.3, 6",
     "chilled, indoor, 60.3, 19",
   })
   void germanRowIsTheThicknessAtItsOwnConductivity(
@@ -118,6 +124,26 @@ class SituationRulePackTest {
     double resistance = Math.log(de / 0.0603) / (2 * Math.PI * 0.04) + 1 / (10 * Math.PI * de);
 
     assertThat(1 / resistance).isCloseTo(limitWPerMK, within(1e-6));
+  }
+
+  /** Norway, class 1: 1.17 W/(m2 K) flat, 3.3 d + 0.22 W/(m K) round, film of 10 W/(m2 K). */
+  @Test
+  void norwegianDuctsHaveTheLimitOfTheirShape() {
+    SituationRulePack norway = SituationRulePack.bundled("no-en-12828.yaml");
+    MaterialFamily wool = of(0.04);
+    Section flat = new Section.Rectangular(0.6, 0.3);
+    Section round = new Section.Round(0.315);
+
+    assertThat(demandOn(norway, flat, wool).thicknessM())
+        .isCloseTo(0.04 * (1 / 1.17 - 1 / 10.0), within(1e-6));
+    double de = 0.315 + 2 * demandOn(norway, round, wool).thicknessM();
+    assertThat(1 / (Math.log(de / 0.315) / (2 * Math.PI * 0.04) + 1 / (10 * Math.PI * de)))
+        .isCloseTo(3.3 * 0.315 + 0.22, within(1e-6));
+  }
+
+  private static Demand demandOn(SituationRulePack rule, Section duct, MaterialFamily material) {
+    return rule.findDemand(new EnergyRule.Case(duct, true, 35.0, "supply", "indoor", material))
+        .orElseThrow();
   }
 
   @Test
@@ -169,28 +195,30 @@ class SituationRulePackTest {
   /** The demand on a pipe with a material of this conductivity at all temperatures. */
   private static Demand demand(
       String file, String family, String location, double outsideMm, double wPerMK) {
-    MaterialFamily foam = MaterialPack.bundled().family("fef_nbr");
-    MaterialFamily material =
-        new MaterialFamily(
-            "test",
-            "test",
-            List.of(),
-            new MaterialFamily.Points(
-                "test",
-                foam.conductivity().status(),
-                "test",
-                List.of(new MaterialFamily.Point(10, wPerMK))),
-            foam.service(),
-            null,
-            true,
-            true,
-            foam.stock(),
-            null);
     return Objects.requireNonNull(
         SituationRulePack.bundled(file)
             .findDemand(
                 new EnergyRule.Case(
-                    new Section.Round(outsideMm / 1000), false, 10.0, family, location, material))
+                    new Section.Round(outsideMm / 1000), false, 10.0, family, location, of(wPerMK)))
             .orElse(null));
+  }
+
+  private static MaterialFamily of(double wPerMK) {
+    MaterialFamily foam = MaterialPack.bundled().family("fef_nbr");
+    return new MaterialFamily(
+        "test",
+        "test",
+        List.of(),
+        new MaterialFamily.Points(
+            "test",
+            foam.conductivity().status(),
+            "test",
+            List.of(new MaterialFamily.Point(10, wPerMK))),
+        foam.service(),
+        null,
+        true,
+        true,
+        foam.stock(),
+        null);
   }
 }

@@ -8,7 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.material.MaterialPack;
+import org.lagwright.takeoff.material.Stock;
+import org.lagwright.takeoff.pack.SourceStatus;
 
 /** Which stock meets a requirement; the walls are those of the bundled pack. */
 class StockBuildUpTest {
@@ -31,6 +34,11 @@ class StockBuildUpTest {
     "fef_nbr, 168.3, 19, 19 tube",
     "fef_nbr, 168.6, 19, 19 sheet",
     "fef_nbr, 219.1, 60, 50 sheet + 10 sheet",
+    // no bore from 3 mm above the pipe to half a millimetre below it: sheet, also as second layer
+    "fef_nbr, 141.3, 19, 19 sheet",
+    "fef_nbr, 90, 19, 19 sheet",
+    "fef_nbr, 15.9, 19, 19 tube",
+    "fef_nbr, 88.9, 60, 50 tube + 10 sheet",
     // rigid sections: second section over the first while the bore fits
     "sw_pipe_board, 60.3, 50.8, 60 section",
     "sw_pipe_board, 168.3, 127, 100 section + 30 sheet",
@@ -44,6 +52,55 @@ class StockBuildUpTest {
     Section pipe = new Section.Round(outsideMm / 1000);
 
     assertThat(inWords(material, pipe, false, requiredMm)).isEqualTo(expected);
+  }
+
+  /** Walls of 13 mm with bores of 15 and 22 mm, of 25 mm with 22 mm; sections of 40 on 60. */
+  @ParameterizedTest
+  @CsvSource({
+    "15, 13, 13 tube",
+    "15, 20, 13 tube + 25 sheet",
+    "21.3, 20, 25 tube",
+    "28, 20, 25 sheet",
+    "60.3, 30, 40 section",
+    "48.3, 20, 25 sheet",
+  })
+  void wallIsTakenOnlyWhereItIsSoldInThatBore(
+      double outsideMm, double requiredMm, String expected) {
+    Stock stock =
+        new Stock(
+            List.of(13.0, 25.0),
+            22,
+            List.of(25.0),
+            List.of(40.0),
+            60,
+            null,
+            List.of(
+                new Stock.Fit("tube", 13, 15),
+                new Stock.Fit("tube", 13, 22),
+                new Stock.Fit("tube", 25, 22),
+                new Stock.Fit("section", 40, 60)),
+            null,
+            SourceStatus.USER,
+            "test");
+    MaterialFamily foam = MATERIALS.family("fef_nbr");
+    MaterialFamily material =
+        new MaterialFamily(
+            "test",
+            "test",
+            List.of(),
+            foam.conductivity(),
+            foam.service(),
+            null,
+            true,
+            true,
+            stock,
+            null);
+
+    assertThat(
+            inWords(
+                StockBuildUp.choose(
+                    material, new Section.Round(outsideMm / 1000), false, requiredMm / 1000)))
+        .isEqualTo(expected);
   }
 
   @ParameterizedTest
@@ -77,8 +134,11 @@ class StockBuildUpTest {
   }
 
   private static String inWords(String material, Section section, boolean duct, double requiredMm) {
-    List<Layer> layers =
-        StockBuildUp.choose(MATERIALS.family(material), section, duct, requiredMm / 1000);
+    return inWords(
+        StockBuildUp.choose(MATERIALS.family(material), section, duct, requiredMm / 1000));
+  }
+
+  private static String inWords(List<Layer> layers) {
     return layers.stream()
         .map(l -> Math.round(l.thicknessM() * 1000) + " " + l.form().label())
         .collect(Collectors.joining(" + "));
