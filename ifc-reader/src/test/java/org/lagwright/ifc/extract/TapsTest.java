@@ -179,6 +179,13 @@ class TapsTest {
     }
   }
 
+  /** What the benchmark of joining measures is right: runs of ten, each with two branches. */
+  @Test
+  void manyRunsWithBranchesAreJoinedEachByItself() {
+    assertThat(new TouchingEndsBenchmark(1200).join())
+        .isEqualTo(new TouchingEndsBenchmark.Joined(100 * 9, 100 * 2));
+  }
+
   private static double[] beside(
       double[] start, double[] along, double[] out, double onMm, double offMm) {
     return at(
