@@ -11,6 +11,7 @@ import org.lagwright.ifc.extract.ModelJoiner.Joining;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.OpenEnd;
@@ -50,8 +51,8 @@ final class CrossJoints {
   private void join() {
     for (MepModel model : joining.read()) {
       for (MepElement element : model.elements()) {
-        // what repeats another element is joined in its place
-        if (joining.now(element).repeats() == null) {
+        // what repeats another element is joined in its place; coverings lie around the others
+        if (joining.now(element).repeats() == null && element.kind() != Kind.COVERING) {
           element.openEnds().forEach(end -> ends.add(new Loose(element, end)));
         }
       }

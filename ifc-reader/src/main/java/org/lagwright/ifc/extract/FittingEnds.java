@@ -29,11 +29,17 @@ final class FittingEnds {
   private final Draft draft;
   private final List<Neighbours.Joint> joints;
   private final @Nullable Shape joined;
+  private final boolean insulated;
 
-  FittingEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
+  /**
+   * @param insulated true if the body is drawn with its insulation
+   */
+  FittingEnds(
+      Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined, boolean insulated) {
     this.draft = draft;
     this.joints = joints;
     this.joined = joined;
+    this.insulated = insulated;
   }
 
   /** How many ends the element has: its form tells, else its ports and what touches it. */
@@ -47,7 +53,7 @@ final class FittingEnds {
     Options<List<Section>> options = new Options<>(FittingEnds::sameSections);
     List<Section> met = met();
     boolean wider = FittingMeasurer.isWiderThanItsPipe(draft.form);
-    boolean drawnFirst = !wider && isSolid() && draft.shape.ends().size() == ways();
+    boolean drawnFirst = !wider && !insulated && isSolid() && draft.shape.ends().size() == ways();
     if (drawnFirst) {
       addDrawn(options);
     }
@@ -55,10 +61,14 @@ final class FittingEnds {
       options.add(met, How.NEIGHBOUR, metEvidence());
     }
     if (!drawnFirst && draft.shape.ends().size() > 1) {
-      if (met.isEmpty() || sameSections(met, drawn())) {
+      if ((met.isEmpty() && !insulated) || sameSections(met, drawn())) {
         addDrawn(options);
       } else {
-        options.rule(drawn(), drawnHow(), drawnEvidence(), "body, not the pipe in it");
+        options.rule(
+            drawn(),
+            drawnHow(),
+            drawnEvidence(),
+            insulated ? FittingMeasurer.INSULATED : FittingMeasurer.BODY);
       }
     }
     byPorts(options);

@@ -23,7 +23,9 @@ import org.lagwright.ifc.model.Section;
  */
 final class FittingMeasurer {
 
-  private static final String BODY = "body, not the pipe in it";
+  static final String BODY = "body, not the pipe in it";
+
+  static final String INSULATED = "drawn with its insulation";
 
   private static final double CONCENTRIC_M = 1e-4;
 
@@ -32,6 +34,7 @@ final class FittingMeasurer {
   private final BendMeasurer bends;
   private final BranchMeasurer branches;
   private final StatedLengths lengths;
+  private final FittingInsulation insulation;
 
   FittingMeasurer(
       Neighbours neighbours,
@@ -43,6 +46,7 @@ final class FittingMeasurer {
     this.bends = new BendMeasurer(placeholders, lengthUnitM);
     this.branches = new BranchMeasurer(placeholders, lengthUnitM);
     this.lengths = new StatedLengths(placeholders, lengthUnitM);
+    this.insulation = new FittingInsulation(lengthUnitM);
   }
 
   /** The form of an item; sizes are asked only once the forms of all are known. */
@@ -58,8 +62,15 @@ final class FittingMeasurer {
   void measure(Draft draft) {
     List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
     Shape joined = JointShape.of(draft, joints);
-    FittingEnds ends = new FittingEnds(draft, joints, joined);
-    size(draft, joints, ends);
+    FittingEnds ends = new FittingEnds(draft, joints, joined, false);
+    if (insulation.isIn(draft, joints, ends.ways())) {
+      List<Neighbours.Joint> bare =
+          joints.stream().map(Neighbours.Joint::withSegmentsOnly).toList();
+      ends = new FittingEnds(draft, bare, JointShape.of(draft, bare), true);
+      size(draft, bare, ends);
+    } else {
+      size(draft, joints, ends);
+    }
     draft.ends = ends.choose();
     draft.lengthM = length(draft, joints, joined);
     draft.eccentricityM = eccentricity(draft, joined);
@@ -81,7 +92,8 @@ final class FittingMeasurer {
     Measured<Section> drawn = draft.shape.section();
     List<Neighbours.Found> met =
         joints.stream().map(Neighbours.Joint::met).filter(Objects::nonNull).toList();
-    boolean bodyIsTheSize = !isWiderThanItsPipe(draft.form);
+    boolean insulated = draft.drawnInsulation != null;
+    boolean bodyIsTheSize = !isWiderThanItsPipe(draft.form) && !insulated;
     boolean allKnown = met.size() == ends.ways();
     boolean drawnFirst = bodyIsTheSize && drawn != null && (drawn.how() == How.SOLID || !allKnown);
     if (drawnFirst) {
@@ -94,7 +106,7 @@ final class FittingMeasurer {
       if (met.stream().allMatch(n -> Sizes.sameSection(n.section(), drawn.value()))) {
         options.addAll(drawn);
       } else {
-        options.rule(drawn.value(), drawn.how(), drawn.evidence(), BODY);
+        options.rule(drawn.value(), drawn.how(), drawn.evidence(), insulated ? INSULATED : BODY);
       }
     }
     options.addAll(profiles.ofMaterial(draft.key.step()));

@@ -111,6 +111,9 @@ final class InsulationReader {
       found.stream().filter(host -> !isInsulation(host)).forEach(host -> lieAround(orphan, host));
       if (orphan.kind == Kind.COVERING && !hosted.contains(orphan.key)) {
         orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
+        // another file may hold what it lies around
+        orphan.shape = shape(orphan);
+        orphan.section = Sizes.withoutNoise(orphan.shape.section());
       }
     }
   }
@@ -218,7 +221,7 @@ final class InsulationReader {
             .map(p -> Thicknesses.metres(p, lengthUnitM))
             .orElse(null);
     return new Layers.Covering(
-        covering, outer(covering), statedM, extent == null ? Coaxiality.Extent.WHOLE : extent);
+        outer(covering), statedM, extent == null ? Coaxiality.Extent.WHOLE : extent);
   }
 
   private @Nullable String materialOf(Collection<Draft> coverings) {

@@ -24,7 +24,7 @@ final class Layers {
    * @param statedM thickness that it states, null where none
    * @param extent the part of the element that it lies along; all of it where nothing tells
    */
-  record Covering(Draft draft, @Nullable Section outer, @Nullable Double statedM, Extent extent) {}
+  record Covering(@Nullable Section outer, @Nullable Double statedM, Extent extent) {}
 
   /**
    * Layers around each other.

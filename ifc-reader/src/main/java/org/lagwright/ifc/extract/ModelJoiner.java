@@ -2,17 +2,22 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.ReadFinding;
 
 /**
  * Makes several files one model: elements that stand in more than one of them are marked, so that
- * they count once; ends that touch across files are connected; files that cannot belong together
- * are a finding. Elements keep the file they come from.
+ * they count once; ends that touch across files are connected; coverings find the pipes of another
+ * file that they lie around; files that cannot belong together are a finding. Elements keep the
+ * file they come from.
  */
 public final class ModelJoiner {
 
@@ -32,6 +37,7 @@ public final class ModelJoiner {
       Whereabouts.compare(joining);
       Repeats.mark(joining);
       CrossJoints.join(joining, joinToleranceM);
+      CrossHosts.find(joining);
     }
     return joining.models();
   }
@@ -42,6 +48,7 @@ public final class ModelJoiner {
     private final List<MepModel> models;
     private final Map<ElementKey, MepElement> changed = new HashMap<>();
     private final List<Finding> findings = new ArrayList<>();
+    private final Set<ElementKey> hosted = new HashSet<>();
 
     Joining(List<MepModel> models) {
       this.models = List.copyOf(models);
@@ -69,6 +76,17 @@ public final class ModelJoiner {
       findings.add(finding);
     }
 
+    /** Its host was found; what its own file says about that holds no longer. */
+    void hosted(ElementKey covering) {
+      hosted.add(covering);
+    }
+
+    private boolean stillHolds(Finding finding) {
+      return finding.code() != ReadFinding.COVERING_WITHOUT_HOST
+          || finding.element() == null
+          || !hosted.contains(finding.element());
+    }
+
     List<MepModel> models() {
       return models.stream().map(this::model).toList();
     }
@@ -76,11 +94,15 @@ public final class ModelJoiner {
     private MepModel model(MepModel read) {
       int index = read.file().index();
       List<Finding> own = findings.stream().filter(f -> f.model() == index).toList();
-      boolean same = own.isEmpty() && changed.keySet().stream().noneMatch(k -> k.model() == index);
+      boolean same =
+          own.isEmpty()
+              && Stream.concat(changed.keySet().stream(), hosted.stream())
+                  .noneMatch(k -> k.model() == index);
       if (same) {
         return read;
       }
       List<Finding> all = new ArrayList<>(read.findings());
+      all.removeIf(finding -> !stillHolds(finding));
       all.addAll(own);
       return new MepModel(
           read.file(),

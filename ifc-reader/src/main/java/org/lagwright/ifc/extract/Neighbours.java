@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
@@ -23,8 +24,20 @@ final class Neighbours {
   /** Joined ports and ends lie up to 15 mm apart in public files. */
   private static final double SAME_PLACE_M = 0.02;
 
-  /** A size found next door. */
-  record Found(Section section, Evidence evidence) {}
+  /**
+   * A size found next door.
+   *
+   * @param ofSegment true if it is the size of a straight piece, which has no insulation in it any
+   *     more; drawn ends of fittings may have
+   * @param insulationM insulation that was drawn into that piece, metres; 0 if none was
+   */
+  record Found(Section section, Evidence evidence, boolean ofSegment, double insulationM) {
+
+    /** A size without more. */
+    Found(Section section, Evidence evidence) {
+      this(section, evidence, false, 0);
+    }
+  }
 
   private final Map<ElementKey, Draft> drafts;
   private final PortSizes portSizes;
@@ -48,6 +61,11 @@ final class Neighbours {
     /** What is met, else what is stated. */
     @Nullable Found known() {
       return met == null ? stated : met;
+    }
+
+    /** This joint without what is met at the end of a fitting. */
+    Joint withSegmentsOnly() {
+      return met == null || met.ofSegment ? this : new Joint(port, outward, null, stated);
     }
   }
 
@@ -110,7 +128,14 @@ final class Neighbours {
       }
       Measured<Section> section = next.section;
       if (next.isSegment() && section != null) {
-        return Optional.of(found(next, section.value()));
+        ExistingInsulation drawn = next.drawnInsulation;
+        Double thicknessM = drawn == null ? null : drawn.thicknessM();
+        return Optional.of(
+            new Found(
+                section.value(),
+                evidence(next, section.value()),
+                true,
+                thicknessM == null ? 0 : thicknessM));
       }
       if (!keepsSize(next)) {
         return endAt(next, out.positionM());
@@ -125,9 +150,8 @@ final class Neighbours {
     return Optional.empty();
   }
 
-  private static Found found(Draft neighbour, Section section) {
-    return new Found(
-        section, new Evidence(neighbour.key.step(), "neighbour", Sizes.inWords(section)));
+  private static Evidence evidence(Draft neighbour, Section section) {
+    return new Evidence(neighbour.key.step(), "neighbour", Sizes.inWords(section));
   }
 
   /** The drawn end of a tee, reducer or the like that lies at a port. */
@@ -138,7 +162,7 @@ final class Neighbours {
     return fitting.shape.ends().stream()
         .filter(end -> end.centreM().distanceM(portM) < SAME_PLACE_M)
         .min(Comparator.comparingDouble(end -> end.centreM().distanceM(portM)))
-        .map(end -> found(fitting, end.section()));
+        .map(end -> new Found(end.section(), evidence(fitting, end.section())));
   }
 
   private static boolean keepsSize(Draft item) {

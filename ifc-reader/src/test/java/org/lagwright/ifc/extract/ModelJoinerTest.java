@@ -1,6 +1,7 @@
 package org.lagwright.ifc.extract;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.body;
 import static org.lagwright.ifc.extract.InlineModel.element;
 import static org.lagwright.ifc.extract.InlineModel.properties;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Port;
@@ -186,5 +188,71 @@ class ModelJoinerTest {
         .map(Port::connectedTo)
         .filter(Objects::nonNull)
         .toList();
+  }
+
+  /** Wool of 30 mm around the first or the last part of a pipe of another file. */
+  private static String wool(double zMm, double lengthMm, double outerMm) {
+    return """
+        #1=IFCCOVERING('w%1$s',$,'Wool',$,$,#30,#10,$,.INSULATION.);
+        #10=IFCPRODUCTDEFINITIONSHAPE($,$,(#11));
+        #11=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#12));
+        #12=IFCEXTRUDEDAREASOLID(#20,$,#13,%2$s);
+        #13=IFCDIRECTION((0.,0.,1.));
+        #20=IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,%3$s,20.);
+        #30=IFCLOCALPLACEMENT($,#31);
+        #31=IFCAXIS2PLACEMENT3D(#32,$,$);
+        #32=IFCCARTESIANPOINT((0.,0.,%1$s));
+        """
+        .formatted(zMm, lengthMm, outerMm / 2);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0,2500,1.0", "0,1250,0.5", "-500,3500,1.0"})
+  void coveringLiesAroundThePipeOfAnotherFile(double zMm, double lengthMm, double share) {
+    List<MepModel> models = join(pipe("a", 0, 0), wool(zMm, lengthMm, 120.3));
+    ExistingInsulation shown =
+        Objects.requireNonNull(element(models.get(0), 1).existingInsulation());
+
+    assertThat(shown.thicknessM()).isCloseTo(0.03, within(1e-6));
+    assertThat(shown.share()).isCloseTo(share, within(1e-6));
+    assertThat(shown.coverings()).containsExactly(new ElementKey(1, 1));
+    assertThat(codes(models)).doesNotContain("COVERING_WITHOUT_HOST", "FILES_CONNECTED");
+  }
+
+  @Test
+  void coveringBesideAllPipesOfTheOtherFileStaysWithoutHost() {
+    List<MepModel> models = join(pipe("a", 80, 0), wool(0, 2500, 120.3));
+
+    assertThat(element(models.get(0), 1).existingInsulation()).isNull();
+    assertThat(codes(models)).containsOnlyOnce("COVERING_WITHOUT_HOST");
+  }
+
+  @Test
+  void pipeThatStatesAnotherThicknessThanTheOtherFileDrawsKeepsItsOwnAndSaysSo() {
+    List<MepModel> models =
+        join(
+            pipe("a", 0, 0) + properties("Insulation Thickness", "IFCLENGTHMEASURE(50.)"),
+            wool(0, 2500, 120.3));
+
+    assertThat(Objects.requireNonNull(element(models.get(0), 1).existingInsulation()).thicknessM())
+        .isEqualTo(0.05);
+    assertThat(codes(models)).containsOnlyOnce("INSULATION_CONFLICT");
+  }
+
+  @Test
+  void coveringIsFoundAroundAPipeThatIsJoinedAtBothEnds() {
+    String three =
+        pipe("a", 0, 0)
+            + "#2=IFCPIPESEGMENT('a2',$,'Pipe 2',$,$,#40,#10,$,$);\n"
+            + "#40=IFCLOCALPLACEMENT($,#41);\n#41=IFCAXIS2PLACEMENT3D(#42,$,$);\n"
+            + "#42=IFCCARTESIANPOINT((0.,0.,2500.));\n"
+            + "#3=IFCPIPESEGMENT('a3',$,'Pipe 3',$,$,#50,#10,$,$);\n"
+            + "#50=IFCLOCALPLACEMENT($,#51);\n#51=IFCAXIS2PLACEMENT3D(#52,$,$);\n"
+            + "#52=IFCCARTESIANPOINT((0.,0.,5000.));\n";
+    List<MepModel> models = join(three, wool(2500, 2500, 120.3));
+
+    assertThat(element(models.get(0), 2).existingInsulation()).isNotNull();
+    assertThat(element(models.get(0), 1).existingInsulation()).isNull();
+    assertThat(element(models.get(0), 3).existingInsulation()).isNull();
   }
 }
