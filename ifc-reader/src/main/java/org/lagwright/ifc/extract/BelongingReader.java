@@ -33,6 +33,7 @@ final class BelongingReader {
   private final Relations relations;
   private final Map<Long, Optional<MepSystem>> systems = new ConcurrentHashMap<>();
   private final Map<Long, List<String>> materialNames = new ConcurrentHashMap<>();
+  private final Set<Long> met = ConcurrentHashMap.newKeySet();
 
   BelongingReader(IfcFile file, Relations relations) {
     this.file = file;
@@ -119,8 +120,12 @@ final class BelongingReader {
     return List.copyOf(names);
   }
 
-  private static void collectMaterials(@Nullable IfcRecord at, Set<Long> seen, Set<String> names) {
-    if (at == null || seen.size() > MAX_MATERIAL_PARTS || !seen.add(at.id())) {
+  private void collectMaterials(@Nullable IfcRecord at, Set<Long> seen, Set<String> names) {
+    if (at == null || seen.size() > MAX_MATERIAL_PARTS) {
+      return;
+    }
+    if (!seen.add(at.id())) {
+      met.add(at.id());
       return;
     }
     if (at.is("IfcMaterial")) {
@@ -133,6 +138,11 @@ final class BelongingReader {
     for (String part : MATERIAL_PARTS) {
       at.refs(part).forEach(r -> collectMaterials(r, seen, names));
     }
+  }
+
+  /** Parts of materials that were met more than once in one material. */
+  Set<Long> metAgain() {
+    return met;
   }
 
   /** Presentation layers of the representations of an element and of their items. */

@@ -67,8 +67,13 @@ final class Circles {
     }
   }
 
-  /** One finding that names all circles of the file; empty if there is none. */
-  Optional<Finding> finding(int model) {
+  /**
+   * One finding that names all circles of the file; empty if there is none.
+   *
+   * @param unitsAndMaterials records of these that were met again while they were followed
+   */
+  Optional<Finding> finding(int model, Collection<Long> unitsAndMaterials) {
+    doubtful.addAll(unitsAndMaterials);
     for (long space : file.ids("IfcSpace")) {
       IfcRecord record = file.find(space);
       doubtful.add(record == null ? 0 : record.refId("Representation"));
@@ -76,6 +81,7 @@ final class Circles {
     }
     walk(doubtful, this::referred);
     walk(parts, id -> new long[] {relations.wholeOf(id)});
+    walk(relations.types(), id -> new long[] {relations.typeOf(id)});
     walk(ids("IfcGroup"), relations::groupsOf);
     walk(ids("IfcCovering"), relations::coveringsOf);
     return found.isEmpty()

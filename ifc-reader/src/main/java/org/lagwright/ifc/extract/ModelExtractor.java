@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -125,7 +126,10 @@ public final class ModelExtractor {
     measure(drafts);
     List<MepElement> elements = elements(drafts);
     findings.addAll(repeated.findings(source.index()));
-    circles.finding(source.index()).ifPresent(findings::add);
+    List<Long> met = new ArrayList<>(units.unreadable());
+    met.addAll(belongings.metAgain());
+    Collections.sort(met);
+    circles.finding(source.index(), met).ifPresent(findings::add);
     noteIdentities(elements);
     return new MepModel(
         source,

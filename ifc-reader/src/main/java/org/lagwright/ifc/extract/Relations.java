@@ -1,8 +1,11 @@
 package org.lagwright.ifc.extract;
 
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcFile;
@@ -32,13 +35,18 @@ final class Relations {
   private final Links materialsOf = new Links();
   private final Links coveringsOf = new Links();
   private final Map<Long, String> layerOfItem = new HashMap<>();
+  private final Set<Long> types = new LinkedHashSet<>();
 
   Relations(IfcFile file, Workers workers) {
     readProperties(file, workers);
     read(
         file,
         "IfcRelDefinesByType",
-        r -> each(r, "RelatedObjects", id -> typeOf.add(id, r.refId("RelatingType"))));
+        r -> {
+          long type = r.refId("RelatingType");
+          types.add(type);
+          each(r, "RelatedObjects", id -> typeOf.add(id, type));
+        });
     read(
         file,
         "IfcRelAssignsToGroup",
@@ -223,6 +231,11 @@ final class Relations {
   /** Instance number of the type object, 0 if none. */
   long typeOf(long element) {
     return typeOf.last(element);
+  }
+
+  /** Everything that is the type of something. */
+  Set<Long> types() {
+    return Collections.unmodifiableSet(types);
   }
 
   long[] propertySetsOf(long element) {

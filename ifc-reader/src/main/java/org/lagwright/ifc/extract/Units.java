@@ -63,6 +63,7 @@ final class Units {
   private final Map<String, Double> factors = new HashMap<>();
   private @Nullable String temperatureUnit;
   private final List<Finding> findings = new ArrayList<>();
+  private final List<Long> unreadable = new ArrayList<>();
 
   Units(IfcFile file, int model) {
     for (IfcRecord project : file.all("IfcProject")) {
@@ -89,6 +90,8 @@ final class Units {
     double factor = factor(unit, 0);
     if (factor > 0 && Double.isFinite(factor)) {
       factors.put(kind, factor);
+    } else {
+      unreadable.add(unit.id());
     }
   }
 
@@ -180,6 +183,11 @@ final class Units {
     return length && (written == null || !written.contains("LENGTHMEASURE"))
         ? "IFCLENGTHMEASURE"
         : written;
+  }
+
+  /** Units of the file that tell no factor. */
+  List<Long> unreadable() {
+    return List.copyOf(unreadable);
   }
 
   /** What had to be assumed. */

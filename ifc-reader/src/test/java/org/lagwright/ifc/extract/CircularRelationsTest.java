@@ -117,6 +117,78 @@ class CircularRelationsTest {
     assertThat(circles(model)).containsExactly("2", "IfcComplexProperty #40; IfcCovering #43 #44");
   }
 
+  @Test
+  void materialThatConsistsOfItselfIsNamed() {
+    MepModel model =
+        read(
+            PIPE
+                + """
+                #40=IFCMATERIALLIST((#41,#42));
+                #41=IFCMATERIAL('Steel',$,$);
+                #42=IFCMATERIALLIST((#41,#40));
+                #43=IFCRELASSOCIATESMATERIAL('43',$,$,$,(#1),#40);
+                """);
+
+    assertThat(element(model, 1).materials()).containsExactly("Steel");
+    assertThat(circles(model)).containsExactly("1", "IfcMaterialList #40 #42");
+  }
+
+  /** A layer that two sets share is no circle. */
+  @Test
+  void materialThatIsUsedTwiceIsNoCircle() {
+    MepModel model =
+        read(
+            PIPE
+                + """
+                #40=IFCMATERIALLAYERSET((#42,#42,#43),$,$);
+                #41=IFCMATERIAL('Steel',$,$);
+                #42=IFCMATERIALLAYER(#41,1.,$,$,$,$,$);
+                #43=IFCMATERIALLAYER(#41,2.,$,$,$,$,$);
+                #44=IFCRELASSOCIATESMATERIAL('44',$,$,$,(#1),#40);
+                """);
+
+    assertThat(element(model, 1).materials()).containsExactly("Steel");
+    assertThat(circles(model)).isEmpty();
+  }
+
+  @Test
+  void unitThatIsMeasuredInItselfIsNamedAndMetresAssumed() {
+    MepModel model =
+        read(
+            "IFC4",
+            PIPE
+                + """
+                #900=IFCPROJECT('p',$,$,$,$,$,$,$,#901);
+                #901=IFCUNITASSIGNMENT((#902,#905));
+                #902=IFCCONVERSIONBASEDUNIT($,.LENGTHUNIT.,'FOOT',#903);
+                #903=IFCMEASUREWITHUNIT(IFCRATIOMEASURE(0.3048),#902);
+                #905=IFCSIUNIT(*,.PLANEANGLEUNIT.,$,.RADIAN.);
+                """);
+
+    assertThat(InlineModel.codes(model)).contains("UNITS_ASSUMED");
+    assertThat(circles(model)).containsExactly("1", "IfcConversionBasedUnit #902 #903");
+  }
+
+  @Test
+  void typesOfEachOtherAndAnElementThatIsItsOwnTypeAreNamed() {
+    MepModel model =
+        read(
+            PIPE
+                + """
+                #40=IFCPIPESEGMENTTYPE('40',$,'A',$,$,$,$,$,$,.RIGIDSEGMENT.);
+                #41=IFCPIPESEGMENTTYPE('41',$,'B',$,$,$,$,$,$,.RIGIDSEGMENT.);
+                #42=IFCRELDEFINESBYTYPE('42',$,$,$,(#1,#41),#40);
+                #43=IFCRELDEFINESBYTYPE('43',$,$,$,(#40),#41);
+                #44=IFCPIPESEGMENT('44',$,'Pipe 2',$,$,$,$,$,$);
+                #45=IFCRELDEFINESBYTYPE('45',$,$,$,(#44),#44);
+                """);
+
+    assertThat(InlineModel.diameterMm(element(model, 1))).isEqualTo(60.3);
+    assertThat(element(model, 1).typeName()).isEqualTo("A");
+    assertThat(circles(model))
+        .containsExactly("2", "IfcPipeSegmentType #40 #41; IfcPipeSegment #44");
+  }
+
   /** What several share, what is missing and a long chain are no circles. */
   @Test
   void whatEndsIsNoCircle() {
