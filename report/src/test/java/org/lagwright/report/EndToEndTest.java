@@ -133,6 +133,19 @@ class EndToEndTest {
     Golden.check(EndToEndTest.class, golden, run.out());
   }
 
+  @Test
+  void verifySaysWhatIsNotCoveredAndItsExitCodeHoldsItAgainstTheLeast() throws IOException {
+    String demo = model("ifc4").toString();
+    RealRun run = RealRun.of("verify", demo, "--settings", SETTINGS);
+    RealRun lenient = RealRun.of("verify", demo, "--settings", SETTINGS, "--least", "0");
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(lenient.code()).isZero();
+    assertThat(lenient.out()).isEqualTo(run.out());
+    Golden.check(EndToEndTest.class, "alder-quay-verify.txt", run.out());
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"ifc2x3", "ifc4x3"})
   void eachSchemaGivesTheLinesOfIfc4(String schema) throws IOException {

@@ -179,11 +179,16 @@ public final class TestElement {
   }
 
   public TestElement insulated(double thicknessM, long covering) {
+    return insulated(thicknessM, "foam", 1, covering);
+  }
+
+  public TestElement insulated(
+      @Nullable Double thicknessM, @Nullable String material, double share, long covering) {
     builder.existingInsulation(
         new ExistingInsulation(
             thicknessM,
-            "foam",
-            1,
+            material,
+            share,
             new Evidence(covering, "IfcCovering", "x"),
             List.of(key(covering))));
     return this;

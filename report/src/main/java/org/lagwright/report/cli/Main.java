@@ -62,6 +62,7 @@ public final class Main {
         new CommandLine(new Lagwright())
             .addSubcommand(new TakeoffCommand(session))
             .addSubcommand(new TemplatesCommand(session))
+            .addSubcommand(new VerifyCommand(session))
             .addSubcommand(new ExplainCommand(session))
             .addSubcommand(new PacksCommand(session))
             .setOut(session.out())

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.verify.Coverage;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamWriteFeature;
@@ -94,6 +95,7 @@ public final class TakeoffJson {
     array(json, "elements", takeoff.elements(), ElementView::of);
     array(json, "lines", takeoff.lines(), line -> LineView.of(line, ids(line.elements())));
     array(json, "questions", takeoff.questions(), q -> QuestionView.of(q, ids(q.elements())));
+    array(json, "coverage", Coverage.of(takeoff).elements(), CoverageView::of);
     array(json, "findings", takeoff.findings(), f -> FindingView.of(f, id(f.element())));
     json.writePOJOProperty("totals", takeoff.totals());
     json.writeEndObject();

@@ -16,6 +16,8 @@ enum Look {
   ALIGNED_WHOLE,
   /** A whole number, a dash where it is zero. */
   WHOLE_OR_DASH,
+  /** Per cent: one decimal, a dash where there is nothing. */
+  ONE_DECIMAL,
   /** Lengths and areas: two decimals, a dash where there is nothing. */
   TWO_DECIMALS,
   /** Volumes: three decimals, a dash where there is nothing. */

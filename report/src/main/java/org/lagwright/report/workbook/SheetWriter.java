@@ -35,6 +35,11 @@ final class SheetWriter {
     row(Entry.text(text, Look.NOTE));
   }
 
+  /** A blank row. */
+  void skip() {
+    next++;
+  }
+
   /** A blank row and the name of a section, underlined over so many columns. */
   void section(String text, int columns) {
     next++;

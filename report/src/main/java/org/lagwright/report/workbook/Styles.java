@@ -70,6 +70,7 @@ final class Styles {
     number(Look.WHOLE, WHOLE);
     number(Look.ALIGNED_WHOLE, ALIGNED_WHOLE);
     number(Look.WHOLE_OR_DASH, orDash(WHOLE));
+    number(Look.ONE_DECIMAL, orDash("0.0"));
     number(Look.TWO_DECIMALS, orDash(TWO_DECIMALS));
     number(Look.THREE_DECIMALS, orDash(THREE_DECIMALS));
     number(Look.PLAIN, "General");

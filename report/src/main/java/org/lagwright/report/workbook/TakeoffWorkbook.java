@@ -14,24 +14,27 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.verify.Coverage;
 
 /**
- * Writes {@code takeoff.xlsx}. Sheets that grow with the model (Elements, Findings) are streamed;
- * the others are held in memory. Equal takeoffs give equal bytes.
+ * Writes {@code takeoff.xlsx}. Sheets that grow with the model (Coverage, Elements, Findings) are
+ * streamed; the others are held in memory. Equal takeoffs give equal bytes.
  */
 public final class TakeoffWorkbook {
 
   /** Rows of a streamed sheet kept in memory. */
   private static final int WINDOW = 200;
 
-  /** All columns of the elements on one page would be too small to read. */
-  private static final int ELEMENTS_PAGES_WIDE = 4;
+  /** All columns of these on one page would be too small to read. */
+  private static final Map<String, Integer> PAGES_WIDE =
+      Map.of(ElementsSheet.NAME, 4, ThicknessSheet.NAME, 4, CoverageSheet.NAME, 2);
 
   /** The date written into the file: equal input shall give equal bytes, whenever it runs. */
   private static final Instant CREATED = Instant.parse("2000-01-01T00:00:00Z");
 
   private final Takeoff takeoff;
   private final LinesSheet lines;
+  private final CoverageSheet coverage;
   private final Table<TakenElement> elements;
   private final Table<Finding> findings;
   private final String version;
@@ -45,6 +48,7 @@ public final class TakeoffWorkbook {
     this.takeoff = takeoff;
     this.version = version;
     lines = new LinesSheet(takeoff.lines());
+    coverage = new CoverageSheet(Coverage.of(takeoff));
     elements = new ElementsSheet(takeoff).table();
     findings = new FindingsSheet(takeoff).table();
   }
@@ -61,6 +65,7 @@ public final class TakeoffWorkbook {
       writeSmallSheets(book, styles);
       try (SXSSFWorkbook streaming = new SXSSFWorkbook(book, WINDOW)) {
         streaming.setCompressTempFiles(true);
+        coverage.table().writeRows(streaming.getSheet(CoverageSheet.NAME), styles);
         elements.writeRows(streaming.getSheet(ElementsSheet.NAME), styles);
         findings.writeRows(streaming.getSheet(FindingsSheet.NAME), styles);
         streaming.write(out);
@@ -78,6 +83,7 @@ public final class TakeoffWorkbook {
     new FittingsSheet(lines.table()).write(sheet(book, FittingsSheet.NAME), styles);
     new ThicknessSheet(takeoff).write(sheet(book, ThicknessSheet.NAME), styles);
     new SweepSheet(takeoff).write(sheet(book, SweepSheet.NAME), styles);
+    coverage.write(sheet(book, CoverageSheet.NAME), styles);
     elements.writeHeadings(sheet(book, ElementsSheet.NAME), styles);
     findings.writeHeadings(sheet(book, FindingsSheet.NAME), styles);
     new BasisSheet(takeoff, version).write(sheet(book, BasisSheet.NAME), styles);
@@ -87,8 +93,7 @@ public final class TakeoffWorkbook {
   private Sheet sheet(XSSFWorkbook book, String name) {
     Sheet sheet = book.createSheet(name);
     sheet.setDisplayGridlines(false);
-    boolean wide = name.equals(ElementsSheet.NAME) || name.equals(ThicknessSheet.NAME);
-    Page.setUp(sheet, takeoff.settings().project(), wide ? ELEMENTS_PAGES_WIDE : 1);
+    Page.setUp(sheet, takeoff.settings().project(), PAGES_WIDE.getOrDefault(name, 1));
     return sheet;
   }
 
