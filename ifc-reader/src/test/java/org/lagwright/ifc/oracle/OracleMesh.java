@@ -54,7 +54,8 @@ record OracleMesh(String globalId, long step, double[] cornersM, int[] triangles
     return area;
   }
 
-  private static boolean lies(Point corner, Point normal, ShapeEnd end) {
+  /** True if a triangle of a normal lies in an end. */
+  boolean lies(Point corner, Point normal, ShapeEnd end) {
     double size = end.section().largestSideM();
     Point off = minus(corner, end.centreM());
     double slant = Math.abs(dot(normal, end.outward()));
@@ -63,7 +64,7 @@ record OracleMesh(String globalId, long step, double[] cornersM, int[] triangles
         && Math.sqrt(dot(off, off)) < size;
   }
 
-  private Point corner(int index) {
+  Point corner(int index) {
     return new Point(cornersM[3 * index], cornersM[3 * index + 1], cornersM[3 * index + 2]);
   }
 
