@@ -1,6 +1,7 @@
 package org.lagwright.takeoff.thickness;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Objects;
@@ -14,6 +15,7 @@ import org.lagwright.takeoff.heat.Body;
 import org.lagwright.takeoff.heat.Cover;
 import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.moistair.MoistAir;
+import org.lagwright.takeoff.pack.DataTable;
 
 /**
  * Properties that hold for any conditions. Each run draws a new seed and prints it; to repeat a
@@ -76,6 +78,71 @@ class GeneratedThicknessTest {
           .allSatisfy(
               d -> assertThat(d.thicknessM()).isLessThanOrEqualTo(decision.totalM() + 1e-9));
     }
+  }
+
+  /** Pipes of 20 mm and more lie above the critical radius of any insulation here. */
+  @RepeatedTest(100)
+  void moreInsulationNeverLetsMoreHeatThrough(RepetitionInfo repetition) {
+    Random random = new Random(SEED + 4000 + repetition.getCurrentRepetition());
+    double outsideM = between(random, 0.02, 0.6);
+    Exposure exposure =
+        new Exposure(24, 50, between(random, -10, 30), between(random, 0, 6), 0.9, null);
+    double mediumC = between(random, -30, 110);
+    double last = Double.POSITIVE_INFINITY;
+    for (double thicknessM : List.of(0.006, 0.013, 0.025, 0.05, 0.09)) {
+      Proof proof =
+          Objects.requireNonNull(
+              chooser.decide(pipe(outsideM, mediumC, exposure, thicknessM)).proof());
+      assertThat(Math.abs(proof.insulatedWPerM()))
+          .as("%s mm round %s m", thicknessM * 1000, outsideM)
+          .isLessThan(last);
+      last = Math.abs(proof.insulatedWPerM()) + 1e-9;
+    }
+  }
+
+  /** A stock of 25 mm walls only builds 50 mm of two, which does what one of 50 mm does. */
+  @RepeatedTest(50)
+  void twiceTwentyFiveMillimetresAreFifty(RepetitionInfo repetition) {
+    Random random = new Random(SEED + 5000 + repetition.getCurrentRepetition());
+    double outsideM = between(random, 0.02, 0.3);
+    double mediumC = between(random, -30, 110);
+    Conditions fifty = pipe(outsideM, mediumC, Exposure.still(24, 50, 0.9), 0.05);
+    ThicknessDecision two = stocked("tube,25,500").decide(fifty);
+    ThicknessDecision one = stocked("tube,50,500").decide(fifty);
+
+    assertThat(two.layersInWords()).isEqualTo("25 mm tube + 25 mm tube");
+    assertThat(one.layersInWords()).isEqualTo("50 mm tube");
+    assertThat(Objects.requireNonNull(two.proof()).insulatedWPerM())
+        .isCloseTo(Objects.requireNonNull(one.proof()).insulatedWPerM(), within(1e-9));
+    assertThat(Objects.requireNonNull(two.proof()).surfaceC())
+        .isCloseTo(Objects.requireNonNull(one.proof()).surfaceC(), within(1e-9));
+  }
+
+  private static ThicknessChooser stocked(String row) {
+    DataTable table =
+        DataTable.of(
+            "stock.csv",
+            List.of(
+                new DataTable.Line(1, List.of("material", "form", "thicknessMm", "largestBoreMm")),
+                new DataTable.Line(2, List.of(("fef_nbr," + row).split(",", -1)))));
+    return new ThicknessChooser(ThicknessPacks.bundled().withCatalogue(table));
+  }
+
+  private static Conditions pipe(
+      double outsideM, double mediumC, Exposure exposure, double thicknessM) {
+    return new Conditions(
+        new Section.Round(outsideM),
+        false,
+        null,
+        mediumC,
+        exposure,
+        0,
+        "fef_nbr",
+        ThicknessChooser.NO_ENERGY_RULE,
+        thicknessM,
+        "indoor",
+        "heating",
+        Asked.NOTHING);
   }
 
   private void assertNotThinner(Conditions less, Conditions more) {
