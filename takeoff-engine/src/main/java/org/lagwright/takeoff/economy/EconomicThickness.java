@@ -10,8 +10,8 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 /** The thickness at which insulation and heat together cost least per year. */
 public final class EconomicThickness {
 
-  private static final double RELATIVE_ACCURACY = 1e-8;
-  private static final double ACCURACY_M = 1e-7;
+  private static final double RELATIVE_ACCURACY = 1e-5;
+  private static final double ACCURACY_M = 1e-6;
   private static final int MAX_EVALUATIONS = 500;
 
   private EconomicThickness() {}

@@ -18,8 +18,12 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  */
 public record AmbientAir(double airC, double emissivity, Convection convection) {
 
-  private static final double TEMPERATURE_ACCURACY_K = 1e-9;
+  private static final double TEMPERATURE_ACCURACY_K = 1e-7;
   private static final double THICKNESS_ACCURACY_M = 1e-9;
+
+  /** Most answers are thinner; the search doubles it until one is enough, metres. */
+  private static final double FIRST_LOOK_M = 0.03;
+
   private static final int MAX_EVALUATIONS = 500;
   private static final int SOLVER_ORDER = 5;
 
@@ -153,11 +157,17 @@ public record AmbientAir(double airC, double emissivity, Convection convection) 
   }
 
   private static double firstAtOrAboveZero(UnivariateFunction surplus, double upToM) {
-    if (surplus.value(upToM) < 0) {
-      return Double.POSITIVE_INFINITY;
+    double fromM = 0;
+    double toM = Math.min(FIRST_LOOK_M, upToM);
+    while (surplus.value(toM) < 0) {
+      if (toM >= upToM) {
+        return Double.POSITIVE_INFINITY;
+      }
+      fromM = toM;
+      toM = Math.min(2 * toM, upToM);
     }
     return solver(THICKNESS_ACCURACY_M)
-        .solve(MAX_EVALUATIONS, surplus, 0, upToM, AllowedSolution.ABOVE_SIDE);
+        .solve(MAX_EVALUATIONS, surplus, fromM, toM, AllowedSolution.ABOVE_SIDE);
   }
 
   private static BracketingNthOrderBrentSolver solver(double accuracy) {

@@ -45,6 +45,11 @@ public record Cover(List<Sheath> sheaths) {
    * square metre of a flat surface.
    */
   public double conducted(Body body, double insideC, double outsideC) {
+    if (sheaths.size() == 1) {
+      Sheath only = sheaths.get(0);
+      double lambda = only.conductivity().meanWPerMK(insideC, outsideC);
+      return (insideC - outsideC) / body.layerResistance(0, only.thicknessM(), lambda);
+    }
     double resistance = 0;
     for (double each : resistances(body, insideC, outsideC)) {
       resistance += each;

@@ -144,6 +144,11 @@ public record MaterialFamily(
     return new Conductivity(conductivity.at(meanC), meanC, extrapolated);
   }
 
+  /** Integral mean of the conductivity between two temperatures, degC, W/(m K). */
+  public double meanWPerMK(double oneC, double otherC) {
+    return conductivity.integralMean(oneC, otherC);
+  }
+
   /**
    * Conductivity between the two sides of a layer: the integral mean over the temperatures, marked
    * as extrapolated by their mean.

@@ -1,7 +1,8 @@
 package org.lagwright.takeoff.thickness;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 
 /** Collects the figures of a proof in order, each formatted with fixed decimals. */
@@ -11,11 +12,7 @@ final class Figures {
 
   /** Adds a number; the name ends in its unit. */
   Figures number(String name, double value, int decimals) {
-    byName.put(
-        name,
-        Double.isInfinite(value)
-            ? "out of reach"
-            : String.format(Locale.ROOT, "%." + decimals + "f", withoutMinusZero(value, decimals)));
+    byName.put(name, Double.isInfinite(value) ? "out of reach" : fixed(value, decimals));
     return this;
   }
 
@@ -40,7 +37,8 @@ final class Figures {
     return byName;
   }
 
-  private static double withoutMinusZero(double value, int decimals) {
-    return Math.abs(value) < 0.5 * Math.pow(10, -decimals) ? 0 : value;
+  /** Rounded half up; several times faster than a format string. */
+  private static String fixed(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 }

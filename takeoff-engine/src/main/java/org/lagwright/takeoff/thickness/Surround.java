@@ -57,7 +57,7 @@ record Surround(Conditions conditions, MaterialFamily material) {
   }
 
   ConductivityCurve curve() {
-    return (oneC, otherC) -> material.conductivityBetween(oneC, otherC).wPerMK();
+    return material::meanWPerMK;
   }
 
   Cover cover(double thicknessM) {

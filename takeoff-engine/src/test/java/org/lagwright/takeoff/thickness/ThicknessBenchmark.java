@@ -1,6 +1,8 @@
 package org.lagwright.takeoff.thickness;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -95,38 +97,51 @@ public final class ThicknessBenchmark {
 
   /**
    * Prints the seconds of a fresh chooser in a fresh machine, without reading the packs, and then
-   * of a fresh chooser when the code is warm. Ends with 1 where the fresh one is over the limit.
+   * of a fresh chooser when the code is warm: by the clock, and of the core with compiler and
+   * collector, which a busy machine does not change. Ends with 1 where the core of the fresh one is
+   * over the limit.
    *
    * @param arguments how many elements, 100 000 unless told
    */
   public static void main(String[] arguments) throws IOException {
     int elements = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 100_000;
     System.out.println(machine());
-    double coldS = seconds(new ThicknessBenchmark(), elements);
-    double warmS = coldS;
+    Seconds fresh = seconds(new ThicknessBenchmark(), elements);
+    Seconds warm = fresh;
     for (int i = 0; i < WARM_UPS; i++) {
-      warmS = Math.min(warmS, seconds(new ThicknessBenchmark(), elements));
+      warm = seconds(new ThicknessBenchmark(), elements);
     }
+    boolean met = fresh.ofCore() <= LIMIT_S;
     System.out.printf(
         Locale.ROOT,
-        "thickness of %d elements, %d conditions: %.3f s at first, %.3f s warm, limit %.0f s  %s%n",
+        "thickness of %d elements, %d conditions: fresh %s, warm %s; limit %.0f s of the core, fresh"
+            + "  %s%n",
         elements,
         CONDITIONS,
-        coldS,
-        warmS,
+        fresh.inWords(),
+        warm.inWords(),
         LIMIT_S,
-        coldS <= LIMIT_S ? "met" : "NOT MET");
-    System.exit(coldS <= LIMIT_S ? 0 : 1);
+        met ? "met" : "NOT MET");
+    System.exit(met ? 0 : 1);
   }
 
-  private static double seconds(ThicknessBenchmark benchmark, int elements) {
+  private record Seconds(double byClock, double ofCore) {
+    String inWords() {
+      return String.format(Locale.ROOT, "%.3f s by the clock, %.3f s of the core", byClock, ofCore);
+    }
+  }
+
+  private static Seconds seconds(ThicknessBenchmark benchmark, int elements) {
+    OperatingSystemMXBean system = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
     long start = System.nanoTime();
+    long coreStart = system.getProcessCpuTime();
     int built = benchmark.decideAll(elements);
-    double seconds = (System.nanoTime() - start) / 1e9;
+    double ofCore = (system.getProcessCpuTime() - coreStart) / 1e9;
+    double byClock = (System.nanoTime() - start) / 1e9;
     if (built != elements || benchmark.computed() != CONDITIONS) {
       throw new IllegalStateException(built + " built, " + benchmark.computed() + " computed");
     }
-    return seconds;
+    return new Seconds(byClock, ofCore);
   }
 
   private static String machine() throws IOException {
