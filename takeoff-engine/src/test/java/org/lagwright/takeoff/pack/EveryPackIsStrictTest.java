@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -108,25 +109,35 @@ class EveryPackIsStrictTest {
     throw new AssertionError("no line begins with " + key);
   }
 
-  /** The record a pack is read into: the class of its folder that names the file. */
+  /** The record a pack is read into, as the class of its folder says that reads it. */
   private static Class<?> type(Path file) {
     String folder = RESOURCES.relativize(file).getName(0).toString();
-    String quoted = '"' + file.getFileName().toString() + '"';
-    try (Stream<Path> classes = Files.list(CLASSES.resolve(folder))) {
-      String reader =
-          classes
+    String name = file.getFileName().toString();
+    Pattern read = Pattern.compile('"' + Pattern.quote(name) + "\",\\s*(?:\\w+\\.)?(\\w+)\\.class");
+    try (Stream<Path> sources = Files.list(CLASSES.resolve(folder))) {
+      String type =
+          sources
               .filter(source -> source.toString().endsWith(".java"))
-              .filter(source -> text(source).contains(quoted))
-              .map(source -> source.getFileName().toString().replace(".java", ""))
+              .flatMap(
+                  source ->
+                      read.matcher(text(source))
+                          .results()
+                          .map(found -> inFile(source, found.group(1))))
               .findFirst()
-              .orElseThrow(() -> new AssertionError("no class reads " + file));
-      String type = reader.equals("RulePacks") ? ruleType(file) : reader;
+              .orElseGet(() -> ruleType(file));
       return Class.forName("org.lagwright.takeoff." + folder + "." + type);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (ClassNotFoundException e) {
-      throw new AssertionError(e);
+      throw new AssertionError("nothing tells what " + file + " is read into", e);
     }
+  }
+
+  /** The class itself, or one within that of the source. */
+  private static String inFile(Path source, String type) {
+    String owner = source.getFileName().toString().replace(".java", "");
+    boolean ofItsOwn = Files.exists(source.resolveSibling(type + ".java"));
+    return ofItsOwn ? type : owner + "$" + type;
   }
 
   private static String ruleType(Path file) {
