@@ -4,6 +4,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.FindingGroup;
 import org.lagwright.report.ServiceTotal;
@@ -11,6 +14,9 @@ import org.lagwright.report.Words;
 import org.lagwright.takeoff.Question;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.Totals;
+import org.lagwright.takeoff.order.Goods;
+import org.lagwright.takeoff.order.OrderItem;
+import org.lagwright.takeoff.order.OrderList;
 
 /** What the user reads after a takeoff. */
 final class SummaryText {
@@ -35,6 +41,7 @@ final class SummaryText {
     text.head();
     text.account();
     text.services();
+    text.order();
     text.questions();
     text.findings();
     text.files(files);
@@ -88,6 +95,35 @@ final class SummaryText {
         decimals(0, total.pieces()),
         decimals(2, total.outerAreaM2()),
         decimals(3, total.volumeM3()));
+  }
+
+  private void order() {
+    OrderList order = takeoff.order();
+    if (order.items().isEmpty()) {
+      return;
+    }
+    section("Order");
+    TextTable table = new TextTable("  ", "lrrrrl");
+    table.row("", "items", "packs", "net", "waste", "unit");
+    Map<Goods, List<OrderItem>> byGoods =
+        order.items().stream()
+            .collect(Collectors.groupingBy(OrderItem::goods, TreeMap::new, Collectors.toList()));
+    byGoods.forEach(
+        (goods, items) ->
+            table.row(
+                goods.words(),
+                String.valueOf(items.size()),
+                String.valueOf(items.stream().mapToInt(OrderItem::packs).sum()),
+                decimals(2, items.stream().mapToDouble(OrderItem::netQuantity).sum()),
+                decimals(2, items.stream().mapToDouble(OrderItem::wasteQuantity).sum()),
+                items.get(0).unit()));
+    lines.addAll(table.lines());
+    lines.add(
+        "  stock pieces beyond the least possible: "
+            + order.gap()
+            + "; elements not ordered because they are cut on site: "
+            + order.withoutPieces().size());
+    lines.add("  each item stands in takeoff.xlsx, sheet Order; how to cut, in Cutting plan");
   }
 
   private void questions() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.lagwright.takeoff.settings.DemandSettings;
+import org.lagwright.takeoff.settings.OrderSettings;
 import org.lagwright.takeoff.settings.Settings;
 
 /** The settings used. Maps are sorted: equal runs give equal files. */
@@ -24,7 +25,8 @@ record SettingsView(
     DemandSettings demands,
     List<String> humiditySweep,
     Map<String, Double> making,
-    Map<String, String> methods) {
+    Map<String, String> methods,
+    OrderSettings order) {
 
   static SettingsView of(Settings settings) {
     return new SettingsView(
@@ -44,6 +46,7 @@ record SettingsView(
         settings.demands(),
         settings.humiditySweep(),
         new TreeMap<>(settings.making()),
-        new TreeMap<>(settings.methods()));
+        new TreeMap<>(settings.methods()),
+        settings.order());
   }
 }

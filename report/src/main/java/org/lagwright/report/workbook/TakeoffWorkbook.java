@@ -81,6 +81,8 @@ public final class TakeoffWorkbook {
             .write(sheet(book, SummarySheet.NAME), styles);
     lines.write(sheet(book, LinesSheet.NAME), styles);
     new FittingsSheet(lines.table()).write(sheet(book, FittingsSheet.NAME), styles);
+    new OrderSheet(takeoff).write(sheet(book, OrderSheet.NAME), styles);
+    new CuttingSheet(takeoff.order()).write(sheet(book, CuttingSheet.NAME), styles);
     new ThicknessSheet(takeoff).write(sheet(book, ThicknessSheet.NAME), styles);
     new SweepSheet(takeoff).write(sheet(book, SweepSheet.NAME), styles);
     coverage.write(sheet(book, CoverageSheet.NAME), styles);

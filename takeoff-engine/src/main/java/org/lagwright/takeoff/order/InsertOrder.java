@@ -33,16 +33,13 @@ final class InsertOrder {
   }
 
   /** Size of an insert. */
-  private record Size(double boreM, double thicknessM, boolean counted)
-      implements Comparable<Size> {
+  private record Size(double boreM, double thicknessM) implements Comparable<Size> {
     private static final Comparator<Size> ORDER =
-        Comparator.comparingDouble(Size::boreM)
-            .thenComparingDouble(Size::thicknessM)
-            .thenComparing(Size::counted);
+        Comparator.comparingDouble(Size::boreM).thenComparingDouble(Size::thicknessM);
 
-    static Size of(LaggedElement pipe, boolean counted) {
+    static Size of(LaggedElement pipe) {
       double boreM = Math.round(pipe.section().largestSideM() * 10_000) / 10_000.0;
-      return new Size(boreM, pipe.thicknessM(), counted);
+      return new Size(boreM, pipe.thicknessM());
     }
 
     @Override
@@ -56,11 +53,17 @@ final class InsertOrder {
         lagged.stream().filter(e -> e.cold() && e.element().kind() == Kind.PIPE_SEGMENT).toList();
     Map<ElementKey, Integer> shown =
         new Supports(hangers, all).byPipe(pipes, figures.metres("supportReachMm"));
-    Map<Size, Tally> tallies = new TreeMap<>();
+    Map<Size, Count> counts = new TreeMap<>();
     for (List<LaggedElement> run : runs(pipes)) {
-      addRun(run, shown, tallies);
+      addRun(run, shown, counts.computeIfAbsent(Size.of(run.get(0)), k -> new Count()));
     }
-    tallies.forEach((size, tally) -> book.add(supply(size), tally));
+    counts.forEach((size, count) -> book.add(supply(size, count), count.all));
+  }
+
+  private static final class Count {
+    final Tally all = new Tally();
+    int shown;
+    double bySpacing;
   }
 
   /** Pipes of one size that follow each other without a branch. */
@@ -73,46 +76,40 @@ final class InsertOrder {
           run.pieces().stream()
               .filter(byKey::containsKey)
               .map(byKey::get)
-              .collect(
-                  Collectors.groupingBy(
-                      pipe -> Size.of(pipe, false), TreeMap::new, Collectors.toList()));
+              .collect(Collectors.groupingBy(Size::of, TreeMap::new, Collectors.toList()));
       runs.addAll(bySize.values());
     }
     return runs;
   }
 
-  private void addRun(
-      List<LaggedElement> run, Map<ElementKey, Integer> shown, Map<Size, Tally> tallies) {
+  private void addRun(List<LaggedElement> run, Map<ElementKey, Integer> shown, Count count) {
     int counted = run.stream().mapToInt(pipe -> shown.getOrDefault(pipe.key(), 0)).sum();
     if (counted > 0) {
-      for (LaggedElement pipe : run) {
-        int own = shown.getOrDefault(pipe.key(), 0);
-        tally(tallies, Size.of(pipe, true)).add(own, allowance(), pipe.key());
-      }
+      count.shown += counted;
+      run.forEach(
+          pipe -> count.all.add(shown.getOrDefault(pipe.key(), 0), allowance(), pipe.key()));
       return;
     }
+    double number = bySpacing(run);
+    count.bySpacing += number;
+    run.forEach(pipe -> count.all.add(number / run.size(), allowance(), pipe.key()));
+  }
+
+  private double bySpacing(List<LaggedElement> run) {
     double lengthM = run.stream().mapToDouble(LaggedElement::lengthM).sum();
     SpacingTable table = hangers.findTable(tableId).orElse(null);
     if (table == null || lengthM < figures.number("hangerRunFromM")) {
-      return;
+      return 0;
     }
     double spanM = table.spanM(run.get(0).section().largestSideM());
-    double number = Math.ceil(lengthM / spanM - 1e-9) + figures.number("hangersPerRunExtra");
-    double each = number / run.size();
-    for (LaggedElement pipe : run) {
-      tally(tallies, Size.of(pipe, false)).add(each, allowance(), pipe.key());
-    }
+    return Math.ceil(lengthM / spanM - 1e-9) + figures.number("hangersPerRunExtra");
   }
 
   private double allowance() {
     return figures.share("insertAllowancePct");
   }
 
-  private static Tally tally(Map<Size, Tally> tallies, Size size) {
-    return tallies.computeIfAbsent(size, k -> new Tally());
-  }
-
-  private Supply supply(Size size) {
+  private Supply supply(Size size, Count count) {
     double lengthM =
         hangers.shields().lengthM(size.boreM()) + 2 * figures.metres("insertBesideShieldMm");
     Supply supply =
@@ -128,16 +125,19 @@ final class InsertOrder {
                 "pcs")
             .sized(size.boreM(), size.thicknessM())
             .from(hangers.shields().source(), hangers.shields().status());
-    if (size.counted()) {
-      return supply.by("hangers that the model shows within reach of these pipes");
+    if (count.bySpacing == 0) {
+      return supply.by(count.shown + " hangers that the model shows");
     }
     SpacingTable table = hangers.findTable(tableId).orElseThrow();
+    String bySpacing =
+        ItemBook.plain(count.bySpacing)
+            + " by the length of each run over "
+            + ItemBook.plain(table.spanM(size.boreM()))
+            + " m, rounded up, and {hangersPerRunExtra} more: "
+            + table.name();
+    String shown = count.shown == 0 ? "" : count.shown + " hangers that the model shows; ";
     return supply
-        .by(
-            "length of each run over the spacing of "
-                + ItemBook.plain(table.spanM(size.boreM()))
-                + " m, rounded up, and {hangersPerRunExtra} more; spacing: "
-                + table.name())
+        .by(shown + bySpacing)
         .from(table.source(), table.status())
         .figures(figures, "hangersPerRunExtra");
   }

@@ -28,6 +28,12 @@ public record OrderList(
     withoutPieces = List.copyOf(withoutPieces);
   }
 
+  /** Stock pieces more than the lower bounds of all plans together. */
+  public int gap() {
+    return tubePlans.stream().mapToInt(p -> p.plan().gap()).sum()
+        + sheetPlans.stream().mapToInt(p -> p.plan().gap()).sum();
+  }
+
   /**
    * The cutting plan of one item.
    *

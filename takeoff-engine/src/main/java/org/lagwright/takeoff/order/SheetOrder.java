@@ -120,9 +120,10 @@ final class SheetOrder {
 
   private OrderItem item(String id, SheetKey key, Group group, SheetPlan plan) {
     double usableM2 = plan.restsFromM2(figures.metres("usableOffcutMm"));
-    double wasteM2 = Math.max(0, plan.boughtAreaM2() - group.netM2 - usableM2);
     double allowanceM2 = group.netM2 * figures.share("sheetAllowancePct");
     PackSize pack = new PackSize(plan.size().inWords(), plan.size().areaM2());
+    int sheets = plan.sheets().size();
+    Planned planned = Planned.of(sheets, pack, group.netM2, usableM2, allowanceM2);
     MaterialFamily material = materials.family(key.materialId());
     return new OrderItem(
         id,
@@ -138,10 +139,10 @@ final class SheetOrder {
             material.name()),
         "m2",
         group.netM2,
-        wasteM2,
+        planned.wasteQuantity(),
         allowanceM2,
         pack,
-        Math.max(plan.sheets().size(), pack.countFor(group.netM2 + wasteM2 + allowanceM2)),
+        planned.packs(),
         List.copyOf(group.elements),
         RULE,
         "stock: " + material.stock().source(),

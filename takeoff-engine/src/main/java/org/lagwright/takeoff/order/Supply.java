@@ -28,7 +28,7 @@ record Supply(
     String source,
     SourceStatus status) {
 
-  private static final PackSize SINGLE = new PackSize("single", 1);
+  private static final PackSize SINGLE = new PackSize("piece", 1);
 
   Supply(Goods goods, String description, String unit) {
     this(goods, description, unit, null, 0, 0, SINGLE, "", "", SourceStatus.VERIFIED);

@@ -110,11 +110,11 @@ final class TubeOrder {
             .mapToDouble(piece -> piece.count() * piece.tubeLengthM())
             .sum();
     double usableM = plan.restsFromM(figures.metres("usableOffcutMm"));
-    double wasteM = Math.max(0, plan.boughtLengthM() - netM - usableM);
     double allowanceM =
         netM * figures.share(isTube(size) ? "tubeAllowancePct" : "sectionAllowancePct");
     double lengthM = plan.stock().lengthM();
     PackSize pack = new PackSize(size.form().label() + " of " + plain(lengthM) + " m", lengthM);
+    Planned planned = Planned.of(plan.pieces().size(), pack, netM, usableM, allowanceM);
     MaterialFamily material = materials.family(size.materialId());
     return new OrderItem(
         id,
@@ -125,10 +125,10 @@ final class TubeOrder {
         description(size, material),
         "m",
         netM,
-        wasteM,
+        planned.wasteQuantity(),
         allowanceM,
         pack,
-        Math.max(plan.pieces().size(), pack.countFor(netM + wasteM + allowanceM)),
+        planned.packs(),
         List.copyOf(group.elements),
         RULE,
         "stock: " + material.stock().source(),

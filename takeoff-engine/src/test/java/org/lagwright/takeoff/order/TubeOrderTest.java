@@ -53,4 +53,16 @@ class TubeOrderTest {
     assertThat(tube.wasteQuantity()).isZero();
     assertThat(tube.allowanceQuantity()).isCloseTo(0.053, within(1e-9));
   }
+
+  @Test
+  void allowanceIsTakenFromOffcutsBeforeAnotherTubeIsBought() {
+    PackSize tube = new PackSize("tube of 2 m", 2);
+
+    // 3 tubes, 5.5 m used, 0.3 m usable, 0.2 m not
+    assertThat(Planned.of(3, tube, 5.5, 0.3, 0.1)).isEqualTo(new Planned(0.2, 3));
+    Planned more = Planned.of(3, tube, 5.5, 0.3, 0.4);
+    assertThat(more.packs()).isEqualTo(3);
+    assertThat(more.wasteQuantity()).isCloseTo(0.1, within(1e-12));
+    assertThat(Planned.of(3, tube, 5.5, 0.3, 0.6)).isEqualTo(new Planned(0, 4));
+  }
 }
