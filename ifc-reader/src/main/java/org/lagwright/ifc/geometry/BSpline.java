@@ -37,7 +37,7 @@ final class BSpline {
     return sample(degree, knots, control, weights);
   }
 
-  private static double[] knots(double[] multiplicities, double[] values) {
+  static double[] knots(double[] multiplicities, double[] values) {
     List<Double> knots = new ArrayList<>();
     for (int i = 0; i < Math.min(multiplicities.length, values.length); i++) {
       for (int k = 0; k < multiplicities[i] && k < 100; k++) {

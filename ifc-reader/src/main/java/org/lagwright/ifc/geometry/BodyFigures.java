@@ -7,7 +7,8 @@ import org.jspecify.annotations.Nullable;
  * What the body of one product encloses. Curved surfaces are measured as polygons with their
  * corners on the surface, in steps of one degree, which falls short by up to 0.02 %.
  *
- * @param box the smallest box along the world axes, null if nothing could be read
+ * @param box the smallest box along the world axes; of curved faces of a boundary representation it
+ *     holds the edges only; null if nothing could be read
  * @param volumeM3 volume of the material, bores and voids not counted; null if the body is open
  * @param surfaceAreaM2 all surfaces: outside, ends, bores; null if nothing could be read
  * @param lateralAreaM2 outside without the open ends, which is what insulation covers; null if

@@ -72,13 +72,13 @@ public final class BodyMeasurer {
       problems.add("body is open, no volume");
     }
     if (read.stream().flatMap(Solid::facets).anyMatch(facet -> facet.role() == Role.EDGES)) {
-      problems.add("curved faces are known by their edges only, no surface");
+      problems.add("curved faces of a kind that is not read, no surface");
       return new BodyFigures(box(read), null, null, null, problems);
     }
     double surface = 0;
     double lateral = 0;
     for (Facet facet : read.stream().flatMap(Solid::facets).toList()) {
-      double area = facet.areaNormal().norm();
+      double area = facet.areaM2();
       surface += facet.role() == Role.SEAM ? 0 : area;
       lateral += facet.role() == Role.OUTER && !isEnd(facet, ends) ? area : 0;
     }

@@ -3,14 +3,20 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A plane piece of a body's surface. Its loops are summed with their signs, so holes wind the other
  * way round and loops may overlap as long as the sum is right. Metres.
  *
  * @param loops seen from outside the outer loop winds counter-clockwise
+ * @param patch figures of a curved face, of which the loops are the edges; null if it is plane
  */
-record Facet(List<List<Vec>> loops, Role role) {
+record Facet(List<List<Vec>> loops, Role role, @Nullable Patch patch) {
+
+  Facet(List<List<Vec>> loops, Role role) {
+    this(loops, role, null);
+  }
 
   /** What a facet is to the body. */
   enum Role {
@@ -39,7 +45,13 @@ record Facet(List<List<Vec>> loops, Role role) {
 
   /** Its share of the volume of a closed body: a pyramid over the facet with its tip at a point. */
   double volumeM3(Vec tip) {
-    return loops.get(0).get(0).minus(tip).dot(areaNormal()) / 3;
+    return patch == null
+        ? loops.get(0).get(0).minus(tip).dot(areaNormal()) / 3
+        : patch.volumeM3(tip, areaNormal());
+  }
+
+  double areaM2() {
+    return patch == null ? areaNormal().norm() : patch.areaM2();
   }
 
   Facet reversed() {
@@ -49,11 +61,11 @@ record Facet(List<List<Vec>> loops, Role role) {
       Collections.reverse(copy);
       turned.add(copy);
     }
-    return new Facet(turned, role);
+    return new Facet(turned, role, patch == null ? null : patch.reversed());
   }
 
   Facet as(Role newRole) {
-    return new Facet(loops, newRole);
+    return new Facet(loops, newRole, patch);
   }
 
   Facet in(Frame frame) {

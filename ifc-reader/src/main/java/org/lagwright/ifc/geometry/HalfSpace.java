@@ -45,7 +45,7 @@ record HalfSpace(Vec normal, double at) {
         }
       }
       if (!loops.isEmpty()) {
-        kept.add(new Facet(loops, facet.role()));
+        kept.add(new Facet(loops, role(facet)));
       }
     }
     if (!fan.isEmpty()) {
@@ -58,7 +58,12 @@ record HalfSpace(Vec normal, double at) {
   List<Facet> part(Facet facet) {
     List<List<Vec>> loops = facet.loops().stream().map(this::inside).toList();
     List<List<Vec>> left = loops.stream().filter(loop -> loop.size() > 2).toList();
-    return left.isEmpty() ? List.of() : List.of(new Facet(left, facet.role()));
+    return left.isEmpty() ? List.of() : List.of(new Facet(left, role(facet)));
+  }
+
+  /** What is left of a curved face is known by its edges only. */
+  private static Facet.Role role(Facet facet) {
+    return facet.patch() == null ? facet.role() : Facet.Role.EDGES;
   }
 
   /** Triangles from one point to every edge that lies in the plane; together they close it. */

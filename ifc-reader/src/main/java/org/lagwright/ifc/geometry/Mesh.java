@@ -24,8 +24,13 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
    * A face with its loops of vertex numbers, the outer one first.
    *
    * @param plane false for curved faces, of which only the edges are known
+   * @param patch area and flux of a curved face along its loops as they are; null if not wanted
    */
-  record Face(List<int[]> loops, boolean plane) {
+  record Face(List<int[]> loops, boolean plane, @Nullable Patch patch) {
+    Face(List<int[]> loops, boolean plane) {
+      this(loops, plane, null);
+    }
+
     Face {
       loops = List.copyOf(loops);
     }
@@ -80,9 +85,14 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
 
     /**
      * Adds a face by its loops of world positions. Loops that shrink to a line are dropped, and so
-     * is a face over the same corners as an earlier one.
+     * is a plane face over the same corners as an earlier one.
      */
     void face(List<List<Vec>> loops, boolean plane) {
+      face(loops, plane, null);
+    }
+
+    /** Adds a face, a curved one with its figures. */
+    void face(List<List<Vec>> loops, boolean plane, @Nullable Patch patch) {
       List<int[]> welded = new ArrayList<>();
       for (List<Vec> loop : loops) {
         int[] indices = weld(loop);
@@ -90,8 +100,9 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
           welded.add(indices);
         }
       }
-      if (!welded.isEmpty() && corners.add(sorted(welded.get(0)))) {
-        faces.add(new Face(welded, plane));
+      // a dome and the disk below it have the same corners
+      if (!welded.isEmpty() && (!plane || corners.add(sorted(welded.get(0))))) {
+        faces.add(new Face(welded, plane, patch));
       }
     }
 

@@ -12,10 +12,24 @@ final class MeshReader {
 
   private final Coordinates coordinates;
   private final Curves curves;
+  private final double stepRad;
+  private final @Nullable SurfaceReader surfaces;
 
+  /** Reads curved faces by their edges only. */
   MeshReader(Coordinates coordinates, Curves curves) {
+    this(coordinates, curves, Leg.STEP_RAD, null);
+  }
+
+  /**
+   * @param stepRad edges are cut into steps of at most this
+   * @param surfaces to measure curved faces by, null if they are not wanted
+   */
+  MeshReader(
+      Coordinates coordinates, Curves curves, double stepRad, @Nullable SurfaceReader surfaces) {
     this.coordinates = coordinates;
     this.curves = curves;
+    this.stepRad = stepRad;
+    this.surfaces = surfaces;
   }
 
   /** The mesh of an item in world coordinates, null if the item is none or has no faces. */
@@ -92,14 +106,33 @@ final class MeshReader {
       boolean plane = surface == null || surface.is("IfcPlane");
       List<List<Vec>> loops = new ArrayList<>();
       for (IfcRecord bound : face.refs("Bounds")) {
-        List<Vec> loop = bound(bound.ref("Bound"), frame);
+        List<Vec> loop = bound(bound);
         loops.add(bound.is("IfcFaceOuterBound") ? 0 : loops.size(), loop);
       }
-      mesh.face(loops, plane);
+      mesh.face(
+          loops.stream().map(loop -> loop.stream().map(frame::point).toList()).toList(),
+          plane,
+          plane ? null : patch(surface, loops, frame));
     }
   }
 
-  private List<Vec> bound(@Nullable IfcRecord loop, Frame frame) {
+  private @Nullable Patch patch(@Nullable IfcRecord surface, List<List<Vec>> loops, Frame frame) {
+    Surface read = surface == null || surfaces == null ? null : surfaces.read(surface);
+    List<List<Vec>> open = loops.stream().filter(loop -> loop.size() > 1).toList();
+    return read == null || open.isEmpty() ? null : PatchIntegral.of(read, open, frame);
+  }
+
+  /** Points of a loop in the direction of its face. */
+  private List<Vec> bound(IfcRecord bound) {
+    List<Vec> points = loop(bound.ref("Bound"));
+    // a loop that runs the other way matters only where curved faces are measured
+    if (surfaces != null && "F".equals(bound.enumeration("Orientation"))) {
+      Collections.reverse(points);
+    }
+    return points;
+  }
+
+  private List<Vec> loop(@Nullable IfcRecord loop) {
     List<Vec> points = new ArrayList<>();
     if (loop != null && loop.is("IfcEdgeLoop")) {
       loop.refs("EdgeList").forEach(edge -> points.addAll(edge(edge)));
@@ -111,7 +144,7 @@ final class MeshReader {
         }
       }
     }
-    return points.stream().map(frame::point).toList();
+    return points;
   }
 
   /** Points of an edge in the direction of its loop, both ends included. */
@@ -139,7 +172,7 @@ final class MeshReader {
     if (path == null) {
       return List.of(start, end);
     }
-    List<Vec> points = new ArrayList<>(path.points());
+    List<Vec> points = new ArrayList<>(path.points(stepRad));
     points.add(end);
     return points;
   }

@@ -56,7 +56,8 @@ final class MeshSolid {
     }
     List<List<Facet>> pieces = new ArrayList<>();
     boolean plane = mesh.faces().stream().allMatch(Mesh.Face::plane);
-    boolean closed = plane && (saidClosed || topology.isClosed());
+    boolean known = mesh.faces().stream().allMatch(f -> f.plane() || f.patch() != null);
+    boolean closed = known && (saidClosed || topology.isClosed());
     for (List<Integer> faces : byPiece.values()) {
       turnOutwards(faces);
     }
@@ -66,7 +67,7 @@ final class MeshSolid {
       closed = closed && (topology.isClosed() || sumsUp(facets));
       pieces.add(facets);
     }
-    Tool tool = closed && pieces.size() == 1 ? tool(pieces.get(0)) : null;
+    Tool tool = closed && plane && pieces.size() == 1 ? tool(pieces.get(0)) : null;
     return new Solid(pieces, tool, closed);
   }
 
@@ -115,6 +116,10 @@ final class MeshSolid {
       loops.add(loop);
     }
     Role role = bore[face] ? Role.INNER : Role.OUTER;
+    Patch patch = mesh.faces().get(face).patch();
+    if (patch != null) {
+      return new Facet(loops, role, flipped[face] ? patch.reversed() : patch);
+    }
     return new Facet(loops, mesh.faces().get(face).plane() ? role : Role.EDGES);
   }
 
@@ -139,14 +144,15 @@ final class MeshSolid {
       patch.add(face);
       all += topology.area(face);
       turned += flipped[face] ? topology.area(face) : 0;
-      int[] loop = mesh.faces().get(face).loops().get(0);
-      for (int i = 0; i < loop.length; i++) {
-        int other = topology.across(face, loop[i], loop[(i + 1) % loop.length]);
-        if (other >= 0 && !seen[other]) {
-          seen[other] = true;
-          boolean same = passes(other, loop[i], loop[(i + 1) % loop.length]);
-          flipped[other] = same != flipped[face];
-          open.push(other);
+      for (int[] loop : mesh.faces().get(face).loops()) {
+        for (int i = 0; i < loop.length; i++) {
+          int other = topology.across(face, loop[i], loop[(i + 1) % loop.length]);
+          if (other >= 0 && !seen[other]) {
+            seen[other] = true;
+            boolean same = passes(other, loop[i], loop[(i + 1) % loop.length]);
+            flipped[other] = same != flipped[face];
+            open.push(other);
+          }
         }
       }
     }
@@ -155,12 +161,13 @@ final class MeshSolid {
     }
   }
 
-  /** True if the outer loop of a face runs from a to b and not from b to a. */
+  /** True if a loop of a face runs from a to b and not from b to a. */
   private boolean passes(int face, int a, int b) {
-    int[] loop = mesh.faces().get(face).loops().get(0);
-    for (int i = 0; i < loop.length; i++) {
-      if (loop[i] == a && loop[(i + 1) % loop.length] == b) {
-        return true;
+    for (int[] loop : mesh.faces().get(face).loops()) {
+      for (int i = 0; i < loop.length; i++) {
+        if (loop[i] == a && loop[(i + 1) % loop.length] == b) {
+          return true;
+        }
       }
     }
     return false;

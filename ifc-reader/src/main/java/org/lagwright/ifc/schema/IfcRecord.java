@@ -83,6 +83,23 @@ public final class IfcRecord {
     return found;
   }
 
+  /** The records of a list of lists of references, row by row. */
+  public List<List<IfcRecord>> rows(String attribute) {
+    StepArguments lists = list(attribute);
+    List<List<IfcRecord>> rows = new ArrayList<>();
+    for (int i = 0; i < lists.size(); i++) {
+      List<IfcRecord> row = new ArrayList<>();
+      for (long id : lists.references(i)) {
+        IfcRecord target = file.find(id);
+        if (target != null) {
+          row.add(target);
+        }
+      }
+      rows.add(row);
+    }
+    return rows;
+  }
+
   /** Instance numbers of all records that any attribute refers to, single or in a list. */
   public long[] references() {
     StepArguments all = record.arguments();
