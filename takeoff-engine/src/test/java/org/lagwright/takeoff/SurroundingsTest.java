@@ -107,6 +107,27 @@ class SurroundingsTest {
     assertThat(proof(decision(tariff, "CHW return", "Level 1", null)).saving()).isNotNull();
   }
 
+  /** GEG, annex 8, half of 20 mm at 0.035 W/(m K); glass wool is at 0.034 at 40 degC mean. */
+  @Test
+  void halfThicknessHoldsInTheLocationThatTheUserNames() {
+    String geg =
+        "energyRule: de-geg-2024-annex-8\n"
+            + "air: {between-heated-rooms: {temperatureC: 20, relativeHumidityPct: 50}}\n"
+            + "places: [{contains: Trennwand, location: between-heated-rooms}]\n";
+    double half = energyRuleM(geg, "Trennwand");
+    double whole = energyRuleM(geg, "Level 1");
+
+    assertThat(half).isBetween(0.009, 0.0105);
+    assertThat(whole).isBetween(0.0185, 0.0205);
+  }
+
+  private static double energyRuleM(String settings, String storey) {
+    TestElement pipe = TestElement.pipe(1, 21.3, 2).inSystem("LTHW flow").at(storey, null);
+    Takeoff takeoff = Takeoff.of(List.of(TestElement.model(pipe)), TestSettings.of(settings));
+    ThicknessDecision decision = Objects.requireNonNull(takeoff.elements().get(0).thickness());
+    return demand(decision, Demand.Kind.ENERGY_RULE).thicknessM();
+  }
+
   private static double acosh(double x) {
     return Math.log(x + Math.sqrt(x * x - 1));
   }

@@ -66,6 +66,7 @@ final class ThicknessSheet {
             12,
             Look.TWO_DECIMALS,
             g -> find(g, Proof::aboveDewPointK)),
+        Column.number("Medium of flow degC", 10, Look.PLAIN, g -> figure(g, Proof::heatMediumC)),
         Column.number("Mean degC", 9, Look.PLAIN, g -> figure(g, ThicknessSheet::meanC)),
         Column.number("Wind m/s", 9, Look.PLAIN, g -> figure(g, ThicknessSheet::windMPerS)),
         Column.number("Bare W/m", 10, Look.TWO_DECIMALS, g -> figure(g, Proof::bareWPerM)),

@@ -29,6 +29,49 @@ class ServicePackTest {
   }
 
   @Test
+  void everyServiceOfTheTradeIsThereWithItsScope() {
+    assertThat(PACK.services()).hasSizeGreaterThanOrEqualTo(35);
+    assertThat(PACK.services())
+        .extracting(Service::family)
+        .contains(
+            "chilled",
+            "high-temperature-chilled",
+            "heating",
+            "low-temperature-heating",
+            "medium-temperature-heating",
+            "high-temperature-heating",
+            "condenser",
+            "geothermal",
+            "solar",
+            "steam",
+            "steam-medium",
+            "steam-high",
+            "steam-condensate",
+            "dcw",
+            "dhw",
+            "circulation",
+            "rainwater",
+            "waste",
+            "condensate",
+            "refrigerant",
+            "medical-gas",
+            "compressed-air",
+            "sprinkler",
+            "fuel-oil",
+            "supply",
+            "return",
+            "extract",
+            "outdoor",
+            "exhaust",
+            "kitchen",
+            "smoke");
+    assertThat(PACK.services())
+        .filteredOn(service -> service.family().equals("refrigerant"))
+        .extracting(Service::direction)
+        .contains("suction", "liquid", "hot-gas");
+  }
+
+  @Test
   void coldServicesAreColderThanHotOnes() {
     double warmestCold =
         PACK.services().stream()

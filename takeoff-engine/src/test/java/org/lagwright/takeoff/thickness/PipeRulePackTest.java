@@ -94,6 +94,8 @@ class PipeRulePackTest {
     }
     for (double band : rule.bandsFromNps().subList(1, rule.bandsFromNps().size())) {
       assertThat(rule.examples()).as("band from " + band).anyMatch(e -> e.nps() == band);
+      double below = below(band);
+      assertThat(rule.examples()).as("band to " + below).anyMatch(e -> e.nps() == below);
     }
   }
 
@@ -196,6 +198,18 @@ class PipeRulePackTest {
   }
 
   @Test
+  void rangeWithoutSourceIsRefused() throws IOException {
+    assertRefused("    source: \"90.1, table 6.8.3-2\"\n", "")
+        .hasMessageContaining("'source' is missing here");
+  }
+
+  @Test
+  void unknownKeyOfARangeIsRefused() throws IOException {
+    assertRefused("    table: cooling\n", "    table: cooling\n    colour: red\n")
+        .hasMessageContaining("unknown key 'colour'");
+  }
+
+  @Test
   void rowWithACellTooFewIsRefused() throws IOException {
     assertRefused("[0.5, 1.0, 1.0, 1.0, 1.5]", "[0.5, 1.0, 1.0, 1.0]")
         .hasMessageContaining("one thickness for each of 5 bands");
@@ -219,7 +233,17 @@ class PipeRulePackTest {
         Files.writeString(
             folder.resolve("rule.yaml"), text.replaceFirst(Pattern.quote(original), changed));
     return assertThatThrownBy(() -> PackReader.readFile(file, PipeRulePack.class))
-        .isInstanceOf(PackException.class);
+        .isInstanceOf(PackException.class)
+        .hasMessageMatching("(?s)" + Pattern.quote(file.toString()) + ":\\d+:\\d+: .*");
+  }
+
+  /** The nominal size before this one. */
+  private static double below(double nps) {
+    return SIZES.sizes().stream()
+        .mapToDouble(NominalPipeSizes.Size::nps)
+        .filter(size -> size < nps && size != 0.625)
+        .max()
+        .orElseThrow();
   }
 
   private static double tabulatedIn(double fluidF, double nps) {

@@ -165,6 +165,19 @@ class SituationRulePackTest {
   }
 
   @Test
+  void overlapOfSizesIsRefusedWithItsPlace() throws IOException {
+    assertRefused("aboveMm: 22\n    upToMm: 35", "aboveMm: 20\n    upToMm: 35")
+        .hasMessageContaining("'bb' must begin where 'aa' ends, without gap or overlap");
+  }
+
+  @Test
+  void tableThatEndsBelowTheLargestPipeIsRefused() throws IOException {
+    assertRefused(
+            "    aboveMm: 100\n    thickness", "    aboveMm: 100\n    upToMm: 900\n    thickness")
+        .hasMessageContaining("must be open above");
+  }
+
+  @Test
   void rowWithoutSourceIsRefusedWithItsPlace() throws IOException {
     assertRefused("    source: \"GEG 2024, Anlage 8\"\n", "")
         .hasMessageContaining("source")
@@ -189,7 +202,8 @@ class SituationRulePackTest {
         Files.writeString(
             folder.resolve("rule.yaml"), text.replaceFirst(Pattern.quote(original), changed));
     return assertThatThrownBy(() -> PackReader.readFile(file, SituationRulePack.class))
-        .isInstanceOf(PackException.class);
+        .isInstanceOf(PackException.class)
+        .hasMessageMatching("(?s)" + Pattern.quote(file.toString()) + ":\\d+:\\d+: .*");
   }
 
   /** The demand on a pipe with a material of this conductivity at all temperatures. */
