@@ -21,6 +21,7 @@ import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.Place;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.TakeoffLine;
+import org.lagwright.takeoff.labour.Norm;
 import org.lagwright.takeoff.measure.Size;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.settings.Settings;
@@ -152,6 +153,19 @@ public final class Words {
   /** The form of an element: {@code bend}, {@code valve body}. */
   public static String form(Form form) {
     return form == Form.UNKNOWN ? "form not told" : spaced(form);
+  }
+
+  /** A labour norm: {@code tube on pipe up to 60.5 mm, up to 25.5 mm thick}. */
+  public static String norm(Norm norm) {
+    StringBuilder words = new StringBuilder(norm.item().replace('-', ' '));
+    String on = norm.on();
+    Double upToM = norm.upToM();
+    words.append(on == null ? "" : " on " + on);
+    words.append(upToM == null ? "" : " up to " + millimetres(upToM) + " mm");
+    Double thicknessM = norm.upToThicknessM();
+    words.append(thicknessM == null ? "" : ", up to " + millimetres(thicknessM) + " mm thick");
+    String material = norm.material();
+    return material == null ? words.toString() : words + ", " + material;
   }
 
   /** How much a finding weighs: {@code warning}. */

@@ -3,7 +3,9 @@ package org.lagwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
@@ -28,7 +30,11 @@ import org.lagwright.takeoff.TakeoffLine;
 import org.lagwright.takeoff.Totals;
 import org.lagwright.takeoff.Trace;
 import org.lagwright.takeoff.labour.Labour;
+import org.lagwright.takeoff.labour.LabourItem;
 import org.lagwright.takeoff.labour.LabourNorms;
+import org.lagwright.takeoff.labour.Norm;
+import org.lagwright.takeoff.labour.StepShares;
+import org.lagwright.takeoff.labour.WorkArea;
 import org.lagwright.takeoff.order.Cut;
 import org.lagwright.takeoff.order.CuttingPlan;
 import org.lagwright.takeoff.order.CuttingPlanner;
@@ -39,6 +45,10 @@ import org.lagwright.takeoff.order.PackSize;
 import org.lagwright.takeoff.order.StockLength;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.pack.SourceStatus;
+import org.lagwright.takeoff.price.Price;
+import org.lagwright.takeoff.price.PriceList;
+import org.lagwright.takeoff.price.PriceRow;
+import org.lagwright.takeoff.price.PriceTerms;
 import org.lagwright.takeoff.scope.Scope;
 import org.lagwright.takeoff.scope.ScopeDecision;
 import org.lagwright.takeoff.service.Classification;
@@ -115,6 +125,7 @@ public final class SampleTakeoff {
         List.of(),
         OrderList.EMPTY,
         Labour.none(),
+        null,
         List.of(),
         new Totals(0, 0, 0, 0, 0, 0, 0, 0));
   }
@@ -137,6 +148,7 @@ public final class SampleTakeoff {
         sample.questions(),
         sample.order(),
         sample.labour(),
+        sample.price(),
         sample.findings(),
         new Totals(
             many.size(),
@@ -163,7 +175,8 @@ public final class SampleTakeoff {
         lines(),
         questions(),
         order(),
-        Labour.none(),
+        labour(),
+        price(),
         findings(),
         new Totals(9, 5, 2, 2, 6.25, 2, 6.75, 0.175));
   }
@@ -532,7 +545,72 @@ public final class SampleTakeoff {
         Map.of(),
         OrderSettings.NONE,
         ThicknessPacks.bundled(),
-        LabourNorms.bundled());
+        LabourNorms.bundled(),
+        null);
+  }
+
+  /** Straights and a valve of chilled water in the plant room, a duct out of doors. */
+  private static Labour labour() {
+    LabourNorms norms = LabourNorms.bundled();
+    WorkArea plant = new WorkArea(0.0, "Level 0", "Plant room");
+    WorkArea roof = new WorkArea(8.0, "<Roof*", "");
+    StepShares fitting = norms.pack().shares().get(3);
+    return new Labour(
+        List.of(
+            work(plant, "L001", "Chilled water flow", Form.STRAIGHT, 4.25, "m")
+                .of(norms, "tube-dn50", null, norms.pack().shares().get(0), "cold", "project"),
+            work(plant, "L003", "Chilled water flow", Form.VALVE_BODY, 1, "pcs")
+                .of(norms, "tube-dn50", "valve-screwed", fitting, "crowded", "cold", "project"),
+            work(roof, "L004", "Supply air", Form.STRAIGHT, 2, "m")
+                .of(norms, "sheet-duct", null, norms.pack().shares().get(1), "outdoor")),
+        norms);
+  }
+
+  private static Work work(
+      WorkArea area, String line, String service, Form form, double quantity, String unit) {
+    return new Work(area, line, service, form, quantity, unit);
+  }
+
+  private record Work(
+      WorkArea area, String line, String service, Form form, double quantity, String unit) {
+
+    LabourItem of(
+        LabourNorms norms,
+        String norm,
+        @Nullable String equivalent,
+        StepShares shares,
+        String... factors) {
+      Set<String> wanted = Set.of(factors);
+      return new LabourItem(
+          area,
+          line,
+          "x",
+          service,
+          Kind.PIPE_SEGMENT,
+          form,
+          "DN50 / 60.3 mm",
+          1,
+          new Layer("fef_nbr", LayerForm.TUBE, 0.025),
+          quantity,
+          unit,
+          norm(norms, norm),
+          norm.startsWith("sheet") ? 2.25 : 1,
+          equivalent == null ? null : norm(norms, equivalent),
+          norms.pack().factors().stream().filter(f -> wanted.contains(f.id())).toList(),
+          shares);
+    }
+
+    private static Norm norm(LabourNorms norms, String id) {
+      return norms.norms().stream().filter(n -> n.id().equals(id)).findFirst().orElseThrow();
+    }
+  }
+
+  /** A list that knows nothing of what is ordered. */
+  private static Price price() {
+    PriceRow row = new PriceRow(Goods.FIXING, null, null, null, "pack", 15, "prices.csv, row 2");
+    PriceList list = new PriceList("prices.csv", List.of(row));
+    PriceTerms terms = new PriceTerms("EUR", 40, 5, 10, 8, PriceTerms.Profit.MARKUP, 19, list);
+    return Price.of(order().items(), labour().hours(), terms);
   }
 
   private static List<PackInfo> packs() {

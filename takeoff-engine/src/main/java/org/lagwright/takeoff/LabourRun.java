@@ -20,12 +20,14 @@ import org.lagwright.takeoff.labour.LabourTask;
 import org.lagwright.takeoff.labour.Neighbours;
 import org.lagwright.takeoff.labour.Norm;
 import org.lagwright.takeoff.order.LaggedElement;
+import org.lagwright.takeoff.order.OrderMaker;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 
 /** Reckons the labour of all elements on lines, and says where hours are missing. */
 final class LabourRun {
 
   private final LaggedElements lagged;
+  private final OrderMaker orders;
   private final LabourBook book;
   private final Map<String, TakeoffLine> lines = new HashMap<>();
   private final Map<ElementKey, List<Finding>> missing = new HashMap<>();
@@ -33,10 +35,12 @@ final class LabourRun {
 
   LabourRun(
       LaggedElements lagged,
+      OrderMaker orders,
       LabourNorms norms,
       List<MepElement> elements,
       List<TakeoffLine> lines) {
     this.lagged = lagged;
+    this.orders = orders;
     lines.forEach(line -> this.lines.put(line.id(), line));
     this.book = new LabourBook(norms, new Neighbours(elements, norms.pack().reachM()));
   }
@@ -63,7 +67,8 @@ final class LabourRun {
   private LabourTask task(TakenElement taken, LaggedElement found) {
     TakeoffLine line = Objects.requireNonNull(lines.get(found.lineId()));
     ThicknessDecision thickness = Objects.requireNonNull(taken.thickness());
-    return new LabourTask(found, line.serviceName(), line.size(), thickness.layers());
+    return new LabourTask(
+        found, line.serviceName(), line.size(), thickness.layers(), orders.wantsJacket(found));
   }
 
   /** All hours. */

@@ -101,7 +101,8 @@ final class QuestionBook {
           LOCATION_ASSUMED,
           FITTING_SIZE_ASSUMED,
           LABOUR_NORM_MISSING,
-          HEIGHT_UNKNOWN ->
+          HEIGHT_UNKNOWN,
+          PRICE_MISSING ->
           throw new IllegalArgumentException(code + " leaves nothing out");
     };
   }

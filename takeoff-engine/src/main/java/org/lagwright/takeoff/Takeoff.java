@@ -1,12 +1,14 @@
 package org.lagwright.takeoff;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.takeoff.labour.Labour;
 import org.lagwright.takeoff.order.OrderList;
 import org.lagwright.takeoff.pack.PackInfo;
+import org.lagwright.takeoff.price.Price;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.settings.SettingsReader;
 
@@ -21,6 +23,7 @@ import org.lagwright.takeoff.settings.SettingsReader;
  * @param questions what the user has to decide
  * @param order what to buy for the lines
  * @param labour hours of work, by place and service
+ * @param price of order and labour; null where the user gives no prices
  * @param findings of reader and engine together, in file order
  * @param totals the account; its constructor refuses an account that does not add up
  */
@@ -33,6 +36,7 @@ public record Takeoff(
     List<Question> questions,
     OrderList order,
     Labour labour,
+    @Nullable Price price,
     List<Finding> findings,
     Totals totals) {
 

@@ -98,6 +98,10 @@ public enum TakeoffFinding implements FindingCode {
       Severity.INFO,
       "The height above the floor is not known for {0} elements on lines; their hours carry no factor"
           + " for it."),
+  PRICE_MISSING(
+      Severity.WARNING,
+      "The price list has no price for {0}; the total lacks it. Add a row to the list, with its unit"
+          + " {1} or pack."),
   ALREADY_INSULATED(
       Severity.INFO,
       "The model already shows insulation here ({0}). The takeoff still counts what is required;"

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
@@ -15,10 +17,12 @@ import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.takeoff.fitting.MakingChooser;
 import org.lagwright.takeoff.fitting.MakingPack;
+import org.lagwright.takeoff.labour.Labour;
 import org.lagwright.takeoff.order.LaggedElement;
 import org.lagwright.takeoff.order.OrderList;
 import org.lagwright.takeoff.order.OrderMaker;
 import org.lagwright.takeoff.pack.PackInfo;
+import org.lagwright.takeoff.price.Price;
 import org.lagwright.takeoff.scope.ScopePack;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.ServiceClassifier;
@@ -68,11 +72,14 @@ final class TakeoffRun {
         elements.stream().map(e -> judge.judge(e, classified.get(e.key()))).toList();
     LineBook book = new LineBook(judgements);
     LaggedElements lagged = new LaggedElements(services);
-    LabourRun labour = new LabourRun(lagged, settings.labour(), elements, book.lines());
+    LabourRun labour = new LabourRun(lagged, orders, settings.labour(), elements, book.lines());
     List<TakenElement> taken =
         judgements.stream()
             .map(j -> labour.withHours(j.taken(book.lineId(j.element().key()))))
             .toList();
+    OrderList order = order(taken, lagged);
+    Labour hours = labour.labour();
+    Price price = price(order, hours);
     return new Takeoff(
         models.stream().map(MepModel::file).toList(),
         settings,
@@ -80,9 +87,14 @@ final class TakeoffRun {
         taken,
         book.lines(),
         QuestionBook.of(judgements),
-        order(taken, lagged),
-        labour.labour(),
-        Stream.of(overall(judgements), labour.findings(), findings(judgements, labour))
+        order,
+        hours,
+        price,
+        Stream.of(
+                overall(judgements),
+                labour.findings(),
+                pricesMissing(price),
+                findings(judgements, labour))
             .flatMap(List::stream)
             .toList(),
         totals(judgements));
@@ -91,6 +103,28 @@ final class TakeoffRun {
   private OrderMaker orderMaker(OrderSettings order) {
     return new OrderMaker(
         order.changedFigures(), order.jacketRules(), order.hangerTable(), chooser.materials());
+  }
+
+  private @Nullable Price price(OrderList order, Labour hours) {
+    return settings.price() == null
+        ? null
+        : Price.of(order.items(), hours.hours(), settings.price());
+  }
+
+  /** What the price list does not know is never worth nothing without a word. */
+  private static List<Finding> pricesMissing(@Nullable Price price) {
+    return price == null
+        ? List.of()
+        : price.withoutPrice().stream()
+            .map(
+                item ->
+                    Finding.ofFile(
+                        0,
+                        TakeoffFinding.PRICE_MISSING,
+                        Effect.NONE,
+                        item.id() + ", " + item.description(),
+                        item.unit()))
+            .toList();
   }
 
   private OrderList order(List<TakenElement> taken, LaggedElements lagged) {

@@ -201,7 +201,8 @@ class TakeoffTest {
             Map.of(),
             OrderSettings.NONE,
             ThicknessPacks.bundled(),
-            LabourNorms.bundled());
+            LabourNorms.bundled(),
+            null);
 
     assertThatThrownBy(() -> Takeoff.of(List.of(), straw))
         .isInstanceOf(PackException.class)

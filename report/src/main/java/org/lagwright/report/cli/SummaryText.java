@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.FindingGroup;
 import org.lagwright.report.ServiceTotal;
@@ -14,9 +15,11 @@ import org.lagwright.report.Words;
 import org.lagwright.takeoff.Question;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.Totals;
+import org.lagwright.takeoff.labour.TradeStep;
 import org.lagwright.takeoff.order.Goods;
 import org.lagwright.takeoff.order.OrderItem;
 import org.lagwright.takeoff.order.OrderList;
+import org.lagwright.takeoff.price.Price;
 
 /** What the user reads after a takeoff. */
 final class SummaryText {
@@ -42,6 +45,7 @@ final class SummaryText {
     text.account();
     text.services();
     text.order();
+    text.estimate();
     text.questions();
     text.findings();
     text.files(files);
@@ -124,6 +128,37 @@ final class SummaryText {
             + "; elements not ordered because they are cut on site: "
             + order.withoutPieces().size());
     lines.add("  each item stands in takeoff.xlsx, sheet Order; how to cut, in Cutting plan");
+  }
+
+  private void estimate() {
+    section("Labour and price");
+    TextTable table = new TextTable("  ", "lr");
+    for (TradeStep step : TradeStep.values()) {
+      table.row("hours: " + step.words(), decimals(1, takeoff.labour().hours(step)));
+    }
+    table.row("hours, all", decimals(1, takeoff.labour().hours()));
+    Price price = takeoff.price();
+    if (price != null) {
+      String currency = ", " + TextTable.shown(price.terms().currency());
+      table.row("materials" + currency, decimals(2, price.buildUp().materials()));
+      table.row("labour" + currency, decimals(2, price.buildUp().labour()));
+      table.row("price without tax" + currency, decimals(2, price.buildUp().beforeTax()));
+      table.row("price with tax" + currency, decimals(2, price.buildUp().total()));
+    }
+    lines.addAll(table.lines());
+    lines.add(priceInWords(price));
+    lines.add(
+        "  norms are unverified where the sheet Labour says so: replace them by your records");
+  }
+
+  private static String priceInWords(@Nullable Price price) {
+    if (price == null) {
+      return "  no price: no price list is given, key 'price' in the settings";
+    }
+    int without = price.withoutPrice().size();
+    return without == 0
+        ? "  every item of the order has a price"
+        : "  INCOMPLETE: " + without + " items of the order have no price, finding PRICE_MISSING";
   }
 
   private void questions() {

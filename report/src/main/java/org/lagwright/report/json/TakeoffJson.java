@@ -98,6 +98,11 @@ public final class TakeoffJson {
     array(json, "orderWithoutPieces", ids(takeoff.order().withoutPieces()), id -> id);
     array(json, "questions", takeoff.questions(), q -> QuestionView.of(q, ids(q.elements())));
     array(json, "coverage", Coverage.of(takeoff).elements(), CoverageView::of);
+    json.writePOJOProperty("labour", LabourView.of(takeoff.labour()));
+    PriceView price = PriceView.of(takeoff.price());
+    if (price != null) {
+      json.writePOJOProperty("price", price);
+    }
     array(json, "findings", takeoff.findings(), f -> FindingView.of(f, id(f.element())));
     json.writePOJOProperty("totals", takeoff.totals());
     json.writeEndObject();

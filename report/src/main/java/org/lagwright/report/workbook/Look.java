@@ -26,6 +26,10 @@ enum Look {
   PLAIN,
   /** A single figure beside its label. */
   PLAIN_LEFT,
+  /** A figure that the estimator may change; what depends on it follows. */
+  INPUT,
+  /** A word that the estimator may change. */
+  INPUT_TEXT,
   TOTAL_TEXT,
   /** The result of a check, in a column of numbers. */
   TOTAL_RIGHT,

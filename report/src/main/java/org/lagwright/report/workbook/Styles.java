@@ -11,16 +11,19 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.poi.xssf.usermodel.extensions.XSSFCellBorder.BorderSide;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One cell style for each {@link Look}: dark green-blue headings, thin lines, no colour in data.
+ * One cell style for each {@link Look}: dark green-blue headings, thin lines, no colour in data but
+ * behind what may be changed.
  */
 final class Styles {
 
   private static final XSSFColor INK = colour(0x24, 0x4B, 0x53);
   private static final XSSFColor PAPER = colour(0xE8, 0xEE, 0xEE);
   private static final XSSFColor GREY = colour(0x5F, 0x66, 0x68);
+  private static final XSSFColor MARKED = colour(0xFF, 0xF2, 0xCC);
 
   /** A gap as wide as a letter, so that figures do not touch the text of the next column. */
   private static final String GAP = "_W";
@@ -76,6 +79,11 @@ final class Styles {
     number(Look.PLAIN, "General");
     XSSFCellStyle single = number(Look.PLAIN_LEFT, "General");
     single.setAlignment(HorizontalAlignment.LEFT);
+    input(number(Look.INPUT, "General"));
+    XSSFCellStyle word = add(Look.INPUT_TEXT);
+    word.setFont(font(10, false, null));
+    word.setAlignment(HorizontalAlignment.RIGHT);
+    input(word);
   }
 
   private void addTotals() {
@@ -121,6 +129,19 @@ final class Styles {
     style.setBorderBottom(BorderStyle.THIN);
     style.setBottomBorderColor(INK);
     style.setWrapText(true);
+  }
+
+  /** The only coloured cells: what may be changed. */
+  private static void input(XSSFCellStyle style) {
+    style.setFillForegroundColor(MARKED);
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    for (BorderSide side : BorderSide.values()) {
+      style.setBorderColor(side, GREY);
+    }
+    style.setBorderTop(BorderStyle.THIN);
+    style.setBorderBottom(BorderStyle.THIN);
+    style.setBorderLeft(BorderStyle.THIN);
+    style.setBorderRight(BorderStyle.THIN);
   }
 
   private void total(XSSFCellStyle style) {

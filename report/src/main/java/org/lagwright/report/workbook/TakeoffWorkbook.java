@@ -17,8 +17,8 @@ import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.verify.Coverage;
 
 /**
- * Writes {@code takeoff.xlsx}. Sheets that grow with the model (Coverage, Elements, Findings) are
- * streamed; the others are held in memory. Equal takeoffs give equal bytes.
+ * Writes {@code takeoff.xlsx}. Sheets that grow with the model (Coverage, Hours, Elements,
+ * Findings) are streamed; the others are held in memory. Equal takeoffs give equal bytes.
  */
 public final class TakeoffWorkbook {
 
@@ -37,6 +37,7 @@ public final class TakeoffWorkbook {
   private final CoverageSheet coverage;
   private final Table<TakenElement> elements;
   private final Table<Finding> findings;
+  private final LabourSheet labour;
   private final String version;
 
   /**
@@ -51,6 +52,7 @@ public final class TakeoffWorkbook {
     coverage = new CoverageSheet(Coverage.of(takeoff));
     elements = new ElementsSheet(takeoff).table();
     findings = new FindingsSheet(takeoff).table();
+    labour = new LabourSheet(takeoff.labour());
   }
 
   /**
@@ -66,6 +68,7 @@ public final class TakeoffWorkbook {
       try (SXSSFWorkbook streaming = new SXSSFWorkbook(book, WINDOW)) {
         streaming.setCompressTempFiles(true);
         coverage.table().writeRows(streaming.getSheet(CoverageSheet.NAME), styles);
+        labour.hours().writeRows(streaming.getSheet(HoursSheet.NAME), styles);
         elements.writeRows(streaming.getSheet(ElementsSheet.NAME), styles);
         findings.writeRows(streaming.getSheet(FindingsSheet.NAME), styles);
         streaming.write(out);
@@ -86,9 +89,13 @@ public final class TakeoffWorkbook {
     new ThicknessSheet(takeoff).write(sheet(book, ThicknessSheet.NAME), styles);
     new SweepSheet(takeoff).write(sheet(book, SweepSheet.NAME), styles);
     coverage.write(sheet(book, CoverageSheet.NAME), styles);
+    labour.write(sheet(book, LabourSheet.NAME), styles);
+    labour.hours().writeHeadings(sheet(book, HoursSheet.NAME), styles);
+    new PriceSheet(takeoff, labour.totalCell()).write(sheet(book, PriceSheet.NAME), styles);
     elements.writeHeadings(sheet(book, ElementsSheet.NAME), styles);
     findings.writeHeadings(sheet(book, FindingsSheet.NAME), styles);
     new BasisSheet(takeoff, version).write(sheet(book, BasisSheet.NAME), styles);
+    names.putAll(labour.names());
     names.forEach((name, reference) -> define(book, name, reference));
   }
 

@@ -2,9 +2,11 @@ package org.lagwright.takeoff.labour;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -33,6 +35,19 @@ public record Labour(List<LabourItem> items, LabourNorms norms) {
   /** Hours at one step of the trade. */
   public double hours(TradeStep step) {
     return items.stream().mapToDouble(item -> item.hours(step)).sum();
+  }
+
+  /** Norms of straight work and of fittings that the items rest on, in the order of the tables. */
+  public List<Norm> normsInUse() {
+    Set<Norm> used = new HashSet<>();
+    for (LabourItem item : items) {
+      used.add(item.norm());
+      Norm equivalent = item.equivalent();
+      if (equivalent != null) {
+        used.add(equivalent);
+      }
+    }
+    return norms.norms().stream().filter(used::contains).toList();
   }
 
   /** Hours by name of the service, in the order of the services. */

@@ -62,6 +62,10 @@ public final class LabourBook {
       item.ifPresentOrElse(items::add, () -> missing.add(inWords(task, layer)));
       belowM += layer.thicknessM();
     }
+    if (task.jacket() && items.stream().noneMatch(item -> item.norm().withJacket())) {
+      jacket(task, factors)
+          .ifPresentOrElse(items::add, () -> missing.add("the jacket over " + task.size()));
+    }
     for (LabourItem item : items) {
       Sum sum = new Sum(item.quantity(), item.quantity() * item.perMetre());
       sums.merge(item.with(1, 1), sum, Sum::plus);
@@ -143,6 +147,23 @@ public final class LabourBook {
         .map(norm -> item(task, index, norm, "m2", 1, fitting, factors).with(areaM2));
   }
 
+  /** The jacket over all layers. */
+  private Optional<LabourItem> jacket(LabourTask task, List<LabourFactor> factors) {
+    Layer outermost = task.layers().get(task.layers().size() - 1);
+    double areaM2 = task.lagged().outerAreaM2();
+    return norms
+        .findStraight(
+            NormTable.JACKET,
+            task.duct(),
+            outermost.materialId(),
+            task.section().largestSideM(),
+            outermost.thicknessM())
+        .filter(norm -> norm.unit() == Norm.Unit.HOURS_PER_M2 && areaM2 > 0)
+        .map(
+            norm ->
+                item(task, task.layers().size() - 1, norm, "m2", 1, null, factors).with(areaM2));
+  }
+
   private LabourItem straightItem(
       LabourTask task, int index, Norm norm, double belowM, List<LabourFactor> factors) {
     double perMetre = perMetre(task, norm, belowM, task.layers().get(index));
@@ -180,7 +201,9 @@ public final class LabourBook {
         perMetre,
         equivalent,
         factors,
-        norms.pack().sharesOf(straight ? layer.form().label() : NormTable.FITTING));
+        norm.item().equals(NormTable.JACKET)
+            ? null
+            : norms.pack().sharesOf(straight ? layer.form().label() : NormTable.FITTING));
   }
 
   private static String inWords(LabourTask task, Layer layer) {

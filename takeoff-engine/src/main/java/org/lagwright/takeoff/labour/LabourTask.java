@@ -13,9 +13,10 @@ import org.lagwright.takeoff.thickness.Layer;
  * @param serviceName what flows, in words
  * @param size in words
  * @param layers from the inside out, one for each layer of its making
+ * @param jacket true where a jacket goes over the outermost layer
  */
 public record LabourTask(
-    LaggedElement lagged, String serviceName, String size, List<Layer> layers) {
+    LaggedElement lagged, String serviceName, String size, List<Layer> layers, boolean jacket) {
 
   public LabourTask {
     layers = List.copyOf(layers);

@@ -19,6 +19,7 @@ import org.lagwright.takeoff.pack.SourceStatus;
  * @param upToThicknessM thickness of the layer up to this, included, metres; null without end
  * @param unit what the value means
  * @param value above 0, in that unit
+ * @param withJacket true where the hours hold the jacket over the insulation already
  * @param status how far it was checked
  * @param source where it comes from
  */
@@ -31,6 +32,7 @@ public record Norm(
     @Nullable Double upToThicknessM,
     Unit unit,
     double value,
+    boolean withJacket,
     SourceStatus status,
     String source) {
 

@@ -16,7 +16,7 @@ import org.lagwright.takeoff.pack.SourceStatus;
 /**
  * Norms out of a table with the columns {@code item}, {@code unit} and {@code value} and, where
  * they are wanted, {@code id}, {@code on}, {@code material}, {@code upToMm}, {@code
- * upToThicknessMm}, {@code status} and {@code source}.
+ * upToThicknessMm}, {@code withJacket} (yes or no), {@code status} and {@code source}.
  */
 final class NormTable {
 
@@ -28,12 +28,14 @@ final class NormTable {
   private static final String UP_TO_THICKNESS = "uptothicknessmm";
   private static final String UNIT = "unit";
   private static final String VALUE = "value";
+  private static final String WITH_JACKET = "withjacket";
   private static final String STATUS = "status";
   private static final String SOURCE = "source";
 
   /** Kinds of straight work, and what every fitting without a row of its own is. */
   static final Set<String> STRAIGHT = Set.of("tube", "sheet", "section", "jacket");
 
+  static final String JACKET = "jacket";
   static final String FITTING = "fitting";
 
   private NormTable() {}
@@ -47,7 +49,7 @@ final class NormTable {
   static List<Norm> norms(DataTable table, Set<String> materials) {
     table.requireColumns(
         Set.of(ITEM, UNIT, VALUE),
-        Set.of(ID, ON, MATERIAL, UP_TO, UP_TO_THICKNESS, STATUS, SOURCE));
+        Set.of(ID, ON, MATERIAL, UP_TO, UP_TO_THICKNESS, WITH_JACKET, STATUS, SOURCE));
     Set<String> ids = new HashSet<>();
     return table.rows().stream().map(row -> norm(row, materials, ids)).toList();
   }
@@ -71,6 +73,7 @@ final class NormTable {
         metres(row, UP_TO_THICKNESS),
         unit,
         above0(row, VALUE, row.number(VALUE)),
+        "yes".equals(oneOf(row, WITH_JACKET, Set.of("yes", "no"))),
         status(row),
         source == null ? row.inWords() : source);
   }

@@ -26,12 +26,21 @@ final class JacketOrder {
     this.rules = List.copyOf(rules);
   }
 
+  /** The id of the jacket that an element gets, empty where it gets none. */
+  static Optional<String> find(LaggedElement element, List<JacketRule> rules) {
+    return rules.stream()
+        .filter(rule -> rule.fits(element))
+        .findFirst()
+        .map(JacketRule::jacket)
+        .filter(jacket -> !jacket.equals(OrderPack.NO_JACKET));
+  }
+
   void add(LaggedElement element) {
-    Optional<JacketRule> rule = rules.stream().filter(r -> r.fits(element)).findFirst();
-    if (rule.isEmpty() || rule.get().jacket().equals(OrderPack.NO_JACKET)) {
+    Optional<String> wanted = find(element, rules);
+    if (wanted.isEmpty()) {
       return;
     }
-    OrderPack.Jacket jacket = figures.jacket(rule.get().jacket());
+    OrderPack.Jacket jacket = figures.jacket(wanted.get());
     Sums sums = byJacket.computeIfAbsent(jacket.id(), k -> new Sums());
     double girthM = Envelope.around(element.section(), element.thicknessM()).outerPerimeterM();
     double lapFactor = Consumption.lapFactor(girthM, jacket.lapMm() / 1000, jacket.courseM());

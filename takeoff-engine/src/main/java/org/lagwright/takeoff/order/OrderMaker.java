@@ -41,6 +41,11 @@ public final class OrderMaker {
     this.materials = materials;
   }
 
+  /** True where the settings ask for a jacket. */
+  public boolean wantsJacket(LaggedElement element) {
+    return JacketOrder.find(element, jackets).isPresent();
+  }
+
   /** The packs used. */
   public List<PackInfo> packs() {
     return List.of(figures.info(), hangers.info());

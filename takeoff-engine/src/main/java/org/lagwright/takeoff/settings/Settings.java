@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.labour.LabourNorms;
+import org.lagwright.takeoff.price.PriceTerms;
 import org.lagwright.takeoff.thickness.ThicknessPacks;
 
 /**
@@ -33,6 +34,7 @@ import org.lagwright.takeoff.thickness.ThicknessPacks;
  * @param order what the user chose for the order
  * @param packs materials and energy rules to choose from
  * @param labour norms and factors of labour, with those of the user
+ * @param price what a price is reckoned with; null where the user gives no prices
  */
 public record Settings(
     String project,
@@ -54,7 +56,8 @@ public record Settings(
     Map<String, String> methods,
     OrderSettings order,
     ThicknessPacks packs,
-    LabourNorms labour) {
+    LabourNorms labour,
+    @Nullable PriceTerms price) {
 
   static final double LARGEST_MARGIN_K = 20;
   static final double LOWEST_EMISSIVITY = 0.01;

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.price.PriceList;
+import org.lagwright.takeoff.price.PriceTerms;
+import org.lagwright.takeoff.price.PriceTerms.Profit;
 
 /**
  * A settings file as written: whatever is null is not in it.
@@ -19,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param packs files with materials or energy rules, beside this file
  * @param catalogue file with a table of stock, beside this file
  * @param labour own norms and factors of labour
+ * @param price own price list and what comes on top
  */
 record SettingsFile(
     @Nullable String project,
@@ -41,7 +45,8 @@ record SettingsFile(
     @Nullable OrderSettings order,
     @Nullable List<String> packs,
     @Nullable String catalogue,
-    @Nullable LabourEntry labour) {
+    @Nullable LabourEntry labour,
+    @Nullable PriceEntry price) {
 
   /**
    * Own norms and factors of labour.
@@ -50,6 +55,65 @@ record SettingsFile(
    * @param factors changed factors by id
    */
   record LabourEntry(@Nullable String norms, @Nullable Map<String, Double> factors) {}
+
+  /**
+   * Own price list and what comes on top; percentages that are null are 0.
+   *
+   * @param list file with a table of prices, beside this file
+   * @param markupPct profit as percent of the cost
+   * @param marginPct profit as percent of the price
+   */
+  record PriceEntry(
+      String list,
+      String currency,
+      Double labourRatePerH,
+      @Nullable Double toolsPct,
+      @Nullable Double overheadPct,
+      @Nullable Double markupPct,
+      @Nullable Double marginPct,
+      @Nullable Double taxPct) {
+
+    PriceEntry {
+      if (markupPct != null && marginPct != null) {
+        throw new IllegalArgumentException("markupPct and marginPct exclude each other.");
+      }
+      if (labourRatePerH != null) {
+        terms(currency, labourRatePerH, toolsPct, overheadPct, markupPct, marginPct, taxPct, NONE);
+      }
+    }
+
+    private static final PriceList NONE = new PriceList("none", List.of());
+
+    /** The terms with the prices of that list. */
+    PriceTerms terms(PriceList prices) {
+      return terms(
+          currency, labourRatePerH, toolsPct, overheadPct, markupPct, marginPct, taxPct, prices);
+    }
+
+    private static PriceTerms terms(
+        String currency,
+        double labourRatePerH,
+        @Nullable Double toolsPct,
+        @Nullable Double overheadPct,
+        @Nullable Double markupPct,
+        @Nullable Double marginPct,
+        @Nullable Double taxPct,
+        PriceList prices) {
+      return new PriceTerms(
+          currency,
+          labourRatePerH,
+          orZero(toolsPct),
+          orZero(overheadPct),
+          marginPct == null ? orZero(markupPct) : marginPct,
+          marginPct == null ? Profit.MARKUP : Profit.MARGIN,
+          orZero(taxPct),
+          prices);
+    }
+
+    private static double orZero(@Nullable Double percent) {
+      return percent == null ? 0 : percent;
+    }
+  }
 
   /** This file over another: maps entry by entry, air field by field, lists before its lists. */
   SettingsFile over(SettingsFile other) {
@@ -74,7 +138,8 @@ record SettingsFile(
         first(order, other.order),
         joined(packs, other.packs),
         first(catalogue, other.catalogue),
-        first(labour, other.labour));
+        first(labour, other.labour),
+        first(price, other.price));
   }
 
   private Map<String, AirEntry> airOver(@Nullable Map<String, AirEntry> before) {

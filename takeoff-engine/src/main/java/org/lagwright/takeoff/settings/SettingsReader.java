@@ -12,6 +12,8 @@ import org.lagwright.takeoff.pack.CsvTables;
 import org.lagwright.takeoff.pack.DataTable;
 import org.lagwright.takeoff.pack.PackException;
 import org.lagwright.takeoff.pack.PackReader;
+import org.lagwright.takeoff.price.PriceList;
+import org.lagwright.takeoff.price.PriceTerms;
 import org.lagwright.takeoff.service.ServicePack;
 import org.lagwright.takeoff.thickness.ThicknessPacks;
 
@@ -28,7 +30,7 @@ public final class SettingsReader {
   /** The settings that hold where the user gives none. */
   public static Settings defaults() {
     return settings(
-        bundled(), DemandSettings.NONE, ThicknessPacks.bundled(), LabourNorms.bundled());
+        bundled(), DemandSettings.NONE, ThicknessPacks.bundled(), LabourNorms.bundled(), null);
   }
 
   /**
@@ -53,10 +55,11 @@ public final class SettingsReader {
     ThicknessPacks packs = packs(file, given, tables);
     LabourNorms norms = LabourNorms.bundled();
     new SettingsCheck(file, packs)
-        .check(given, settings(bundled(), DemandSettings.NONE, packs, norms));
+        .check(given, settings(bundled(), DemandSettings.NONE, packs, norms, null));
     SettingsFile merged = given.over(bundled());
     LabourNorms labour = labour(file, merged, packs.materials().ids(), tables);
-    return settings(merged, demands(file, merged, tables), packs, labour);
+    PriceTerms price = price(file, merged, packs.materials().ids(), tables);
+    return settings(merged, demands(file, merged, tables), packs, labour, price);
   }
 
   private static ThicknessPacks packs(
@@ -99,13 +102,27 @@ public final class SettingsReader {
     return table == null ? norms : norms.with(tables.apply(file.resolveSibling(table)), materials);
   }
 
+  private static @Nullable PriceTerms price(
+      Path file, SettingsFile merged, Set<String> materials, Function<Path, DataTable> tables) {
+    SettingsFile.PriceEntry entry = merged.price();
+    if (entry == null) {
+      return null;
+    }
+    DataTable table = tables.apply(file.resolveSibling(entry.list()));
+    return entry.terms(PriceList.of(table, materials));
+  }
+
   private static SettingsFile bundled() {
     return PackReader.readBundled(SettingsReader.class, DEFAULTS, SettingsFile.class);
   }
 
   /** The settings of a file that lacks nothing. */
   private static Settings settings(
-      SettingsFile whole, DemandSettings demands, ThicknessPacks packs, LabourNorms labour) {
+      SettingsFile whole,
+      DemandSettings demands,
+      ThicknessPacks packs,
+      LabourNorms labour,
+      @Nullable PriceTerms price) {
     return new Settings(
         required(whole.project(), "project"),
         air(map(whole.air())),
@@ -126,7 +143,8 @@ public final class SettingsReader {
         map(whole.methods()),
         whole.order() == null ? OrderSettings.NONE : whole.order(),
         packs,
-        labour);
+        labour,
+        price);
   }
 
   private static Map<String, Settings.Air> air(Map<String, SettingsFile.AirEntry> entries) {

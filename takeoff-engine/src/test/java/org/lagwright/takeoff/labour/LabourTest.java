@@ -136,6 +136,26 @@ class LabourTest {
   }
 
   @Test
+  void aJacketHasItsOwnHoursByAreaAndItsOwnStep() throws IOException {
+    norms("tube,h/m,1", "jacket,h/m2,0.5");
+    Path settings = settings("labour: {norms: norms.csv}\norder: {jackets: [{jacket: metal}]}\n");
+    Takeoff takeoff = takeoff(settings, chilled(1, 2));
+    double areaM2 = takeoff.totals().outerAreaM2();
+
+    assertThat(takeoff.labour().hours(TradeStep.JACKET))
+        .isCloseTo(areaM2 * 0.5 * 1.15, within(TINY));
+    assertThat(takeoff.labour().hours()).isCloseTo((2 + areaM2 * 0.5) * 1.15, within(TINY));
+  }
+
+  @Test
+  void aNormThatHoldsTheJacketGetsNoneOnTop() throws IOException {
+    Path settings = settings("order: {jackets: [{jacket: metal}]}\n");
+    Labour labour = labour(settings, TestElement.pipe(1, 60.3, 3).inSystem("LTHW flow", "HEATING"));
+
+    assertThat(labour.items()).extracting(item -> item.norm().id()).containsExactly("section-clad");
+  }
+
+  @Test
   void aFlangePairCostsThreeFeetOfItsPipe() throws IOException {
     Labour labour =
         labour(norms("tube,h/m,1"), TestElement.fitting(1, Form.FLANGE, 114.3).inSystem("CHWS"));

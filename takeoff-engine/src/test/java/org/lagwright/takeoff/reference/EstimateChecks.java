@@ -21,10 +21,13 @@ import org.lagwright.takeoff.labour.Neighbours;
 import org.lagwright.takeoff.measure.Size;
 import org.lagwright.takeoff.order.LaggedElement;
 import org.lagwright.takeoff.pack.CsvTables;
+import org.lagwright.takeoff.price.BuildUp;
+import org.lagwright.takeoff.price.PriceList;
+import org.lagwright.takeoff.price.PriceTerms;
 import org.lagwright.takeoff.thickness.Layer;
 import org.lagwright.takeoff.thickness.Layer.LayerForm;
 
-/** How the program computes the hours of the checks on labour. */
+/** How the program computes the hours of the checks on labour and price. */
 final class EstimateChecks {
 
   private static final MakingChooser MAKINGS =
@@ -35,7 +38,24 @@ final class EstimateChecks {
   static Map<String, ToDoubleFunction<Inputs>> computed() {
     return Map.of(
         "labour-volume-h-per-m", EstimateChecks::byVolume,
-        "labour-equivalents-h", EstimateChecks::byEquivalents);
+        "labour-equivalents-h", EstimateChecks::byEquivalents,
+        "price", EstimateChecks::price);
+  }
+
+  private static double price(Inputs i) {
+    boolean margin = i.values().containsKey("margin");
+    PriceTerms terms =
+        new PriceTerms(
+            "EUR",
+            i.get("rate"),
+            i.get("tools"),
+            i.get("overhead"),
+            i.get(margin ? "margin" : "markup"),
+            margin ? PriceTerms.Profit.MARGIN : PriceTerms.Profit.MARKUP,
+            0,
+            new PriceList("none", List.of()));
+    double net = i.get("mat");
+    return new BuildUp(net, net * i.get("waste") / 100, i.get("hours"), terms).total();
   }
 
   private static double byVolume(Inputs i) {
@@ -88,6 +108,6 @@ final class EstimateChecks {
             0,
             making.outerAreaM2(),
             making);
-    return new LabourTask(lagged, "heating flow", "DN100", List.of(layer));
+    return new LabourTask(lagged, "heating flow", "DN100", List.of(layer), false);
   }
 }
