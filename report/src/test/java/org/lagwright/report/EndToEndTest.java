@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -12,8 +13,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -144,6 +152,51 @@ class EndToEndTest {
     assertThat(lenient.code()).isZero();
     assertThat(lenient.out()).isEqualTo(run.out());
     Golden.check(EndToEndTest.class, "alder-quay-verify.txt", run.out());
+  }
+
+  @Test
+  void compareTellsNewIdsFromNewPiecesAndItsWorkbookAddsUp() throws IOException {
+    // every pipe gets another id
+    String before = Files.readString(model("ifc4"));
+    Matcher pipe = Pattern.compile("(=IFCPIPESEGMENT\\(').{22}").matcher(before);
+    int[] count = {0};
+    String now = pipe.replaceAll(m -> m.group(1) + String.format("1%021d", ++count[0]));
+    Path revised = Files.writeString(folder.resolve("revised.ifc"), now);
+    Path out = folder.resolve("comparison");
+
+    RealRun run =
+        RealRun.of(
+            "compare",
+            model("ifc4").toString(),
+            revised.toString(),
+            "--settings",
+            SETTINGS,
+            "--out",
+            out.toString());
+
+    assertThat(count[0]).isEqualTo(124);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isZero();
+    Golden.check(
+        EndToEndTest.class,
+        "alder-quay-compare.txt",
+        run.out().replace(folder.toString(), "OUTPUT").replace('\\', '/'));
+    try (InputStream in = Files.newInputStream(out.resolve("comparison.xlsx"));
+        XSSFWorkbook book = new XSSFWorkbook(in)) {
+      assertThat(book.getSheet("Changes").getLastRowNum()).isGreaterThan(100);
+      FormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();
+      int formulas = 0;
+      for (Row row : book.getSheet("Summary")) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.FORMULA) {
+            double cached = cell.getNumericCellValue();
+            assertThat(evaluator.evaluate(cell).getNumberValue()).isCloseTo(cached, within(1e-9));
+            formulas++;
+          }
+        }
+      }
+      assertThat(formulas).isGreaterThan(40);
+    }
   }
 
   @ParameterizedTest

@@ -348,6 +348,7 @@ public final class SampleTakeoff {
         thickness,
         null,
         quantities,
+        0,
         line,
         null,
         trace());
@@ -362,6 +363,7 @@ public final class SampleTakeoff {
         null,
         null,
         Quantities.NONE,
+        0,
         null,
         code,
         trace());
@@ -375,6 +377,7 @@ public final class SampleTakeoff {
         null,
         null,
         Quantities.NONE,
+        0,
         null,
         null,
         new Trace(List.of()));

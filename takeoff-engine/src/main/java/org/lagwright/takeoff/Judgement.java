@@ -40,6 +40,7 @@ record Judgement(
         thickness,
         making,
         quantities,
+        0,
         lineId,
         leftOutWith == null ? null : leftOutWith.name(),
         trace);

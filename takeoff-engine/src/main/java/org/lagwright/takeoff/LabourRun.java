@@ -61,7 +61,9 @@ final class LabourRun {
           .computeIfAbsent(key, k -> new ArrayList<>())
           .add(Finding.about(key, TakeoffFinding.LABOUR_NORM_MISSING, Effect.NONE, what));
     }
-    return taken.plus(work.items().stream().map(LabourRun::step).toList());
+    return taken.withLabour(
+        work.items().stream().mapToDouble(LabourItem::hours).sum(),
+        work.items().stream().map(LabourRun::step).toList());
   }
 
   private LabourTask task(TakenElement taken, LaggedElement found) {

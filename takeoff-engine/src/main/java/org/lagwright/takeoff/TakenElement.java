@@ -18,6 +18,7 @@ import org.lagwright.takeoff.thickness.ThicknessDecision;
  * @param thickness the demands and what is bought; null unless in scope and measurable
  * @param making how it is covered, with its pieces; null unless on a line
  * @param quantities what it contributes; {@link Quantities#NONE} unless on a line
+ * @param labourHours hours of work on it; 0 unless on a line whose norms are known
  * @param lineId the line it stands on; null unless on a line
  * @param leftOutWith code of the finding that left it out; null unless left out
  * @param trace how each number came about
@@ -29,6 +30,7 @@ public record TakenElement(
     @Nullable ThicknessDecision thickness,
     @Nullable Making making,
     Quantities quantities,
+    double labourHours,
     @Nullable String lineId,
     @Nullable String leftOutWith,
     Trace trace) {
@@ -38,8 +40,8 @@ public record TakenElement(
     return Optional.ofNullable(lineId);
   }
 
-  /** The same with more steps in the trace. */
-  TakenElement plus(List<Trace.Step> steps) {
+  /** The same with its hours, and how they were reckoned. */
+  TakenElement withLabour(double hours, List<Trace.Step> steps) {
     return new TakenElement(
         element,
         service,
@@ -47,6 +49,7 @@ public record TakenElement(
         thickness,
         making,
         quantities,
+        hours,
         lineId,
         leftOutWith,
         trace.plus(steps));

@@ -63,6 +63,7 @@ public final class Main {
             .addSubcommand(new TakeoffCommand(session))
             .addSubcommand(new TemplatesCommand(session))
             .addSubcommand(new VerifyCommand(session))
+            .addSubcommand(new CompareCommand(session))
             .addSubcommand(new ExplainCommand(session))
             .addSubcommand(new PacksCommand(session))
             .setOut(session.out())

@@ -2,12 +2,8 @@ package org.lagwright.report.workbook;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.time.Instant;
-import java.util.Date;
 import java.util.Map;
-import java.util.Optional;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
-import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -28,9 +24,6 @@ public final class TakeoffWorkbook {
   /** All columns of these on one page would be too small to read. */
   private static final Map<String, Integer> PAGES_WIDE =
       Map.of(ElementsSheet.NAME, 4, ThicknessSheet.NAME, 4, CoverageSheet.NAME, 2);
-
-  /** The date written into the file: equal input shall give equal bytes, whenever it runs. */
-  private static final Instant CREATED = Instant.parse("2000-01-01T00:00:00Z");
 
   private final Takeoff takeoff;
   private final LinesSheet lines;
@@ -63,7 +56,7 @@ public final class TakeoffWorkbook {
   public void write(OutputStream out) throws IOException {
     try (XSSFWorkbook book = new XSSFWorkbook()) {
       Styles styles = new Styles(book);
-      describe(book);
+      BookFrame.describe(book, "Insulation takeoff", version);
       writeSmallSheets(book, styles);
       try (SXSSFWorkbook streaming = new SXSSFWorkbook(book, WINDOW)) {
         streaming.setCompressTempFiles(true);
@@ -96,26 +89,11 @@ public final class TakeoffWorkbook {
     findings.writeHeadings(sheet(book, FindingsSheet.NAME), styles);
     new BasisSheet(takeoff, version).write(sheet(book, BasisSheet.NAME), styles);
     names.putAll(labour.names());
-    names.forEach((name, reference) -> define(book, name, reference));
+    names.forEach((name, reference) -> BookFrame.define(book, name, reference));
   }
 
   private Sheet sheet(XSSFWorkbook book, String name) {
-    Sheet sheet = book.createSheet(name);
-    sheet.setDisplayGridlines(false);
-    Page.setUp(sheet, takeoff.settings().project(), PAGES_WIDE.getOrDefault(name, 1));
-    return sheet;
-  }
-
-  private static void define(XSSFWorkbook book, String name, String reference) {
-    Name defined = book.createName();
-    defined.setNameName(name);
-    defined.setRefersToFormula(reference);
-  }
-
-  private void describe(XSSFWorkbook book) {
-    var properties = book.getProperties().getCoreProperties();
-    properties.setCreator("Lagwright " + version);
-    properties.setTitle("Insulation takeoff");
-    properties.setCreated(Optional.of(Date.from(CREATED)));
+    return BookFrame.sheet(
+        book, takeoff.settings().project(), name, PAGES_WIDE.getOrDefault(name, 1));
   }
 }

@@ -1,0 +1,59 @@
+package org.lagwright.report.app;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.report.workbook.ComparisonWorkbook;
+import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.compare.Comparison;
+
+/** Takes off two revisions of a model with the same settings, writes what changed. */
+public final class ComparisonJob {
+
+  /** Name of the workbook. */
+  public static final String WORKBOOK = "comparison.xlsx";
+
+  private final TakeoffJob takeoff;
+
+  /** A job that takes off by another one. */
+  public ComparisonJob(TakeoffJob takeoff) {
+    this.takeoff = takeoff;
+  }
+
+  /**
+   * What was done.
+   *
+   * @param files the files written
+   */
+  public record Done(Comparison comparison, List<Path> files) {
+    public Done {
+      files = List.copyOf(files);
+    }
+  }
+
+  /**
+   * Compares two revisions and writes {@link #WORKBOOK}.
+   *
+   * @param settings settings file, null for the defaults
+   * @param out folder for the output, created if missing
+   * @throws org.lagwright.ifc.source.ModelException if a model cannot be read
+   * @throws org.lagwright.takeoff.pack.PackException if settings or packs are wrong
+   * @throws OutputException if the output cannot be written
+   */
+  public Done run(Path before, Path now, @Nullable Path settings, Path out) {
+    OutputFolder folder = new OutputFolder(out);
+    folder.check(List.of(WORKBOOK));
+    Takeoff old = takeoff.compute(List.of(before), settings);
+    Takeoff young = takeoff.compute(List.of(now), settings);
+    Comparison comparison = Comparison.of(old, young);
+    ComparisonWorkbook book =
+        new ComparisonWorkbook(
+            comparison,
+            young.settings().project(),
+            old.models().get(0).name(),
+            young.models().get(0).name(),
+            Version.text());
+    return new Done(comparison, folder.write(Map.of(WORKBOOK, book::write)));
+  }
+}

@@ -1,0 +1,48 @@
+package org.lagwright.report.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.report.app.ComparisonJob;
+import org.lagwright.report.app.ComparisonJob.Done;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code lagwright compare}: what changed between two revisions. */
+@Command(
+    name = "compare",
+    description = "Says what changed between two revisions of a model; writes comparison.xlsx.",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class)
+final class CompareCommand implements Callable<Integer> {
+
+  private final Session session;
+
+  @Parameters(index = "0", paramLabel = "OLD", description = "earlier revision")
+  private Path before = Path.of("");
+
+  @Parameters(index = "1", paramLabel = "NEW", description = "later revision")
+  private Path now = Path.of("");
+
+  @Option(names = "--settings", paramLabel = "FILE", description = "settings in YAML")
+  private @Nullable Path settings;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "lagwright-out",
+      description = "folder for the output, created if missing (default: ${DEFAULT-VALUE})")
+  private Path out = Path.of("lagwright-out");
+
+  CompareCommand(Session session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() {
+    Done done = session.with(job -> new ComparisonJob(job).run(before, now, settings, out));
+    session.print(ComparisonText.of(done.comparison(), done.files()));
+    return ExitCode.DONE;
+  }
+}
