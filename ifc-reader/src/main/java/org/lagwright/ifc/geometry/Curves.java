@@ -41,6 +41,9 @@ final class Curves {
           "IfcOuterBoundaryCurve",
           "Ifc2DCompositeCurve" ->
           composite(curve, nesting);
+      case "IfcGradientCurve" -> gradient(curve, nesting);
+      // what it adds is the cant of rails
+      case "IfcSegmentedReferenceCurve" -> read(curve.ref("BaseCurve"), nesting + 1);
       case "IfcTrimmedCurve" -> trimmed(curve);
       case "IfcCircle", "IfcEllipse" -> full(curve);
       case "IfcSurfaceCurve", "IfcSeamCurve", "IfcIntersectionCurve" ->
@@ -146,11 +149,11 @@ final class Curves {
     List<Leg> legs = new ArrayList<>();
     for (IfcRecord segment : curve.refs("Segments")) {
       if (segment.is("IfcCurveSegment")) {
-        Leg placed = placed(segment);
-        if (placed == null) {
+        List<Leg> placed = placed(segment);
+        if (placed.isEmpty()) {
           return null;
         }
-        legs.add(placed);
+        legs.addAll(placed);
         continue;
       }
       Path part = read(segment.ref("ParentCurve"), nesting + 1);
@@ -166,26 +169,49 @@ final class Curves {
     return new Path(legs);
   }
 
-  /** A piece of an alignment: line or arc, that begins at its placement along its x axis. */
-  private @Nullable Leg placed(IfcRecord segment) {
+  /** The height over a curve in plan, by the distance along that; sampled into straight legs. */
+  private @Nullable Path gradient(IfcRecord curve, int nesting) {
+    Path plan = read(curve.ref("BaseCurve"), nesting + 1);
+    Path profile = composite(curve, nesting);
+    return plan == null || plan.isEmpty() || profile == null || profile.isEmpty()
+        ? null
+        : Alignment.over(plan, profile);
+  }
+
+  /**
+   * A piece of an alignment: line, arc or clothoid, that begins at its placement along its x axis.
+   * Empty if it cannot be read.
+   */
+  private List<Leg> placed(IfcRecord segment) {
     Frame frame = coordinates.axes(segment.ref("Placement"));
     IfcRecord parent = segment.ref("ParentCurve");
     double lengthM = coordinates.length(segment, "SegmentLength");
     boolean possible = Double.isFinite(lengthM) && Math.abs(lengthM) > Path.SAME_POINT_M;
     if (frame == null || parent == null || !possible) {
-      return null;
+      return List.of();
     }
     if (parent.is("IfcLine")) {
-      return new Leg.Line(Vec.ZERO, Vec.X.times(lengthM)).in(frame);
+      return List.of(new Leg.Line(Vec.ZERO, Vec.X.times(lengthM)).in(frame));
+    }
+    if (parent.is("IfcClothoid")) {
+      double constantM = coordinates.length(parent, "ClothoidConstant");
+      double startM = coordinates.length(segment, "SegmentStart");
+      return Alignment.clothoid(constantM, startM, lengthM).stream()
+          .map(leg -> leg.in(frame))
+          .toList();
     }
     double radius = parent.is("IfcCircle") ? coordinates.length(parent, "Radius") : Double.NaN;
     if (!(radius > 0 && Double.isFinite(radius))) {
-      return null;
+      return List.of();
     }
     double side = Math.signum(lengthM) * radius;
-    return new Leg.Arc(
-            Vec.Y.times(side), Vec.Y.times(-side), Vec.X.times(radius), Math.abs(lengthM) / radius)
-        .in(frame);
+    return List.of(
+        new Leg.Arc(
+                Vec.Y.times(side),
+                Vec.Y.times(-side),
+                Vec.X.times(radius),
+                Math.abs(lengthM) / radius)
+            .in(frame));
   }
 
   /** Turns a part round where only that way it begins where the last one ends. */

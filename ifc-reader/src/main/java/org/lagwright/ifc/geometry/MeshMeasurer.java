@@ -59,7 +59,8 @@ final class MeshMeasurer {
     if (prism != null) {
       return prism.measure(hints);
     }
-    List<Found> byWalls = areEndsTold(ends) ? List.of() : WallFit.ends(mesh, topology);
+    List<Found> byWalls =
+        areEndsTold(ends) ? List.of() : WallFit.ends(mesh, topology, !areSquare(ends));
     if (!byWalls.isEmpty()) {
       return straight(byWalls);
     }
@@ -73,6 +74,11 @@ final class MeshMeasurer {
   private boolean areEndsTold(List<Found> ends) {
     boolean round = ends.stream().anyMatch(e -> e.outline().kind() == Outline.Kind.ROUND);
     return hints.straight() ? ends.size() == 2 && round : !ends.isEmpty();
+  }
+
+  private static boolean areSquare(List<Found> ends) {
+    return ends.size() == 2
+        && ends.stream().allMatch(e -> e.outline().kind() == Outline.Kind.RECTANGULAR);
   }
 
   private List<ShapeEnd> inWorld(List<Found> ends) {

@@ -50,6 +50,10 @@ final class MeshReader {
       shell(record.ref("Outer"), item.frame(), mesh);
     } else if (record.is("IfcConnectedFaceSet")) {
       shell(record, item.frame(), mesh);
+    } else if (record.is("IfcGeometricSet")) {
+      for (IfcRecord element : record.refs("Elements")) {
+        drawn(element, item.frame(), mesh);
+      }
     } else {
       record.refs("SbsmBoundary").forEach(shell -> shell(shell, item.frame(), mesh));
       record.refs("FbsmFaces").forEach(shell -> shell(shell, item.frame(), mesh));
@@ -113,6 +117,20 @@ final class MeshReader {
           loops.stream().map(loop -> loop.stream().map(frame::point).toList()).toList(),
           plane,
           plane ? null : patch(surface, loops, frame));
+    }
+  }
+
+  /** A surface that is drawn by itself: quadrangles with their corners on it. */
+  private void drawn(IfcRecord element, Frame frame, Mesh.Builder mesh) {
+    SurfaceReader.Trimmed part = new SurfaceReader(coordinates, curves).trimmed(element);
+    List<Vec> last = List.of();
+    for (List<Vec> row : part == null ? List.<List<Vec>>of() : part.rows(stepRad)) {
+      List<Vec> points = row.stream().map(frame::point).toList();
+      for (int i = 1; i < last.size(); i++) {
+        mesh.face(
+            List.of(List.of(last.get(i - 1), last.get(i), points.get(i), points.get(i - 1))), true);
+      }
+      last = points;
     }
   }
 

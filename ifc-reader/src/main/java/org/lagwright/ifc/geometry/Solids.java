@@ -131,6 +131,9 @@ final class Solids {
     if (record.is("IfcSectionedSolid")) {
       return sweeps.sectioned(item);
     }
+    if (record.is("IfcSectionedSpine")) {
+      return sweeps.spine(item);
+    }
     if (record.is("IfcCsgPrimitive3D")) {
       return primitives.shape(item, hints);
     }

@@ -1,5 +1,7 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcRecord;
 
@@ -78,5 +80,61 @@ final class SurfaceReader {
     SampledCurve curve = swept(surface);
     Vec direction = coordinates.direction(surface.ref("ExtrudedDirection"));
     return curve == null || direction == null ? null : new Surface.Moved(frame, curve, direction);
+  }
+
+  /** A surface between two parameters each way. */
+  record Trimmed(Surface surface, double fromU, double fromV, double toU, double toV) {
+
+    private static final int MOST = 400;
+
+    /** Rows of points along u, one for each step along v. */
+    List<List<Vec>> rows(double stepRad) {
+      int alongU = steps(surface.rangeU(), fromU, toU, stepRad);
+      int alongV = surface.periodV() > 0 ? steps(surface.rangeV(), fromV, toV, stepRad) : 1;
+      List<List<Vec>> rows = new ArrayList<>();
+      for (int j = 0; j <= alongV; j++) {
+        List<Vec> row = new ArrayList<>();
+        for (int i = 0; i <= alongU; i++) {
+          row.add(
+              surface.at(fromU + (toU - fromU) * i / alongU, fromV + (toV - fromV) * j / alongV));
+        }
+        rows.add(row);
+      }
+      return rows;
+    }
+
+    /** Steps in shares of a whole turn. */
+    private static int steps(double whole, double from, double to, double stepRad) {
+      double turns = Math.abs(to - from) / whole;
+      return (int) Math.max(1, Math.min(MOST, Math.ceil(turns * 2 * Math.PI / stepRad - 1e-6)));
+    }
+  }
+
+  /** A trimmed surface, or one of extrusion, which ends by itself; null if it is neither. */
+  @Nullable Trimmed trimmed(IfcRecord element) {
+    if (element.is("IfcSurfaceOfLinearExtrusion")) {
+      double depthM = coordinates.length(element, "Depth");
+      return read(element) instanceof Surface.Moved moved && depthM > 0
+          ? new Trimmed(moved, 0, 0, moved.curve().lengthM(), depthM)
+          : null;
+    }
+    IfcRecord basis =
+        element.is("IfcRectangularTrimmedSurface") ? element.ref("BasisSurface") : null;
+    Surface surface = basis == null ? null : read(basis);
+    boolean known = surface instanceof Surface.Cylinder || surface instanceof Surface.Torus;
+    if (surface == null || !known) {
+      return null;
+    }
+    double angleRad = coordinates.units().angleRad();
+    double unitV = surface.periodV() > 0 ? angleRad : coordinates.units().lengthM();
+    Trimmed part =
+        new Trimmed(
+            surface,
+            element.number("U1") * angleRad,
+            element.number("V1") * unitV,
+            element.number("U2") * angleRad,
+            element.number("V2") * unitV);
+    boolean told = Double.isFinite(part.fromU + part.fromV + part.toU + part.toV);
+    return told && part.fromU != part.toU && part.fromV != part.toV ? part : null;
   }
 }

@@ -83,11 +83,38 @@ final class Sweeps {
             outline.in(start).in(item.frame()),
             first.evidence(),
             evidence(solid));
-    boolean same =
-        last != null
-            && last.outline() != null
-            && Ends.same(outline.section(), last.outline().section());
-    return same ? shape : Parts.withProblem(shape, "sections differ along the directrix");
+    return isSame(outline, last)
+        ? shape
+        : Parts.withProblem(shape, "sections differ along the directrix");
+  }
+
+  /** IfcSectionedSpine: sections at placements along a curve, the first of them at its start. */
+  Shape spine(Item item) {
+    IfcRecord spine = item.record();
+    Path path = curves.read(spine.ref("SpineCurve"));
+    List<IfcRecord> sections = spine.refs("CrossSections");
+    List<IfcRecord> positions = spine.refs("CrossSectionPositions");
+    Profile first = sections.isEmpty() ? null : profiles.read(sections.get(0));
+    Profile last = sections.isEmpty() ? null : profiles.read(sections.get(sections.size() - 1));
+    Outline outline = first == null ? null : first.outline();
+    Frame start = positions.isEmpty() ? null : coordinates.axes(positions.get(0));
+    if (path == null || first == null || outline == null || start == null) {
+      return Shape.unmeasured(spine + ": curve, section or positions cannot be read");
+    }
+    Evidence along =
+        new Evidence(spine.id(), spine.entityName() + ".SpineCurve", spine.raw("SpineCurve"));
+    Shape shape =
+        SweptPath.measure(
+            path.in(item.frame()), outline.in(start).in(item.frame()), first.evidence(), along);
+    return isSame(outline, last)
+        ? shape
+        : Parts.withProblem(shape, "sections differ along the spine");
+  }
+
+  private static boolean isSame(Outline first, @Nullable Profile last) {
+    return last != null
+        && last.outline() != null
+        && Ends.same(first.section(), last.outline().section());
   }
 
   private double distanceM(IfcRecord position) {

@@ -10,11 +10,11 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.EndFinder.Found;
 
 /**
- * Axis and round section of a straight mesh from its walls, for bodies whose ends are torn, domed,
- * pointed or missing. The covariance of the normals, weighted by area, has the axis as one of its
- * eigenvectors: of a capped cylinder the values are {@code pi r L, pi r L, 2 pi r^2}, of an open
- * tube the last one is 0. Which of the three it is shows by the walls around it. Vertices would be
- * biased by uneven tessellation.
+ * Axis and section, round or rectangular, of a straight mesh from its walls, for bodies whose ends
+ * are torn, domed, pointed or missing. The covariance of the normals, weighted by area, has the
+ * axis as one of its eigenvectors: of a capped cylinder the values are {@code pi r L, pi r L, 2 pi
+ * r^2}, of an open tube the last one is 0. Which of the three it is shows by the walls around it.
+ * Vertices would be biased by uneven tessellation.
  */
 final class WallFit {
 
@@ -23,6 +23,12 @@ final class WallFit {
 
   /** Share of the surface that the walls must have; a bend or a tee has less along any axis. */
   private static final double MOST = 0.6;
+
+  /** Share of flat walls that must stand at right angles to each other. */
+  private static final double SQUARE = 0.95;
+
+  /** Share of the walls that either pair of sides has at least. */
+  private static final double LEAST_SIDE = 0.02;
 
   /** Corners nearer to the axis than this, over the farthest, are those of the bore. */
   private static final double OUTSIDE = 0.97;
@@ -35,12 +41,16 @@ final class WallFit {
     this.topology = topology;
   }
 
-  /** Two ends where the walls begin and stop; empty if the body is no straight round one. */
-  static List<Found> ends(Mesh mesh, MeshTopology topology) {
-    return new WallFit(mesh, topology).find();
+  /**
+   * Two ends where the walls begin and stop; empty if the body is no straight one.
+   *
+   * @param flat true if the walls may be flat ones at right angles too
+   */
+  static List<Found> ends(Mesh mesh, MeshTopology topology, boolean flat) {
+    return new WallFit(mesh, topology).find(flat);
   }
 
-  private List<Found> find() {
+  private List<Found> find(boolean flat) {
     double whole = 0;
     for (int face = 0; face < mesh.faces().size(); face++) {
       whole += topology.area(face);
@@ -60,7 +70,12 @@ final class WallFit {
         best = axis;
       }
     }
-    return best == null ? List.of() : along(best);
+    if (best == null) {
+      return List.of();
+    }
+    // four corners lie on a circle, so flat walls are looked for first
+    List<Found> square = flat ? alongFlat(best) : List.of();
+    return square.isEmpty() ? along(best) : square;
   }
 
   private RealMatrix covariance(double whole) {
@@ -112,10 +127,58 @@ final class WallFit {
         new Found(outside.at(foot.plus(axis.times(to))), axis, ring));
   }
 
+  /** Flat walls at right angles: they reach as far as their corners do. */
+  private List<Found> alongFlat(Vec axis) {
+    List<Integer> walls = walls(axis);
+    int largest = walls.get(0);
+    double all = 0;
+    for (int face : walls) {
+      largest = topology.area(face) > topology.area(largest) ? face : largest;
+      all += topology.area(face);
+    }
+    Vec u = topology.normal(largest).across(axis).unit();
+    Vec v = axis.cross(u);
+    double square = 0;
+    double alongU = 0;
+    for (int face : walls) {
+      double toU = Math.abs(topology.normal(face).dot(u));
+      double toV = Math.abs(topology.normal(face).dot(v));
+      square += Math.max(toU, toV) > Math.cos(Math.asin(LEAN)) ? topology.area(face) : 0;
+      alongU += toU > toV ? topology.area(face) : 0;
+    }
+    boolean fourWalls = alongU > LEAST_SIDE * all && alongU < (1 - LEAST_SIDE) * all;
+    if (square < SQUARE * all || !fourWalls) {
+      return List.of();
+    }
+    List<Vec> corners =
+        walls.stream()
+            .flatMap(face -> mesh.faces().get(face).loops().stream())
+            .flatMap(loop -> mesh.points(loop).stream())
+            .toList();
+    Vec middle = middle(corners, axis, u);
+    Outline outline =
+        new Outline(
+            Outline.Kind.RECTANGULAR, middle, u.times(half(corners, u)), v.times(half(corners, v)));
+    double from = corners.stream().mapToDouble(axis::dot).min().orElse(0);
+    double to = corners.stream().mapToDouble(axis::dot).max().orElse(0);
+    return List.of(
+        new Found(outline.at(middle.plus(axis.times(from))), axis.times(-1), corners),
+        new Found(outline.at(middle.plus(axis.times(to))), axis, corners));
+  }
+
+  private static double half(List<Vec> corners, Vec side) {
+    double least = corners.stream().mapToDouble(side::dot).min().orElse(0);
+    double most = corners.stream().mapToDouble(side::dot).max().orElse(0);
+    return (most - least) / 2;
+  }
+
   /** Middle between the outermost corners in two directions across the axis. */
   private static Vec middle(List<Vec> corners, Vec axis) {
+    return middle(corners, axis, axis.anyNormal());
+  }
+
+  private static Vec middle(List<Vec> corners, Vec axis, Vec u) {
     Vec sum = Vec.ZERO;
-    Vec u = axis.anyNormal();
     for (Vec side : List.of(u, axis.cross(u))) {
       double least = corners.stream().mapToDouble(side::dot).min().orElse(0);
       double most = corners.stream().mapToDouble(side::dot).max().orElse(0);

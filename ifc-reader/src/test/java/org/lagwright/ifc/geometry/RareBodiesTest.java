@@ -220,6 +220,127 @@ class RareBodiesTest {
   }
 
   @Test
+  void spineCarriesItsSectionsFromEndToEnd() {
+    Shape shape =
+        item(
+            """
+            #100=IFCSECTIONEDSPINE(#101,(#110,#110),(#14,#120));
+            #101=IFCCOMPOSITECURVE((#102),.F.);
+            #102=IFCCOMPOSITECURVESEGMENT(.CONTINUOUS.,.T.,#103);
+            #103=IFCPOLYLINE((#10,#104));
+            #104=IFCCARTESIANPOINT((0.,0.,2500.));
+            #110=IFCCIRCLEPROFILEDEF(.AREA.,$,$,50.);
+            #120=IFCAXIS2PLACEMENT3D(#104,$,$);
+            """);
+    assertThat(shape.form()).isEqualTo(Form.STRAIGHT);
+    assertThat(lengthM(shape).value()).isCloseTo(2.5, within(1e-9));
+    assertThat(section(shape).value()).isEqualTo(new Section.Round(0.1));
+    assertThat(shape.problems()).isEmpty();
+  }
+
+  /**
+   * A clothoid of A = 60 m from straight on, 40 m long. Its end by the series of the Fresnel
+   * integrals, {@code x = L (1 - t^2 / 10 + t^4 / 216)}, {@code y = L (t / 3 - t^3 / 42)} with t =
+   * L^2 / (2 A^2); textbook, from memory.
+   */
+  @ParameterizedTest
+  @CsvSource({"60000., 1", "-60000., -1"})
+  void clothoidOfAnAlignmentEndsWhereItsSeriesSays(String constant, double side) {
+    Shape shape =
+        item(
+            """
+            #100=IFCSWEPTDISKSOLID(#101,30.,$,$,$);
+            #101=IFCCOMPOSITECURVE((#110),.F.);
+            #110=IFCCURVESEGMENT(.CONTINUOUS.,#14,IFCLENGTHMEASURE(0.),IFCLENGTHMEASURE(40000.),#120);
+            #120=IFCCLOTHOID(#14,%s);
+            """
+                .formatted(constant));
+    double t = 40.0 * 40.0 / (2 * 60.0 * 60.0);
+    double x = 40 * (1 - t * t / 10 + Math.pow(t, 4) / 216);
+    double y = side * 40 * (t / 3 - Math.pow(t, 3) / 42);
+    assertThat(lengthM(shape).value()).isCloseTo(40, within(1e-4));
+    assertThat(shape.ends().get(1).centreM().distanceM(new Point(x, y, 0)))
+        .isCloseTo(0, within(1e-3));
+    assertThat(section(shape).value()).isEqualTo(new Section.Round(0.06));
+  }
+
+  /** From the curved end back to the straight one it is the same curve. */
+  @Test
+  void clothoidThatIsEnteredAtItsCurvedEndRunsStraight() {
+    Shape shape =
+        item(
+            """
+            #100=IFCSWEPTDISKSOLID(#101,30.,$,$,$);
+            #101=IFCCOMPOSITECURVE((#110),.F.);
+            #110=IFCCURVESEGMENT(.CONTINUOUS.,#14,IFCLENGTHMEASURE(-40000.),IFCLENGTHMEASURE(40000.),#120);
+            #120=IFCCLOTHOID(#14,60000.);
+            """);
+    double t = 40.0 * 40.0 / (2 * 60.0 * 60.0);
+    Point end = shape.ends().get(1).outward();
+    assertThat(lengthM(shape).value()).isCloseTo(40, within(1e-4));
+    // it begins along x and has turned by -t at its end
+    assertThat(Math.atan2(end.y(), end.x())).isCloseTo(-t, within(2e-3));
+  }
+
+  /** 30 m in plan, rising 3 in 4: 37.5 m. */
+  @Test
+  void gradientOverAPlanIsAsLongAsItsSlope() {
+    Shape shape =
+        item(
+            """
+            #100=IFCSWEPTDISKSOLID(#101,30.,$,$,$);
+            #101=IFCGRADIENTCURVE((#110),.F.,#130,$);
+            #110=IFCCURVESEGMENT(.CONTINUOUS.,#111,IFCLENGTHMEASURE(0.),IFCLENGTHMEASURE(37500.),#140);
+            #111=IFCAXIS2PLACEMENT2D(#112,#113);
+            #112=IFCCARTESIANPOINT((0.,1000.));
+            #113=IFCDIRECTION((0.8,0.6));
+            #130=IFCCOMPOSITECURVE((#131),.F.);
+            #131=IFCCURVESEGMENT(.CONTINUOUS.,#14,IFCLENGTHMEASURE(0.),IFCLENGTHMEASURE(30000.),#140);
+            #140=IFCLINE(#10,#141);
+            #141=IFCVECTOR(#11,1.);
+            """);
+    assertThat(lengthM(shape).value()).isCloseTo(37.5, within(1e-6));
+    assertThat(shape.form()).isEqualTo(Form.STRAIGHT);
+    assertThat(shape.ends().get(1).centreM().distanceM(new Point(30, 0, 23.5)))
+        .isCloseTo(0, within(1e-6));
+  }
+
+  @Test
+  void surfacesOfAGeometricSetAreMeasuredAsWalls() {
+    Shape pipe =
+        item(
+            """
+            #100=IFCGEOMETRICSET((#101));
+            #101=IFCRECTANGULARTRIMMEDSURFACE(#102,0.,0.,6.283185307179586,1500.,.T.,.T.);
+            #102=IFCCYLINDRICALSURFACE(#14,50.);
+            """);
+    assertThat(pipe.form()).isEqualTo(Form.STRAIGHT);
+    assertThat(lengthM(pipe).value()).isCloseTo(1.5, within(1e-6));
+    assertThat(section(pipe).value().largestSideM()).isCloseTo(0.1, within(1e-6));
+    Shape bend =
+        item(
+            """
+            #100=IFCGEOMETRICSET((#101));
+            #101=IFCRECTANGULARTRIMMEDSURFACE(#102,0.,0.,1.5707963267948966,6.283185307179586,.T.,.T.);
+            #102=IFCTOROIDALSURFACE(#14,300.,50.);
+            """);
+    assertThat(bend.form()).isEqualTo(Form.BEND);
+    assertThat(angleDeg(bend).value()).isCloseTo(90, within(0.1));
+    assertThat(bendRadiusM(bend).value()).isCloseTo(0.3, within(0.0005));
+    Shape duct =
+        item(
+            """
+            #100=IFCGEOMETRICSET((#101));
+            #101=IFCSURFACEOFLINEAREXTRUSION(#102,#14,#13,1200.);
+            #102=IFCARBITRARYCLOSEDPROFILEDEF(.CURVE.,$,#103);
+            #103=IFCCIRCLE(#16,125.);
+            """);
+    assertThat(duct.form()).isEqualTo(Form.STRAIGHT);
+    assertThat(lengthM(duct).value()).isCloseTo(1.2, within(1e-6));
+    assertThat(section(duct).value().largestSideM()).isCloseTo(0.25, within(1e-5));
+  }
+
+  @Test
   void mirroredProfileLiesOnTheOtherSide() {
     Shape shape =
         item(

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -149,5 +150,57 @@ class WallFitTest {
       assertThat(lengthM(shape).value()).isCloseTo(length, within(length * share));
       assertThat(shape.ends()).hasSize(2);
     }
+  }
+
+  /** Flat walls whose ends are torn, so that no end loop lies in a plane. */
+  @Test
+  void wallsOfATornRectangularDuctGiveItsSidesAndLength() {
+    System.out.println("seed " + SEED);
+    Random random = new Random(SEED);
+    for (int i = 0; i < 20; i++) {
+      double width = 0.1 + 0.6 * random.nextDouble();
+      double height = width * (0.3 + 0.6 * random.nextDouble());
+      double length = 3 * width * (1 + random.nextDouble());
+      MeshText mesh = new MeshText();
+      int[] from = rectangle(mesh, 0, width, height);
+      int[] to = rectangle(mesh, length, width, height);
+      for (int k = 1; k < from.length; k += 2) {
+        mesh.points.get(from[k])[2] += length * (0.01 + 0.09 * random.nextDouble());
+        mesh.points.get(to[k])[2] -= length * (0.01 + 0.09 * random.nextDouble());
+      }
+      mesh.wall(from, to);
+      Vec axis =
+          new Vec(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).unit();
+      mesh.placed(
+          new double[] {axis.x(), axis.y(), axis.z()},
+          6 * random.nextDouble(),
+          new double[] {300 * random.nextDouble(), -40, 12});
+      Shape shape = TinyModel.item(TinyModel.METRES, SEGMENT, mesh.surface(100));
+
+      assertThat(shape.form()).as(shape.problems().toString()).isEqualTo(Form.STRAIGHT);
+      Section.Rectangular found = (Section.Rectangular) section(shape).value();
+      assertThat(found.largestSideM()).isCloseTo(width, within(1e-6));
+      assertThat(found.perimeterM()).isCloseTo(2 * (width + height), within(2e-6));
+      assertThat(lengthM(shape).value()).isCloseTo(length, within(1e-6));
+    }
+  }
+
+  /** Corners and the points a third along each side. */
+  private static int[] rectangle(MeshText mesh, double z, double width, double height) {
+    double[][] corners = {{1, 1}, {-1, 1}, {-1, -1}, {1, -1}};
+    int[] ring = new int[12];
+    for (int i = 0; i < ring.length; i++) {
+      double[] a = corners[i / 3];
+      double[] b = corners[(i / 3 + 1) % 4];
+      double share = i % 3 / 3.0;
+      ring[i] = mesh.points.size();
+      mesh.points.add(
+          new double[] {
+            width / 2 * (a[0] + share * (b[0] - a[0])),
+            height / 2 * (a[1] + share * (b[1] - a[1])),
+            z
+          });
+    }
+    return ring;
   }
 }
