@@ -29,6 +29,7 @@ import org.lagwright.takeoff.TakeoffFinding;
 import org.lagwright.takeoff.TakeoffLine;
 import org.lagwright.takeoff.Totals;
 import org.lagwright.takeoff.Trace;
+import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.labour.Labour;
 import org.lagwright.takeoff.labour.LabourItem;
 import org.lagwright.takeoff.labour.LabourNorms;
@@ -535,6 +536,7 @@ public final class SampleTakeoff {
         "none",
         1,
         0.9,
+        StillAir.Source.ISO_12241,
         new Settings.Ground(0.8, 1.5, "program default"),
         0.002,
         Map.of("cold", "flexible-foam", "air", "flexible-foam", "hot", "mineral-wool"),

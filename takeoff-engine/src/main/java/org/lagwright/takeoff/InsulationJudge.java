@@ -15,6 +15,7 @@ import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.fitting.CentreLine;
 import org.lagwright.takeoff.fitting.Making;
 import org.lagwright.takeoff.fitting.MakingChooser;
+import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.measure.QuantityMeasurer;
 import org.lagwright.takeoff.measure.Size;
@@ -319,7 +320,7 @@ final class InsulationJudge {
       Section section,
       String location,
       MaterialFamily material) {
-    Exposure exposure = exposure(location);
+    Exposure exposure = exposure(location, element);
     Service service = services.service(classification.serviceId());
     Double condensationC = exposure.isBuried() ? null : classification.condensationC();
     Double heatMediumC =
@@ -339,7 +340,7 @@ final class InsulationJudge {
         asked.of(service, location, section, heatMediumC, exposure.meanC()));
   }
 
-  private Exposure exposure(String location) {
+  private Exposure exposure(String location, MepElement element) {
     Settings.Air air = Objects.requireNonNull(settings.air().get(location), location);
     Settings.Ground ground = settings.ground();
     return new Exposure(
@@ -348,6 +349,7 @@ final class InsulationJudge {
         air.meanTemperatureC(),
         air.windMPerS(),
         Objects.requireNonNullElse(air.surfaceEmissivity(), settings.surfaceEmissivity()),
+        new StillAir(settings.surfaceCoefficients(), Riser.is(element)),
         location.equals(Locations.BURIED)
             ? new Exposure.Soil(ground.depthM(), ground.soilWPerMK())
             : null);

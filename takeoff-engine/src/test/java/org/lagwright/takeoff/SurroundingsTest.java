@@ -107,6 +107,34 @@ class SurroundingsTest {
     assertThat(proof(decision(tariff, "CHW return", "Level 1", null)).saving()).isNotNull();
   }
 
+  /** By hand at 4 K: 1.25 (4/0.1)^0.25 = 3.1 level, 1.74 4^(1/3) = 2.8 W/(m2 K) along a riser. */
+  @Test
+  void riserNeedsMoreAgainstCondensationThanALevelPipe() {
+    TestElement level =
+        TestElement.pipe(1, 60.3, 2).inSystem("CHW flow").end(0, 0, -1, 0).end(2, 0, 1, 0);
+    TestElement riser =
+        TestElement.pipe(2, 60.3, 2).inSystem("CHW flow").endAtHeight(0).endAtHeight(2);
+    Takeoff takeoff =
+        Takeoff.of(List.of(TestElement.model(level, riser)), TestSettings.of("project: x\n"));
+    Demand onLevel = demand(Objects.requireNonNull(takeoff.elements().get(0).thickness()));
+    Demand onRiser = demand(Objects.requireNonNull(takeoff.elements().get(1).thickness()));
+
+    assertThat(onRiser.thicknessM()).isGreaterThan(onLevel.thicknessM());
+    assertThat(onRiser.figures()).containsEntry("still air", "ISO 12241, riser");
+    assertThat(onLevel.figures().get("still air"))
+        .isEqualTo("ISO 12241, level pipe or side of a duct");
+  }
+
+  @Test
+  void settingsChooseTheCoefficientsOfChurchillAndChu() {
+    Demand iso = demand(decision("project: x\n", "CHW flow", "Plant room", null));
+    Demand other =
+        demand(decision("surfaceCoefficients: churchill-chu\n", "CHW flow", "Plant room", null));
+
+    assertThat(other.figures().get("still air")).startsWith("Churchill and Chu");
+    assertThat(other.thicknessM()).isNotEqualTo(iso.thicknessM());
+  }
+
   /** GEG, annex 8, half of 20 mm at 0.035 W/(m K); glass wool is at 0.034 at 40 degC mean. */
   @Test
   void halfThicknessHoldsInTheLocationThatTheUserNames() {

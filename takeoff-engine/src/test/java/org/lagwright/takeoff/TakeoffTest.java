@@ -188,6 +188,7 @@ class TakeoffTest {
             DEFAULTS.energyRule(),
             DEFAULTS.condensationMarginK(),
             DEFAULTS.surfaceEmissivity(),
+            DEFAULTS.surfaceCoefficients(),
             DEFAULTS.ground(),
             DEFAULTS.joinToleranceM(),
             Map.of("cold", "fef_nbr", "hot", "straw", "air", "fef_nbr"),

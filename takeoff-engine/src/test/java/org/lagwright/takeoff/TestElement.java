@@ -149,6 +149,12 @@ public final class TestElement {
     return this;
   }
 
+  /** An end at a height above the origin, metres. */
+  public TestElement endAtHeight(double z) {
+    ports.add(new Port(step * 10 + ports.size(), new Point(0, 0, z), null, null, null, null));
+    return this;
+  }
+
   public TestElement freePort() {
     ports.add(new Port(step * 10, null, null, null, null, null));
     return this;

@@ -105,6 +105,7 @@ final class BasisSheet {
     writer.section("Choices", WIDE);
     pair(writer, "Energy rule for pipes", settings().energyRule());
     figure(writer, "Margin above the dew point, K", settings().condensationMarginK());
+    pair(writer, "Coefficients of still air", settings().surfaceCoefficients().label());
     figure(writer, "Ends touch up to, mm", settings().joinToleranceM() * 1000);
     new TreeMap<>(settings().materials())
         .forEach((kind, id) -> pair(writer, "Material, services of kind " + kind, material(id)));

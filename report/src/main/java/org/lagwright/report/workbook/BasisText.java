@@ -30,7 +30,7 @@ final class BasisText {
               + " temperature, frost time, least cost, specification of the project, least thickness of"
               + " the user. The largest governs. The sheet Thickness shows them side by side.",
           "Condensation: the smallest thickness that keeps the surface at or above dew point plus"
-              + " margin, in still air, for level pipes and vertical duct walls, with radiation."
+              + " margin, in still air, for level pipes, risers and vertical duct walls, with radiation."
               + " Saturated air has no such thickness; more than 1 m is not looked at.",
           "Energy rule: where one is silent, as nearly all are on ducts, there is a finding. In tables by temperature the row is that of the medium"
               + " temperature, the column that of the nearest nominal size by outside diameter. Where"

@@ -36,7 +36,17 @@ public interface Convection {
    */
   static Convection stillAlongRiser(double heightM) {
     return (body, coverM, surfaceC, airC) ->
-        FreeConvection.verticalSurfaceWPerM2K(heightM, surfaceC - airC);
+        FreeConvection.verticalSurfaceWPerM2K(upright(body, coverM, heightM), surfaceC - airC);
+  }
+
+  /** Sides of ducts keep their own extent. */
+  private static double upright(Body body, double coverM, double heightM) {
+    return body instanceof Cylinder ? heightM : body.convectionLengthM(coverM);
+  }
+
+  /** Wind over still air of level pipes after ISO 12241. */
+  static Convection windy(double windMPerS) {
+    return windy(windMPerS, still());
   }
 
   /**
@@ -44,12 +54,12 @@ public interface Convection {
    * the larger of both counts is our choice, the standard takes one or the other.
    *
    * @param windMPerS speed of the air, metres per second, 0 or more
+   * @param still what holds without wind
    */
-  static Convection windy(double windMPerS) {
+  static Convection windy(double windMPerS, Convection still) {
     if (!(windMPerS >= 0 && Double.isFinite(windMPerS))) {
       throw new IllegalArgumentException("wind must be 0 or more m/s, was " + windMPerS);
     }
-    Convection still = still();
     if (windMPerS == 0) {
       return still;
     }
@@ -85,5 +95,15 @@ public interface Convection {
         body instanceof Cylinder
             ? ChurchillChu.levelCylinderWPerM2K(body.convectionLengthM(coverM), surfaceC, airC)
             : ChurchillChu.uprightPlateWPerM2K(body.convectionLengthM(coverM), surfaceC, airC);
+  }
+
+  /**
+   * Still air along risers after Churchill and Chu.
+   *
+   * @param heightM height of the riser, metres, above 0
+   */
+  static Convection churchillChuAlongRiser(double heightM) {
+    return (body, coverM, surfaceC, airC) ->
+        ChurchillChu.uprightPlateWPerM2K(upright(body, coverM, heightM), surfaceC, airC);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.labour.LabourNorms;
 import org.lagwright.takeoff.price.PriceTerms;
 import org.lagwright.takeoff.thickness.ThicknessPacks;
@@ -19,6 +20,7 @@ import org.lagwright.takeoff.thickness.ThicknessPacks;
  * @param energyRule id of the energy rule pack, or {@code none}
  * @param condensationMarginK how far the surface must stay above the dew point, kelvin
  * @param surfaceEmissivity long-wave emissivity of the finished surface, 0 to 1
+ * @param surfaceCoefficients whose coefficients hold in still air
  * @param ground the soil round buried pipes
  * @param joinToleranceM distance up to which ends touch where the model connects nothing, metres
  * @param materials material family by service kind ({@code cold}, {@code hot}, {@code air})
@@ -43,6 +45,7 @@ public record Settings(
     String energyRule,
     double condensationMarginK,
     double surfaceEmissivity,
+    StillAir.Source surfaceCoefficients,
     Ground ground,
     double joinToleranceM,
     Map<String, String> materials,

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.takeoff.fitting.MakingPack;
 import org.lagwright.takeoff.fitting.Method;
+import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.labour.LabourFactor;
 import org.lagwright.takeoff.order.HangerPack;
 import org.lagwright.takeoff.order.JacketRule;
@@ -72,6 +73,11 @@ final class SettingsCheck {
     }
     checkNumber("condensationMarginK", given.condensationMarginK(), 0, Settings.LARGEST_MARGIN_K);
     checkNumber("surfaceEmissivity", given.surfaceEmissivity(), Settings.LOWEST_EMISSIVITY, 1);
+    if (given.surfaceCoefficients() != null) {
+      List<String> known = Stream.of(StillAir.Source.values()).map(StillAir.Source::label).toList();
+      requireOneOf(
+          "surfaceCoefficients", given.surfaceCoefficients(), known, "set of surface coefficients");
+    }
     double largestGapMm = Settings.LARGEST_JOIN_TOLERANCE_M * 1000;
     checkNumber("joinToleranceMm", given.joinToleranceMm(), 0, largestGapMm);
     checkTemperatures(given);

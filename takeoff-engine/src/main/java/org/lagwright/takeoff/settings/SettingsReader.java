@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.labour.LabourNorms;
 import org.lagwright.takeoff.pack.CsvTables;
 import org.lagwright.takeoff.pack.DataTable;
@@ -130,6 +132,7 @@ public final class SettingsReader {
         required(whole.energyRule(), "energyRule"),
         required(whole.condensationMarginK(), "condensationMarginK"),
         required(whole.surfaceEmissivity(), "surfaceEmissivity"),
+        source(required(whole.surfaceCoefficients(), "surfaceCoefficients")),
         required(whole.ground(), "ground"),
         required(whole.joinToleranceMm(), "joinToleranceMm") / 1000,
         map(whole.materials()),
@@ -145,6 +148,13 @@ public final class SettingsReader {
         packs,
         labour,
         price);
+  }
+
+  private static StillAir.Source source(String label) {
+    return Stream.of(StillAir.Source.values())
+        .filter(source -> source.label().equals(label))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("unchecked surfaceCoefficients " + label));
   }
 
   private static Map<String, Settings.Air> air(Map<String, SettingsFile.AirEntry> entries) {

@@ -17,9 +17,8 @@ final class CondensationDemand {
   private static final String RULE = "condensation-still-air";
 
   private static final String SOURCE =
-      "Surface at or above dew point and margin: heat flow and still-air coefficient of level pipes"
-          + " and vertical walls after ISO 12241 with radiation; dew point after Hyland-Wexler,"
-          + " ASHRAE Handbook of Fundamentals 2017, chapter 1, equations 5 and 6";
+      "Surface at or above dew point and margin: heat flow after ISO 12241, coefficient of still air as"
+          + " named in the figures, with radiation; dew point after Hyland-Wexler, ASHRAE Handbook of Fundamentals 2017, chapter 1, equations 5 and 6";
 
   private CondensationDemand() {}
 
@@ -46,7 +45,7 @@ final class CondensationDemand {
       double lowestC,
       MaterialFamily material,
       Figures figures) {
-    AmbientAir air = new AmbientAir(conditions.airC(), conditions.emissivity());
+    AmbientAir air = new Surround(conditions, material).stillAir();
     Conductivity lambda = material.conductivityBetween(mediumC, lowestC);
     Sized sized =
         Bodies.surfaces(conditions.section()).stream()
@@ -80,6 +79,7 @@ final class CondensationDemand {
         .number("margin K", conditions.marginK(), 2)
         .number("lowest surface temperature degC", lowestC, 2)
         .number("medium temperature degC", mediumC, 1)
-        .number("emissivity", conditions.emissivity(), 2);
+        .number("emissivity", conditions.emissivity(), 2)
+        .text("still air", conditions.exposure().stillAir().inWords());
   }
 }

@@ -1,6 +1,7 @@
 package org.lagwright.takeoff.thickness;
 
 import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.heat.StillAir;
 
 /**
  * What surrounds the insulation.
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param windMPerS speed of the air for the heat flow, metres per second, 0 is still
  * @param emissivity of the finished surface for long waves, 0 to 1; the low end is the safe one
  *     against condensation
+ * @param stillAir which coefficients hold in still air
  * @param soil soil round a buried pipe, null in air
  */
 public record Exposure(
@@ -20,6 +22,7 @@ public record Exposure(
     double meanC,
     double windMPerS,
     double emissivity,
+    StillAir stillAir,
     @Nullable Soil soil) {
 
   public Exposure {
@@ -48,12 +51,12 @@ public record Exposure(
 
   /** Still air with the design temperature all the year round. */
   public static Exposure still(double airC, double relativeHumidityPct, double emissivity) {
-    return new Exposure(airC, relativeHumidityPct, airC, 0, emissivity, null);
+    return new Exposure(airC, relativeHumidityPct, airC, 0, emissivity, StillAir.LEVEL, null);
   }
 
   /** The same in design air of another humidity. */
   Exposure at(double humidityPct) {
-    return new Exposure(airC, humidityPct, meanC, windMPerS, emissivity, soil);
+    return new Exposure(airC, humidityPct, meanC, windMPerS, emissivity, stillAir, soil);
   }
 
   /** True in the ground, where there is neither dew nor anything to touch. */

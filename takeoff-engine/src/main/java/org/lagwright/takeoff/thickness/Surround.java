@@ -17,7 +17,8 @@ record Surround(Conditions conditions, MaterialFamily material) {
 
   /** Still design air, for condensation and touch: wind would only help. */
   AmbientAir stillAir() {
-    return new AmbientAir(conditions.airC(), conditions.emissivity());
+    Convection still = conditions.exposure().stillAir().convection();
+    return new AmbientAir(conditions.airC(), conditions.emissivity(), still);
   }
 
   /** What the heat flows into over the year. */
@@ -31,7 +32,9 @@ record Surround(Conditions conditions, MaterialFamily material) {
     Exposure.Soil soil = exposure.soil();
     return soil == null
         ? new AmbientAir(
-            temperatureC, exposure.emissivity(), Convection.windy(exposure.windMPerS()))
+            temperatureC,
+            exposure.emissivity(),
+            Convection.windy(exposure.windMPerS(), exposure.stillAir().convection()))
         : new AmbientAir(
             temperatureC, 0, Convection.throughSoil(soil.depthM(), soil.conductivityWPerMK()));
   }

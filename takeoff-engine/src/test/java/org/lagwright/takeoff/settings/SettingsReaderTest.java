@@ -99,6 +99,7 @@ class SettingsReaderTest {
         "2 | ground: {depthM: 0, soilWPerMK: 1} | depthM must lie between",
         "2 | air: {indoor: {windMPerS: -1}} | windMPerS must lie between",
         "2 | air: {indoor: {surfaceEmissivity: 2}} | surfaceEmissivity must lie between",
+        "2 | surfaceCoefficients: mine | 'mine' is no set of surface coefficients",
         "2 | humiditySweep: [lemonade] | 'lemonade' is no service",
         "3 | demands:\\n  specification: [{service: steam}] | thicknessMm",
         "3 | demands:\\n  frost: {airC: -5, waterC: 4, hours: 8, iceShare: 0.2} | 'locations' is missing",

@@ -13,6 +13,7 @@ import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.heat.AmbientAir;
 import org.lagwright.takeoff.heat.Body;
 import org.lagwright.takeoff.heat.Cover;
+import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.moistair.MoistAir;
 import org.lagwright.takeoff.pack.DataTable;
@@ -86,7 +87,8 @@ class GeneratedThicknessTest {
     Random random = new Random(SEED + 4000 + repetition.getCurrentRepetition());
     double outsideM = between(random, 0.02, 0.6);
     Exposure exposure =
-        new Exposure(24, 50, between(random, -10, 30), between(random, 0, 6), 0.9, null);
+        new Exposure(
+            24, 50, between(random, -10, 30), between(random, 0, 6), 0.9, stillAir(random), null);
     double mediumC = between(random, -30, 110);
     double last = Double.POSITIVE_INFINITY;
     for (double thicknessM : List.of(0.006, 0.013, 0.025, 0.05, 0.09)) {
@@ -162,7 +164,7 @@ class GeneratedThicknessTest {
   /** The coldest of the surfaces under this thickness, computed forwards. */
   private double surfaceC(Conditions conditions, double thicknessM) {
     MaterialFamily material = chooser.materials().family(conditions.materialId());
-    AmbientAir air = new AmbientAir(conditions.airC(), conditions.emissivity());
+    AmbientAir air = new Surround(conditions, material).stillAir();
     return Bodies.surfaces(conditions.section()).stream()
         .mapToDouble(body -> surfaceC(air, body, thicknessM, conditions, material))
         .min()
@@ -196,6 +198,7 @@ class GeneratedThicknessTest {
             between(random, -10, 30),
             random.nextBoolean() ? 0 : between(random, 0, 10),
             between(random, 0.05, 0.95),
+            stillAir(random),
             null),
         between(random, 0, 1),
         families.get(random.nextInt(families.size())).id(),
@@ -204,6 +207,11 @@ class GeneratedThicknessTest {
         "indoor",
         "chilled",
         Asked.NOTHING);
+  }
+
+  private static StillAir stillAir(Random random) {
+    StillAir.Source[] sources = StillAir.Source.values();
+    return new StillAir(sources[random.nextInt(sources.length)], random.nextBoolean());
   }
 
   private static Section section(Random random, boolean duct) {

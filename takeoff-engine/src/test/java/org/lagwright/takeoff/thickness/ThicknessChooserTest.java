@@ -49,6 +49,7 @@ class ThicknessChooserTest {
             lowest surface temperature degC: 22.28
             medium temperature degC: 6.0
             emissivity: 0.90
+            still air: ISO 12241, level pipe or side of a duct
             material: fef_nbr
             mean temperature degC: 14.14
             conductivity W/(m K): 0.0364
