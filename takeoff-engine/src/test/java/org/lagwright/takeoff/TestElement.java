@@ -200,6 +200,12 @@ public final class TestElement {
     return this;
   }
 
+  /** A branch on the side of a main. */
+  public TestElement onTheSideOf(int main) {
+    ports.add(Port.withoutRecord(new Point(0, 0, 0), null, key(main), true));
+    return this;
+  }
+
   public MepElement build() {
     return builder.ports(ports).systems(systems).properties(properties).build();
   }

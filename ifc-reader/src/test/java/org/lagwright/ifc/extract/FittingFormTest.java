@@ -128,9 +128,8 @@ class FittingFormTest {
     MepModel model =
         branched(90, 33.7, "Tee")
             .record(
-                "#700=IFCPROPERTYSINGLEVALUE('L\\X\\E4nge Abgang',$,IFCREAL(" + stated + "),$);")
-            .record("#701=IFCPROPERTYSET('ps',$,'Set',$,(#700));")
-            .record("#702=IFCRELDEFINESBYPROPERTIES('pr',$,$,$,(#9000),#701);")
+                InlineModel.properties(
+                    700, 9000, "Set", "L\\X\\E4nge Abgang", "IFCREAL(" + stated + ")"))
             .read();
     Measured<Double> branch = Objects.requireNonNull(element(model, 9000).branchLengthM());
 

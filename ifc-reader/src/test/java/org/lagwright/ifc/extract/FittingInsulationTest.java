@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.codes;
 import static org.lagwright.ifc.extract.InlineModel.diameterMm;
 import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.properties;
 import static org.lagwright.ifc.extract.InlineModel.value;
 import static org.lagwright.ifc.extract.Network.at;
 
@@ -52,11 +53,7 @@ class FittingInsulationTest {
 
   private static Network state(Network network, int n, String name, double mm) {
     return network.record(
-        """
-        #%1$d500=IFCPROPERTYSINGLEVALUE('%2$s',$,IFCPOSITIVELENGTHMEASURE(%3$s),$);
-        #%1$d501=IFCPROPERTYSET('s%1$d',$,'Set',$,(#%1$d500));
-        #%1$d502=IFCRELDEFINESBYPROPERTIES('r%1$d',$,$,$,(#%1$d000),#%1$d501);"""
-            .formatted(n, name, mm));
+        properties(n * 1000 + 500, n * 1000L, "Set", name, "IFCPOSITIVELENGTHMEASURE(" + mm + ")"));
   }
 
   @Test

@@ -63,18 +63,38 @@ final class InlineModel {
 
   /** Properties of #1 in one set: name and value as they stand in the file. */
   static String properties(String... namesAndValues) {
+    return properties(500, 1, "Set", namesAndValues);
+  }
+
+  /**
+   * Properties of an element in one set: name and value as they stand in the file.
+   *
+   * @param id of the set; the relation is the next one, the properties begin ten later
+   */
+  static String properties(int id, long element, String set, String... namesAndValues) {
     StringBuilder records = new StringBuilder();
     StringBuilder ids = new StringBuilder();
     for (int i = 0; i < namesAndValues.length; i += 2) {
-      int id = 510 + i;
-      ids.append(ids.isEmpty() ? "" : ",").append('#').append(id);
+      int member = id + 10 + i;
+      ids.append(ids.isEmpty() ? "" : ",").append('#').append(member);
       records.append(
           "#%d=IFCPROPERTYSINGLEVALUE('%s',$,%s,$);\n"
-              .formatted(id, namesAndValues[i], namesAndValues[i + 1]));
+              .formatted(member, namesAndValues[i], namesAndValues[i + 1]));
     }
     return records
-        + "#500=IFCPROPERTYSET('s',$,'Set',$,(%s));\n".formatted(ids)
-        + "#501=IFCRELDEFINESBYPROPERTIES('r',$,$,$,(#1),#500);\n";
+        + "#%d=IFCPROPERTYSET('s%d',$,'%s',$,(%s));\n".formatted(id, id, set, ids)
+        + "#%d=IFCRELDEFINESBYPROPERTIES('r%d',$,$,$,(#%d),#%d);\n"
+            .formatted(id + 1, id, element, id);
+  }
+
+  /** A placement at a point in millimetres, with the next two records. */
+  static String placed(int id, double xMm, double yMm, double zMm) {
+    return """
+        #%d=IFCLOCALPLACEMENT($,#%d);
+        #%d=IFCAXIS2PLACEMENT3D(#%d,$,$);
+        #%d=IFCCARTESIANPOINT((%s,%s,%s));
+        """
+        .formatted(id, id + 1, id + 1, id + 2, id + 2, xMm, yMm, zMm);
   }
 
   /** A straight body for #1 (its shape is #10) of a profile #20, 2.5 m long. */

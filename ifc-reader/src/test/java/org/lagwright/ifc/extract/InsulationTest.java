@@ -6,6 +6,7 @@ import static org.lagwright.ifc.extract.InlineModel.body;
 import static org.lagwright.ifc.extract.InlineModel.codes;
 import static org.lagwright.ifc.extract.InlineModel.diameterMm;
 import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.placed;
 import static org.lagwright.ifc.extract.InlineModel.properties;
 import static org.lagwright.ifc.extract.InlineModel.read;
 
@@ -35,15 +36,13 @@ class InsulationTest {
       int id, String name, String profile, double fromMm, double longMm) {
     return """
         #%1$d00=IFCCOVERING('c%1$d',$,'%2$s',$,$,#%1$d01,#%1$d10,$,.INSULATION.);
-        #%1$d01=IFCLOCALPLACEMENT($,#%1$d02);
-        #%1$d02=IFCAXIS2PLACEMENT3D(#%1$d03,$,$);
-        #%1$d03=IFCCARTESIANPOINT((0.,0.,%3$s));
         #%1$d10=IFCPRODUCTDEFINITIONSHAPE($,$,(#%1$d11));
         #%1$d11=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#%1$d12));
-        #%1$d12=IFCEXTRUDEDAREASOLID(#%1$d20,$,#13,%4$s);
-        #%1$d20=%5$s;
+        #%1$d12=IFCEXTRUDEDAREASOLID(#%1$d20,$,#13,%3$s);
+        #%1$d20=%4$s;
         """
-        .formatted(id, name, fromMm, longMm, profile);
+            .formatted(id, name, longMm, profile)
+        + placed(id * 100 + 1, 0, 0, fromMm);
   }
 
   private static String ring(double diameterMm, double wallMm) {
@@ -51,12 +50,12 @@ class InsulationTest {
   }
 
   private static String thickness(int id, double mm) {
-    return """
-        #%1$d50=IFCPROPERTYSINGLEVALUE('TotalThickness',$,IFCPOSITIVELENGTHMEASURE(%2$s),$);
-        #%1$d51=IFCPROPERTYSET('c%1$d',$,'Pset_CoveringCommon',$,(#%1$d50));
-        #%1$d52=IFCRELDEFINESBYPROPERTIES('d%1$d',$,$,$,(#%1$d00),#%1$d51);
-        """
-        .formatted(id, mm);
+    return properties(
+        id * 100 + 50,
+        id * 100L,
+        "Pset_CoveringCommon",
+        "TotalThickness",
+        "IFCPOSITIVELENGTHMEASURE(" + mm + ")");
   }
 
   private static ExistingInsulation of(MepModel model, long step) {
@@ -79,7 +78,7 @@ class InsulationTest {
   @Test
   void orphanBesideEveryPipeHasNoHost() {
     String beside =
-        covering(2, "Wool", ring(120.3, 30), 0, 2500).replace("((0.,0.,0.0))", "((80.,0.,0.))");
+        covering(2, "Wool", ring(120.3, 30), 0, 2500).replace("((0.0,0.0,0.0))", "((80.,0.,0.))");
     MepModel model = read(PIPE + beside);
 
     assertThat(beside).contains("((80.");
@@ -89,13 +88,7 @@ class InsulationTest {
 
   @Test
   void oneCoveringOverTwoPipesInALineCoversBoth() {
-    String second =
-        """
-        #8=IFCPIPESEGMENT('8',$,'Pipe 2',$,$,#30,#10,$,$);
-        #30=IFCLOCALPLACEMENT($,#31);
-        #31=IFCAXIS2PLACEMENT3D(#32,$,$);
-        #32=IFCCARTESIANPOINT((0.,0.,2500.));
-        """;
+    String second = "#8=IFCPIPESEGMENT('8',$,'Pipe 2',$,$,#30,#10,$,$);\n" + placed(30, 0, 0, 2500);
     MepModel model = read(PIPE + second + covering(2, "Wool", ring(120.3, 30), 0, 5000));
 
     assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
@@ -319,7 +312,7 @@ class InsulationTest {
     String text =
         (PIPE + covering(2, "Wool", ring(120.3, 30), 0, 2500))
             .replace("((0.,0.,0.))", far)
-            .replace("((0.,0.,0.0))", far);
+            .replace("((0.0,0.0,0.0))", far);
 
     assertThat(mm(of(read(text), 1))).isCloseTo(30, within(0.01));
   }

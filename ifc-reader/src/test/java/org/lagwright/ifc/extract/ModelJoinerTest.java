@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.body;
 import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.placed;
 import static org.lagwright.ifc.extract.InlineModel.properties;
 
 import java.util.List;
@@ -27,13 +28,8 @@ class ModelJoinerTest {
   /** A pipe of 60.3 mm, 2.5 m up from a point. */
   private static String pipe(String globalId, double xMm, double zMm) {
     return body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)")
-        + """
-        #1=IFCPIPESEGMENT('%s',$,'Pipe',$,$,#30,#10,$,$);
-        #30=IFCLOCALPLACEMENT($,#31);
-        #31=IFCAXIS2PLACEMENT3D(#32,$,$);
-        #32=IFCCARTESIANPOINT((%s,0.,%s));
-        """
-            .formatted(globalId, xMm, zMm);
+        + "#1=IFCPIPESEGMENT('%s',$,'Pipe',$,$,#30,#10,$,$);\n".formatted(globalId)
+        + placed(30, xMm, 0, zMm);
   }
 
   private static List<MepModel> join(String... files) {
@@ -192,18 +188,10 @@ class ModelJoinerTest {
 
   /** Wool of 30 mm around the first or the last part of a pipe of another file. */
   private static String wool(double zMm, double lengthMm, double outerMm) {
-    return """
-        #1=IFCCOVERING('w%1$s',$,'Wool',$,$,#30,#10,$,.INSULATION.);
-        #10=IFCPRODUCTDEFINITIONSHAPE($,$,(#11));
-        #11=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#12));
-        #12=IFCEXTRUDEDAREASOLID(#20,$,#13,%2$s);
-        #13=IFCDIRECTION((0.,0.,1.));
-        #20=IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,%3$s,20.);
-        #30=IFCLOCALPLACEMENT($,#31);
-        #31=IFCAXIS2PLACEMENT3D(#32,$,$);
-        #32=IFCCARTESIANPOINT((0.,0.,%1$s));
-        """
-        .formatted(zMm, lengthMm, outerMm / 2);
+    String ring = "IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$," + outerMm / 2 + ",20.)";
+    return "#1=IFCCOVERING('w',$,'Wool',$,$,#30,#10,$,.INSULATION.);\n"
+        + body(ring).replace("#13,2500.)", "#13," + lengthMm + ")")
+        + placed(30, 0, 0, zMm);
   }
 
   @ParameterizedTest
@@ -244,11 +232,9 @@ class ModelJoinerTest {
     String three =
         pipe("a", 0, 0)
             + "#2=IFCPIPESEGMENT('a2',$,'Pipe 2',$,$,#40,#10,$,$);\n"
-            + "#40=IFCLOCALPLACEMENT($,#41);\n#41=IFCAXIS2PLACEMENT3D(#42,$,$);\n"
-            + "#42=IFCCARTESIANPOINT((0.,0.,2500.));\n"
+            + placed(40, 0, 0, 2500)
             + "#3=IFCPIPESEGMENT('a3',$,'Pipe 3',$,$,#50,#10,$,$);\n"
-            + "#50=IFCLOCALPLACEMENT($,#51);\n#51=IFCAXIS2PLACEMENT3D(#52,$,$);\n"
-            + "#52=IFCCARTESIANPOINT((0.,0.,5000.));\n";
+            + placed(50, 0, 0, 5000);
     List<MepModel> models = join(three, wool(2500, 2500, 120.3));
 
     assertThat(element(models.get(0), 2).existingInsulation()).isNotNull();

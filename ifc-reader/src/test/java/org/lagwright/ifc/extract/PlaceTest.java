@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.body;
 import static org.lagwright.ifc.extract.InlineModel.first;
+import static org.lagwright.ifc.extract.InlineModel.placed;
 import static org.lagwright.ifc.extract.InlineModel.value;
 
 import java.util.Locale;
@@ -45,13 +46,8 @@ class PlaceTest {
   /** A steel pipe, 2.5 m up from a point. */
   private static String pipe(double xMm, double yMm, double zMm) {
     return body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)")
-        + """
-        #1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#30,#10,$,$);
-        #30=IFCLOCALPLACEMENT($,#31);
-        #31=IFCAXIS2PLACEMENT3D(#32,$,$);
-        #32=IFCCARTESIANPOINT((%s,%s,%s));
-        """
-            .formatted(xMm, yMm, zMm);
+        + "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#30,#10,$,$);\n"
+        + placed(30, xMm, yMm, zMm);
   }
 
   @ParameterizedTest
@@ -160,12 +156,10 @@ class PlaceTest {
   private static String storey(double placedMm, double statedMm) {
     return """
         #70=IFCBUILDINGSTOREY('70',$,'Level 2',$,$,#71,$,$,$,%s);
-        #71=IFCLOCALPLACEMENT($,#72);
-        #72=IFCAXIS2PLACEMENT3D(#73,$,$);
-        #73=IFCCARTESIANPOINT((0.,0.,%s));
         #74=IFCRELCONTAINEDINSPATIALSTRUCTURE('74',$,$,$,(#1),#70);
         """
-        .formatted(statedMm, placedMm);
+            .formatted(statedMm)
+        + placed(71, 0, 0, placedMm);
   }
 
   @ParameterizedTest

@@ -32,22 +32,10 @@ class PortSizesTest {
 
   /** Properties of port p of element n: name and value as they stand in the file. */
   private void state(Network network, int n, int p, String... namesAndValues) {
-    int id = set;
-    set += 10;
-    StringBuilder members = new StringBuilder();
-    for (int i = 0; i < namesAndValues.length; i += 2) {
-      int member = id + 2 + i / 2;
-      members.append(i == 0 ? "#" : ",#").append(member);
-      network.record(
-          "#%d=IFCPROPERTYSINGLEVALUE('%s',$,%s,$);"
-              .formatted(member, namesAndValues[i], namesAndValues[i + 1]));
-    }
     network.record(
-        "#%d=IFCPROPERTYSET('s%d',$,'Pset_DistributionPortTypePipe',$,(%s));"
-            .formatted(id, id, members));
-    network.record(
-        "#%d=IFCRELDEFINESBYPROPERTIES('r%d',$,$,$,(#%d),#%d);"
-            .formatted(id + 1, id, n * 1000 + 100 + p * 20, id));
+        InlineModel.properties(
+            set, n * 1000L + 100 + p * 20, "Pset_DistributionPortTypePipe", namesAndValues));
+    set += 20;
   }
 
   private static Network tee() {

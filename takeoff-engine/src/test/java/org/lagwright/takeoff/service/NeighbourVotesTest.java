@@ -45,6 +45,18 @@ class NeighbourVotesTest {
   }
 
   @Test
+  void serviceIsCarriedFromAMainToTheBranchOnItsSide() {
+    var found =
+        classify(
+            TestElement.pipe(1, 114.3, 2).inSystem("CHWS"),
+            TestElement.pipe(2, 33.7, 1).onTheSideOf(1).joinedTo(3),
+            TestElement.pipe(3, 33.7, 1));
+
+    assertThat(service(found, 2)).isEqualTo("chilled-water-flow");
+    assertThat(service(found, 3)).isEqualTo("chilled-water-flow");
+  }
+
+  @Test
   void radiatorTellsThePipesThatReachIt() {
     var found =
         classify(
