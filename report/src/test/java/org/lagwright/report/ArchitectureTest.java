@@ -95,6 +95,7 @@ class ArchitectureTest {
           .resideInAnyPackage(
               "org.lagwright.report.workbook..",
               "org.lagwright.report.json..",
+              "org.lagwright.report.bcf..",
               "org.lagwright.report.templates..")
           .should()
           .dependOnClassesThat()

@@ -64,6 +64,7 @@ public final class Main {
             .addSubcommand(new TemplatesCommand(session))
             .addSubcommand(new VerifyCommand(session))
             .addSubcommand(new CompareCommand(session))
+            .addSubcommand(new BcfCommand(session))
             .addSubcommand(new ExplainCommand(session))
             .addSubcommand(new PacksCommand(session))
             .setOut(session.out())

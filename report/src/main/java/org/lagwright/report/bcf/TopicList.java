@@ -1,0 +1,154 @@
+package org.lagwright.report.bcf;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.FindingCode;
+import org.lagwright.ifc.model.FindingCode.Severity;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.takeoff.Question;
+import org.lagwright.takeoff.TakenElement;
+import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.service.Classification;
+import org.lagwright.takeoff.verify.Coverage;
+import org.lagwright.takeoff.verify.CoverageStatus;
+import org.lagwright.takeoff.verify.ElementCoverage;
+
+/** The topics of a takeoff: one for each cause, never one for each element. */
+final class TopicList {
+
+  static final String QUESTION = "Request";
+  static final String FINDING = "Issue";
+  static final String COVERAGE = "Remark";
+  static final List<String> TYPES = List.of(QUESTION, FINDING, COVERAGE);
+
+  static final String HIGH = "High";
+  static final String NORMAL = "Normal";
+  static final List<String> PRIORITIES = List.of(HIGH, NORMAL);
+
+  private final Takeoff takeoff;
+  private final Map<ElementKey, MepElement> elements = new HashMap<>();
+  private final Map<ElementKey, String> services = new HashMap<>();
+  private final List<Topic> topics = new ArrayList<>();
+
+  private TopicList(Takeoff takeoff) {
+    this.takeoff = takeoff;
+    for (TakenElement taken : takeoff.elements()) {
+      Classification service = taken.service();
+      elements.put(taken.element().key(), taken.element());
+      services.put(
+          taken.element().key(), service == null || !service.isKnown() ? "" : service.name());
+    }
+  }
+
+  /** Questions first, then findings that are more than information, then what is not covered. */
+  static List<Topic> of(Takeoff takeoff) {
+    TopicList list = new TopicList(takeoff);
+    takeoff.questions().forEach(list::question);
+    list.findings();
+    list.coverage();
+    return list.topics;
+  }
+
+  private void question(Question question) {
+    topics.add(
+        new Topic(
+            "question " + question.code() + question.what() + question.size() + question.question(),
+            QUESTION,
+            HIGH,
+            "To decide: " + question.what() + ", " + question.size(),
+            question.inFull(),
+            "",
+            elements(question.elements())));
+  }
+
+  private void findings() {
+    Map<String, List<Finding>> byCause = new LinkedHashMap<>();
+    Set<String> asked =
+        takeoff.questions().stream().map(Question::code).collect(Collectors.toSet());
+    for (Finding finding : takeoff.findings()) {
+      boolean weighs = finding.code().severity() != Severity.INFO;
+      if (weighs && !asked.contains(finding.code().name())) {
+        String service = service(finding.element());
+        byCause
+            .computeIfAbsent(finding.code().name() + " " + service, c -> new ArrayList<>())
+            .add(finding);
+      }
+    }
+    byCause.forEach((cause, same) -> topics.add(finding(cause, same)));
+  }
+
+  private Topic finding(String cause, List<Finding> same) {
+    Finding first = same.get(0);
+    String service = service(first.element());
+    List<ElementKey> keys =
+        same.stream().flatMap(f -> Stream.ofNullable(f.element())).distinct().toList();
+    String count = keys.size() > 1 ? keys.size() + " elements. The first: " : "";
+    return new Topic(
+        "finding " + cause,
+        FINDING,
+        first.code().severity() == Severity.ERROR ? HIGH : NORMAL,
+        inWords(first.code()) + (service.isEmpty() ? "" : ": " + service),
+        count + first.message(),
+        service,
+        elements(keys));
+  }
+
+  /** {@code Size unknown} of SIZE_UNKNOWN. */
+  private static String inWords(FindingCode code) {
+    String words = code.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  private String service(@Nullable ElementKey key) {
+    return key == null ? "" : services.getOrDefault(key, "");
+  }
+
+  /**
+   * What the model shows too thin, bare or wrong; where nothing is shown at all, nothing is said.
+   */
+  private void coverage() {
+    Coverage coverage = Coverage.of(takeoff);
+    boolean shown = coverage.elements().stream().anyMatch(e -> e.share() > 0);
+    Map<String, List<ElementCoverage>> byCause = new LinkedHashMap<>();
+    for (ElementCoverage element : shown ? coverage.elements() : List.<ElementCoverage>of()) {
+      CoverageStatus status = element.status();
+      if (status != CoverageStatus.COVERED && status != CoverageStatus.UNKNOWN) {
+        byCause
+            .computeIfAbsent(
+                status.label() + " " + element.group().service(), c -> new ArrayList<>())
+            .add(element);
+      }
+    }
+    byCause.forEach((cause, same) -> topics.add(coverage(cause, same)));
+  }
+
+  private Topic coverage(String cause, List<ElementCoverage> same) {
+    ElementCoverage first = same.get(0);
+    return new Topic(
+        "coverage " + cause,
+        COVERAGE,
+        NORMAL,
+        "Insulation " + first.status().label() + ": " + first.group().service(),
+        same.size()
+            + " elements are "
+            + first.status().label()
+            + " in the model; the sheet Coverage lists required and shown thickness of each.",
+        first.group().service(),
+        elements(same.stream().map(ElementCoverage::key).toList()));
+  }
+
+  private List<MepElement> elements(List<ElementKey> keys) {
+    return keys.stream().map(elements::get).filter(Objects::nonNull).toList();
+  }
+}
