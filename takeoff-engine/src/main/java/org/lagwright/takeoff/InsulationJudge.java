@@ -180,6 +180,7 @@ final class InsulationJudge {
     Quantities quantities = quantities(in, section, thickness, making);
     LineKey key = lineKey(in, thickness, material);
     List<Finding> findings = new ArrayList<>(withAssumptions(in, making));
+    findTooHotToGlue(in, making).ifPresent(findings::add);
     findings.addAll(
         ThicknessFindings.of(
             in.element().key(), conditions, thickness, material, in.classification().name()));
@@ -211,6 +212,29 @@ final class InsulationJudge {
     Quantities alongLine = QuantityMeasurer.measure(element, section, thickness.totalM());
     in.steps().addAll(ThicknessSteps.ofQuantities(alongLine, centreLine(element)));
     return alongLine;
+  }
+
+  /** The adhesive touches the pipe, so the medium counts and not the surface. */
+  private Optional<Finding> findTooHotToGlue(Case in, Making making) {
+    double limitC = makings.limit("adhesiveLimitC");
+    Double hottestC =
+        Stream.of(
+                Optional.ofNullable(in.classification().energyC()),
+                Optional.ofNullable(in.classification().condensationC()))
+            .flatMap(Optional::stream)
+            .max(Double::compare)
+            .orElse(null);
+    if (hottestC == null || hottestC <= limitC || !making.isGlued()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.about(
+            in.element().key(),
+            TakeoffFinding.ADHESIVE_LIMIT,
+            Effect.NONE,
+            Show.celsius(hottestC),
+            in.classification().name(),
+            Show.celsius(limitC)));
   }
 
   private static List<Finding> withAssumptions(Case in, Making making) {

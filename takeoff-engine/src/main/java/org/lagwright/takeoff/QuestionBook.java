@@ -102,6 +102,7 @@ final class QuestionBook {
           FITTING_SIZE_ASSUMED,
           LABOUR_NORM_MISSING,
           HEIGHT_UNKNOWN,
+          ADHESIVE_LIMIT,
           PRICE_MISSING ->
           throw new IllegalArgumentException(code + " leaves nothing out");
     };

@@ -90,6 +90,11 @@ public enum TakeoffFinding implements FindingCode {
       Severity.INFO,
       "Pieces and area rest on assumed dimensions: {0}. Measure the body on site before cutting, or"
           + " change the limits under 'making' in the settings."),
+  ADHESIVE_LIMIT(
+      Severity.WARNING,
+      "{0} of {1} is hotter than the adhesive stands ({2}, unverified unless it is yours). Choose"
+          + " another adhesive and set 'adhesiveLimitC' under 'making', or hold the insulation without"
+          + " adhesive."),
   LABOUR_NORM_MISSING(
       Severity.WARNING,
       "No labour norm covers {0}, so its hours are missing. Add a row to your norms, key 'labour' in"

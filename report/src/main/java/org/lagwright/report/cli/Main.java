@@ -62,6 +62,7 @@ public final class Main {
         new CommandLine(new Lagwright())
             .addSubcommand(new TakeoffCommand(session))
             .addSubcommand(new TemplatesCommand(session))
+            .addSubcommand(new SiteSheetsCommand(session))
             .addSubcommand(new VerifyCommand(session))
             .addSubcommand(new CompareCommand(session))
             .addSubcommand(new BcfCommand(session))

@@ -2,6 +2,8 @@ package org.lagwright.report.templates;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.takeoff.fitting.Making.LayerMaking;
 import org.lagwright.takeoff.fitting.Piece;
 import org.lagwright.takeoff.fitting.pattern.Curve;
@@ -27,11 +29,17 @@ record Template(int number, Piece piece, LayerMaking making, List<Use> uses) {
   /**
    * One element that needs it.
    *
+   * @param element the element
    * @param count how many
    * @param run line, service, system and storey in words
    * @param assumed dimensions that nothing told
    */
-  record Use(String globalId, int count, String run, List<String> assumed) {}
+  record Use(ElementKey element, String globalId, int count, String run, List<String> assumed) {}
+
+  /** How many to cut for these elements. */
+  int countFor(Set<ElementKey> elements) {
+    return uses.stream().filter(use -> elements.contains(use.element())).mapToInt(Use::count).sum();
+  }
 
   /** How many to cut in all. */
   int count() {

@@ -77,7 +77,13 @@ final class TemplateBook {
         entries
             .computeIfAbsent(key, k -> new Entry(piece, layer, new ArrayList<>()))
             .uses()
-            .add(new Use(taken.element().globalId(), piece.count(), run(taken), making.assumed()));
+            .add(
+                new Use(
+                    taken.element().key(),
+                    taken.element().globalId(),
+                    piece.count(),
+                    run(taken),
+                    making.assumed()));
       }
     }
   }

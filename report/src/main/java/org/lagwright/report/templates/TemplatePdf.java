@@ -37,7 +37,7 @@ final class TemplatePdf {
    */
   void write(OutputStream out) throws IOException {
     try (PDDocument document = new PDDocument()) {
-      describe(document);
+      describe(document, book.takeoff().settings().project() + ": templates", version);
       InfoPages info = new InfoPages(document, paper, book, version);
       TilePages tiles = new TilePages(document, paper);
       info.writeList();
@@ -50,9 +50,10 @@ final class TemplatePdf {
     }
   }
 
-  private void describe(PDDocument document) {
+  /** Title and program, no date, so that equal input gives equal bytes; printed without scaling. */
+  static void describe(PDDocument document, String title, String version) {
     PDDocumentInformation information = document.getDocumentInformation();
-    information.setTitle(book.takeoff().settings().project() + ": templates");
+    information.setTitle(title);
     information.setCreator("lagwright " + version);
     information.setCreationDate(noDate());
     document.setDocumentId(0L);

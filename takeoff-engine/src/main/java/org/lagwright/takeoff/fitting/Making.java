@@ -68,6 +68,11 @@ public record Making(List<LayerMaking> layers, List<String> assumed) {
     return layers.stream().flatMap(layer -> layer.cover().pieces().stream()).toList();
   }
 
+  /** True where adhesive goes somewhere. */
+  public boolean isGlued() {
+    return layers.stream().anyMatch(layer -> layer.bonding() != Bonding.NONE);
+  }
+
   /** True where every layer has its pieces. */
   public boolean isMeasured() {
     return layers.stream().noneMatch(layer -> layer.cover().pieces().isEmpty());

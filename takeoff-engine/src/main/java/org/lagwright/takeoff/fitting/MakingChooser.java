@@ -42,6 +42,11 @@ public final class MakingChooser {
     this.wanted = Map.copyOf(chosen);
   }
 
+  /** A limit as the pack gives it or the user changed it. */
+  public double limit(String name) {
+    return limits.number(name);
+  }
+
   /** The pack used. */
   public MakingPack pack() {
     return pack;

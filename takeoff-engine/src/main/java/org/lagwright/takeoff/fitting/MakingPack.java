@@ -11,7 +11,8 @@ import org.lagwright.takeoff.pack.SourceStatus;
 /**
  * Which way of making suits what, and the limits that the rules use.
  *
- * @param limits dimensions by name, millimetres where the name ends in Mm, else plain factors
+ * @param limits dimensions by name, millimetres where the name ends in Mm, degC where it ends in C,
+ *     else plain factors
  * @param bonding rules for the adhesive, the first whose facts all hold decides
  * @param rules rules for the method, the first whose facts all hold decides; the last one holds
  *     always
