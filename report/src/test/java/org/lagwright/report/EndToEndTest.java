@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -31,6 +32,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.report.json.TakeoffSchema;
+import org.lagwright.takeoff.pack.CsvTables;
+import org.lagwright.takeoff.pack.DataTable;
 import org.lagwright.testmodels.demo.AlderQuay;
 import org.lagwright.testmodels.demo.DemoQuantity;
 import org.lagwright.testmodels.golden.Golden;
@@ -152,6 +155,35 @@ class EndToEndTest {
     assertThat(lenient.code()).isZero();
     assertThat(lenient.out()).isEqualTo(run.out());
     Golden.check(EndToEndTest.class, "alder-quay-verify.txt", run.out());
+  }
+
+  @Test
+  void tablesComeAsCsvWithTheFiguresOfTheJson() throws IOException {
+    Path out = folder.resolve("csv");
+    RealRun run = RealRun.takeoff(model("ifc4"), out, "--settings", SETTINGS, "--csv");
+
+    assertThat(run.code()).isZero();
+    double quantity = 0;
+    DataTable lines = CsvTables.readFile(out.resolve("takeoff-takeoff.csv"));
+    for (DataTable.Row row : lines.rows()) {
+      quantity += row.number("quantity");
+    }
+    double expected =
+        RealRun.items(RealRun.document(out), "lines").stream()
+            .mapToDouble(line -> line.get("quantity").asDouble())
+            .sum();
+    assertThat(quantity).isCloseTo(expected, within(1e-3));
+    assertThat(CsvTables.readFile(out.resolve("takeoff-elements.csv")).rows())
+        .hasSameSizeAs(RealRun.items(RealRun.document(out), "elements"));
+    try (Stream<Path> files = Files.list(out)) {
+      assertThat(files.map(f -> f.getFileName().toString()))
+          .contains(
+              "takeoff-order.csv",
+              "takeoff-coverage.csv",
+              "takeoff-findings.csv",
+              "takeoff-hours.csv",
+              "takeoff-thickness.csv");
+    }
   }
 
   @Test

@@ -14,6 +14,7 @@ import org.lagwright.ifc.source.ModelException;
 import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.report.Words;
 import org.lagwright.report.json.TakeoffJson;
+import org.lagwright.report.workbook.TakeoffTables;
 import org.lagwright.report.workbook.TakeoffWorkbook;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.settings.Settings;
@@ -59,15 +60,17 @@ public final class TakeoffJob {
   }
 
   /**
-   * Computes the takeoff and writes {@link #WORKBOOK} and {@link #JSON}: both or none.
+   * Computes the takeoff and writes {@link #WORKBOOK} and {@link #JSON}, and on request the tables
+   * of the workbook as CSV: all or none.
    *
    * @param settings settings file, null for the defaults
    * @param out folder for the outputs, created if missing
+   * @param csv true for the tables too
    * @throws org.lagwright.ifc.source.ModelException if a model cannot be read
    * @throws org.lagwright.takeoff.pack.PackException if settings or packs are wrong
    * @throws OutputException if an output cannot be written
    */
-  public Done run(List<Path> models, @Nullable Path settings, Path out) {
+  public Done run(List<Path> models, @Nullable Path settings, Path out, boolean csv) {
     Settings chosen = settings(settings);
     OutputFolder folder = new OutputFolder(out);
     folder.check(List.of(WORKBOOK, JSON));
@@ -76,6 +79,10 @@ public final class TakeoffJob {
     Map<String, OutputFolder.Content> contents = new LinkedHashMap<>();
     contents.put(WORKBOOK, new TakeoffWorkbook(takeoff, version)::write);
     contents.put(JSON, new TakeoffJson(takeoff, version)::write);
+    if (csv) {
+      TakeoffTables tables = new TakeoffTables(takeoff);
+      tables.names().forEach(name -> contents.put(name, to -> tables.write(name, to)));
+    }
     progress.progress("writing", 0);
     List<Path> files = folder.write(contents);
     progress.progress("writing", 1);

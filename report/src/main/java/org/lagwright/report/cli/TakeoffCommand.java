@@ -47,6 +47,9 @@ final class TakeoffCommand implements Callable<Integer> {
               + " ${DEFAULT-VALUE})")
   private FailOn failOn = FailOn.error;
 
+  @Option(names = "--csv", description = "write the tables of the workbook as CSV too")
+  private boolean csv;
+
   TakeoffCommand(Session session) {
     this.session = session;
   }
@@ -54,7 +57,8 @@ final class TakeoffCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Done done =
-        session.with(job -> job.run(arguments.models(), arguments.settings(), arguments.out()));
+        session.with(
+            job -> job.run(arguments.models(), arguments.settings(), arguments.out(), csv));
     session.print(SummaryText.of(done.takeoff(), done.files()));
     boolean reached =
         done.takeoff().findings().stream()

@@ -44,6 +44,11 @@ final class CuttingSheet {
     return Math.round(whole.usedShare() * 1000) / 10.0;
   }
 
+  /** The rows. */
+  Table<?> table() {
+    return table;
+  }
+
   /** Writes the sheet. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);

@@ -20,6 +20,9 @@ sealed interface Entry {
   /** Sets the content of the cell. */
   void fill(Cell cell);
 
+  /** What is shown, of a formula its result: a text or a number. */
+  Object value();
+
   /** Text, empty where null. */
   static Entry text(@Nullable String text) {
     return text(text, Look.TEXT);
@@ -43,6 +46,11 @@ sealed interface Entry {
   /** Text. */
   record Text(String text, Look look) implements Entry {
     @Override
+    public Object value() {
+      return text;
+    }
+
+    @Override
     public void fill(Cell cell) {
       cell.setCellValue(CellText.of(text));
     }
@@ -52,6 +60,11 @@ sealed interface Entry {
   record Figure(double number, Look look) implements Entry {
     public Figure {
       requireFinite(number);
+    }
+
+    @Override
+    public Object value() {
+      return number;
     }
 
     @Override
@@ -72,6 +85,11 @@ sealed interface Entry {
     }
 
     @Override
+    public Object value() {
+      return computed;
+    }
+
+    @Override
     public void fill(Cell cell) {
       cell.setCellFormula(formula);
       cell.setCellValue(computed);
@@ -81,6 +99,11 @@ sealed interface Entry {
   /** A formula whose result is text. */
   record LiveText(String formula, String computed, Look look) implements Entry {
     @Override
+    public Object value() {
+      return computed;
+    }
+
+    @Override
     public void fill(Cell cell) {
       cell.setCellFormula(formula);
       cell.setCellValue(computed);
@@ -89,6 +112,11 @@ sealed interface Entry {
 
   /** Nothing, in the style of its neighbours. */
   record Blank(Look look) implements Entry {
+    @Override
+    public Object value() {
+      return "";
+    }
+
     @Override
     public void fill(Cell cell) {
       cell.setBlank();

@@ -53,6 +53,11 @@ final class SweepSheet {
         : Entry.text("out of reach", Look.TEXT);
   }
 
+  /** The rows. */
+  Table<?> table() {
+    return table;
+  }
+
   /** Writes the sheet. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);

@@ -131,6 +131,11 @@ final class ThicknessSheet {
     return saving == null ? null : figure.applyAsDouble(saving);
   }
 
+  /** The rows. */
+  Table<?> table() {
+    return table;
+  }
+
   /** Writes the sheet. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
