@@ -60,10 +60,11 @@ final class BasisText {
           "Bends: centre line is radius times angle. All other fittings, valves and bodies: area and"
               + " volume of the pieces that their method of making gives; both stand on the sheet"
               + " Elements.",
-          "Models do not tell how wide flanges, valves and threaded bodies are, and not always how long"
+          "Models seldom tell how wide flanges, valves and threaded bodies are, and not always how long"
               + " the legs of a tee are. These are assumed from the pipe (common practice and from"
-              + " memory). Assumed lengths, legs and bend radii have a finding; assumed widths have"
-              + " none. The limits can be changed in the settings under 'making'.",
+              + " memory), flanges that are drawn keep their diameter. Assumed flanges, bonnets,"
+              + " lengths, legs and bend radii have a finding; assumed widths of meters and threaded"
+              + " bodies have none. The limits can be changed in the settings under 'making'.",
           "What is cut on site has no area and no volume (a dash; 0 in takeoff.json). It is counted, so"
               + " price it by the piece.");
 

@@ -12,12 +12,14 @@ final class BodyMaker {
   private final Limits limits;
   private final double pipeM;
   private final double lengthM;
+  private final double flangeM;
 
   BodyMaker(FittingShape shape, LayerOn on, Limits limits) {
     this.on = on;
     this.limits = limits;
     this.pipeM = shape.section().largestSideM();
     this.lengthM = shape.lengthM();
+    this.flangeM = shape.flangeM();
   }
 
   /** The cover, without pieces where the method makes none. */
@@ -25,16 +27,12 @@ final class BodyMaker {
     return switch (method) {
       case VALVE_BOX -> valveBox();
       case BODY_BOX -> box(bodyM(), Math.max(lengthM, pipeM)).cylinder(on);
-      case RECTANGULAR_BOX -> box(flangeM(), Math.max(lengthM, pipeM)).rectangular(on, flangeM());
+      case RECTANGULAR_BOX -> box(flangeM, Math.max(lengthM, pipeM)).rectangular(on, flangeM);
       case FLANGE_BOX -> flangeBox();
       case SLEEVE -> sleeve();
       case CAP_WITH_DISC -> cap();
       default -> new Cover(List.of(), 0, 0);
     };
-  }
-
-  private double flangeM() {
-    return limits.number("flangeFactor") * pipeM + limits.metres("flangePlusMm");
   }
 
   private double bodyM() {
@@ -49,7 +47,7 @@ final class BodyMaker {
   }
 
   private Cover valveBox() {
-    double boreM = flangeM();
+    double boreM = flangeM;
     double bodyLengthM = Math.max(lengthM, pipeM) + 2 * limits.metres("boltRoomMm");
     BoxCover box = box(boreM, bodyLengthM);
     return box.withNeck(
@@ -60,7 +58,7 @@ final class BodyMaker {
 
   private Cover flangeBox() {
     double insideM = limits.metres("flangePairMm") + 2 * limits.metres("boltRoomMm");
-    return box(flangeM(), insideM).cylinder(on);
+    return box(flangeM, insideM).cylinder(on);
   }
 
   private Cover sleeve() {

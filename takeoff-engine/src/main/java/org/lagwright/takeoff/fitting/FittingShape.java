@@ -7,7 +7,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Section;
 
@@ -19,6 +22,7 @@ import org.lagwright.ifc.model.Section;
  * @param section of the run
  * @param others the other end of a reducer, the branch of a tee; empty where there is none
  * @param lengthM centre line of straights and bodies, 0 where unknown
+ * @param flangeM diameter of flanges, read or assumed; 0 for what has none
  * @param bendRadiusM 0 where it is no bend or unknown
  * @param angleRad of a bend
  * @param level true where a bend lies level
@@ -35,6 +39,7 @@ record FittingShape(
     Section section,
     List<Section> others,
     double lengthM,
+    double flangeM,
     double bendRadiusM,
     double angleRad,
     boolean level,
@@ -95,6 +100,7 @@ record FittingShape(
           tee == null ? larger() : tee.run(),
           tee == null ? smaller() : List.of(tee.branch()),
           lengthM(form),
+          flangeM(form),
           form == Form.BEND ? bendRadiusM(angleRad) : 0,
           form == Form.BEND ? angleRad : 0,
           form != Form.BEND || FittingAxes.isLevel(element),
@@ -153,6 +159,48 @@ record FittingShape(
         case REDUCER -> assumedLengthM("reducerLengthFactor", "length of the reducer");
         default -> 0;
       };
+    }
+
+    /** As drawn where the body is wider than its pipe, else assumed from the pipe. */
+    private double flangeM(Form form) {
+      boolean round = section instanceof Section.Round;
+      boolean flanged = form == Form.FLANGE || form == Form.VALVE_BODY || form == Form.STRAINER;
+      if (!flanged || !round) {
+        return 0;
+      }
+      if (form != Form.FLANGE) {
+        assumed.add("bonnet by the width of the body (bonnetFactor, bonnetHeightFactor)");
+        return assumedFlangeM();
+      }
+      assumed.add("thickness of the pair of flanges (flangePairMm)");
+      double drawnM = drawnBodyM();
+      return drawnM > 0 ? drawnM : assumedFlangeM();
+    }
+
+    private double assumedFlangeM() {
+      double flangeM =
+          rounded(
+              limits.number("flangeFactor") * section.largestSideM()
+                  + limits.metres("flangePlusMm"));
+      assumed.add("flange diameter " + millimetres(flangeM) + " (flangeFactor, flangePlusMm)");
+      return flangeM;
+    }
+
+    /** What is drawn lost against the pipe it sits on, and stands among the candidates. */
+    private double drawnBodyM() {
+      Measured<Section> read = element.section();
+      if (read == null) {
+        return 0;
+      }
+      return read.lost().stream()
+          .filter(candidate -> candidate.how() == How.SOLID || candidate.how() == How.MESH)
+          .map(Candidate::value)
+          .filter(Section.Round.class::isInstance)
+          .mapToDouble(Section::largestSideM)
+          .filter(widthM -> widthM > section.largestSideM() + 0.001)
+          .map(FittingShape::rounded)
+          .max()
+          .orElse(0);
     }
 
     private double assumedLengthM(String factor, String what) {
