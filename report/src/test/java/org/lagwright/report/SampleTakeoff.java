@@ -29,6 +29,7 @@ import org.lagwright.takeoff.TakeoffFinding;
 import org.lagwright.takeoff.TakeoffLine;
 import org.lagwright.takeoff.Totals;
 import org.lagwright.takeoff.Trace;
+import org.lagwright.takeoff.fitting.Axes;
 import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.labour.Labour;
 import org.lagwright.takeoff.labour.LabourItem;
@@ -36,6 +37,10 @@ import org.lagwright.takeoff.labour.LabourNorms;
 import org.lagwright.takeoff.labour.Norm;
 import org.lagwright.takeoff.labour.StepShares;
 import org.lagwright.takeoff.labour.WorkArea;
+import org.lagwright.takeoff.measure.GeometricTruth;
+import org.lagwright.takeoff.measure.Measurement;
+import org.lagwright.takeoff.measure.MeasurementMethod;
+import org.lagwright.takeoff.measure.MeasurementPack;
 import org.lagwright.takeoff.order.Cut;
 import org.lagwright.takeoff.order.CuttingPlan;
 import org.lagwright.takeoff.order.CuttingPlanner;
@@ -106,6 +111,11 @@ public final class SampleTakeoff {
   private static final Place PLANT_ROOM =
       Place.of("Ferry terminal", "Level 0", 0.0, "Plant room", false);
 
+  private static final List<MeasurementMethod> METHODS =
+      MeasurementPack.bundled().methods().stream()
+          .filter(method -> List.of("net", "over-measured").contains(method.id()))
+          .toList();
+
   private final List<TakenElement> elements = new ArrayList<>();
 
   private SampleTakeoff() {}
@@ -121,6 +131,7 @@ public final class SampleTakeoff {
         List.of(new ModelFile(0, "empty.ifc", "0".repeat(64), "IFC4")),
         settings(),
         packs(),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),
@@ -147,6 +158,7 @@ public final class SampleTakeoff {
         many,
         sample.lines(),
         sample.questions(),
+        sample.measurements(),
         sample.order(),
         sample.labour(),
         sample.price(),
@@ -175,6 +187,7 @@ public final class SampleTakeoff {
         elements,
         lines(),
         questions(),
+        measurements(),
         order(),
         labour(),
         price(),
@@ -491,6 +504,33 @@ public final class SampleTakeoff {
     return Finding.about(new ElementKey(model, step), code, effect, values);
   }
 
+  /** Measured by two methods, as if the bend had no pieces of its own. */
+  private static List<Measurement> measurements() {
+    List<GeometricTruth> truths =
+        List.of(
+            truth(101, "L001", Form.STRAIGHT, new Quantities(1.75, 0, 0.75, 0.0125), 1.75),
+            truth(102, "L001", Form.STRAIGHT, new Quantities(2.5, 0, 1, 0.0225), 2.5),
+            truth(103, "L002", Form.BEND, new Quantities(0, 1, 0.5, 0.01), 0.125));
+    return METHODS.stream().map(method -> Measurement.of(method, truths)).toList();
+  }
+
+  private static GeometricTruth truth(
+      long step, String line, Form form, Quantities net, double throughM) {
+    return new GeometricTruth(
+        new ElementKey(0, step),
+        line,
+        form,
+        form == Form.STRAIGHT,
+        false,
+        false,
+        new Section.Round(0.0603),
+        List.of(),
+        0.025,
+        form == Form.BEND ? Math.PI / 2 : 0,
+        net,
+        new Axes(throughM, throughM, List.of()));
+  }
+
   private static OrderList order() {
     StockLength stock = new StockLength(2, 0);
     CuttingPlan plan =
@@ -548,6 +588,7 @@ public final class SampleTakeoff {
         List.of(),
         Map.of(),
         Map.of(),
+        METHODS,
         OrderSettings.NONE,
         ThicknessPacks.bundled(),
         LabourNorms.bundled(),

@@ -6,6 +6,7 @@ import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.takeoff.labour.Labour;
+import org.lagwright.takeoff.measure.Measurement;
 import org.lagwright.takeoff.order.OrderList;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.price.Price;
@@ -21,6 +22,7 @@ import org.lagwright.takeoff.settings.SettingsReader;
  * @param elements every element read, with what was decided
  * @param lines the takeoff
  * @param questions what the user has to decide
+ * @param measurements the takeoff by each method of measurement that the settings name
  * @param order what to buy for the lines
  * @param labour hours of work, by place and service
  * @param price of order and labour; null where the user gives no prices
@@ -34,6 +36,7 @@ public record Takeoff(
     List<TakenElement> elements,
     List<TakeoffLine> lines,
     List<Question> questions,
+    List<Measurement> measurements,
     OrderList order,
     Labour labour,
     @Nullable Price price,
@@ -46,6 +49,7 @@ public record Takeoff(
     elements = List.copyOf(elements);
     lines = List.copyOf(lines);
     questions = List.copyOf(questions);
+    measurements = List.copyOf(measurements);
     findings = List.copyOf(findings);
   }
 

@@ -18,6 +18,9 @@ import org.lagwright.ifc.model.MepModel;
 import org.lagwright.takeoff.fitting.MakingChooser;
 import org.lagwright.takeoff.fitting.MakingPack;
 import org.lagwright.takeoff.labour.Labour;
+import org.lagwright.takeoff.measure.GeometricTruth;
+import org.lagwright.takeoff.measure.Measurement;
+import org.lagwright.takeoff.measure.MeasurementPack;
 import org.lagwright.takeoff.order.LaggedElement;
 import org.lagwright.takeoff.order.OrderList;
 import org.lagwright.takeoff.order.OrderMaker;
@@ -87,6 +90,7 @@ final class TakeoffRun {
         taken,
         book.lines(),
         QuestionBook.of(judgements),
+        measurements(taken, lagged),
         order,
         hours,
         price,
@@ -127,6 +131,11 @@ final class TakeoffRun {
             .toList();
   }
 
+  private List<Measurement> measurements(List<TakenElement> taken, LaggedElements lagged) {
+    List<GeometricTruth> truths = new GeometricTruths(makings, lagged).of(taken);
+    return settings.measurement().stream().map(method -> Measurement.of(method, truths)).toList();
+  }
+
   private OrderList order(List<TakenElement> taken, LaggedElements lagged) {
     List<LaggedElement> elements =
         taken.stream().flatMap(element -> lagged.find(element).stream()).toList();
@@ -148,6 +157,7 @@ final class TakeoffRun {
     packs.add(locationWords.info());
     packs.addAll(ofThickness);
     packs.add(makings.pack().info());
+    packs.add(MeasurementPack.bundled().info());
     packs.addAll(orders.packs());
     packs.addAll(settings.labour().packs());
     return packs;

@@ -200,6 +200,7 @@ class TakeoffTest {
             List.of(),
             Map.of(),
             Map.of(),
+            List.of(),
             OrderSettings.NONE,
             ThicknessPacks.bundled(),
             LabourNorms.bundled(),

@@ -3,6 +3,7 @@ package org.lagwright.report.json;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.lagwright.takeoff.measure.MeasurementMethod;
 import org.lagwright.takeoff.settings.DemandSettings;
 import org.lagwright.takeoff.settings.OrderSettings;
 import org.lagwright.takeoff.settings.Settings;
@@ -27,6 +28,7 @@ record SettingsView(
     List<String> humiditySweep,
     Map<String, Double> making,
     Map<String, String> methods,
+    List<String> measurement,
     OrderSettings order) {
 
   static SettingsView of(Settings settings) {
@@ -49,6 +51,7 @@ record SettingsView(
         settings.humiditySweep(),
         new TreeMap<>(settings.making()),
         new TreeMap<>(settings.methods()),
+        settings.measurement().stream().map(MeasurementMethod::id).toList(),
         settings.order());
   }
 }

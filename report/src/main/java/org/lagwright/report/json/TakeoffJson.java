@@ -94,6 +94,7 @@ public final class TakeoffJson {
     array(json, "packs", takeoff.packs(), pack -> pack);
     array(json, "elements", takeoff.elements(), ElementView::of);
     array(json, "lines", takeoff.lines(), line -> LineView.of(line, ids(line.elements())));
+    array(json, "measurements", takeoff.measurements(), m -> MeasurementView.of(m, this::ids));
     array(json, "order", OrderView.of(takeoff.order(), this::ids), item -> item);
     array(json, "orderWithoutPieces", ids(takeoff.order().withoutPieces()), id -> id);
     array(json, "questions", takeoff.questions(), q -> QuestionView.of(q, ids(q.elements())));

@@ -77,6 +77,7 @@ public final class TakeoffWorkbook {
             .write(sheet(book, SummarySheet.NAME), styles);
     lines.write(sheet(book, LinesSheet.NAME), styles);
     new FittingsSheet(lines.table()).write(sheet(book, FittingsSheet.NAME), styles);
+    new MeasurementSheet(takeoff).write(sheet(book, MeasurementSheet.NAME), styles);
     new OrderSheet(takeoff).write(sheet(book, OrderSheet.NAME), styles);
     new CuttingSheet(takeoff.order()).write(sheet(book, CuttingSheet.NAME), styles);
     new ThicknessSheet(takeoff).write(sheet(book, ThicknessSheet.NAME), styles);

@@ -64,6 +64,16 @@ public final class MakingChooser {
     return known.computeIfAbsent(new Key(shape, layers), key -> make(shape, layers));
   }
 
+  /**
+   * Lengths along the axes of an element.
+   *
+   * @param section bare section that decided the thickness
+   * @param totalM thickness of insulation, metres; 0 where there is none
+   */
+  public Axes axes(MepElement element, Section section, boolean duct, double totalM) {
+    return Axes.of(FittingShape.of(element, section, duct, limits), totalM);
+  }
+
   private record Key(FittingShape shape, List<Layer> layers) {}
 
   private Making make(FittingShape shape, List<Layer> layers) {

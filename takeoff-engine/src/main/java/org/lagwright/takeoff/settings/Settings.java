@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.labour.LabourNorms;
+import org.lagwright.takeoff.measure.MeasurementMethod;
 import org.lagwright.takeoff.price.PriceTerms;
 import org.lagwright.takeoff.thickness.ThicknessPacks;
 
@@ -33,6 +34,7 @@ import org.lagwright.takeoff.thickness.ThicknessPacks;
  *     ones
  * @param making limits of the rules of making that the user changed, by name
  * @param methods user's own method of making by form: {@code bend} to {@code notched-tube}
+ * @param measurement methods of measurement, the first is the one that others are compared with
  * @param order what the user chose for the order
  * @param packs materials and energy rules to choose from
  * @param labour norms and factors of labour, with those of the user
@@ -57,6 +59,7 @@ public record Settings(
     List<String> humiditySweep,
     Map<String, Double> making,
     Map<String, String> methods,
+    List<MeasurementMethod> measurement,
     OrderSettings order,
     ThicknessPacks packs,
     LabourNorms labour,
@@ -82,6 +85,7 @@ public record Settings(
     humiditySweep = List.copyOf(humiditySweep);
     making = sorted(making);
     methods = sorted(methods);
+    measurement = List.copyOf(measurement);
     requireBetween("condensationMarginK", condensationMarginK, 0, LARGEST_MARGIN_K);
     requireBetween("surfaceEmissivity", surfaceEmissivity, LOWEST_EMISSIVITY, 1);
     requireBetween("joinToleranceM", joinToleranceM, 0, LARGEST_JOIN_TOLERANCE_M);

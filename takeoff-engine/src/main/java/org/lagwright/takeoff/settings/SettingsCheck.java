@@ -17,6 +17,8 @@ import org.lagwright.takeoff.fitting.MakingPack;
 import org.lagwright.takeoff.fitting.Method;
 import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.labour.LabourFactor;
+import org.lagwright.takeoff.measure.MeasurementMethod;
+import org.lagwright.takeoff.measure.MeasurementPack;
 import org.lagwright.takeoff.order.HangerPack;
 import org.lagwright.takeoff.order.JacketRule;
 import org.lagwright.takeoff.order.OrderPack;
@@ -90,6 +92,7 @@ final class SettingsCheck {
       requireOneOf("humiditySweep", id, serviceIds, "service");
     }
     checkMaking(given);
+    checkMeasurement(given);
     if (given.order() != null) {
       checkOrder(given.order(), locations);
     }
@@ -132,6 +135,17 @@ final class SettingsCheck {
               requireOneOf("factors", id, defaults.labour().factorIds(), "factor of labour");
               requireBetween("factors", id, value, LabourFactor.LEAST, LabourFactor.MOST);
             });
+  }
+
+  private void checkMeasurement(SettingsFile given) {
+    Set<String> methods =
+        new TreeSet<>(
+            MeasurementPack.bundled().methods().stream().map(MeasurementMethod::id).toList());
+    for (String name : items(given.measurement(), "measurement")) {
+      if (!SettingsReader.isFile(name)) {
+        requireOneOf("measurement", name, methods, "method of measurement");
+      }
+    }
   }
 
   private void checkMaking(SettingsFile given) {

@@ -18,6 +18,7 @@ import org.lagwright.takeoff.price.PriceTerms.Profit;
  * @param humiditySweep ids of the services that are shown by humidity
  * @param making changed limits of the rules of making by name
  * @param methods own method of making by form
+ * @param measurement ids of methods of measurement, or files with such methods, beside this file
  * @param order choices for the order
  * @param packs files with materials or energy rules, beside this file
  * @param catalogue file with a table of stock, beside this file
@@ -43,6 +44,7 @@ record SettingsFile(
     @Nullable List<String> humiditySweep,
     @Nullable Map<String, Double> making,
     @Nullable Map<String, String> methods,
+    @Nullable List<String> measurement,
     @Nullable OrderSettings order,
     @Nullable List<String> packs,
     @Nullable String catalogue,
@@ -137,6 +139,7 @@ record SettingsFile(
         first(humiditySweep, other.humiditySweep),
         joined(making, other.making),
         joined(methods, other.methods),
+        first(measurement, other.measurement),
         first(order, other.order),
         joined(packs, other.packs),
         first(catalogue, other.catalogue),

@@ -1,6 +1,7 @@
 package org.lagwright.takeoff.settings;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.labour.LabourNorms;
+import org.lagwright.takeoff.measure.MeasurementMethod;
+import org.lagwright.takeoff.measure.MeasurementPack;
 import org.lagwright.takeoff.pack.CsvTables;
 import org.lagwright.takeoff.pack.DataTable;
 import org.lagwright.takeoff.pack.PackException;
@@ -31,8 +34,14 @@ public final class SettingsReader {
 
   /** The settings that hold where the user gives none. */
   public static Settings defaults() {
+    SettingsFile defaults = bundled();
     return settings(
-        bundled(), DemandSettings.NONE, ThicknessPacks.bundled(), LabourNorms.bundled(), null);
+        defaults,
+        DemandSettings.NONE,
+        measurement(null, defaults),
+        ThicknessPacks.bundled(),
+        LabourNorms.bundled(),
+        null);
   }
 
   /**
@@ -57,11 +66,12 @@ public final class SettingsReader {
     ThicknessPacks packs = packs(file, given, tables);
     LabourNorms norms = LabourNorms.bundled();
     new SettingsCheck(file, packs)
-        .check(given, settings(bundled(), DemandSettings.NONE, packs, norms, null));
+        .check(given, settings(bundled(), DemandSettings.NONE, List.of(), packs, norms, null));
     SettingsFile merged = given.over(bundled());
     LabourNorms labour = labour(file, merged, packs.materials().ids(), tables);
     PriceTerms price = price(file, merged, packs.materials().ids(), tables);
-    return settings(merged, demands(file, merged, tables), packs, labour, price);
+    return settings(
+        merged, demands(file, merged, tables), measurement(file, merged), packs, labour, price);
   }
 
   private static ThicknessPacks packs(
@@ -114,6 +124,26 @@ public final class SettingsReader {
     return entry.terms(PriceList.of(table, materials));
   }
 
+  /** Methods by id, and all methods of the files named. */
+  private static List<MeasurementMethod> measurement(@Nullable Path file, SettingsFile merged) {
+    List<MeasurementMethod> methods = new ArrayList<>();
+    for (String name : list(merged.measurement())) {
+      if (isFile(name) && file != null) {
+        methods.addAll(MeasurementPack.read(file.resolveSibling(name)).methods());
+      } else {
+        MeasurementPack.bundled().methods().stream()
+            .filter(method -> method.id().equals(name))
+            .forEach(methods::add);
+      }
+    }
+    return methods;
+  }
+
+  /** True for the name of a file with methods of measurement, false for an id. */
+  static boolean isFile(String name) {
+    return name.endsWith(".yaml") || name.endsWith(".yml");
+  }
+
   private static SettingsFile bundled() {
     return PackReader.readBundled(SettingsReader.class, DEFAULTS, SettingsFile.class);
   }
@@ -122,6 +152,7 @@ public final class SettingsReader {
   private static Settings settings(
       SettingsFile whole,
       DemandSettings demands,
+      List<MeasurementMethod> measurement,
       ThicknessPacks packs,
       LabourNorms labour,
       @Nullable PriceTerms price) {
@@ -144,6 +175,7 @@ public final class SettingsReader {
         list(whole.humiditySweep()),
         map(whole.making()),
         map(whole.methods()),
+        measurement,
         whole.order() == null ? OrderSettings.NONE : whole.order(),
         packs,
         labour,
