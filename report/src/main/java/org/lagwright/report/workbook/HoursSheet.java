@@ -92,7 +92,7 @@ final class HoursSheet {
     columns.add(Column.text("Unit", 7, r -> r.item().unit()));
     columns.add(Column.number(QUANTITY, 11, Look.TWO_DECIMALS, r -> r.item().quantity()));
     columns.add(Column.numbers("Each counts as", 10, r -> equivalent(r.item())));
-    columns.add(Column.number("Per metre", 10, Look.PLAIN, r -> r.item().perMetre()));
+    columns.add(Column.number("Per metre", 10, Look.THREE_DECIMALS, r -> r.item().perMetre()));
     columns.add(
         Column.numbers("Norm", 9, r -> reference(r.item().norm(), r.item().norm().value())));
     columns.add(Column.text("Unit of norm", 10, r -> r.item().norm().unit().label()));

@@ -23,7 +23,8 @@ public final class TakeoffWorkbook {
 
   /** All columns of these on one page would be too small to read. */
   private static final Map<String, Integer> PAGES_WIDE =
-      Map.of(ElementsSheet.NAME, 4, ThicknessSheet.NAME, 4, CoverageSheet.NAME, 2);
+      Map.of(
+          HoursSheet.NAME, 3, ElementsSheet.NAME, 4, ThicknessSheet.NAME, 4, CoverageSheet.NAME, 2);
 
   private final Takeoff takeoff;
   private final LinesSheet lines;

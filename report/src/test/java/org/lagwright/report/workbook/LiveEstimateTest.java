@@ -1,11 +1,13 @@
 package org.lagwright.report.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,6 +30,9 @@ import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.report.SampleTakeoff;
 import org.lagwright.report.app.ModelPipeline;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.labour.Norm;
+import org.lagwright.takeoff.pack.PackException;
+import org.lagwright.takeoff.price.PricedItem;
 import org.lagwright.takeoff.settings.Settings;
 
 /**
@@ -179,6 +184,51 @@ class LiveEstimateTest {
           .isEqualTo("unverified: common practice, no source");
       assertThat(((XSSFCellStyle) norm.getCell(1).getCellStyle()).getFillForegroundXSSFColor())
           .isNotNull();
+    }
+  }
+
+  @Test
+  void normsAndPricesMayBeWorkbooks() throws IOException {
+    sheet("norms.xlsx", "item", "unit", "value", "tube", "h/m", 0.5);
+    sheet("prices.xlsx", "goods", "unit", "price", "tube", "m", 7.25);
+    Takeoff takeoff =
+        takeoff(TERMS.replace("prices.csv", "prices.xlsx"), "labour: {norms: norms.xlsx}\n");
+
+    assertThat(takeoff.labour().normsInUse())
+        .filteredOn(norm -> norm.item().equals("tube"))
+        .singleElement()
+        .extracting(Norm::value)
+        .isEqualTo(0.5);
+    assertThat(Objects.requireNonNull(takeoff.price()).items())
+        .filteredOn(PricedItem::isPriced)
+        .isNotEmpty()
+        .allMatch(item -> item.perUnit() == 7.25);
+  }
+
+  @Test
+  void aWrongCellOfAWorkbookIsNamedWithFileRowAndColumn() throws IOException {
+    sheet("prices.xlsx", "goods", "unit", "price", "tube", "m", "cheap");
+
+    assertThatThrownBy(() -> takeoff(TERMS.replace("prices.csv", "prices.xlsx"), ""))
+        .isInstanceOf(PackException.class)
+        .hasMessageContaining("prices.xlsx")
+        .hasMessageContaining(":2:3: 'cheap' is no number");
+  }
+
+  /** A workbook with a heading and one row of three cells each. */
+  private static void sheet(String name, Object... cells) throws IOException {
+    try (XSSFWorkbook book = new XSSFWorkbook();
+        OutputStream out = Files.newOutputStream(folder.resolve(name))) {
+      Sheet sheet = book.createSheet("List");
+      for (int i = 0; i < cells.length; i++) {
+        Row row = i % 3 == 0 ? sheet.createRow(i / 3) : sheet.getRow(i / 3);
+        if (cells[i] instanceof Double number) {
+          row.createCell(i % 3).setCellValue(number);
+        } else {
+          row.createCell(i % 3).setCellValue(cells[i].toString());
+        }
+      }
+      book.write(out);
     }
   }
 
