@@ -143,8 +143,8 @@ public record TubePiece(
 
   /** Area of the face of a cut, which gets adhesive, square metres. */
   public double faceM2(EndCut cut) {
-    if (cut.equals(EndCut.SQUARE)) {
-      return ringM2();
+    if (cut instanceof EndCut.Planes planes && planes.slopes().size() == 1) {
+      return ringM2() * Math.hypot(1, planes.slopes().get(0)); // a plane cut, seen along the tube
     }
     return throughWall(
         (s, depthM) -> {
