@@ -590,6 +590,7 @@ public final class SampleTakeoff {
         Map.of(),
         METHODS,
         OrderSettings.NONE,
+        Map.of(),
         ThicknessPacks.bundled(),
         LabourNorms.bundled(),
         null);

@@ -15,6 +15,7 @@ import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.takeoff.clearance.ClearancePack;
 import org.lagwright.takeoff.fitting.MakingChooser;
 import org.lagwright.takeoff.fitting.MakingPack;
 import org.lagwright.takeoff.labour.Labour;
@@ -159,6 +160,7 @@ final class TakeoffRun {
     packs.add(makings.pack().info());
     packs.add(MeasurementPack.bundled().info());
     packs.addAll(orders.packs());
+    packs.add(ClearancePack.bundled().info());
     packs.addAll(settings.labour().packs());
     return packs;
   }

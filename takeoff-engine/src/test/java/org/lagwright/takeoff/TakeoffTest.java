@@ -202,6 +202,7 @@ class TakeoffTest {
             Map.of(),
             List.of(),
             OrderSettings.NONE,
+            Map.of(),
             ThicknessPacks.bundled(),
             LabourNorms.bundled(),
             null);

@@ -16,9 +16,13 @@ import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.FindingCode;
 import org.lagwright.ifc.model.FindingCode.Severity;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.report.Words;
 import org.lagwright.takeoff.Question;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.clearance.Cause;
+import org.lagwright.takeoff.clearance.Clash;
+import org.lagwright.takeoff.clearance.Clearance;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.verify.Coverage;
 import org.lagwright.takeoff.verify.CoverageStatus;
@@ -30,7 +34,8 @@ final class TopicList {
   static final String QUESTION = "Request";
   static final String FINDING = "Issue";
   static final String COVERAGE = "Remark";
-  static final List<String> TYPES = List.of(QUESTION, FINDING, COVERAGE);
+  static final String CLEARANCE = "Clash";
+  static final List<String> TYPES = List.of(QUESTION, FINDING, COVERAGE, CLEARANCE);
 
   static final String HIGH = "High";
   static final String NORMAL = "Normal";
@@ -51,12 +56,16 @@ final class TopicList {
     }
   }
 
-  /** Questions first, then findings that are more than information, then what is not covered. */
+  /**
+   * Questions first, then findings that are more than information, then what is not covered, then
+   * what does not fit.
+   */
   static List<Topic> of(Takeoff takeoff) {
     TopicList list = new TopicList(takeoff);
     takeoff.questions().forEach(list::question);
     list.findings();
     list.coverage();
+    list.clearance();
     return list.topics;
   }
 
@@ -146,6 +155,54 @@ final class TopicList {
             + " in the model; the sheet Coverage lists required and shown thickness of each.",
         first.group().service(),
         elements(same.stream().map(ElementCoverage::key).toList()));
+  }
+
+  /** One topic for each cause and pair of services. */
+  private void clearance() {
+    Map<String, List<Clash>> byCause = new LinkedHashMap<>();
+    for (Clash clash : Clearance.of(takeoff).clashes()) {
+      byCause
+          .computeIfAbsent(
+              clash.cause().label() + ": " + services(clash), cause -> new ArrayList<>())
+          .add(clash);
+    }
+    byCause.forEach((cause, same) -> topics.add(clearance(cause, same)));
+  }
+
+  /** The pair of services, the same whichever of the two elements was read first. */
+  private String services(Clash clash) {
+    return Stream.of(clash.first(), clash.second())
+        .map(taken -> service(taken.element().key()))
+        .map(service -> service.isEmpty() ? "service not known" : service)
+        .sorted()
+        .collect(Collectors.joining(" against "));
+  }
+
+  private Topic clearance(String cause, List<Clash> same) {
+    Clash worst = same.get(0);
+    return new Topic(
+        "clearance " + cause,
+        CLEARANCE,
+        worst.cause() == Cause.TOO_CLOSE ? NORMAL : HIGH,
+        cause.substring(0, 1).toUpperCase(Locale.ROOT) + cause.substring(1),
+        same.size()
+            + (same.size() == 1 ? " place" : " places")
+            + " where insulation does not fit. The worst: gap "
+            + Words.millimetres(worst.gapM())
+            + " mm, wanted "
+            + Words.millimetres(worst.wantedM())
+            + " mm, without insulation "
+            + Words.millimetres(worst.bareGapM())
+            + " mm; below 0 is overlap. "
+            + worst.cause().suggestion()
+            + " The sheet Clearance lists each pair.",
+        service(worst.first().element().key()),
+        elements(
+            same.stream()
+                .flatMap(clash -> Stream.of(clash.first(), clash.second()))
+                .map(taken -> taken.element().key())
+                .distinct()
+                .toList()));
   }
 
   private List<MepElement> elements(List<ElementKey> keys) {

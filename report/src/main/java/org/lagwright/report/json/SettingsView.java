@@ -29,7 +29,8 @@ record SettingsView(
     Map<String, Double> making,
     Map<String, String> methods,
     List<String> measurement,
-    OrderSettings order) {
+    OrderSettings order,
+    Map<String, Double> clearanceMm) {
 
   static SettingsView of(Settings settings) {
     return new SettingsView(
@@ -52,6 +53,7 @@ record SettingsView(
         new TreeMap<>(settings.making()),
         new TreeMap<>(settings.methods()),
         settings.measurement().stream().map(MeasurementMethod::id).toList(),
-        settings.order());
+        settings.order(),
+        new TreeMap<>(settings.clearanceMm()));
   }
 }

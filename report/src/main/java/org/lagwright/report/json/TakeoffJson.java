@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.clearance.Clearance;
 import org.lagwright.takeoff.verify.Coverage;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
@@ -99,6 +100,7 @@ public final class TakeoffJson {
     array(json, "orderWithoutPieces", ids(takeoff.order().withoutPieces()), id -> id);
     array(json, "questions", takeoff.questions(), q -> QuestionView.of(q, ids(q.elements())));
     array(json, "coverage", Coverage.of(takeoff).elements(), CoverageView::of);
+    json.writePOJOProperty("clearance", ClearanceView.of(Clearance.of(takeoff)));
     json.writePOJOProperty("labour", LabourView.of(takeoff.labour()));
     PriceView price = PriceView.of(takeoff.price());
     if (price != null) {

@@ -10,11 +10,12 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.clearance.Clearance;
 import org.lagwright.takeoff.verify.Coverage;
 
 /**
- * Writes {@code takeoff.xlsx}. Sheets that grow with the model (Coverage, Hours, Elements,
- * Findings) are streamed; the others are held in memory. Equal takeoffs give equal bytes.
+ * Writes {@code takeoff.xlsx}. Sheets that grow with the model (Coverage, Clearance, Hours,
+ * Elements, Findings) are streamed; the others are held in memory. Equal takeoffs give equal bytes.
  */
 public final class TakeoffWorkbook {
 
@@ -24,11 +25,21 @@ public final class TakeoffWorkbook {
   /** All columns of these on one page would be too small to read. */
   private static final Map<String, Integer> PAGES_WIDE =
       Map.of(
-          HoursSheet.NAME, 3, ElementsSheet.NAME, 4, ThicknessSheet.NAME, 4, CoverageSheet.NAME, 2);
+          HoursSheet.NAME,
+          3,
+          ElementsSheet.NAME,
+          4,
+          ThicknessSheet.NAME,
+          4,
+          CoverageSheet.NAME,
+          2,
+          ClearanceSheet.NAME,
+          3);
 
   private final Takeoff takeoff;
   private final LinesSheet lines;
   private final CoverageSheet coverage;
+  private final ClearanceSheet clearance;
   private final Table<TakenElement> elements;
   private final Table<Finding> findings;
   private final LabourSheet labour;
@@ -44,6 +55,7 @@ public final class TakeoffWorkbook {
     this.version = version;
     lines = new LinesSheet(takeoff.lines());
     coverage = new CoverageSheet(Coverage.of(takeoff));
+    clearance = new ClearanceSheet(Clearance.of(takeoff));
     elements = new ElementsSheet(takeoff).table();
     findings = new FindingsSheet(takeoff).table();
     labour = new LabourSheet(takeoff.labour());
@@ -62,6 +74,7 @@ public final class TakeoffWorkbook {
       try (SXSSFWorkbook streaming = new SXSSFWorkbook(book, WINDOW)) {
         streaming.setCompressTempFiles(true);
         coverage.table().writeRows(streaming.getSheet(CoverageSheet.NAME), styles);
+        clearance.table().writeRows(streaming.getSheet(ClearanceSheet.NAME), styles);
         labour.hours().writeRows(streaming.getSheet(HoursSheet.NAME), styles);
         elements.writeRows(streaming.getSheet(ElementsSheet.NAME), styles);
         findings.writeRows(streaming.getSheet(FindingsSheet.NAME), styles);
@@ -84,6 +97,7 @@ public final class TakeoffWorkbook {
     new ThicknessSheet(takeoff).write(sheet(book, ThicknessSheet.NAME), styles);
     new SweepSheet(takeoff).write(sheet(book, SweepSheet.NAME), styles);
     coverage.write(sheet(book, CoverageSheet.NAME), styles);
+    clearance.write(sheet(book, ClearanceSheet.NAME), styles);
     labour.write(sheet(book, LabourSheet.NAME), styles);
     labour.hours().writeHeadings(sheet(book, HoursSheet.NAME), styles);
     new PriceSheet(takeoff, labour.totalCell()).write(sheet(book, PriceSheet.NAME), styles);

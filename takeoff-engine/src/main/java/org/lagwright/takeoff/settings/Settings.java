@@ -36,6 +36,7 @@ import org.lagwright.takeoff.thickness.ThicknessPacks;
  * @param methods user's own method of making by form: {@code bend} to {@code notched-tube}
  * @param measurement methods of measurement, the first is the one that others are compared with
  * @param order what the user chose for the order
+ * @param clearanceMm gaps wanted between finished surfaces that the user changed, by pair, mm
  * @param packs materials and energy rules to choose from
  * @param labour norms and factors of labour, with those of the user
  * @param price what a price is reckoned with; null where the user gives no prices
@@ -61,6 +62,7 @@ public record Settings(
     Map<String, String> methods,
     List<MeasurementMethod> measurement,
     OrderSettings order,
+    Map<String, Double> clearanceMm,
     ThicknessPacks packs,
     LabourNorms labour,
     @Nullable PriceTerms price) {
@@ -86,6 +88,7 @@ public record Settings(
     making = sorted(making);
     methods = sorted(methods);
     measurement = List.copyOf(measurement);
+    clearanceMm = sorted(clearanceMm);
     requireBetween("condensationMarginK", condensationMarginK, 0, LARGEST_MARGIN_K);
     requireBetween("surfaceEmissivity", surfaceEmissivity, LOWEST_EMISSIVITY, 1);
     requireBetween("joinToleranceM", joinToleranceM, 0, LARGEST_JOIN_TOLERANCE_M);

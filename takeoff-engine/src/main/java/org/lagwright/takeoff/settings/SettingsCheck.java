@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
+import org.lagwright.takeoff.clearance.ClearancePack;
 import org.lagwright.takeoff.fitting.MakingPack;
 import org.lagwright.takeoff.fitting.Method;
 import org.lagwright.takeoff.heat.StillAir;
@@ -96,7 +97,18 @@ final class SettingsCheck {
     if (given.order() != null) {
       checkOrder(given.order(), locations);
     }
+    checkClearance(given);
     checkLabour(given, defaults);
+  }
+
+  private void checkClearance(SettingsFile given) {
+    Set<String> pairs = ClearancePack.bundled().gaps().keySet();
+    entries(given.clearance(), "clearance")
+        .forEach(
+            (pair, mm) -> {
+              requireOneOf("clearance", pair, pairs, "pair of a clearance");
+              requireBetween("clearance", pair, mm, 0, ClearancePack.WantedGap.MOST_MM);
+            });
   }
 
   private void checkOrder(OrderSettings order, Set<String> locations) {

@@ -20,6 +20,7 @@ import org.lagwright.takeoff.price.PriceTerms.Profit;
  * @param methods own method of making by form
  * @param measurement ids of methods of measurement, or files with such methods, beside this file
  * @param order choices for the order
+ * @param clearance changed gaps between finished surfaces by pair, millimetres
  * @param packs files with materials or energy rules, beside this file
  * @param catalogue file with a table of stock, beside this file
  * @param labour own norms and factors of labour
@@ -46,6 +47,7 @@ record SettingsFile(
     @Nullable Map<String, String> methods,
     @Nullable List<String> measurement,
     @Nullable OrderSettings order,
+    @Nullable Map<String, Double> clearance,
     @Nullable List<String> packs,
     @Nullable String catalogue,
     @Nullable LabourEntry labour,
@@ -141,6 +143,7 @@ record SettingsFile(
         joined(methods, other.methods),
         first(measurement, other.measurement),
         first(order, other.order),
+        joined(clearance, other.clearance),
         joined(packs, other.packs),
         first(catalogue, other.catalogue),
         first(labour, other.labour),

@@ -177,6 +177,7 @@ public final class SettingsReader {
         map(whole.methods()),
         measurement,
         whole.order() == null ? OrderSettings.NONE : whole.order(),
+        map(whole.clearance()),
         packs,
         labour,
         price);

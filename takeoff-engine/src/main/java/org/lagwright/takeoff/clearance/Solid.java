@@ -1,0 +1,50 @@
+package org.lagwright.takeoff.clearance;
+
+import org.lagwright.ifc.model.Point;
+import org.lagwright.takeoff.fitting.Direction;
+
+/**
+ * The convex body between two faces: a cylinder, a cone, the box of a duct, a piece of a bend.
+ *
+ * @param from one end
+ * @param to the other end
+ */
+record Solid(Face from, Face to) {
+
+  private static final Point X = new Point(1, 0, 0);
+  private static final Point Y = new Point(0, 1, 0);
+  private static final Point Z = new Point(0, 0, 1);
+
+  /** The point of it that lies farthest in a direction. */
+  Point farthest(Point direction) {
+    Point a = from.farthest(direction);
+    Point b = to.farthest(direction);
+    return Direction.dot(a, direction) >= Direction.dot(b, direction) ? a : b;
+  }
+
+  /** A body without extent, to ask how far a point is away. */
+  static Solid point(Point at) {
+    Face face = new Face(at, X, Y, 0, 0, 0);
+    return new Solid(face, face);
+  }
+
+  /** How far it reaches in a direction of length 1, from the origin, metres. */
+  double reachM(Point direction) {
+    return Direction.dot(farthest(direction), direction);
+  }
+
+  /** The box along the axes of the world round it. */
+  Box box() {
+    return new Box(
+        -reachM(negative(X)),
+        -reachM(negative(Y)),
+        -reachM(negative(Z)),
+        reachM(X),
+        reachM(Y),
+        reachM(Z));
+  }
+
+  static Point negative(Point a) {
+    return new Point(-a.x(), -a.y(), -a.z());
+  }
+}
