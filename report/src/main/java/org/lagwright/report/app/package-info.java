@@ -2,8 +2,8 @@
  * The one use case: models in, takeoff out, files written. Command line and local page both call
  * it.
  *
- * <p>Knows: files and folders, the order of the steps. Must not know: options, exit codes, how a
- * number is decided.
+ * <p>Knows: files and folders, which models a server holds, the order of the steps. Must not know:
+ * options, exit codes, how a number is decided.
  *
  * <p>Start reading at {@link org.lagwright.report.app.TakeoffJob}.
  */

@@ -57,7 +57,7 @@ final class BcfCommand implements Callable<Integer> {
             job ->
                 new BcfJob(job)
                     .run(
-                        arguments.models(),
+                        arguments.models(session.servers()),
                         arguments.settings(),
                         arguments.out(),
                         version,

@@ -3,14 +3,21 @@ package org.lagwright.report.cli;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.report.app.ServerModels;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** What every command asks for that reads models and writes files. */
 final class JobArguments {
 
-  @Parameters(arity = "1..*", paramLabel = "MODEL", description = "IFC files: .ifc or .ifczip")
-  private List<Path> models = List.of();
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "MODEL",
+      description = {
+        "IFC files: .ifc or .ifczip; or revisions on a BIMserver:",
+        "bimserver+http://HOST:PORT/PROJECT[@REVISION]"
+      })
+  private List<String> models = List.of();
 
   @Option(names = "--settings", paramLabel = "FILE", description = "settings in YAML")
   private @Nullable Path settings;
@@ -22,8 +29,9 @@ final class JobArguments {
       description = "folder for the outputs, created if missing (default: ${DEFAULT-VALUE})")
   private Path out = Path.of("lagwright-out");
 
-  List<Path> models() {
-    return models;
+  /** The files that the models are in, or will be once they are fetched. */
+  List<Path> models(ServerModels servers) {
+    return models.stream().map(servers::file).toList();
   }
 
   /** The settings file, null for the defaults. */

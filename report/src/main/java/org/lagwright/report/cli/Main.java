@@ -3,8 +3,12 @@ package org.lagwright.report.cli;
 import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import org.lagwright.report.app.ModelPipeline;
 import org.lagwright.report.app.Pipeline;
+import org.lagwright.report.app.ServerModels;
+import org.lagwright.report.bimserver.ServerAccess;
+import org.lagwright.report.bimserver.ServerLimits;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -21,14 +25,25 @@ public final class Main {
    * @param terminal true if {@code err} is a terminal and may show progress
    */
   public Main(Pipeline pipeline, PrintWriter out, PrintWriter err, boolean terminal) {
-    session = new Session(pipeline, out, err, terminal);
+    this(pipeline, new ServerAccess(Map.of(), ServerLimits.DEFAULT), out, err, terminal);
+  }
+
+  /**
+   * The same with a way to models on servers.
+   *
+   * @param access where the credentials are, and how long to wait
+   */
+  public Main(
+      Pipeline pipeline, ServerAccess access, PrintWriter out, PrintWriter err, boolean terminal) {
+    session = new Session(pipeline, new ServerModels(access), out, err, terminal);
   }
 
   /** Starts the program and ends the virtual machine with its exit code. */
   public static void main(String[] args) {
     PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int code = new Main(new ModelPipeline(), out, err, isTerminal()).run(args);
+    ServerAccess access = new ServerAccess(System.getenv(), ServerLimits.DEFAULT);
+    int code = new Main(new ModelPipeline(), access, out, err, isTerminal()).run(args);
     out.flush();
     err.flush();
     System.exit(code);
@@ -81,6 +96,8 @@ public final class Main {
       return complaints.outOfMemory();
     } catch (StackOverflowError | AssertionError e) {
       return complaints.bug(e);
+    } finally {
+      session.servers().close();
     }
   }
 

@@ -5,23 +5,26 @@ import java.util.List;
 import java.util.function.Function;
 import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.report.app.Pipeline;
+import org.lagwright.report.app.ServerModels;
 import org.lagwright.report.app.TakeoffJob;
 
 /**
  * What the commands share: where they read, compute and write.
  *
+ * @param servers models of this run that lie on servers
  * @param terminal true if {@code err} is a terminal and may show progress
  */
-record Session(Pipeline pipeline, PrintWriter out, PrintWriter err, boolean terminal) {
+record Session(
+    Pipeline pipeline, ServerModels servers, PrintWriter out, PrintWriter err, boolean terminal) {
 
   /** Runs a job, showing its progress; the line is wiped however it ends. */
   <T> T with(Function<TakeoffJob, T> work) {
     if (!terminal) {
-      return work.apply(new TakeoffJob(pipeline, ProgressListener.SILENT));
+      return work.apply(new TakeoffJob(servers.before(pipeline), ProgressListener.SILENT));
     }
     ProgressLine line = new ProgressLine(err);
     try {
-      return work.apply(new TakeoffJob(pipeline, line));
+      return work.apply(new TakeoffJob(servers.before(pipeline), line));
     } finally {
       line.clear();
     }

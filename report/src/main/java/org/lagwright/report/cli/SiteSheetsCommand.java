@@ -31,7 +31,10 @@ final class SiteSheetsCommand implements Callable<Integer> {
         session.with(
             job ->
                 new SiteSheetsJob(job)
-                    .run(arguments.models(), arguments.settings(), arguments.out()));
+                    .run(
+                        arguments.models(session.servers()),
+                        arguments.settings(),
+                        arguments.out()));
     List<String> lines = new ArrayList<>();
     lines.add(done.sheets() + " site sheets, one for each service on each storey");
     lines.add(

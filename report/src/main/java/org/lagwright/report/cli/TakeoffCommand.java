@@ -1,12 +1,18 @@
 package org.lagwright.report.cli;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.FindingCode.Severity;
+import org.lagwright.report.app.TakeoffJob;
 import org.lagwright.report.app.TakeoffJob.Done;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** {@code lagwright takeoff}: the main job. */
 @Command(
@@ -50,16 +56,33 @@ final class TakeoffCommand implements Callable<Integer> {
   @Option(names = "--csv", description = "write the tables of the workbook as CSV too")
   private boolean csv;
 
+  @Option(
+      names = "--attach",
+      description = "attach both files to the revision on the BIMserver that the model is from")
+  private boolean attach;
+
+  @Spec private @Nullable CommandSpec spec;
+
   TakeoffCommand(Session session) {
     this.session = session;
   }
 
   @Override
   public Integer call() {
-    Done done =
-        session.with(
-            job -> job.run(arguments.models(), arguments.settings(), arguments.out(), csv));
+    List<Path> models = arguments.models(session.servers());
+    if (attach && session.servers().isEmpty() && spec != null) {
+      throw new ParameterException(
+          spec.commandLine(), "--attach needs a model that is on a BIMserver.");
+    }
+    Done done = session.with(job -> job.run(models, arguments.settings(), arguments.out(), csv));
     session.print(SummaryText.of(done.takeoff(), done.files()));
+    if (attach) {
+      List<Path> both =
+          done.files().stream()
+              .filter(f -> f.endsWith(TakeoffJob.WORKBOOK) || f.endsWith(TakeoffJob.JSON))
+              .toList();
+      session.print(session.servers().attach(both));
+    }
     boolean reached =
         done.takeoff().findings().stream()
             .anyMatch(finding -> failOn.isReachedBy(finding.code().severity()));

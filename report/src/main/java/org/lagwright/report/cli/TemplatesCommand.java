@@ -30,7 +30,10 @@ final class TemplatesCommand implements Callable<Integer> {
         session.with(
             job ->
                 new TemplatesJob(job)
-                    .run(arguments.models(), arguments.settings(), arguments.out()));
+                    .run(
+                        arguments.models(session.servers()),
+                        arguments.settings(),
+                        arguments.out()));
     List<String> lines = new ArrayList<>();
     lines.add(done.patterns() + " templates for " + done.pieces() + " pieces");
     lines.add("Print at 100 %, no fit to page, and measure both 100 mm bars before cutting.");

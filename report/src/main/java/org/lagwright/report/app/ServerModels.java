@@ -1,0 +1,211 @@
+package org.lagwright.report.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.source.ModelException;
+import org.lagwright.ifc.source.ProgressListener;
+import org.lagwright.report.bimserver.BimServer;
+import org.lagwright.report.bimserver.Revision;
+import org.lagwright.report.bimserver.ServerAccess;
+import org.lagwright.report.bimserver.ServerAddress;
+import org.lagwright.report.bimserver.ServerException;
+import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.pack.PackInfo;
+import org.lagwright.takeoff.settings.Settings;
+
+/**
+ * The models of one run that lie on servers. Each has a path from the start, but is fetched only
+ * when it is read; the files are gone on close.
+ */
+public final class ServerModels implements AutoCloseable {
+
+  private static final String TEMPORARY = "lagwright-server-";
+
+  private final ServerAccess access;
+  private final Map<Path, ServerAddress> addresses = new LinkedHashMap<>();
+  private final List<BimServer> fetched = new ArrayList<>();
+  private final List<Path> temporary = new ArrayList<>();
+
+  /** No models so far. */
+  public ServerModels(ServerAccess access) {
+    this.access = access;
+  }
+
+  /** True if no model lies on a server. */
+  public boolean isEmpty() {
+    return addresses.isEmpty();
+  }
+
+  /**
+   * The file of a model, or where it will be.
+   *
+   * @param name path of a file or address on a server
+   * @throws ModelException if it can be neither
+   */
+  public Path file(String name) {
+    try {
+      if (!ServerAddress.isAddress(name)) {
+        return Path.of(name);
+      }
+      ServerAddress address = ServerAddress.parse(name);
+      // never looked for on the disk; errors may show it
+      Path file = Path.of("bimserver", fileName(name.replaceFirst("^[^/]*//", "")));
+      addresses.put(file, address);
+      return file;
+    } catch (InvalidPathException e) {
+      throw new ModelException(name + ": no file can have this name. Check the path.", e);
+    } catch (ServerException e) {
+      throw new ModelException(String.valueOf(e.getMessage()), e);
+    }
+  }
+
+  /** A pipeline that fetches what is read from a server, and else is the one given. */
+  public Pipeline before(Pipeline pipeline) {
+    return new Fetching(pipeline);
+  }
+
+  /**
+   * Attaches files to every revision that was fetched.
+   *
+   * @return what was done, a line for each revision
+   * @throws OutputException if a server does not take them
+   */
+  public List<String> attach(List<Path> outputs) {
+    String names =
+        outputs.stream()
+            .map(f -> String.valueOf(f.getFileName()))
+            .collect(Collectors.joining(", "));
+    List<String> lines = new ArrayList<>();
+    for (BimServer server : fetched) {
+      try {
+        server.attach(outputs);
+      } catch (ServerException e) {
+        throw new OutputException(e.getMessage() + " The files here are complete.", e);
+      } catch (IOException e) {
+        throw new OutputException(names + ": cannot be read again (" + e.getMessage() + ").", e);
+      }
+      lines.add("attached to " + shown(server.revision()) + ": " + names);
+    }
+    return lines;
+  }
+
+  private MepModel fetch(
+      ServerAddress address, Pipeline pipeline, int index, Settings settings, ProgressListener to) {
+    try {
+      to.progress("asking " + address.server(), 0);
+      BimServer server = BimServer.connect(address, access);
+      String shown = shown(server.revision());
+      Path file = newFile(index, fileName(shown) + ".ifc");
+      server.download(file, to);
+      fetched.add(server);
+      return read(file, address, pipeline, index, settings, to);
+    } catch (ServerException e) {
+      throw new ModelException(String.valueOf(e.getMessage()), e);
+    }
+  }
+
+  /** Names the address and not the temporary file, which is gone when the user sees it. */
+  private static MepModel read(
+      Path file,
+      ServerAddress address,
+      Pipeline pipeline,
+      int index,
+      Settings settings,
+      ProgressListener progress) {
+    try {
+      return pipeline.readModel(file, index, settings, progress);
+    } catch (ModelException e) {
+      String message = String.valueOf(e.getMessage());
+      throw new ModelException(message.replace(file.toString(), address.toString()), e);
+    }
+  }
+
+  private static String shown(Revision revision) {
+    return revision.project() + "@" + revision.number();
+  }
+
+  /** Names of projects may hold what names of files may not. */
+  private static String fileName(String text) {
+    return text.replaceAll("[^\\p{L}\\p{N} @._-]", "_");
+  }
+
+  /** Outputs show the name, so it has a folder of its own. */
+  private Path newFile(int index, String name) {
+    try {
+      long process = ProcessHandle.current().pid();
+      Path folder = Files.createTempDirectory(TEMPORARY + process + "-" + index + "-");
+      Path file = folder.resolve(name);
+      temporary.add(file);
+      temporary.add(folder);
+      return file;
+    } catch (IOException e) {
+      throw new ModelException(
+          "no temporary folder can be made for models of a server (" + e.getMessage() + ").", e);
+    }
+  }
+
+  @Override
+  public void close() {
+    temporary.forEach(ServerModels::discard);
+    temporary.clear();
+  }
+
+  private static void discard(Path path) {
+    try {
+      Files.deleteIfExists(path);
+    } catch (IOException e) {
+      path.toFile().deleteOnExit();
+    }
+  }
+
+  /** Stands before the pipeline that reads files. */
+  private final class Fetching implements Pipeline {
+
+    private final Pipeline pipeline;
+
+    Fetching(Pipeline pipeline) {
+      this.pipeline = pipeline;
+    }
+
+    @Override
+    public Settings defaultSettings() {
+      return pipeline.defaultSettings();
+    }
+
+    @Override
+    public Settings readSettings(Path file) {
+      return pipeline.readSettings(file);
+    }
+
+    @Override
+    public MepModel readModel(Path file, int index, Settings settings, ProgressListener progress) {
+      ServerAddress address = addresses.get(file);
+      return address == null
+          ? pipeline.readModel(file, index, settings, progress)
+          : fetch(address, pipeline, index, settings, progress);
+    }
+
+    @Override
+    public List<MepModel> join(List<MepModel> models, Settings settings) {
+      return pipeline.join(models, settings);
+    }
+
+    @Override
+    public Takeoff takeOff(List<MepModel> models, Settings settings) {
+      return pipeline.takeOff(models, settings);
+    }
+
+    @Override
+    public List<PackInfo> packs() {
+      return pipeline.packs();
+    }
+  }
+}
