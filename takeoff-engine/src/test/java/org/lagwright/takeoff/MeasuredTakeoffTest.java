@@ -101,17 +101,18 @@ class MeasuredTakeoffTest {
   }
 
   @Test
-  void wrongChoicesAreRefusedWithFileAndLine() {
+  void wrongChoicesAreRefusedWithFileLineAndColumn() {
     assertRefused(
-        "project: x\nmeasurement: [net, feet]\n", ":2: 'feet' is no method of measurement");
-    assertRefused("order:\n  hangers: steel\n", ":2: 'steel' is no table of hangers");
-    assertRefused("order:\n  jackets:\n    - {jacket: gold}\n", ":3: 'gold' is no jacket");
+        "project: x\nmeasurement: [net, feet]\n", ":2:20: 'feet' is no method of measurement");
+    assertRefused("order:\n  hangers: steel\n", ":2:12: 'steel' is no table of hangers");
+    assertRefused("order:\n  jackets:\n    - {jacket: gold}\n", ":3:16: 'gold' is no jacket");
     assertRefused(
         "order:\n  jackets:\n    - {jacket: metal, location: moon}\n",
-        ":3: 'moon' is no location class");
+        ":3:33: 'moon' is no location class");
     assertRefused(
-        "order:\n  figures: {tubeAllowance: 3}\n", ":2: 'tubeAllowance' is no figure of the order");
-    assertRefused("order:\n  figures: {adhesiveTinL: 0}\n", ":2: figures of adhesiveTinL");
+        "order:\n  figures: {tubeAllowance: 3}\n",
+        ":2:13: 'tubeAllowance' is no figure of the order");
+    assertRefused("order:\n  figures: {adhesiveTinL: 0}\n", ":2:13: figures of adhesiveTinL");
     assertRefused("order:\n  colour: red\n", ":2:3: unknown key 'colour'");
   }
 

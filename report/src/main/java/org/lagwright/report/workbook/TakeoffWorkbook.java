@@ -25,6 +25,8 @@ public final class TakeoffWorkbook {
   /** All columns of these on one page would be too small to read. */
   private static final Map<String, Integer> PAGES_WIDE =
       Map.of(
+          OrderSheet.NAME,
+          2,
           HoursSheet.NAME,
           3,
           ElementsSheet.NAME,

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -29,7 +30,7 @@ import org.lagwright.takeoff.service.ServicePack;
 import org.lagwright.takeoff.thickness.ThicknessChooser;
 import org.lagwright.takeoff.thickness.ThicknessPacks;
 
-/** Checks that the names in a settings file mean something, and says in which line one does not. */
+/** Checks that the names in a settings file mean something, and says where one does not. */
 final class SettingsCheck {
 
   private static final Set<String> MATERIAL_KINDS = Set.of("air", "cold", "hot");
@@ -308,12 +309,11 @@ final class SettingsCheck {
     return new PackException(place(section, word) + what + ". " + advice);
   }
 
+  /**
+   * Line and column in which a word stands, looked for from its section on; YAML keeps neither for
+   * values.
+   */
   private String place(String section, String word) {
-    return file + ":" + lineOf(section, word) + ": ";
-  }
-
-  /** The line a word stands in, looked for from its section on; YAML keeps no lines for values. */
-  private int lineOf(String section, String word) {
     Pattern heading = Pattern.compile("^\\s*[\"']?" + Pattern.quote(section) + "[\"']?\\s*:.*");
     Pattern wanted = Pattern.compile("(?<![\\w-])" + Pattern.quote(word) + "(?![\\w-])");
     int from = 0;
@@ -324,10 +324,11 @@ final class SettingsCheck {
       }
     }
     for (int i = from; i < lines.size(); i++) {
-      if (wanted.matcher(lines.get(i)).find()) {
-        return i + 1;
+      Matcher found = wanted.matcher(lines.get(i));
+      if (found.find()) {
+        return file + ":" + (i + 1) + ":" + (found.start() + 1) + ": ";
       }
     }
-    return from + 1;
+    return file + ":" + (from + 1) + ":1: ";
   }
 }

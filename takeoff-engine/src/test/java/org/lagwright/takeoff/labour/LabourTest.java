@@ -283,8 +283,8 @@ class LabourTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "labour: {factors: {roof: 2}} | :1: 'roof' is no factor of labour. Known: cold, crowded,",
-        "labour: {factors: {outdoor: 0}} | :1: factors of outdoor is impossible: 0.0 is not between",
+        "labour: {factors: {roof: 2}} | :1:20: 'roof' is no factor of labour. Known: cold, crowded,",
+        "labour: {factors: {outdoor: 0}} | :1:20: factors of outdoor is impossible: 0.0 is not between",
         "labour: {norms: none.csv} | none.csv: no such file.",
         "labour: {rates: x.csv} | :1:10: unknown key 'rates'."
       })

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The finished program and the released server, each in a process of its own. */
 class BimServerProofTest {
 
-  private static final Path DEMO = Path.of("../test-models/demo");
+  private static final Path DEMO = Path.of("../../test-models/demo");
   private static final String IFC4 = "alder-quay-ifc4.ifc";
   private static final String IFC2X3 = "alder-quay-ifc2x3.ifc";
   private static final Map<String, String> LOGIN =

@@ -16,7 +16,7 @@ import java.util.Map;
  */
 record Program(int code, String out, String err) {
 
-  private static final Path JAR = Path.of("../report/target/lagwright.jar");
+  private static final Path JAR = Path.of("../target/lagwright.jar");
 
   /** Runs it with the environment given and no other variable that begins alike. */
   static Program run(Map<String, String> environment, Path folder, String... args)
