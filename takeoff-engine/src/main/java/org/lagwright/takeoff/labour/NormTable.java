@@ -55,8 +55,7 @@ final class NormTable {
   }
 
   private static Norm norm(DataTable.Row row, Set<String> materials, Set<String> ids) {
-    String item = row.text(ITEM);
-    requireOneOf(row, ITEM, item, items());
+    String item = row.oneOf(ITEM, items());
     Unit unit = unit(row, item);
     String id = row.findText(ID);
     String name = id == null ? item + "-row-" + row.number() : id;
@@ -67,13 +66,13 @@ final class NormTable {
     return new Norm(
         name,
         item,
-        oneOf(row, ON, Set.of("pipe", "duct")),
-        oneOf(row, MATERIAL, materials),
+        row.findOneOf(ON, Set.of("pipe", "duct")),
+        row.findOneOf(MATERIAL, materials),
         metres(row, UP_TO),
         metres(row, UP_TO_THICKNESS),
         unit,
         above0(row, VALUE, row.number(VALUE)),
-        "yes".equals(oneOf(row, WITH_JACKET, Set.of("yes", "no"))),
+        "yes".equals(row.findOneOf(WITH_JACKET, Set.of("yes", "no"))),
         status(row),
         source == null ? row.inWords() : source);
   }
@@ -139,28 +138,5 @@ final class NormTable {
       throw row.refusal(column, "it must be above 0. Correct the value.");
     }
     return value;
-  }
-
-  private static @Nullable String oneOf(DataTable.Row row, String column, Set<String> known) {
-    String text = row.findText(column);
-    if (text != null) {
-      requireOneOf(row, column, text, known);
-    }
-    return text;
-  }
-
-  private static void requireOneOf(
-      DataTable.Row row, String column, String text, Set<String> known) {
-    if (!known.contains(text)) {
-      throw row.refusal(
-          column,
-          "'"
-              + text
-              + "' is no "
-              + column
-              + ". Known: "
-              + String.join(", ", new TreeSet<>(known))
-              + ".");
-    }
   }
 }

@@ -1,6 +1,7 @@
 package org.lagwright.takeoff.pack;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -135,6 +136,31 @@ public record DataTable(String name, int headingLine, List<String> columns, List
         return null;
       }
       return cells.get(at).strip();
+    }
+
+    /**
+     * Text of a cell that must be one of those known, null where the cell is empty.
+     *
+     * @throws PackException if it is another one
+     */
+    public @Nullable String findOneOf(String column, Collection<String> known) {
+      String text = findText(column);
+      if (text != null && !known.contains(text)) {
+        String all = String.join(", ", new TreeSet<>(known));
+        throw refusal(column, "'" + text + "' is no " + column + ". Known: " + all + ".");
+      }
+      return text;
+    }
+
+    /**
+     * Text of a cell that must be one of those known.
+     *
+     * @throws PackException if it is empty or another one
+     */
+    public String oneOf(String column, Collection<String> known) {
+      String text = text(column);
+      findOneOf(column, known);
+      return text;
     }
 
     /**

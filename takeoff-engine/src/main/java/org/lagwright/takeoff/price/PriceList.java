@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.order.Goods;
@@ -72,12 +71,8 @@ public record PriceList(String name, List<PriceRow> rows) {
   }
 
   private static PriceRow row(DataTable.Row row, Set<String> materials) {
-    String material = row.findText(MATERIAL);
-    if (material != null) {
-      requireOneOf(row, MATERIAL, material, materials);
-    }
-    String unit = row.text(UNIT);
-    requireOneOf(row, UNIT, unit, UNITS);
+    String material = row.findOneOf(MATERIAL, materials);
+    String unit = row.oneOf(UNIT, UNITS);
     double price = row.number(PRICE);
     if (price < 0) {
       throw row.refusal(PRICE, "a price must not be below 0. Correct the value.");
@@ -93,12 +88,9 @@ public record PriceList(String name, List<PriceRow> rows) {
   }
 
   private static Goods goods(DataTable.Row row) {
-    String label = row.text(GOODS);
-    requireOneOf(
-        row,
-        GOODS,
-        label,
-        Arrays.stream(Goods.values()).map(Goods::label).collect(Collectors.toSet()));
+    String label =
+        row.oneOf(
+            GOODS, Arrays.stream(Goods.values()).map(Goods::label).collect(Collectors.toSet()));
     return Arrays.stream(Goods.values())
         .filter(goods -> goods.label().equals(label))
         .findFirst()
@@ -111,14 +103,6 @@ public record PriceList(String name, List<PriceRow> rows) {
       throw row.refusal(column, "it must be above 0 mm. Correct the value.");
     }
     return mm == null ? null : mm / 1000;
-  }
-
-  private static void requireOneOf(
-      DataTable.Row row, String column, String text, Set<String> known) {
-    if (!known.contains(text)) {
-      String all = String.join(", ", new TreeSet<>(known));
-      throw row.refusal(column, "'" + text + "' is no " + column + ". Known: " + all + ".");
-    }
   }
 
   /** The row that tells most about an item, of these the one with the nearest bore. */

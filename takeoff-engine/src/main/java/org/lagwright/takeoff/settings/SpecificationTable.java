@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.pack.DataTable;
 import org.lagwright.takeoff.settings.DemandSettings.SpecificationRow;
 
@@ -53,28 +51,11 @@ final class SpecificationTable {
     }
     String source = row.findText(SOURCE);
     return new SpecificationRow(
-        oneOf(row, SERVICE, services),
-        oneOf(row, LOCATION, locations),
+        row.findOneOf(SERVICE, services),
+        row.findOneOf(LOCATION, locations),
         aboveMm,
         upToMm,
         thicknessMm,
         source == null ? row.inWords() : row.inWords() + ": " + source);
-  }
-
-  private static @Nullable String oneOf(
-      DataTable.Row row, String column, Collection<String> known) {
-    String text = row.findText(column);
-    if (text != null && !known.contains(text)) {
-      throw row.refusal(
-          column,
-          "'"
-              + text
-              + "' is no "
-              + column
-              + ". Known: "
-              + String.join(", ", new TreeSet<>(known))
-              + ".");
-    }
-    return text;
   }
 }
