@@ -18,7 +18,6 @@ import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.material.MaterialPack;
 import org.lagwright.takeoff.material.Stock;
 import org.lagwright.takeoff.order.OrderList.SheetCutting;
-import org.lagwright.takeoff.pack.SourceStatus;
 
 /** Sheets and rolls for ducts, large pipes, second layers and covers, each with its plan. */
 final class SheetOrder {
@@ -78,7 +77,7 @@ final class SheetOrder {
     groups.forEach(
         (key, group) -> {
           SheetPlan plan = bestPlan(key, group);
-          String itemId = book.add(item(book.nextId(), key, group, plan));
+          String itemId = add(book, key, group, plan);
           plans.add(new SheetCutting(itemId, plan));
           sold.sheet(key, plan.size());
         });
@@ -118,34 +117,23 @@ final class SheetOrder {
     return sizes;
   }
 
-  private OrderItem item(String id, SheetKey key, Group group, SheetPlan plan) {
+  private String add(ItemBook book, SheetKey key, Group group, SheetPlan plan) {
     double usableM2 = plan.restsFromM2(figures.metres("usableOffcutMm"));
     double allowanceM2 = group.netM2 * figures.share("sheetAllowancePct");
     PackSize pack = new PackSize(plan.size().inWords(), plan.size().areaM2());
-    int sheets = plan.sheets().size();
-    Planned planned = Planned.of(sheets, pack, group.netM2, usableM2, allowanceM2);
     MaterialFamily material = materials.family(key.materialId());
-    return new OrderItem(
-        id,
-        Goods.SHEET,
-        key.materialId(),
-        0,
-        key.thicknessM(),
+    String description =
         String.format(
             Locale.ROOT,
             "%s, thickness %s mm; %s",
             plan.size().form(),
             ItemBook.plain(key.thicknessM() * 1000),
-            material.name()),
-        "m2",
+            material.name());
+    return book.add(
+        Supply.ofStock(Goods.SHEET, description, "m2", material, 0, key.thicknessM(), pack, RULE),
         group.netM2,
-        planned.wasteQuantity(),
         allowanceM2,
-        pack,
-        planned.packs(),
-        List.copyOf(group.elements),
-        RULE,
-        "stock: " + material.stock().source(),
-        SourceStatus.weakest(List.of(material.stock().status())));
+        Planned.of(plan.sheets().size(), pack, group.netM2, usableM2, allowanceM2),
+        group.elements);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.pack.SourceStatus;
 
 /**
@@ -32,6 +33,29 @@ record Supply(
 
   Supply(Goods goods, String description, String unit) {
     this(goods, description, unit, null, 0, 0, SINGLE, "", "", SourceStatus.VERIFIED);
+  }
+
+  /** Insulation of a family, as its stock has it. */
+  static Supply ofStock(
+      Goods goods,
+      String description,
+      String unit,
+      MaterialFamily material,
+      double boreM,
+      double thicknessM,
+      PackSize pack,
+      String rule) {
+    return new Supply(
+        goods,
+        description,
+        unit,
+        material.id(),
+        boreM,
+        thicknessM,
+        pack,
+        rule,
+        "stock: " + material.stock().source(),
+        SourceStatus.weakest(List.of(material.stock().status())));
   }
 
   Supply of(String material) {

@@ -13,7 +13,6 @@ import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.material.MaterialPack;
 import org.lagwright.takeoff.material.Stock;
 import org.lagwright.takeoff.order.OrderList.TubePlan;
-import org.lagwright.takeoff.pack.SourceStatus;
 import org.lagwright.takeoff.thickness.Layer.LayerForm;
 
 /** Tubes and sections in stock lengths, each size with its cutting plan. */
@@ -58,7 +57,7 @@ final class TubeOrder {
     groups.forEach(
         (size, group) -> {
           CuttingPlan plan = bestPlan(size, group);
-          String itemId = book.add(item(book.nextId(), size, group, plan));
+          String itemId = add(book, size, group, plan);
           plans.add(new TubePlan(itemId, plan));
           sold.tube(size, plan.stock().lengthM());
         });
@@ -103,7 +102,7 @@ final class TubeOrder {
     return CuttingPlanner.plan(cuts, stock);
   }
 
-  private OrderItem item(String id, TubeKey size, Group group, CuttingPlan plan) {
+  private String add(ItemBook book, TubeKey size, Group group, CuttingPlan plan) {
     double netM =
         group.byElement.stream()
             .flatMap(List::stream)
@@ -114,25 +113,21 @@ final class TubeOrder {
         netM * figures.share(isTube(size) ? "tubeAllowancePct" : "sectionAllowancePct");
     double lengthM = plan.stock().lengthM();
     PackSize pack = new PackSize(size.form().label() + " of " + plain(lengthM) + " m", lengthM);
-    Planned planned = Planned.of(plan.pieces().size(), pack, netM, usableM, allowanceM);
     MaterialFamily material = materials.family(size.materialId());
-    return new OrderItem(
-        id,
-        isTube(size) ? Goods.TUBE : Goods.SECTION,
-        size.materialId(),
-        size.boreM(),
-        size.wallM(),
-        description(size, material),
-        "m",
+    return book.add(
+        Supply.ofStock(
+            isTube(size) ? Goods.TUBE : Goods.SECTION,
+            description(size, material),
+            "m",
+            material,
+            size.boreM(),
+            size.wallM(),
+            pack,
+            RULE),
         netM,
-        planned.wasteQuantity(),
         allowanceM,
-        pack,
-        planned.packs(),
-        List.copyOf(group.elements),
-        RULE,
-        "stock: " + material.stock().source(),
-        SourceStatus.weakest(List.of(material.stock().status())));
+        Planned.of(plan.pieces().size(), pack, netM, usableM, allowanceM),
+        group.elements);
   }
 
   private static String description(TubeKey size, MaterialFamily material) {
