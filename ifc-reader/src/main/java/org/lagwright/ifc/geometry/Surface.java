@@ -27,7 +27,9 @@ interface Surface {
   /** After which u leads to the same points again, 0 if it never does. */
   double periodU();
 
-  double periodV();
+  default double periodV() {
+    return 0;
+  }
 
   /** What u usually runs through. */
   default double rangeU() {
@@ -77,11 +79,6 @@ interface Surface {
     @Override
     public double periodU() {
       return 2 * Math.PI;
-    }
-
-    @Override
-    public double periodV() {
-      return 0;
     }
   }
 
@@ -134,11 +131,6 @@ interface Surface {
     }
 
     @Override
-    public double periodV() {
-      return 0;
-    }
-
-    @Override
     public double rangeV() {
       return Math.PI;
     }
@@ -177,11 +169,6 @@ interface Surface {
     public double periodU() {
       return 2 * Math.PI;
     }
-
-    @Override
-    public double periodV() {
-      return 0;
-    }
   }
 
   /** A curve moved along a direction: u runs along the curve, v along the direction, metres. */
@@ -201,11 +188,6 @@ interface Surface {
     @Override
     public double periodU() {
       return curve.isClosed() ? curve.lengthM() : 0;
-    }
-
-    @Override
-    public double periodV() {
-      return 0;
     }
   }
 
