@@ -14,13 +14,11 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.LongStream;
-import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.PropertyList;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcGlance;
 import org.lagwright.ifc.schema.IfcRecord;
-import org.lagwright.ifc.step.StepArguments;
 
 /**
  * Properties and quantities of an element: those of the occurrence and of its type, merged property
@@ -28,15 +26,9 @@ import org.lagwright.ifc.step.StepArguments;
  */
 final class PropertyReader {
 
-  /** Complex properties of one set that are followed, each of them once. */
-  private static final int MAX_COMPLEX = 100;
-
   private final IfcFile file;
   private final Relations relations;
-  private final Units units;
-
-  /** Values and measure types, of which millions are equal. */
-  private final Remembered<String> texts = Remembered.once();
+  private final PropertyValues values;
 
   /** Readings of the sets of a type object, which many elements share. */
   private final Map<Long, Gathered> ofTypes = new ConcurrentHashMap<>();
@@ -52,21 +44,6 @@ final class PropertyReader {
    *     reading them can tell
    */
   record Reading(List<Property> properties, List<Repeated> repeated, int all) {}
-
-  /** Kinds of simple quantities that are read. */
-  private enum Quantity {
-    LENGTH("LengthValue"),
-    AREA("AreaValue"),
-    VOLUME("VolumeValue"),
-    COUNT("CountValue"),
-    WEIGHT("WeightValue");
-
-    final String attribute;
-
-    Quantity(String attribute) {
-      this.attribute = attribute;
-    }
-  }
 
   /** A reading in the making. */
   private final class Gathered {
@@ -100,7 +77,7 @@ final class PropertyReader {
   PropertyReader(IfcFile file, Relations relations, Units units) {
     this.file = file;
     this.relations = relations;
-    this.units = units;
+    this.values = new PropertyValues(units);
   }
 
   /**
@@ -202,7 +179,7 @@ final class PropertyReader {
     if (set == null) {
       return;
     }
-    String setName = orEmpty(set.label("Name"));
+    String setName = PropertyValues.orEmpty(set.label("Name"));
     SetScan scan = new SetScan(setName, fromType, into.glance);
     boolean told = scan.members(set, "HasProperties") && scan.members(set, "Quantities");
     List<Property> wanted = scan.wanted;
@@ -245,7 +222,7 @@ final class PropertyReader {
     }
 
     private boolean member(long id) {
-      String name = orEmpty(glance.name());
+      String name = PropertyValues.orEmpty(glance.name());
       if (!names.add(name) || glance.is("IfcComplexProperty")) {
         return false;
       }
@@ -259,9 +236,9 @@ final class PropertyReader {
 
     private void read(IfcRecord member) {
       if (member.is("IfcPhysicalQuantity")) {
-        quantity(setName, member, fromType, wanted);
+        values.quantity(setName, member, fromType, wanted);
       } else {
-        property(setName, member, fromType, new HashSet<>(), wanted);
+        values.property(setName, member, fromType, new HashSet<>(), wanted);
       }
     }
 
@@ -273,7 +250,7 @@ final class PropertyReader {
         return UNCOUNTED;
       }
       int values = 0;
-      for (Quantity kind : Quantity.values()) {
+      for (PropertyValues.Quantity kind : PropertyValues.Quantity.values()) {
         values += glance.has(kind.attribute) ? 1 : 0;
       }
       return values;
@@ -291,14 +268,14 @@ final class PropertyReader {
     if (set == null) {
       return List.of();
     }
-    String name = orEmpty(set.label("Name"));
+    String name = PropertyValues.orEmpty(set.label("Name"));
     List<Property> found = new ArrayList<>();
     Set<Long> seen = new HashSet<>();
     for (IfcRecord property : set.refs("HasProperties")) {
-      property(name, property, fromType, seen, found);
+      values.property(name, property, fromType, seen, found);
     }
     for (IfcRecord quantity : set.refs("Quantities")) {
-      quantity(name, quantity, fromType, found);
+      values.quantity(name, quantity, fromType, found);
     }
     return found;
   }
@@ -326,137 +303,12 @@ final class PropertyReader {
       return List.of();
     }
     IfcRecord set = relation.ref("RelatingPropertyDefinition");
-    String name = set == null ? "" : orEmpty(set.label("Name"));
+    String name = set == null ? "" : PropertyValues.orEmpty(set.label("Name"));
     List<Property> found = new ArrayList<>();
     Set<Long> seen = new HashSet<>();
     for (IfcRecord property : relation.refs("OverridingProperties")) {
-      property(name, property, false, seen, found);
+      values.property(name, property, false, seen, found);
     }
     return List.copyOf(found);
-  }
-
-  /**
-   * @param seen complex properties on the way, each of which is followed once
-   */
-  private void property(
-      String set, IfcRecord p, boolean fromType, Set<Long> seen, List<Property> found) {
-    String name = orEmpty(p.label("Name"));
-    if (p.is("IfcPropertySingleValue")) {
-      single(set, name, p, fromType, found);
-    } else if (p.is("IfcPropertyEnumeratedValue")) {
-      listed(set, name, p, "EnumerationValues", fromType, found);
-    } else if (p.is("IfcPropertyListValue")) {
-      listed(set, name, p, "ListValues", fromType, found);
-    } else if (p.is("IfcPropertyBoundedValue")) {
-      bounded(set, name, p, fromType, found);
-    } else if (p.is("IfcComplexProperty") && seen.size() < MAX_COMPLEX && seen.add(p.id())) {
-      for (IfcRecord part : p.refs("HasProperties")) {
-        property(set + "." + name, part, fromType, seen, found);
-      }
-    }
-  }
-
-  private void single(
-      String set, String name, IfcRecord p, boolean fromType, List<Property> found) {
-    if (!p.has("NominalValue")) {
-      return;
-    }
-    String measure = Units.measure(p.valueType("NominalValue"), p.ref("Unit"));
-    double number = p.number("NominalValue");
-    String text = p.label("NominalValue");
-    String enumerated = p.enumeration("NominalValue");
-    String shown =
-        text != null ? text : enumerated != null ? enumerated : inside(p, "NominalValue");
-    found.add(
-        new Property(
-            set,
-            name,
-            texts.of(shown),
-            si(number, measure, p.ref("Unit")),
-            measure == null ? null : texts.of(measure),
-            false,
-            fromType,
-            p.id()));
-  }
-
-  /** The figures inside a typed value: {@code 60.3} of {@code IFCPOSITIVELENGTHMEASURE(60.3)}. */
-  private static String inside(IfcRecord p, String attribute) {
-    StepArguments typed = p.insideTyped(attribute);
-    return typed.size() == 0 ? p.raw(attribute) : typed.raw(0);
-  }
-
-  private @Nullable Double si(double number, @Nullable String measure, @Nullable IfcRecord unit) {
-    return Double.isFinite(number) ? units.toSi(number, measure, unit) : null;
-  }
-
-  /** Lists and enumerations: one text of all members, the number of the first. */
-  private void listed(
-      String set,
-      String name,
-      IfcRecord p,
-      String attribute,
-      boolean fromType,
-      List<Property> found) {
-    StepArguments values = p.list(attribute);
-    if (values.size() == 0) {
-      return;
-    }
-    List<String> texts = new ArrayList<>();
-    for (int i = 0; i < values.size(); i++) {
-      StepArguments typed = values.typed(i);
-      texts.add(values.text(i).orElse(typed.size() == 0 ? values.raw(i) : typed.raw(0)));
-    }
-    String measure = Units.measure(values.keyword(0).orElse(null), p.ref("Unit"));
-    found.add(
-        new Property(
-            set,
-            name,
-            String.join(", ", texts),
-            si(values.number(0), measure, p.ref("Unit")),
-            measure,
-            false,
-            fromType,
-            p.id()));
-  }
-
-  /** The set point if there is one, else a range as text without a number. */
-  private void bounded(
-      String set, String name, IfcRecord p, boolean fromType, List<Property> found) {
-    double setPoint = p.number("SetPointValue");
-    String measure = Units.measure(p.valueType("SetPointValue"), p.ref("Unit"));
-    String range = inside(p, "LowerBoundValue") + " to " + inside(p, "UpperBoundValue");
-    found.add(
-        new Property(
-            set,
-            name,
-            Double.isFinite(setPoint) ? inside(p, "SetPointValue") : range,
-            si(setPoint, measure, p.ref("Unit")),
-            measure,
-            false,
-            fromType,
-            p.id()));
-  }
-
-  private void quantity(String set, IfcRecord q, boolean fromType, List<Property> found) {
-    for (Quantity kind : Quantity.values()) {
-      String attribute = kind.attribute;
-      if (q.has(attribute)) {
-        String measure = "IFC" + kind + "MEASURE";
-        found.add(
-            new Property(
-                set,
-                orEmpty(q.label("Name")),
-                q.raw(attribute),
-                si(q.number(attribute), measure, q.ref("Unit")),
-                measure,
-                true,
-                fromType,
-                q.id()));
-      }
-    }
-  }
-
-  private static String orEmpty(@Nullable String text) {
-    return text == null ? "" : text;
   }
 }

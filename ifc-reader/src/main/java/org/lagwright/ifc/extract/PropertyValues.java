@@ -1,0 +1,167 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.schema.IfcRecord;
+import org.lagwright.ifc.step.StepArguments;
+
+/** Decodes single properties and quantities, of whichever kind, into values in SI units. */
+final class PropertyValues {
+
+  /** Complex properties of one set that are followed, each of them once. */
+  private static final int MAX_COMPLEX = 100;
+
+  /** Kinds of simple quantities that are read. */
+  enum Quantity {
+    LENGTH("LengthValue"),
+    AREA("AreaValue"),
+    VOLUME("VolumeValue"),
+    COUNT("CountValue"),
+    WEIGHT("WeightValue");
+
+    final String attribute;
+
+    Quantity(String attribute) {
+      this.attribute = attribute;
+    }
+  }
+
+  private final Units units;
+
+  /** Values and measure types, of which millions are equal. */
+  private final Remembered<String> texts = Remembered.once();
+
+  PropertyValues(Units units) {
+    this.units = units;
+  }
+
+  /**
+   * Adds what one property gives: nothing, a value, or those of a complex property.
+   *
+   * @param seen complex properties on the way, each of which is followed once
+   */
+  void property(String set, IfcRecord p, boolean fromType, Set<Long> seen, List<Property> found) {
+    String name = orEmpty(p.label("Name"));
+    if (p.is("IfcPropertySingleValue")) {
+      single(set, name, p, fromType, found);
+    } else if (p.is("IfcPropertyEnumeratedValue")) {
+      listed(set, name, p, "EnumerationValues", fromType, found);
+    } else if (p.is("IfcPropertyListValue")) {
+      listed(set, name, p, "ListValues", fromType, found);
+    } else if (p.is("IfcPropertyBoundedValue")) {
+      bounded(set, name, p, fromType, found);
+    } else if (p.is("IfcComplexProperty") && seen.size() < MAX_COMPLEX && seen.add(p.id())) {
+      for (IfcRecord part : p.refs("HasProperties")) {
+        property(set + "." + name, part, fromType, seen, found);
+      }
+    }
+  }
+
+  private void single(
+      String set, String name, IfcRecord p, boolean fromType, List<Property> found) {
+    if (!p.has("NominalValue")) {
+      return;
+    }
+    String measure = Units.measure(p.valueType("NominalValue"), p.ref("Unit"));
+    double number = p.number("NominalValue");
+    String text = p.label("NominalValue");
+    String enumerated = p.enumeration("NominalValue");
+    String shown =
+        text != null ? text : enumerated != null ? enumerated : inside(p, "NominalValue");
+    found.add(
+        new Property(
+            set,
+            name,
+            texts.of(shown),
+            si(number, measure, p.ref("Unit")),
+            measure == null ? null : texts.of(measure),
+            false,
+            fromType,
+            p.id()));
+  }
+
+  /** The figures inside a typed value: {@code 60.3} of {@code IFCPOSITIVELENGTHMEASURE(60.3)}. */
+  private static String inside(IfcRecord p, String attribute) {
+    StepArguments typed = p.insideTyped(attribute);
+    return typed.size() == 0 ? p.raw(attribute) : typed.raw(0);
+  }
+
+  private @Nullable Double si(double number, @Nullable String measure, @Nullable IfcRecord unit) {
+    return Double.isFinite(number) ? units.toSi(number, measure, unit) : null;
+  }
+
+  /** Lists and enumerations: one text of all members, the number of the first. */
+  private void listed(
+      String set,
+      String name,
+      IfcRecord p,
+      String attribute,
+      boolean fromType,
+      List<Property> found) {
+    StepArguments values = p.list(attribute);
+    if (values.size() == 0) {
+      return;
+    }
+    List<String> texts = new ArrayList<>();
+    for (int i = 0; i < values.size(); i++) {
+      StepArguments typed = values.typed(i);
+      texts.add(values.text(i).orElse(typed.size() == 0 ? values.raw(i) : typed.raw(0)));
+    }
+    String measure = Units.measure(values.keyword(0).orElse(null), p.ref("Unit"));
+    found.add(
+        new Property(
+            set,
+            name,
+            String.join(", ", texts),
+            si(values.number(0), measure, p.ref("Unit")),
+            measure,
+            false,
+            fromType,
+            p.id()));
+  }
+
+  /** The set point if there is one, else a range as text without a number. */
+  private void bounded(
+      String set, String name, IfcRecord p, boolean fromType, List<Property> found) {
+    double setPoint = p.number("SetPointValue");
+    String measure = Units.measure(p.valueType("SetPointValue"), p.ref("Unit"));
+    String range = inside(p, "LowerBoundValue") + " to " + inside(p, "UpperBoundValue");
+    found.add(
+        new Property(
+            set,
+            name,
+            Double.isFinite(setPoint) ? inside(p, "SetPointValue") : range,
+            si(setPoint, measure, p.ref("Unit")),
+            measure,
+            false,
+            fromType,
+            p.id()));
+  }
+
+  /** Adds the values of one quantity. */
+  void quantity(String set, IfcRecord q, boolean fromType, List<Property> found) {
+    for (Quantity kind : Quantity.values()) {
+      String attribute = kind.attribute;
+      if (q.has(attribute)) {
+        String measure = "IFC" + kind + "MEASURE";
+        found.add(
+            new Property(
+                set,
+                orEmpty(q.label("Name")),
+                q.raw(attribute),
+                si(q.number(attribute), measure, q.ref("Unit")),
+                measure,
+                true,
+                fromType,
+                q.id()));
+      }
+    }
+  }
+
+  static String orEmpty(@Nullable String text) {
+    return text == null ? "" : text;
+  }
+}
