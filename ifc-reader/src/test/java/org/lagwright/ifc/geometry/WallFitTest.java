@@ -125,6 +125,14 @@ class WallFitTest {
         });
   }
 
+  private static void placeAnywhere(MeshText mesh, Random random) {
+    Vec axis = new Vec(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).unit();
+    mesh.placed(
+        new double[] {axis.x(), axis.y(), axis.z()},
+        6 * random.nextDouble(),
+        new double[] {300 * random.nextDouble(), -40, 12});
+  }
+
   private static void check(Maker maker, double share, BiConsumer<MeshText, Random> damage) {
     System.out.println("seed " + SEED);
     Random random = new Random(SEED);
@@ -134,12 +142,7 @@ class WallFitTest {
       MeshText mesh = new MeshText();
       maker.make(mesh, radius, length, random);
       damage.accept(mesh, random);
-      Vec axis =
-          new Vec(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).unit();
-      mesh.placed(
-          new double[] {axis.x(), axis.y(), axis.z()},
-          6 * random.nextDouble(),
-          new double[] {300 * random.nextDouble(), -40, 12});
+      placeAnywhere(mesh, random);
       Shape shape = TinyModel.item(TinyModel.METRES, SEGMENT, mesh.surface(100));
 
       assertThat(shape.form()).as(shape.problems().toString()).isEqualTo(Form.STRAIGHT);
@@ -169,12 +172,7 @@ class WallFitTest {
         mesh.points.get(to[k])[2] -= length * (0.01 + 0.09 * random.nextDouble());
       }
       mesh.wall(from, to);
-      Vec axis =
-          new Vec(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).unit();
-      mesh.placed(
-          new double[] {axis.x(), axis.y(), axis.z()},
-          6 * random.nextDouble(),
-          new double[] {300 * random.nextDouble(), -40, 12});
+      placeAnywhere(mesh, random);
       Shape shape = TinyModel.item(TinyModel.METRES, SEGMENT, mesh.surface(100));
 
       assertThat(shape.form()).as(shape.problems().toString()).isEqualTo(Form.STRAIGHT);

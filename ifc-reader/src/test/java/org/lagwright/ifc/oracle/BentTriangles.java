@@ -1,5 +1,9 @@
 package org.lagwright.ifc.oracle;
 
+import static org.lagwright.ifc.oracle.OracleMesh.cross;
+import static org.lagwright.ifc.oracle.OracleMesh.dot;
+import static org.lagwright.ifc.oracle.OracleMesh.minus;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -155,23 +159,8 @@ final class BentTriangles {
     return new Point(a.x() + b.x(), a.y() + b.y(), a.z() + b.z());
   }
 
-  private static Point minus(Point a, Point b) {
-    return new Point(a.x() - b.x(), a.y() - b.y(), a.z() - b.z());
-  }
-
   private static Point times(Point a, double factor) {
     return new Point(a.x() * factor, a.y() * factor, a.z() * factor);
-  }
-
-  private static double dot(Point a, Point b) {
-    return a.x() * b.x() + a.y() * b.y() + a.z() * b.z();
-  }
-
-  private static Point cross(Point a, Point b) {
-    return new Point(
-        a.y() * b.z() - a.z() * b.y(),
-        a.z() * b.x() - a.x() * b.z(),
-        a.x() * b.y() - a.y() * b.x());
   }
 
   private static Point unit(Point a) {

@@ -68,15 +68,15 @@ record OracleMesh(String globalId, long step, double[] cornersM, int[] triangles
     return new Point(cornersM[3 * index], cornersM[3 * index + 1], cornersM[3 * index + 2]);
   }
 
-  private static Point minus(Point a, Point b) {
+  static Point minus(Point a, Point b) {
     return new Point(a.x() - b.x(), a.y() - b.y(), a.z() - b.z());
   }
 
-  private static double dot(Point a, Point b) {
+  static double dot(Point a, Point b) {
     return a.x() * b.x() + a.y() * b.y() + a.z() * b.z();
   }
 
-  private static Point cross(Point a, Point b) {
+  static Point cross(Point a, Point b) {
     return new Point(
         a.y() * b.z() - a.z() * b.y(),
         a.z() * b.x() - a.x() * b.z(),
