@@ -2,11 +2,10 @@ package org.lagwright.report.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.lagwright.report.app.ComparisonJob;
 import org.lagwright.report.app.ComparisonJob.Done;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code lagwright compare}: what changed between two revisions. */
@@ -25,15 +24,7 @@ final class CompareCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "NEW", description = "later revision")
   private Path now = Path.of("");
 
-  @Option(names = "--settings", paramLabel = "FILE", description = "settings in YAML")
-  private @Nullable Path settings;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      defaultValue = "lagwright-out",
-      description = "folder for the output, created if missing (default: ${DEFAULT-VALUE})")
-  private Path out = Path.of("lagwright-out");
+  @Mixin private OutputArguments outputs = new OutputArguments();
 
   CompareCommand(Session session) {
     this.session = session;
@@ -41,7 +32,9 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Done done = session.with(job -> new ComparisonJob(job).run(before, now, settings, out));
+    Done done =
+        session.with(
+            job -> new ComparisonJob(job).run(before, now, outputs.settings(), outputs.out()));
     session.print(ComparisonText.of(done.comparison(), done.files()));
     return ExitCode.DONE;
   }

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.report.app.ServerModels;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** What every command asks for that reads models and writes files. */
@@ -19,15 +19,7 @@ final class JobArguments {
       })
   private List<String> models = List.of();
 
-  @Option(names = "--settings", paramLabel = "FILE", description = "settings in YAML")
-  private @Nullable Path settings;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      defaultValue = "lagwright-out",
-      description = "folder for the outputs, created if missing (default: ${DEFAULT-VALUE})")
-  private Path out = Path.of("lagwright-out");
+  @Mixin private OutputArguments outputs = new OutputArguments();
 
   /** The files that the models are in, or will be once they are fetched. */
   List<Path> models(ServerModels servers) {
@@ -36,10 +28,10 @@ final class JobArguments {
 
   /** The settings file, null for the defaults. */
   @Nullable Path settings() {
-    return settings;
+    return outputs.settings();
   }
 
   Path out() {
-    return out;
+    return outputs.out();
   }
 }
