@@ -12,6 +12,7 @@ import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.source.ModelException;
 import org.lagwright.ifc.source.ProgressListener;
+import org.lagwright.report.CheckedTakeoff;
 import org.lagwright.report.Words;
 import org.lagwright.report.json.TakeoffJson;
 import org.lagwright.report.workbook.TakeoffTables;
@@ -77,10 +78,11 @@ public final class TakeoffJob {
     Takeoff takeoff = compute(models, chosen);
     String version = Version.text();
     Map<String, OutputFolder.Content> contents = new LinkedHashMap<>();
-    contents.put(WORKBOOK, new TakeoffWorkbook(takeoff, version)::write);
-    contents.put(JSON, new TakeoffJson(takeoff, version)::write);
+    CheckedTakeoff checked = CheckedTakeoff.of(takeoff);
+    contents.put(WORKBOOK, new TakeoffWorkbook(checked, version)::write);
+    contents.put(JSON, new TakeoffJson(checked, version)::write);
     if (csv) {
-      TakeoffTables tables = new TakeoffTables(takeoff);
+      TakeoffTables tables = new TakeoffTables(checked);
       tables.names().forEach(name -> contents.put(name, to -> tables.write(name, to)));
     }
     progress.progress("writing", 0);

@@ -14,9 +14,9 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.report.CheckedTakeoff;
+import org.lagwright.report.WritingFailure;
 import org.lagwright.takeoff.Takeoff;
-import org.lagwright.takeoff.clearance.Clearance;
-import org.lagwright.takeoff.verify.Coverage;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamWriteFeature;
@@ -41,6 +41,7 @@ public final class TakeoffJson {
           .writer()
           .with(printer());
 
+  private final CheckedTakeoff checked;
   private final Takeoff takeoff;
   private final String version;
   private final Map<ElementKey, String> globalIds = new HashMap<>();
@@ -50,8 +51,9 @@ public final class TakeoffJson {
    *
    * @param version version of this program
    */
-  public TakeoffJson(Takeoff takeoff, String version) {
-    this.takeoff = takeoff;
+  public TakeoffJson(CheckedTakeoff checked, String version) {
+    this.checked = checked;
+    this.takeoff = checked.takeoff();
     this.version = version;
     takeoff.elements().forEach(t -> globalIds.put(t.element().key(), t.element().globalId()));
   }
@@ -73,18 +75,8 @@ public final class TakeoffJson {
     try (JsonGenerator json = WRITER.createGenerator(utf8)) {
       write(json);
     } catch (JacksonException e) {
-      throw writingFailure(e);
+      throw WritingFailure.of(e);
     }
-  }
-
-  /** What the stream threw, however deep it is wrapped; anything else is our own bug. */
-  private static IOException writingFailure(JacksonException e) {
-    for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
-      if (cause instanceof IOException failure) {
-        return failure;
-      }
-    }
-    throw e;
   }
 
   private void write(JsonGenerator json) {
@@ -99,8 +91,8 @@ public final class TakeoffJson {
     array(json, "order", OrderView.of(takeoff.order(), this::ids), item -> item);
     array(json, "orderWithoutPieces", ids(takeoff.order().withoutPieces()), id -> id);
     array(json, "questions", takeoff.questions(), q -> QuestionView.of(q, ids(q.elements())));
-    array(json, "coverage", Coverage.of(takeoff).elements(), CoverageView::of);
-    json.writePOJOProperty("clearance", ClearanceView.of(Clearance.of(takeoff)));
+    array(json, "coverage", checked.coverage().elements(), CoverageView::of);
+    json.writePOJOProperty("clearance", ClearanceView.of(checked.clearance()));
     json.writePOJOProperty("labour", LabourView.of(takeoff.labour()));
     PriceView price = PriceView.of(takeoff.price());
     if (price != null) {

@@ -10,9 +10,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.lagwright.report.CheckedTakeoff;
 import org.lagwright.report.PlainText;
+import org.lagwright.report.WritingFailure;
 import org.lagwright.takeoff.Takeoff;
-import org.lagwright.takeoff.verify.Coverage;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.SequenceWriter;
@@ -33,13 +34,14 @@ public final class TakeoffTables {
   private final Map<String, Table<?>> tables = new LinkedHashMap<>();
 
   /** Prepares the tables of one takeoff. */
-  public TakeoffTables(Takeoff takeoff) {
+  public TakeoffTables(CheckedTakeoff checked) {
+    Takeoff takeoff = checked.takeoff();
     add(new LinesSheet(takeoff.lines()).table());
     add(new OrderSheet(takeoff).table());
     add(new CuttingSheet(takeoff.order()).table());
     add(new ThicknessSheet(takeoff).table());
     add(new SweepSheet(takeoff).table());
-    add(new CoverageSheet(Coverage.of(takeoff)).table());
+    add(new CoverageSheet(checked.coverage()).table());
     // results stand in CSV, so it does not matter where the norms are
     add(new HoursSheet(takeoff.labour(), norm -> "A1").table());
     add(new ElementsSheet(takeoff).table());
@@ -80,10 +82,7 @@ public final class TakeoffTables {
       csv.write(table.columns().stream().map(Column::heading).toList());
       write(table, csv);
     } catch (JacksonException e) {
-      if (e.getCause() instanceof IOException failure) {
-        throw failure;
-      }
-      throw e;
+      throw WritingFailure.of(e);
     }
     writer.flush();
   }

@@ -8,10 +8,9 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.lagwright.ifc.model.Finding;
+import org.lagwright.report.CheckedTakeoff;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
-import org.lagwright.takeoff.clearance.Clearance;
-import org.lagwright.takeoff.verify.Coverage;
 
 /**
  * Writes {@code takeoff.xlsx}. Sheets that grow with the model (Coverage, Clearance, Hours,
@@ -52,12 +51,12 @@ public final class TakeoffWorkbook {
    *
    * @param version version of this program
    */
-  public TakeoffWorkbook(Takeoff takeoff, String version) {
-    this.takeoff = takeoff;
+  public TakeoffWorkbook(CheckedTakeoff checked, String version) {
+    this.takeoff = checked.takeoff();
     this.version = version;
     lines = new LinesSheet(takeoff.lines());
-    coverage = new CoverageSheet(Coverage.of(takeoff));
-    clearance = new ClearanceSheet(Clearance.of(takeoff));
+    coverage = new CoverageSheet(checked.coverage());
+    clearance = new ClearanceSheet(checked.clearance());
     elements = new ElementsSheet(takeoff).table();
     findings = new FindingsSheet(takeoff).table();
     labour = new LabourSheet(takeoff.labour());

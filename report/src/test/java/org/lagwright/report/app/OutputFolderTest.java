@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lagwright.report.CheckedTakeoff;
 import org.lagwright.report.SampleTakeoff;
 import org.lagwright.report.json.TakeoffJson;
 import org.lagwright.report.workbook.TakeoffWorkbook;
@@ -66,14 +67,18 @@ class OutputFolderTest {
   @Test
   void workbookTellsOfAFullDiskAsFailedWriting() {
     assertThatThrownBy(
-            () -> new TakeoffWorkbook(SampleTakeoff.takeoff(), "9.9.9").write(new FullDisk()))
+            () ->
+                new TakeoffWorkbook(CheckedTakeoff.of(SampleTakeoff.takeoff()), "9.9.9")
+                    .write(new FullDisk()))
         .isInstanceOf(IOException.class);
   }
 
   @Test
   void jsonTellsOfAFullDiskAsFailedWriting() {
     assertThatThrownBy(
-            () -> new TakeoffJson(SampleTakeoff.takeoff(), "9.9.9").write(new FullDisk()))
+            () ->
+                new TakeoffJson(CheckedTakeoff.of(SampleTakeoff.takeoff()), "9.9.9")
+                    .write(new FullDisk()))
         .isInstanceOf(IOException.class)
         .hasMessage("No space left");
   }

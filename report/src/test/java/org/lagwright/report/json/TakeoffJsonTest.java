@@ -18,6 +18,7 @@ import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.report.Account;
+import org.lagwright.report.CheckedTakeoff;
 import org.lagwright.report.SampleTakeoff;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.thickness.Demand;
@@ -159,7 +160,7 @@ class TakeoffJsonTest {
 
   private static String json(Takeoff takeoff) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new TakeoffJson(takeoff, "9.9.9").write(out);
+    new TakeoffJson(CheckedTakeoff.of(takeoff), "9.9.9").write(out);
     return out.toString(StandardCharsets.UTF_8);
   }
 

@@ -27,6 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.source.ProgressListener;
+import org.lagwright.report.CheckedTakeoff;
 import org.lagwright.report.SampleTakeoff;
 import org.lagwright.report.app.ModelPipeline;
 import org.lagwright.takeoff.Takeoff;
@@ -243,7 +244,7 @@ class LiveEstimateTest {
 
   private static XSSFWorkbook book(Takeoff takeoff) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new TakeoffWorkbook(takeoff, "9.9.9").write(out);
+    new TakeoffWorkbook(CheckedTakeoff.of(takeoff), "9.9.9").write(out);
     return new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()));
   }
 

@@ -11,6 +11,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import org.lagwright.report.CheckedTakeoff;
 import org.lagwright.report.SampleTakeoff;
 
 class ThicknessSheetTest {
@@ -63,7 +64,7 @@ class ThicknessSheetTest {
 
   private static XSSFWorkbook read() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new TakeoffWorkbook(SampleTakeoff.takeoff(), "test").write(out);
+    new TakeoffWorkbook(CheckedTakeoff.of(SampleTakeoff.takeoff()), "test").write(out);
     return new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()));
   }
 }
