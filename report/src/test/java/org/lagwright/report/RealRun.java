@@ -24,11 +24,12 @@ import tools.jackson.databind.json.JsonMapper;
  * @param out what was printed
  * @param err what was complained about
  */
-record RealRun(int code, String out, String err) {
+public record RealRun(int code, String out, String err) {
 
   private static final JsonMapper MAPPER = new JsonMapper();
 
-  static RealRun of(String... args) {
+  /** Runs the program with these arguments. */
+  public static RealRun of(String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     PrintWriter errWriter = new PrintWriter(err);

@@ -3,8 +3,6 @@ package org.lagwright.report.templates;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -19,8 +17,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.lagwright.report.app.ModelPipeline;
-import org.lagwright.report.cli.Main;
+import org.lagwright.report.RealRun;
 import org.lagwright.testmodels.golden.Golden;
 
 /** The site sheets of the demo building, read back out of the file. */
@@ -44,21 +41,15 @@ class SiteSheetsTest {
   }
 
   private static void run(String command) {
-    StringWriter err = new StringWriter();
-    int code =
-        new Main(
-                new ModelPipeline(),
-                new PrintWriter(new StringWriter()),
-                new PrintWriter(err),
-                false)
-            .run(
-                command,
-                DEMO.resolve("alder-quay-ifc4.ifc").toString(),
-                "--settings",
-                DEMO.resolve("settings.yaml").toString(),
-                "--out",
-                folder.toString());
-    assertThat(code).as(err.toString()).isZero();
+    RealRun run =
+        RealRun.of(
+            command,
+            DEMO.resolve("alder-quay-ifc4.ifc").toString(),
+            "--settings",
+            DEMO.resolve("settings.yaml").toString(),
+            "--out",
+            folder.toString());
+    assertThat(run.code()).as(run.err()).isZero();
   }
 
   private static String text(Path file) throws IOException {

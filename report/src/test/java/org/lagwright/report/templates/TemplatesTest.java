@@ -7,8 +7,6 @@ import java.awt.geom.Point2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,8 +23,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.report.RealRun;
 import org.lagwright.report.app.ModelPipeline;
-import org.lagwright.report.cli.Main;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.fitting.pattern.Outline;
 import org.lagwright.takeoff.fitting.pattern.Pattern;
@@ -47,21 +45,15 @@ class TemplatesTest {
   static void drawTheDemo() {
     Path model = DEMO.resolve("alder-quay-ifc4.ifc");
     Path settings = DEMO.resolve("settings.yaml");
-    StringWriter err = new StringWriter();
-    int code =
-        new Main(
-                new ModelPipeline(),
-                new PrintWriter(new StringWriter()),
-                new PrintWriter(err),
-                false)
-            .run(
-                "templates",
-                model.toString(),
-                "--settings",
-                settings.toString(),
-                "--out",
-                folder.toString());
-    assertThat(code).as(err.toString()).isZero();
+    RealRun run =
+        RealRun.of(
+            "templates",
+            model.toString(),
+            "--settings",
+            settings.toString(),
+            "--out",
+            folder.toString());
+    assertThat(run.code()).as(run.err()).isZero();
     ModelPipeline pipeline = new ModelPipeline();
     Settings read = pipeline.readSettings(settings);
     Takeoff takeoff =
