@@ -27,6 +27,7 @@ import org.lagwright.takeoff.order.OrderList;
 import org.lagwright.takeoff.order.OrderMaker;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.price.Price;
+import org.lagwright.takeoff.readiness.RequirementPack;
 import org.lagwright.takeoff.scope.ScopePack;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.ServiceClassifier;
@@ -58,9 +59,7 @@ final class TakeoffRun {
     this.makings = new MakingChooser(MakingPack.bundled(), settings.making(), settings.methods());
     this.orders = orderMaker(settings.order());
     List<UserMapping> mappings =
-        settings.services().stream()
-            .map(rule -> new UserMapping(rule.contains(), rule.in(), rule.service()))
-            .toList();
+        settings.services().stream().map(Settings.ServiceRule::mapping).toList();
     this.classifier = new ServiceClassifier(services, mappings, settings.temperaturesC());
   }
 
@@ -149,7 +148,9 @@ final class TakeoffRun {
 
   /** Every pack that settings can choose from. */
   List<PackInfo> availablePacks() {
-    return packs(chooser.listPacks());
+    List<PackInfo> packs = packs(chooser.listPacks());
+    packs.add(RequirementPack.bundled().info());
+    return packs;
   }
 
   private List<PackInfo> packs(List<PackInfo> ofThickness) {

@@ -93,14 +93,11 @@ public final class ModelReader {
             StepLimits.DEFAULT,
             read -> listener.progress("reading " + name, (double) read / bytes.size()));
     listener.progress("measuring " + name, 0);
-    String schema = ifc.step().schema();
+    ModelFile source = new ModelFile(index, name, "", ifc.step().schema(), ifc.step().exporter());
     MepModel model =
         ModelExtractor.extract(
-            ifc,
-            new ModelFile(index, name, "", schema),
-            options,
-            done -> listener.progress("measuring " + name, done));
+            ifc, source, options, done -> listener.progress("measuring " + name, done));
     listener.progress("measuring " + name, 1);
-    return model.of(new ModelFile(index, name, digest.sha256(), schema));
+    return model.of(source.withSha256(digest.sha256()));
   }
 }

@@ -24,7 +24,7 @@ public final class StepFile {
   private final Map<String, StepKeyword> keywordsByName;
   private final List<StepTypes> types;
   private final List<StepProblem> problems;
-  private final String schema;
+  private final StepHeader header;
   private final StepLabels labels = new StepLabels();
 
   StepFile(
@@ -34,7 +34,7 @@ public final class StepFile {
       StepKeywords keywords,
       List<StepTypes> types,
       List<StepProblem> problems,
-      String schema) {
+      StepHeader header) {
     this.bytes = bytes;
     this.limits = limits;
     this.index = index;
@@ -43,7 +43,7 @@ public final class StepFile {
         keywords.all().stream().collect(Collectors.toMap(StepKeyword::name, Function.identity()));
     this.types = List.copyOf(types);
     this.problems = List.copyOf(problems);
-    this.schema = schema;
+    this.header = header;
   }
 
   /**
@@ -60,7 +60,12 @@ public final class StepFile {
 
   /** The first schema identifier of FILE_SCHEMA, upper case. */
   public String schema() {
-    return schema;
+    return header.schema();
+  }
+
+  /** The program that wrote the file, as its header has it; empty if it does not say. */
+  public String exporter() {
+    return header.exporter();
   }
 
   /** How many instances the file has. */

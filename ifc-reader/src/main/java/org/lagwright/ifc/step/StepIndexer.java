@@ -65,7 +65,7 @@ final class StepIndexer {
     }
     progress.accept(bytes.size());
     List<StepTypes> types = parts.stream().map(StepPart::types).toList();
-    return new StepFile(bytes, limits, index, keywords, types, problems(parts), schema(parts));
+    return new StepFile(bytes, limits, index, keywords, types, problems(parts), header(parts));
   }
 
   /** Offset of the first statement, behind a byte order mark and white space. */
@@ -134,7 +134,7 @@ final class StepIndexer {
       case TOO_MANY_KEYWORDS ->
           throw at(last.end(), "there are more than " + limits.maxKeywords() + " keywords.");
     }
-    if (schema(parts).isEmpty()) {
+    if (header(parts).schema().isEmpty()) {
       throw new StepException(
           0, "there is no FILE_SCHEMA in the header, so the schema is not known. Export it again.");
     }
@@ -178,13 +178,15 @@ final class StepIndexer {
     }
   }
 
-  /** The last schema identifier counts. */
-  private static String schema(List<StepPart> parts) {
+  /** Of what stands there several times the last counts. */
+  private static StepHeader header(List<StepPart> parts) {
     String schema = "";
+    String program = "";
     for (StepPart part : parts) {
       schema = part.schema().isEmpty() ? schema : part.schema();
+      program = part.exporter().isEmpty() ? program : part.exporter();
     }
-    return schema;
+    return new StepHeader(schema, program);
   }
 
   private List<StepProblem> problems(List<StepPart> parts) {

@@ -24,6 +24,9 @@ final class StepPart {
   /** How far behind a {@code #} the quick way may read: the number, an equals sign, a keyword. */
   private static final int REACH = MAX_DIGITS + 4 + StepKeywords.REACH;
 
+  private static final int PREPROCESSOR = 4;
+  private static final int ORIGINATING_SYSTEM = 5;
+
   /** Ways a part can come to an early end. */
   enum Trouble {
     NONE,
@@ -46,6 +49,7 @@ final class StepPart {
   private long end;
   private Trouble trouble = Trouble.NONE;
   private String schema = "";
+  private String exporter = "";
   private boolean sawData;
 
   /** Null until the part itself tells; before that it is as at the end of the part before. */
@@ -206,9 +210,24 @@ final class StepPart {
       inData = false;
     } else if (statement.startsWith("FILE_SCHEMA")) {
       schema = firstQuoted(statement);
+    } else if (statement.startsWith("FILE_NAME")) {
+      exporter = exporter(at, end);
     } else if (inData == null || inData) {
       note(windowStart + at, "this is no instance and was passed over", inData == null);
     }
+  }
+
+  /**
+   * ISO 10303-21: the sixth argument of FILE_NAME names the program, the fifth what wrote for it.
+   */
+  private String exporter(int at, int end) {
+    int open = StepScanner.find(window, at, end, (byte) '(');
+    if (open < 0 || open >= end) {
+      return "";
+    }
+    StepArguments name = StepArguments.parse(window, open, limits);
+    String program = name.text(ORIGINATING_SYSTEM).orElse("").strip();
+    return program.isEmpty() ? name.text(PREPROCESSOR).orElse("").strip() : program;
   }
 
   private static String firstQuoted(String statement) {
@@ -251,6 +270,11 @@ final class StepPart {
   /** The last schema identifier in the part, empty if there is none. */
   String schema() {
     return schema;
+  }
+
+  /** The exporting program by the header in the part, empty if there is none. */
+  String exporter() {
+    return exporter;
   }
 
   boolean sawData() {

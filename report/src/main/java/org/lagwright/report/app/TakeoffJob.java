@@ -18,6 +18,7 @@ import org.lagwright.report.json.TakeoffJson;
 import org.lagwright.report.workbook.TakeoffTables;
 import org.lagwright.report.workbook.TakeoffWorkbook;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.readiness.Readiness;
 import org.lagwright.takeoff.settings.Settings;
 
 /** Reads models, takes off, writes the outputs. */
@@ -96,15 +97,26 @@ public final class TakeoffJob {
   }
 
   private Takeoff compute(List<Path> files, Settings settings) {
+    List<MepModel> models = read(files, settings);
+    progress.progress("taking off", 0);
+    Takeoff takeoff = pipeline.takeOff(models, settings);
+    progress.progress("taking off", 1);
+    return takeoff;
+  }
+
+  /** What the models carry; the errors are those of {@link #compute}. */
+  Readiness readiness(List<Path> files, @Nullable Path settings) {
+    Settings chosen = settings(settings);
+    return Readiness.of(read(files, chosen), chosen);
+  }
+
+  private List<MepModel> read(List<Path> files, Settings settings) {
     List<MepModel> models = new ArrayList<>();
     for (Path file : files) {
       models.add(pipeline.readModel(file, models.size(), settings, progress));
     }
     refuseIfNothingToLag(files, models);
-    progress.progress("taking off", 0);
-    Takeoff takeoff = pipeline.takeOff(pipeline.join(models, settings), settings);
-    progress.progress("taking off", 1);
-    return takeoff;
+    return pipeline.join(models, settings);
   }
 
   /** One model may be architecture only; all of them may not. */

@@ -13,6 +13,7 @@ import java.util.zip.ZipOutputStream;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.PlainText;
+import org.lagwright.report.XmlFile;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
 

@@ -78,6 +78,7 @@ public final class Main {
             .addSubcommand(new TakeoffCommand(session))
             .addSubcommand(new TemplatesCommand(session))
             .addSubcommand(new SiteSheetsCommand(session))
+            .addSubcommand(new CheckCommand(session))
             .addSubcommand(new VerifyCommand(session))
             .addSubcommand(new CompareCommand(session))
             .addSubcommand(new BcfCommand(session))

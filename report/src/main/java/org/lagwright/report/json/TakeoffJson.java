@@ -1,11 +1,7 @@
 package org.lagwright.report.json;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,31 +11,14 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.CheckedTakeoff;
-import org.lagwright.report.WritingFailure;
 import org.lagwright.takeoff.Takeoff;
-import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
-import tools.jackson.databind.MapperFeature;
-import tools.jackson.databind.ObjectWriter;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Writes {@code takeoff.json}, UTF-8, element by element. Names and units are those of {@code
  * takeoff.schema.json}; what is unknown is absent and never null. Equal takeoffs give equal bytes.
  */
 public final class TakeoffJson {
-
-  private static final ObjectWriter WRITER =
-      JsonMapper.builder()
-          .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
-          .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
-          .changeDefaultPropertyInclusion(i -> i.withValueInclusion(JsonInclude.Include.NON_NULL))
-          .build()
-          .writer()
-          .with(printer());
 
   private final CheckedTakeoff checked;
   private final Takeoff takeoff;
@@ -58,25 +37,13 @@ public final class TakeoffJson {
     takeoff.elements().forEach(t -> globalIds.put(t.element().key(), t.element().globalId()));
   }
 
-  /** The same line ends on every system. */
-  private static DefaultPrettyPrinter printer() {
-    DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-    return new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
-  }
-
   /**
    * Writes it; the stream stays open.
    *
    * @throws IOException if the stream cannot be written
    */
   public void write(OutputStream out) throws IOException {
-    // the encoder replaces lone surrogates, which models may hold, by a question mark
-    Writer utf8 = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-    try (JsonGenerator json = WRITER.createGenerator(utf8)) {
-      write(json);
-    } catch (JacksonException e) {
-      throw WritingFailure.of(e);
-    }
+    JsonText.write(out, this::write);
   }
 
   private void write(JsonGenerator json) {

@@ -2,34 +2,15 @@ package org.lagwright.report.workbook;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.lagwright.report.CheckedTakeoff;
-import org.lagwright.report.PlainText;
-import org.lagwright.report.WritingFailure;
 import org.lagwright.takeoff.Takeoff;
-import tools.jackson.core.JacksonException;
-import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.databind.SequenceWriter;
-import tools.jackson.dataformat.csv.CsvMapper;
 
-/**
- * The tables of the workbook as CSV for other programs: UTF-8, commas, one row of headings, figures
- * with a point. Of formulas the results stand in it.
- */
+/** The tables of the workbook as CSV for other programs; see {@link CsvText}. */
 public final class TakeoffTables {
-
-  /** Where a text begins so, spreadsheets take it for a formula. */
-  private static final String FORMULA_SIGNS = "=+-@";
-
-  /** Figures are written to a millionth of their unit. */
-  private static final int DECIMALS = 6;
 
   private final Map<String, Table<?>> tables = new LinkedHashMap<>();
 
@@ -42,6 +23,7 @@ public final class TakeoffTables {
     add(new ThicknessSheet(takeoff).table());
     add(new SweepSheet(takeoff).table());
     add(new CoverageSheet(checked.coverage()).table());
+    add(new ClearanceSheet(checked.clearance()).table());
     // results stand in CSV, so it does not matter where the norms are
     add(new HoursSheet(takeoff.labour(), norm -> "A1").table());
     add(new ElementsSheet(takeoff).table());
@@ -72,36 +54,6 @@ public final class TakeoffTables {
     if (table == null) {
       throw new IllegalArgumentException("no table " + name);
     }
-    OutputStreamWriter writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-    try (SequenceWriter csv =
-        CsvMapper.builder()
-            .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
-            .build()
-            .writer()
-            .writeValues(writer)) {
-      csv.write(table.columns().stream().map(Column::heading).toList());
-      write(table, csv);
-    } catch (JacksonException e) {
-      throw WritingFailure.of(e);
-    }
-    writer.flush();
-  }
-
-  private static <T> void write(Table<T> table, SequenceWriter csv) {
-    for (T row : table.rows()) {
-      csv.write(table.columns().stream().map(c -> shown(c.entry().apply(row).value())).toList());
-    }
-  }
-
-  private static Object shown(Object value) {
-    if (value instanceof Double number) {
-      return BigDecimal.valueOf(number)
-          .setScale(DECIMALS, RoundingMode.HALF_UP)
-          .stripTrailingZeros()
-          .toPlainString();
-    }
-    String text = PlainText.oneLine(value.toString());
-    boolean formula = !text.isEmpty() && FORMULA_SIGNS.indexOf(text.charAt(0)) >= 0;
-    return formula ? "'" + text : text;
+    CsvText.write(table, out);
   }
 }

@@ -2,7 +2,6 @@ package org.lagwright.report.json;
 
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
-import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
@@ -10,22 +9,34 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** The schema of {@code takeoff.json}, for tests. */
+/** The schemas of the JSON files, for tests. */
 public final class TakeoffSchema {
 
   private TakeoffSchema() {}
 
-  /** What in a document does not fit the schema. */
+  /** What in a {@code takeoff.json} does not fit its schema. */
   public static List<Error> errors(String json) throws IOException {
-    Schema schema =
-        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(text(), InputFormat.JSON);
-    return schema.validate(json, InputFormat.JSON);
+    return errors(json, text());
   }
 
-  /** The schema itself. */
+  /** What in a {@code readiness.json} does not fit its schema. */
+  public static List<Error> errorsOfReadiness(String json) throws IOException {
+    return errors(json, text("readiness.schema.json"));
+  }
+
+  private static List<Error> errors(String json, String schema) {
+    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+        .getSchema(schema, InputFormat.JSON)
+        .validate(json, InputFormat.JSON);
+  }
+
+  /** The schema of {@code takeoff.json} itself. */
   static String text() throws IOException {
-    try (InputStream in = TakeoffJson.class.getResourceAsStream("takeoff.schema.json")) {
+    return text("takeoff.schema.json");
+  }
+
+  private static String text(String name) throws IOException {
+    try (InputStream in = TakeoffJson.class.getResourceAsStream(name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
   }

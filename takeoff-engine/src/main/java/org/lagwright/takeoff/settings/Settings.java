@@ -9,6 +9,7 @@ import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.labour.LabourNorms;
 import org.lagwright.takeoff.measure.MeasurementMethod;
 import org.lagwright.takeoff.price.PriceTerms;
+import org.lagwright.takeoff.service.UserMapping;
 import org.lagwright.takeoff.thickness.ThicknessPacks;
 
 /**
@@ -183,6 +184,11 @@ public record Settings(
       if (in != null && !List.of("system", "name", "type").contains(in)) {
         throw new IllegalArgumentException("in '" + in + "' is none of system, name, type.");
       }
+    }
+
+    /** The same for the classification of services. */
+    public UserMapping mapping() {
+      return new UserMapping(contains, in, service);
     }
   }
 

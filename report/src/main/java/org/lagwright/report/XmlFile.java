@@ -1,4 +1,4 @@
-package org.lagwright.report.bcf;
+package org.lagwright.report;
 
 import java.io.ByteArrayOutputStream;
 import java.util.Locale;
@@ -7,14 +7,16 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 import org.lagwright.ifc.model.Point;
 
-/** One XML file in memory, written element by element. */
-final class XmlFile {
+/** One XML file in memory, written element by element, a line for each. */
+public final class XmlFile {
 
   private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
   private final XMLStreamWriter xml;
+  private int depth = 1;
+  private boolean leaf = true;
 
   /** Begins the file with its root element. */
-  XmlFile(String root) {
+  public XmlFile(String root) {
     try {
       xml = XMLOutputFactory.newFactory().createXMLStreamWriter(bytes, "UTF-8");
       xml.writeStartDocument("UTF-8", "1.0");
@@ -26,9 +28,12 @@ final class XmlFile {
   }
 
   /** Begins an element. */
-  XmlFile open(String name) {
+  public XmlFile open(String name) {
     try {
+      newLine();
       xml.writeStartElement(name);
+      depth++;
+      leaf = true;
       return this;
     } catch (XMLStreamException e) {
       throw broken(e);
@@ -36,7 +41,7 @@ final class XmlFile {
   }
 
   /** An attribute of the element begun last. */
-  XmlFile with(String attribute, String value) {
+  public XmlFile with(String attribute, String value) {
     try {
       xml.writeAttribute(attribute, value);
       return this;
@@ -46,9 +51,14 @@ final class XmlFile {
   }
 
   /** Ends the element begun last. */
-  XmlFile close() {
+  public XmlFile close() {
     try {
+      depth--;
+      if (!leaf) {
+        newLine();
+      }
       xml.writeEndElement();
+      leaf = false;
       return this;
     } catch (XMLStreamException e) {
       throw broken(e);
@@ -56,7 +66,7 @@ final class XmlFile {
   }
 
   /** A whole element with text that XML can hold. */
-  XmlFile text(String name, String text) {
+  public XmlFile text(String name, String text) {
     open(name);
     try {
       xml.writeCharacters(text);
@@ -67,7 +77,7 @@ final class XmlFile {
   }
 
   /** A point or direction with its three coordinates. */
-  XmlFile point(String name, Point point) {
+  public XmlFile point(String name, Point point) {
     return open(name)
         .text("X", number(point.x()))
         .text("Y", number(point.y()))
@@ -75,19 +85,28 @@ final class XmlFile {
         .close();
   }
 
-  static String number(double value) {
+  /** A figure to a millionth. */
+  public static String number(double value) {
     return String.format(Locale.ROOT, "%.6f", value);
   }
 
   /** Ends the file. */
-  byte[] bytes() {
+  public byte[] bytes() {
     try {
+      depth = 0;
+      if (!leaf) {
+        newLine();
+      }
       xml.writeEndDocument();
       xml.close();
       return bytes.toByteArray();
     } catch (XMLStreamException e) {
       throw broken(e);
     }
+  }
+
+  private void newLine() throws XMLStreamException {
+    xml.writeCharacters("\n" + "  ".repeat(depth));
   }
 
   /** Writing to memory fails only if we use the writer wrongly. */
