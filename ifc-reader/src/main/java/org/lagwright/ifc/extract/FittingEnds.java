@@ -48,6 +48,11 @@ final class FittingEnds {
     return byForm > 0 && !FittingMeasurer.isWiderThanItsPipe(draft.form) ? byForm : joints.size();
   }
 
+  /** True if every end meets a line, or is drawn like one that does. */
+  boolean areMet() {
+    return !met().isEmpty();
+  }
+
   /** The sections, run and run before branch; null if unknown. */
   @Nullable Measured<List<Section>> choose() {
     Options<List<Section>> options = new Options<>(FittingEnds::sameSections);
@@ -125,10 +130,16 @@ final class FittingEnds {
           ? joints.stream().flatMap(FittingEnds::metAt).toList()
           : joined.ends().stream().map(ShapeEnd::section).toList();
     }
-    // what sits in a line has its size at both ends, also where only one of them is joined
     List<Section> known = joints.stream().flatMap(FittingEnds::metAt).toList();
-    boolean inLine = FittingMeasurer.isWiderThanItsPipe(draft.form) && joints.size() <= 2;
-    return inLine && known.size() == 1 ? List.of(known.get(0), known.get(0)) : List.of();
+    if (!FittingMeasurer.isWiderThanItsPipe(draft.form)) {
+      return List.of();
+    }
+    // what sits in a line has its size at both ends, also where only one of them is joined
+    if (known.size() == 1 && joints.size() <= 2) {
+      return List.of(known.get(0), known.get(0));
+    }
+    // drains and taps of a valve that lead nowhere are no ends of the line
+    return known.size() > 1 ? known : List.of();
   }
 
   private static Stream<Section> metAt(Neighbours.Joint joint) {

@@ -86,8 +86,18 @@ final class FittingForm {
     if (ways(stated) == ways(built)) {
       return sameWays(stated, worded);
     }
+    if (mayBeJoinedInPart(stated, worded)) {
+      return stated;
+    }
     boolean joinedSo = joints.size() == ways(built);
     return worded && !joinedSo ? stated : contradicted(stated);
+  }
+
+  /** Joints found by touch are not all that there are, where words or the body show more ends. */
+  private boolean mayBeJoinedInPart(Form stated, boolean worded) {
+    return joints.size() < ways(stated)
+        && joints.stream().anyMatch(j -> !j.port().isInFile())
+        && (worded || draft.shape.ends().size() >= ways(stated));
   }
 
   /** Both have two ends, or both have three. */

@@ -29,6 +29,9 @@ final class FittingMeasurer {
 
   private static final double CONCENTRIC_M = 1e-4;
 
+  /** Faces that look away from each other may be out of line by this: 10 degrees. */
+  private static final double IN_LINE = Math.cos(Math.toRadians(10));
+
   private final Neighbours neighbours;
   private final ProfileReader profiles;
   private final BendMeasurer bends;
@@ -94,7 +97,7 @@ final class FittingMeasurer {
         joints.stream().map(Neighbours.Joint::met).filter(Objects::nonNull).toList();
     boolean insulated = draft.drawnInsulation != null;
     boolean bodyIsTheSize = !isWiderThanItsPipe(draft.form) && !insulated;
-    boolean allKnown = met.size() == ends.ways();
+    boolean allKnown = met.size() == ends.ways() || ends.areMet();
     boolean drawnFirst = bodyIsTheSize && drawn != null && (drawn.how() == How.SOLID || !allKnown);
     if (drawnFirst) {
       options.addAll(drawn);
@@ -159,25 +162,76 @@ final class FittingMeasurer {
   private @Nullable Measured<Double> length(
       Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
     Options<Double> options = new Options<>(Sizes::sameLength);
+    boolean sameForm = joined != null && joined.form() == draft.form;
+    List<Neighbours.Joint> faces =
+        sameForm || !goesStraightThrough(draft.form) ? List.of() : faces(joints);
+    // motors and handles are ends of the body too, and farther apart than its faces
+    boolean facesFirst = draft.shape.ends().size() > 2;
+    if (facesFirst) {
+      faceToFace(draft, faces, options);
+    }
     options.addAll(draft.shape.lengthM());
-    if (joined != null && joined.form() == draft.form) {
-      options.addAll(joined.lengthM());
-    } else if (joints.size() == 2 && draft.form != Form.BEND) {
-      faceToFace(draft, joints, options);
+    if (sameForm) {
+      options.addAll(Objects.requireNonNull(joined).lengthM());
+    } else if (!facesFirst) {
+      faceToFace(draft, faces, options);
     }
     lengths.addTo(options, draft);
     return options.choose();
   }
 
+  private static boolean goesStraightThrough(Form form) {
+    int ways = FittingForm.ways(form);
+    return form != Form.BEND && (ways == 0 || ways == 2);
+  }
+
+  /** Both joints, or of more those two that look away from each other; else none. */
+  private static List<Neighbours.Joint> faces(List<Neighbours.Joint> joints) {
+    if (joints.size() == 2) {
+      return joints;
+    }
+    List<Neighbours.Joint> faces = List.of();
+    for (int i = 0; i < joints.size(); i++) {
+      for (int j = i + 1; j < joints.size(); j++) {
+        if (lookApart(joints.get(i), joints.get(j))) {
+          if (!faces.isEmpty()) {
+            return List.of();
+          }
+          faces = List.of(joints.get(i), joints.get(j));
+        }
+      }
+    }
+    return faces;
+  }
+
+  private static boolean lookApart(Neighbours.Joint a, Neighbours.Joint b) {
+    return isAhead(a, b) && isAhead(b, a);
+  }
+
+  /** True if the way from the other joint leads straight out of the element at this one. */
+  private static boolean isAhead(Neighbours.Joint joint, Neighbours.Joint other) {
+    Point out = joint.outward();
+    Point atM = joint.port().positionM();
+    Point otherM = other.port().positionM();
+    if (out == null || atM == null || otherM == null) {
+      return false;
+    }
+    double alongM =
+        out.x() * (atM.x() - otherM.x())
+            + out.y() * (atM.y() - otherM.y())
+            + out.z() * (atM.z() - otherM.z());
+    return alongM > IN_LINE * atM.distanceM(otherM);
+  }
+
   private static void faceToFace(
-      Draft draft, List<Neighbours.Joint> joints, Options<Double> options) {
-    Point a = joints.get(0).port().positionM();
-    Point b = joints.get(1).port().positionM();
+      Draft draft, List<Neighbours.Joint> faces, Options<Double> options) {
+    Point a = faces.isEmpty() ? null : faces.get(0).port().positionM();
+    Point b = faces.isEmpty() ? null : faces.get(1).port().positionM();
     if (a != null && b != null && a.distanceM(b) > 0) {
-      boolean inFile = joints.stream().allMatch(j -> j.port().isInFile());
+      boolean inFile = faces.stream().allMatch(j -> j.port().isInFile());
       Evidence evidence =
           new Evidence(
-              inFile ? joints.get(0).port().step() : draft.key.step(),
+              inFile ? faces.get(0).port().step() : draft.key.step(),
               inFile ? "distance of ports" : "distance of touching ends",
               Sizes.metres(a.distanceM(b)) + " m");
       options.add(a.distanceM(b), inFile ? How.PORTS : How.NEIGHBOUR, evidence);

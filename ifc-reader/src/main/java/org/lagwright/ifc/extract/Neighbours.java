@@ -29,13 +29,20 @@ final class Neighbours {
    *
    * @param ofSegment true if it is the size of a straight piece, which has no insulation in it any
    *     more; drawn ends of fittings may have
+   * @param ofBody true if it is the drawn end of a valve, flange or the like, which is wider than
+   *     the pipe in it
    * @param insulationM insulation that was drawn into that piece, metres; 0 if none was
    */
-  record Found(Section section, Evidence evidence, boolean ofSegment, double insulationM) {
+  record Found(
+      Section section,
+      Evidence evidence,
+      boolean ofSegment,
+      boolean ofBody,
+      double insulationM) {
 
     /** A size without more. */
     Found(Section section, Evidence evidence) {
-      this(section, evidence, false, 0);
+      this(section, evidence, false, false, 0);
     }
   }
 
@@ -69,10 +76,21 @@ final class Neighbours {
     }
   }
 
+  /** The joints; what a body next door is as wide as counts only where no line is met. */
   List<Joint> jointsOf(Draft draft) {
-    List<Joint> joints = new ArrayList<>();
-    for (Port port : draft.joints) {
+    List<Port> ports = draft.joints;
+    List<@Nullable Found> found = new ArrayList<>(ports.size());
+    boolean line = false;
+    for (Port port : ports) {
       Found met = behind(draft, port).orElse(null);
+      found.add(met);
+      line |= met != null && !met.ofBody;
+    }
+    List<Joint> joints = new ArrayList<>(ports.size());
+    for (int i = 0; i < ports.size(); i++) {
+      Port port = ports.get(i);
+      Found met = found.get(i);
+      met = met != null && met.ofBody && line ? null : met;
       Found stated = met == null ? portSizes.of(port).orElse(null) : null;
       joints.add(new Joint(port, axisAt(port), met, stated));
     }
@@ -135,6 +153,7 @@ final class Neighbours {
                 section.value(),
                 evidence(next, section.value()),
                 true,
+                false,
                 thicknessM == null ? 0 : thicknessM));
       }
       if (!keepsSize(next)) {
@@ -159,10 +178,13 @@ final class Neighbours {
     if (portM == null) {
       return Optional.empty();
     }
+    boolean body = FittingMeasurer.isWiderThanItsPipe(fitting.form);
     return fitting.shape.ends().stream()
         .filter(end -> end.centreM().distanceM(portM) < SAME_PLACE_M)
         .min(Comparator.comparingDouble(end -> end.centreM().distanceM(portM)))
-        .map(end -> new Found(end.section(), evidence(fitting, end.section())));
+        .map(
+            end ->
+                new Found(end.section(), evidence(fitting, end.section()), false, body, 0));
   }
 
   private static boolean keepsSize(Draft item) {

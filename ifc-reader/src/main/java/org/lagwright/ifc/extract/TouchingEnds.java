@@ -24,13 +24,19 @@ final class TouchingEnds {
   /** Ends that face each other may be out of line by this: 10 degrees. */
   private static final double FACING = -Math.cos(Math.toRadians(10));
 
-  /** Distances that differ by less are equal; the order of the file decides then. */
+  /**
+   * Distances that differ by less are equal; the order of the file decides then. A gasket of 2 mm is
+   * within 2 mm, whatever the last digits say.
+   */
   private static final double STEP_M = 1e-5;
 
-  /** A socket or a body may be wider than the pipe in it by this factor, and hardly narrower. */
+  /**
+   * A socket or a body may be wider than the pipe in it by this factor, and narrower by one size: a
+   * threaded end is often drawn by its bore.
+   */
   private static final double WIDEST_BODY = 4;
 
-  private static final double NARROWEST_BODY = 0.9;
+  private static final double NARROWEST_BODY = 0.75;
 
   /**
    * An end of an element that may be joined.
@@ -48,7 +54,7 @@ final class TouchingEnds {
   private int joined;
 
   private TouchingEnds(double toleranceM) {
-    this.toleranceM = toleranceM;
+    this.toleranceM = toleranceM + STEP_M;
   }
 
   /**
@@ -72,7 +78,7 @@ final class TouchingEnds {
     boolean[] seen = new boolean[draft.ports.size()];
     int connected = 0;
     for (Port port : draft.ports) {
-      connected += port.connectedTo() == null ? 0 : 1;
+      connected += port.connectedTo() == null || port.positionM() == null ? 0 : 1;
     }
     if (connected == draft.ports.size() && connected >= drawn.size()) {
       return;

@@ -139,6 +139,58 @@ class TouchingEndsTest {
     assertThat(value(flange.lengthM())).isCloseTo(0.04, within(1e-9));
   }
 
+  /** A gasket of 2 mm lies between the faces, and the valve is drawn as wide as its flanges. */
+  @Test
+  void valveBetweenFlangesHasTheSizeOfTheLineAndSoHaveTheFlanges() {
+    Network line =
+        new Network()
+            .pipe(1, at(0.1, 0, 0), EAST, 1000, 88.9)
+            .drum(2, "Flange", "$", at(1000.1, 0, 0), EAST, 50, 138)
+            .drum(3, "Valve", "$", at(1052.1, 0, 0), EAST, 180, 200)
+            .drum(4, "Flange", "$", at(1234.1, 0, 0), EAST, 50, 138)
+            .pipe(5, at(1284.1, 0, 0), EAST, 1000, 88.9);
+
+    for (int n = 2; n <= 4; n++) {
+      MepElement item = line.element(n);
+      assertThat(diameterMm(item)).isEqualTo(88.9);
+      assertThat(item.ends()).containsExactly(new Section.Round(0.0889), new Section.Round(0.0889));
+      assertThat(neighbours(item)).hasSize(2);
+    }
+  }
+
+  /** Beyond the valve nothing is drawn: its wide end is no size of the flange. */
+  @Test
+  void flangeAtTheEndOfALineHasTheSizeOfItsPipeAndNotOfTheValve() {
+    MepElement flange =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 88.9)
+            .drum(2, "Flange", "$", at(1000, 0, 0), EAST, 50, 105)
+            .drum(3, "Valve", "$", at(1052, 0, 0), EAST, 180, 138)
+            .element(2);
+
+    assertThat(diameterMm(flange)).isEqualTo(88.9);
+    assertThat(flange.ends()).containsExactly(new Section.Round(0.0889), new Section.Round(0.0889));
+  }
+
+  /** Words say tee; that only two of its ends touch something does not make a bend of it. */
+  @Test
+  void teeThatIsTouchedAtTwoEndsOnlyStaysATee() {
+    MepElement tee =
+        new Network()
+            .fitting(1, "IFCPIPEFITTING", "Tee", "$")
+            .unplacedPort(1, 1)
+            .unplacedPort(1, 2)
+            .pipe(2, at(0, 0, 0), EAST, 1000, 60.3)
+            .unplacedPort(2, 1)
+            .pipe(3, at(1050, 50, 0), NORTH, 1000, 60.3)
+            .unplacedPort(3, 1)
+            .connect(1, 1, 2, 1)
+            .connect(1, 2, 3, 1)
+            .element(1);
+
+    assertThat(tee.form()).isEqualTo(Form.TEE);
+  }
+
   /** Linked ports lie up to 15 mm apart in public files; what the file connects is connected. */
   @Test
   void connectedPortsFifteenMillimetresApartStillTellTheSize() {
