@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
@@ -227,7 +228,7 @@ final class FittingMeasurer {
       Draft draft, List<Neighbours.Joint> faces, Options<Double> options) {
     Point a = faces.isEmpty() ? null : faces.get(0).port().positionM();
     Point b = faces.isEmpty() ? null : faces.get(1).port().positionM();
-    if (a != null && b != null && a.distanceM(b) > 0) {
+    if (a != null && b != null && ShapeMeasurer.isPossible(a.distanceM(b))) {
       boolean inFile = faces.stream().allMatch(j -> j.port().isInFile());
       Evidence evidence =
           new Evidence(

@@ -34,11 +34,7 @@ final class Neighbours {
    * @param insulationM insulation that was drawn into that piece, metres; 0 if none was
    */
   record Found(
-      Section section,
-      Evidence evidence,
-      boolean ofSegment,
-      boolean ofBody,
-      double insulationM) {
+      Section section, Evidence evidence, boolean ofSegment, boolean ofBody, double insulationM) {
 
     /** A size without more. */
     Found(Section section, Evidence evidence) {
@@ -182,9 +178,7 @@ final class Neighbours {
     return fitting.shape.ends().stream()
         .filter(end -> end.centreM().distanceM(portM) < SAME_PLACE_M)
         .min(Comparator.comparingDouble(end -> end.centreM().distanceM(portM)))
-        .map(
-            end ->
-                new Found(end.section(), evidence(fitting, end.section()), false, body, 0));
+        .map(end -> new Found(end.section(), evidence(fitting, end.section()), false, body, 0));
   }
 
   private static boolean keepsSize(Draft item) {

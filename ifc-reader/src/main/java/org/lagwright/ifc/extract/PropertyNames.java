@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Property;
 
 /** Which property answers which question, by its name in any of several languages. */
@@ -146,7 +147,7 @@ final class PropertyNames {
     } else {
       value = written(property.text(), unitInName(property.name(), lengthUnitM));
     }
-    return value > 0 && Double.isFinite(value) ? Optional.of(value) : Optional.empty();
+    return ShapeMeasurer.isPossible(value) ? Optional.of(value) : Optional.empty();
   }
 
   private static boolean isTyped(Property property) {

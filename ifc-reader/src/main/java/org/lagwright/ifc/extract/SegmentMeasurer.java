@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
@@ -119,7 +120,7 @@ final class SegmentMeasurer {
         }
       }
     }
-    if (first != null && farthestM > 0) {
+    if (first != null && ShapeMeasurer.isPossible(farthestM)) {
       options.add(
           farthestM,
           How.PORTS,

@@ -25,8 +25,8 @@ final class TouchingEnds {
   private static final double FACING = -Math.cos(Math.toRadians(10));
 
   /**
-   * Distances that differ by less are equal; the order of the file decides then. A gasket of 2 mm is
-   * within 2 mm, whatever the last digits say.
+   * Distances that differ by less are equal; the order of the file decides then. A gasket of 2 mm
+   * is within 2 mm, whatever the last digits say.
    */
   private static final double STEP_M = 1e-5;
 

@@ -6,6 +6,9 @@ import org.lagwright.ifc.schema.IfcRecord;
 /** Reads points, directions and axis systems; lengths come out in metres. Null means broken. */
 final class Coordinates {
 
+  /** Coordinates are smaller, whatever their unit: a light year in millimetres. */
+  private static final double LARGEST = 1e19;
+
   private final GeometryUnits units;
 
   Coordinates(GeometryUnits units) {
@@ -16,9 +19,10 @@ final class Coordinates {
     return units;
   }
 
-  /** A length attribute in metres, NaN if there is none. */
+  /** A length attribute in metres, NaN if there is none that a body could have. */
   double length(IfcRecord record, String attribute) {
-    return record.number(attribute) * units.lengthM();
+    double number = record.number(attribute);
+    return isUsable(number) ? number * units.lengthM() : Double.NaN;
   }
 
   /** An IfcCartesianPoint of two or three dimensions. */
@@ -38,7 +42,12 @@ final class Coordinates {
       return null;
     }
     Vec read = new Vec(numbers[0], numbers[1], numbers.length > 2 ? numbers[2] : 0);
-    return read.isFinite() ? read : null;
+    return isUsable(read.x()) && isUsable(read.y()) && isUsable(read.z()) ? read : null;
+  }
+
+  /** Squares of larger numbers leave no digit for a building. */
+  private static boolean isUsable(double number) {
+    return Math.abs(number) < LARGEST;
   }
 
   /** A direction attribute; the default where the record leaves it out, null where it is broken. */

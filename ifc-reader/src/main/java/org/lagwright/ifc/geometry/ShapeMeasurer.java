@@ -105,7 +105,8 @@ public final class ShapeMeasurer {
     return figure == null || isPossible(figure.value());
   }
 
-  private static boolean isPossible(double metres) {
+  /** True for a length that a building can have: above 0 and below 1000 km. */
+  public static boolean isPossible(double metres) {
     return metres > 0 && metres < LARGEST_M;
   }
 

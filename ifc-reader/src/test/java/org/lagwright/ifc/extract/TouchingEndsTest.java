@@ -15,6 +15,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
@@ -207,6 +208,20 @@ class TouchingEndsTest {
     assertThat(diameterMm(bend)).isEqualTo(60.3);
     assertThat(value(bend.angleDeg())).isCloseTo(90, within(1e-6));
     assertThat(value(bend.bendRadiusM())).isCloseTo(0.1, within(1e-9));
+  }
+
+  /** Coordinates whose squares are no numbers any more, and some farther than any building. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1e300, 1e25, 1e12})
+  void portsFartherApartThanAnyBuildingGiveNoLength(double xMm) {
+    MepElement pipe =
+        new Network()
+            .fitting(1, "IFCPIPESEGMENT", "Pipe", "$")
+            .port(1, 1, at(0, 0, 0), WEST)
+            .port(1, 2, at(xMm, 0, 0), EAST)
+            .element(1);
+
+    assertThat(pipe.lengthM()).isNull();
   }
 
   @Test

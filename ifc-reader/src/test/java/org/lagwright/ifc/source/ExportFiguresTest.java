@@ -263,7 +263,8 @@ class ExportFiguresTest {
         .allSatisfy(e -> assertThat(e.ports()).noneMatch(Port::isInFile));
     assertThat(counts(stripped, MepElement::kind)).isEqualTo(counts(rich, MepElement::kind));
     Map<String, String> measured = measures(stripped);
-    measures(rich).forEach((id, is) -> assertThat(measured).extractingByKey(id).as(id).isEqualTo(is));
+    measures(rich)
+        .forEach((id, is) -> assertThat(measured).extractingByKey(id).as(id).isEqualTo(is));
     assertThat(sumM(pipes(stripped))).isCloseTo(sumM(pipes(rich)), within(1e-9));
     assertThat(counts(stripped, p -> String.valueOf(p.nominalSize())))
         .isEqualTo(counts(rich, p -> String.valueOf(p.nominalSize())));
