@@ -38,7 +38,7 @@ public record RealRun(int code, String out, String err) {
   }
 
   /** A takeoff whose exit code does not depend on findings. */
-  static RealRun takeoff(Path model, Path folder, String... more) {
+  public static RealRun takeoff(Path model, Path folder, String... more) {
     List<String> args = new ArrayList<>(List.of("takeoff", model.toString()));
     args.addAll(List.of("--out", folder.toString(), "--fail-on", "never"));
     args.addAll(List.of(more));

@@ -9,12 +9,12 @@ import org.lagwright.ifc.model.MepElement;
  * One issue: a cause, and the elements that it concerns.
  *
  * @param cause what tells the topic from others, the same from run to run
- * @param type what it is, of {@link TopicList#TYPES}
- * @param priority of {@link TopicList#PRIORITIES}
+ * @param type what it is, one of the types that the archive declares
+ * @param priority one of the priorities that the archive declares
  * @param label service, or what else it belongs to; empty if nothing
  * @param elements in the order of the takeoff; may be empty where it concerns a file
  */
-record Topic(
+public record Topic(
     String cause,
     String type,
     String priority,
@@ -23,12 +23,12 @@ record Topic(
     String label,
     List<MepElement> elements) {
 
-  Topic {
+  public Topic {
     elements = List.copyOf(elements);
   }
 
   /** The same for the same cause, so that a later run updates the topic and adds none. */
-  String guid() {
+  public String guid() {
     return guid("topic");
   }
 

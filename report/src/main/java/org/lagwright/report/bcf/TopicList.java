@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.FindingCode;
@@ -20,6 +21,7 @@ import org.lagwright.report.Words;
 import org.lagwright.takeoff.Question;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.TakeoffFinding;
 import org.lagwright.takeoff.clearance.Cause;
 import org.lagwright.takeoff.clearance.Clash;
 import org.lagwright.takeoff.clearance.Clearance;
@@ -41,10 +43,18 @@ final class TopicList {
   static final String NORMAL = "Normal";
   static final List<String> PRIORITIES = List.of(HIGH, NORMAL);
 
+  /** What only the user's own settings and tables can mend; no designer can. */
+  private static final Set<FindingCode> OF_THE_USER =
+      Set.of(
+          TakeoffFinding.PRICE_MISSING,
+          TakeoffFinding.LABOUR_NORM_MISSING,
+          TakeoffFinding.MAPPING_WITHOUT_EFFECT);
+
   private final Takeoff takeoff;
   private final Map<ElementKey, MepElement> elements = new HashMap<>();
   private final Map<ElementKey, String> services = new HashMap<>();
   private final List<Topic> topics = new ArrayList<>();
+  private final List<Request> requests = new ArrayList<>();
 
   private TopicList(Takeoff takeoff) {
     this.takeoff = takeoff;
@@ -62,15 +72,27 @@ final class TopicList {
    */
   static List<Topic> of(Takeoff takeoff) {
     TopicList list = new TopicList(takeoff);
-    takeoff.questions().forEach(list::question);
-    list.findings();
+    list.request();
+    list.requests.forEach(request -> list.topics.add(request.topic()));
     list.coverage();
     list.clearance();
     return list.topics;
   }
 
+  /** Questions first, then findings that are more than information. */
+  static List<Request> requests(Takeoff takeoff) {
+    TopicList list = new TopicList(takeoff);
+    list.request();
+    return list.requests;
+  }
+
+  private void request() {
+    takeoff.questions().forEach(this::question);
+    findings();
+  }
+
   private void question(Question question) {
-    topics.add(
+    Topic topic =
         new Topic(
             "question " + question.code() + question.what() + question.size() + question.question(),
             QUESTION,
@@ -78,7 +100,8 @@ final class TopicList {
             "To decide: " + question.what() + ", " + question.size(),
             question.inFull(),
             "",
-            elements(question.elements())));
+            elements(question.elements()));
+    requests.add(new Request(topic, spaced(question.code()), Words.effect(Effect.LEFT_OUT)));
   }
 
   private void findings() {
@@ -86,7 +109,8 @@ final class TopicList {
     Set<String> asked =
         takeoff.questions().stream().map(Question::code).collect(Collectors.toSet());
     for (Finding finding : takeoff.findings()) {
-      boolean weighs = finding.code().severity() != Severity.INFO;
+      boolean weighs =
+          finding.code().severity() != Severity.INFO && !OF_THE_USER.contains(finding.code());
       if (weighs && !asked.contains(finding.code().name())) {
         String service = service(finding.element());
         byCause
@@ -94,7 +118,16 @@ final class TopicList {
             .add(finding);
       }
     }
-    byCause.forEach((cause, same) -> topics.add(finding(cause, same)));
+    byCause.forEach((cause, same) -> requests.add(request(cause, same)));
+  }
+
+  private Request request(String cause, List<Finding> same) {
+    String effects =
+        same.stream()
+            .map(finding -> Words.effect(finding.effect()))
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return new Request(finding(cause, same), spaced(same.get(0).code().name()), effects);
   }
 
   private Topic finding(String cause, List<Finding> same) {
@@ -115,8 +148,13 @@ final class TopicList {
 
   /** {@code Size unknown} of SIZE_UNKNOWN. */
   private static String inWords(FindingCode code) {
-    String words = code.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    String words = spaced(code.name());
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** {@code size unknown} of SIZE_UNKNOWN. */
+  private static String spaced(String code) {
+    return code.toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   private String service(@Nullable ElementKey key) {

@@ -49,7 +49,7 @@ final class CuttingSheet {
     return table;
   }
 
-  /** Writes the sheet. */
+  /** Writes everything but the rows. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
     writer.title("Cutting plan");
@@ -65,6 +65,5 @@ final class CuttingSheet {
         "Of sheets and rolls: width across and length along; across and along tell where the corner"
             + " nearest to the beginning lies. Every cut goes from edge to edge of what is left.");
     table.writeHeadings(sheet, styles);
-    table.writeRows(sheet, styles);
   }
 }

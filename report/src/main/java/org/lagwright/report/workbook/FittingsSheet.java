@@ -1,16 +1,15 @@
 package org.lagwright.report.workbook;
 
 import static org.lagwright.report.workbook.SheetWriter.cell;
-import static org.lagwright.report.workbook.SheetWriter.column;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.Sheet;
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakeoffLine;
@@ -21,13 +20,17 @@ final class FittingsSheet {
   static final String NAME = "Fittings";
 
   private static final Pattern WILDCARD = Pattern.compile("[*?~]");
-  private static final int HEADING_ROW = 2;
+  private static final int HEADING_ROW = 3;
+  private static final String SERVICE = "Service";
+  private static final String KIND = "Kind";
+  private static final String SIZE = "Size";
+  private static final String TOTAL = "Total";
   private static final int FIRST_FORM = 3;
 
   private final Table<TakeoffLine> lines;
   private final List<TakeoffLine> counted;
   private final List<Form> forms;
-  private final List<Group> groups;
+  private final Table<Row> table;
 
   /** What shares a row. */
   private record Group(String service, String kind, String size) {
@@ -36,77 +39,71 @@ final class FittingsSheet {
     }
   }
 
+  /** A group at its place, from 0. */
+  private record Row(int position, Group group) {}
+
   FittingsSheet(Table<TakeoffLine> lines) {
     this.lines = lines;
     counted = lines.rows().stream().filter(l -> l.unit().equals(LinesSheet.PIECES)).toList();
     forms = List.copyOf(new TreeSet<>(counted.stream().map(TakeoffLine::form).toList()));
-    Map<Group, Integer> distinct = new LinkedHashMap<>();
-    counted.forEach(line -> distinct.merge(Group.of(line), 1, Integer::sum));
-    groups = List.copyOf(distinct.keySet());
+    Set<Group> groups = new LinkedHashSet<>();
+    counted.forEach(line -> groups.add(Group.of(line)));
+    List<Row> rows = new ArrayList<>();
+    groups.forEach(group -> rows.add(new Row(HEADING_ROW + 1 + rows.size(), group)));
+    table = new Table<>(NAME, HEADING_ROW, columns(), rows);
   }
 
-  /** Writes the sheet. */
+  private List<Column<Row>> columns() {
+    List<Column<Row>> columns = new ArrayList<>();
+    columns.add(Column.text(SERVICE, 30, row -> row.group().service()));
+    columns.add(Column.text(KIND, 14, row -> row.group().kind()));
+    columns.add(Column.text(SIZE, 30, row -> row.group().size()));
+    for (Form form : forms) {
+      columns.add(Column.numbers(Words.form(form), 12, row -> pieces(row, form)));
+    }
+    columns.add(Column.numbers(TOTAL, 11, this::total));
+    return columns;
+  }
+
+  /** The rows. */
+  Table<?> table() {
+    return table;
+  }
+
+  /** Writes everything but the rows. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
     writer.title("Fittings, valves and other counted items (pieces)");
-    if (groups.isEmpty()) {
+    if (table.rows().isEmpty()) {
       writer.note("Nothing on the takeoff is counted in pieces.");
       return;
     }
     writer.note("Pieces on the sheet Takeoff, by service and size.");
-    headings(sheet, writer);
-    groups.forEach(group -> row(writer, group));
     totals(writer);
+    table.writeHeadings(sheet, styles);
     sheet.createFreezePane(FIRST_FORM, HEADING_ROW + 1);
-    sheet.setRepeatingRows(new CellRangeAddress(HEADING_ROW, HEADING_ROW, -1, -1));
-    int last = HEADING_ROW + groups.size();
-    sheet.setAutoFilter(new CellRangeAddress(HEADING_ROW, last, 0, totalColumn()));
   }
 
-  private int totalColumn() {
-    return FIRST_FORM + forms.size();
+  private Entry pieces(Row row, Form form) {
+    double pieces = pieces(l -> Group.of(l).equals(row.group()) && l.form() == form);
+    return Entry.live(formula(row, form), pieces, Look.WHOLE_OR_DASH);
   }
 
-  private void headings(Sheet sheet, SheetWriter writer) {
-    String[] texts = new String[totalColumn() + 1];
-    texts[0] = "Service";
-    texts[1] = "Kind";
-    texts[2] = "Size";
-    for (int i = 0; i < forms.size(); i++) {
-      texts[FIRST_FORM + i] = Words.form(forms.get(i));
-      sheet.setColumnWidth(FIRST_FORM + i, 12 * 256);
-    }
-    texts[totalColumn()] = "Total";
-    writer.widths(30, 14, 30);
-    sheet.setColumnWidth(totalColumn(), 11 * 256);
-    writer.headings(FIRST_FORM, totalColumn(), texts);
+  private Entry total(Row row) {
+    int last = table.position(TOTAL) - 1;
+    String shown = cell(row.position(), FIRST_FORM) + ":" + cell(row.position(), last);
+    double pieces = pieces(l -> Group.of(l).equals(row.group()));
+    return Entry.live("SUM(" + shown + ")", pieces, Look.WHOLE);
   }
 
-  private void row(SheetWriter writer, Group group) {
-    Entry[] row = new Entry[totalColumn() + 1];
-    row[0] = Entry.text(group.service());
-    row[1] = Entry.text(group.kind());
-    row[2] = Entry.text(group.size());
-    for (int i = 0; i < forms.size(); i++) {
-      Form form = forms.get(i);
-      double pieces = pieces(l -> Group.of(l).equals(group) && l.form() == form);
-      row[FIRST_FORM + i] =
-          Entry.live(formula(group, writer.next(), i), pieces, Look.WHOLE_OR_DASH);
-    }
-    String shown = cell(writer.next(), FIRST_FORM) + ":" + cell(writer.next(), totalColumn() - 1);
-    double pieces = pieces(l -> Group.of(l).equals(group));
-    row[totalColumn()] = Entry.live("SUM(" + shown + ")", pieces, Look.WHOLE);
-    writer.row(row);
-  }
-
-  private String formula(Group group, int row, int form) {
+  private String formula(Row row, Form form) {
     return "SUMIFS("
         + lines.range(LinesSheet.QUANTITY)
         + criterion(LinesSheet.UNIT, "\"pcs\"")
-        + criterion(LinesSheet.SERVICE, cell(row, 0))
-        + criterion(LinesSheet.KIND, cell(row, 1))
-        + criterion(LinesSheet.SIZE, exactly(group.size(), cell(row, 2)))
-        + criterion(LinesSheet.FORM, cell(HEADING_ROW, FIRST_FORM + form))
+        + criterion(LinesSheet.SERVICE, cell(row.position(), table.position(SERVICE)))
+        + criterion(LinesSheet.KIND, cell(row.position(), table.position(KIND)))
+        + criterion(LinesSheet.SIZE, exactly(row))
+        + criterion(LinesSheet.FORM, cell(HEADING_ROW, FIRST_FORM + forms.indexOf(form)))
         + ")";
   }
 
@@ -115,9 +112,9 @@ final class FittingsSheet {
   }
 
   /** Sizes are text of the model, where criteria would read operators and wildcards. */
-  private static String exactly(String size, String cell) {
-    String text = cell;
-    if (WILDCARD.matcher(size).find()) {
+  private String exactly(Row row) {
+    String text = cell(row.position(), table.position(SIZE));
+    if (WILDCARD.matcher(row.group().size()).find()) {
       for (String wildcard : List.of("~", "*", "?")) {
         text = "SUBSTITUTE(" + text + ",\"" + wildcard + "\",\"~" + wildcard + "\")";
       }
@@ -126,14 +123,14 @@ final class FittingsSheet {
   }
 
   private void totals(SheetWriter writer) {
-    Entry[] row = new Entry[totalColumn() + 1];
-    row[0] = Entry.text("Total", Look.TOTAL_TEXT);
+    Entry[] row = new Entry[table.position(TOTAL) + 1];
+    row[0] = Entry.text("All", Look.TOTAL_TEXT);
     row[1] = new Entry.Blank(Look.TOTAL_TEXT);
     row[2] = new Entry.Blank(Look.TOTAL_TEXT);
-    for (int i = FIRST_FORM; i <= totalColumn(); i++) {
+    for (int i = FIRST_FORM; i < row.length; i++) {
       int at = i - FIRST_FORM;
       double pieces = pieces(l -> at == forms.size() || l.form() == forms.get(at));
-      String rows = column(i, HEADING_ROW + 1, HEADING_ROW + groups.size());
+      String rows = table.range(table.columns().get(i).heading());
       row[i] = Entry.live("SUM(" + rows + ")", pieces, Look.TOTAL_WHOLE);
     }
     writer.row(row);

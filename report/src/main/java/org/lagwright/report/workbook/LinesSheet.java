@@ -63,7 +63,7 @@ final class LinesSheet {
     return table;
   }
 
-  /** Writes the sheet. */
+  /** Writes everything but the rows. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
     writer.title("Takeoff");
@@ -71,7 +71,6 @@ final class LinesSheet {
     totals(writer, "Counted in pieces", PIECES);
     shown(writer);
     table.writeHeadings(sheet, styles);
-    table.writeRows(sheet, styles);
   }
 
   private void totals(SheetWriter writer, String label, String unit) {

@@ -93,7 +93,12 @@ final class MeasurementSheet {
     return counted == null ? line(entry).size() : "counted as " + counted;
   }
 
-  /** Writes the sheet. */
+  /** The rows. */
+  Table<?> table() {
+    return table;
+  }
+
+  /** Writes everything but the rows. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
     writer.widths(10, 24, 80, 15, 15, 15, 18);
@@ -105,7 +110,6 @@ final class MeasurementSheet {
     measurements.forEach(measurement -> totals(writer, measurement));
     reconciliations.forEach(reconciliation -> explain(writer, reconciliation));
     table.writeHeadings(sheet, styles);
-    table.writeRows(sheet, styles);
   }
 
   private void totals(SheetWriter writer, Measurement measurement) {

@@ -166,7 +166,7 @@ final class OrderSheet {
     return String.join(" ", ranges);
   }
 
-  /** Writes the sheet. */
+  /** Writes everything but the rows. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
     writer.title("Order");
@@ -180,7 +180,6 @@ final class OrderSheet {
     }
     summed.forEach(goods -> total(writer, goods));
     table.writeHeadings(sheet, styles);
-    table.writeRows(sheet, styles);
   }
 
   private String withoutPieces() {

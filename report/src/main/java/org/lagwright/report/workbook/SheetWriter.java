@@ -40,6 +40,11 @@ final class SheetWriter {
     next++;
   }
 
+  /** Leaves rows blank until this one is the next. */
+  void skipTo(int row) {
+    next = Math.max(next, row);
+  }
+
   /** A blank row and the name of a section, underlined over so many columns. */
   void section(String text, int columns) {
     next++;

@@ -20,7 +20,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class Styles {
 
-  private static final XSSFColor INK = colour(0x24, 0x4B, 0x53);
+  private static final byte[] INK_RGB = {0x24, 0x4B, 0x53};
+  private static final XSSFColor INK = new XSSFColor(INK_RGB, null);
   private static final XSSFColor PAPER = colour(0xE8, 0xEE, 0xEE);
   private static final XSSFColor GREY = colour(0x5F, 0x66, 0x68);
   private static final XSSFColor MARKED = colour(0xFF, 0xF2, 0xCC);
@@ -43,6 +44,11 @@ final class Styles {
     addText();
     addNumbers();
     addTotals();
+  }
+
+  /** Red, green and blue of headings and bars. */
+  static byte[] ink() {
+    return INK_RGB.clone();
   }
 
   /** The style of a look. */

@@ -8,12 +8,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.util.Units;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.Account;
 import org.lagwright.report.FindingGroup;
 import org.lagwright.report.ServiceTotal;
 import org.lagwright.report.Words;
+import org.lagwright.report.workbook.Storeys.Storey;
+import org.lagwright.takeoff.Quantities;
 import org.lagwright.takeoff.Question;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
@@ -32,18 +37,31 @@ final class SummarySheet {
 
   private static final int WORDS_TO = 4;
 
+  /** Ids of storeys stand left of the charts, in the same wide column. */
+  private static final int ID_COLUMN = 5;
+
+  private static final int CHART_COLUMN = 5;
+  private static final int LEAST_CHART_ROWS = 13;
+  private static final int CHART_PARTS = 12;
+
   private final Takeoff takeoff;
   private final Table<TakeoffLine> lines;
   private final Table<TakenElement> elements;
   private final Table<Finding> findings;
+  private final Storeys storeys;
+  private final Table<?> trace;
   private final Map<String, String> names = new LinkedHashMap<>();
 
   SummarySheet(
       Takeoff takeoff,
       Table<TakeoffLine> lines,
       Table<TakenElement> elements,
-      Table<Finding> findings) {
+      Table<Finding> findings,
+      Storeys storeys,
+      Table<?> trace) {
     this.takeoff = takeoff;
+    this.storeys = storeys;
+    this.trace = trace;
     this.lines = lines;
     this.elements = elements;
     this.findings = findings;
@@ -56,7 +74,8 @@ final class SummarySheet {
     writer.title("Insulation takeoff");
     head(writer);
     account(writer);
-    services(writer);
+    services(writer, (XSSFSheet) sheet);
+    storeys(writer, (XSSFSheet) sheet);
     questions(writer);
     findingGroups(writer);
     models(writer);
@@ -109,7 +128,8 @@ final class SummarySheet {
     return writer.row(Entry.text(label), Entry.live(formula, computed, Look.WHOLE));
   }
 
-  private void services(SheetWriter writer) {
+  private void services(SheetWriter writer, XSSFSheet sheet) {
+    int above = writer.next() + 1;
     writer.section("Totals by service", WIDE);
     writer.headings(1, 4, "Service", "Length m", "Pieces", "Outer area m2", "Volume m3");
     List<ServiceTotal> totals = ServiceTotal.of(takeoff.lines());
@@ -131,6 +151,97 @@ final class SummarySheet {
     name("Insulated_pieces", row, 2);
     name("Insulation_outer_area_m2", row, 3);
     name("Insulation_volume_m3", row, 4);
+    charts(
+        sheet,
+        "by service",
+        above,
+        first,
+        totals.stream().map(ServiceTotal::service).toList(),
+        totals.stream().map(ServiceTotal::lengthM).toList(),
+        totals.stream().map(ServiceTotal::outerAreaM2).toList());
+    writer.skipTo(above + LEAST_CHART_ROWS);
+  }
+
+  private void storeys(SheetWriter writer, XSSFSheet sheet) {
+    int above = writer.next() + 1;
+    writer.section("Totals by storey", WIDE);
+    writer.headings(1, 4, "Storey", "Length m", "Pieces", "Outer area m2", "Volume m3", "Id");
+    int first = writer.next();
+    storeys.list().forEach(storey -> storey(writer, storey));
+    int last = Math.max(first, writer.next() - 1);
+    if (storeys.list().isEmpty()) {
+      writer.row(Entry.text("No element is on a takeoff line."));
+    }
+    Quantities all =
+        storeys.list().stream().map(Storey::quantities).reduce(Quantities.NONE, Quantities::plus);
+    writer.row(
+        Entry.text("Total", Look.TOTAL_TEXT),
+        sum(1, first, last, all.lengthM(), Look.TOTAL_TWO_DECIMALS),
+        sum(2, first, last, all.pieces(), Look.TOTAL_WHOLE),
+        sum(3, first, last, all.outerAreaM2(), Look.TOTAL_TWO_DECIMALS),
+        sum(4, first, last, all.volumeM3(), Look.TOTAL_THREE_DECIMALS));
+    charts(
+        sheet,
+        "by storey",
+        above,
+        first,
+        storeys.list().stream().map(Storey::name).toList(),
+        storeys.list().stream().map(storey -> storey.quantities().lengthM()).toList(),
+        storeys.list().stream().map(storey -> storey.quantities().outerAreaM2()).toList());
+    writer.skipTo(above + LEAST_CHART_ROWS);
+  }
+
+  private void storey(SheetWriter writer, Storey storey) {
+    Quantities q = storey.quantities();
+    String id = "," + trace.range(TraceSheet.STOREY) + "," + cell(writer.next(), ID_COLUMN);
+    String unit = id + "," + trace.range(TraceSheet.UNIT) + ",";
+    writer.row(
+        Entry.text(storey.name()),
+        traced(TraceSheet.QUANTITY, unit + "\"m\"", q.lengthM(), Look.TWO_DECIMALS),
+        traced(TraceSheet.QUANTITY, unit + "\"pcs\"", q.pieces(), Look.WHOLE),
+        traced(TraceSheet.AREA, id, q.outerAreaM2(), Look.TWO_DECIMALS),
+        traced(TraceSheet.VOLUME, id, q.volumeM3(), Look.THREE_DECIMALS),
+        Entry.text(storey.id()));
+  }
+
+  private Entry traced(String heading, String criteria, double computed, Look look) {
+    return Entry.live("SUMIFS(" + trace.range(heading) + criteria + ")", computed, look);
+  }
+
+  /** Lengths and areas side by side, right of their table. */
+  private static void charts(
+      XSSFSheet sheet,
+      String by,
+      int above,
+      int first,
+      List<String> names,
+      List<Double> lengths,
+      List<Double> areas) {
+    if (names.isEmpty()) {
+      return;
+    }
+    int below = Math.max(above + LEAST_CHART_ROWS - 1, first + names.size() + 1);
+    int top = above + 1;
+    chart("Length " + by + ", m", names, lengths)
+        .draw(sheet, anchor(sheet, top, below, 0), first, 0, 1);
+    chart("Outer area " + by + ", m2", names, areas)
+        .draw(sheet, anchor(sheet, top, below, 1), first, 0, 3);
+  }
+
+  private static BarChart chart(String title, List<String> names, List<Double> values) {
+    String[] cells = names.stream().map(CellText::of).toArray(String[]::new);
+    return new BarChart(title, cells, values.toArray(Double[]::new));
+  }
+
+  /** The first chart takes the middle of the wide column, the second the rest and the last one. */
+  private static XSSFClientAnchor anchor(XSSFSheet sheet, int above, int below, int place) {
+    int wide = Units.EMU_PER_PIXEL * Math.round(sheet.getColumnWidthInPixels(CHART_COLUMN));
+    int last = Units.EMU_PER_PIXEL * Math.round(sheet.getColumnWidthInPixels(CHART_COLUMN + 1));
+    int from = wide / CHART_PARTS;
+    int middle = wide * 9 / CHART_PARTS;
+    return place == 0
+        ? new XSSFClientAnchor(from, 0, middle, 0, CHART_COLUMN, above, CHART_COLUMN, below)
+        : new XSSFClientAnchor(middle, 0, last, 0, CHART_COLUMN, above, CHART_COLUMN + 1, below);
   }
 
   private void service(SheetWriter writer, ServiceTotal total) {

@@ -58,7 +58,7 @@ final class SweepSheet {
     return table;
   }
 
-  /** Writes the sheet. */
+  /** Writes everything but the rows. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
     writer.title("Thickness against condensation by humidity of the air");
@@ -66,6 +66,5 @@ final class SweepSheet {
         "Thickness needed in mm at the air temperature of the location, before rounding up to stock;"
             + " 0 where the surface stays dry bare. Near saturation no thickness helps.");
     table.writeHeadings(sheet, styles);
-    table.writeRows(sheet, styles);
   }
 }

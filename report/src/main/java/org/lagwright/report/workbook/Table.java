@@ -1,11 +1,16 @@
 package org.lagwright.report.workbook;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFTable;
 
 /**
  * Rows of one kind under a row of headings. Its place is known before it is written, so that
@@ -18,6 +23,9 @@ record Table<T>(String sheetName, int headingRow, List<Column<T>> columns, List<
 
   /** Rows that decide how wide columns are; the sheet may be far longer. */
   private static final int ROWS_LOOKED_AT = 1000;
+
+  /** Headings further down would take the whole screen with what stands above them. */
+  private static final int LAST_FROZEN_ROW = 14;
 
   Table {
     columns = List.copyOf(columns);
@@ -53,20 +61,65 @@ record Table<T>(String sheetName, int headingRow, List<Column<T>> columns, List<
     return headingRow + Math.max(1, rows.size());
   }
 
-  /** Writes headings, widths, filter, frozen and repeated rows. */
-  void writeHeadings(Sheet sheet, Styles styles) {
-    List<Entry> headings = new ArrayList<>();
+  /** Sets the widths, for rows above the table whose height depends on them. */
+  void setWidths(Sheet sheet) {
     List<T> first = rows.subList(0, Math.min(ROWS_LOOKED_AT, rows.size()));
     for (int i = 0; i < columns.size(); i++) {
-      Column<T> column = columns.get(i);
+      sheet.setColumnWidth(i, columns.get(i).width(first) * 256);
+    }
+  }
+
+  /** Writes headings, widths, filter, frozen and repeated rows. */
+  void writeHeadings(Sheet sheet, Styles styles) {
+    setWidths(sheet);
+    List<Entry> headings = new ArrayList<>();
+    for (Column<T> column : columns) {
       headings.add(new Entry.Text(column.heading(), column.headingLook()));
-      sheet.setColumnWidth(i, column.width(first) * 256);
     }
     write(sheet.createRow(headingRow), headings, styles);
-    sheet.createFreezePane(1, headingRow + 1);
-    sheet.setAutoFilter(new CellRangeAddress(headingRow, lastRow(), 0, columns.size() - 1));
+    boolean near = headingRow <= LAST_FROZEN_ROW;
+    sheet.createFreezePane(1, near ? headingRow + 1 : 0);
+    defineTable((XSSFSheet) sheet);
     sheet.setRepeatingRows(new CellRangeAddress(headingRow, headingRow, -1, -1));
     sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
+  }
+
+  /** Rows with a filter, under a name that formulas of the user can say. */
+  private void defineTable(XSSFSheet sheet) {
+    AreaReference area =
+        new AreaReference(
+            new CellReference(headingRow, 0),
+            new CellReference(lastRow(), columns.size() - 1),
+            SpreadsheetVersion.EXCEL2007);
+    XSSFTable table = sheet.createTable(area);
+    String name = sheetName.replaceAll("\\W", "_") + "_table";
+    table.setName(name);
+    table.setDisplayName(name);
+    table.getCTTable().addNewAutoFilter().setRef(area.formatAsString());
+  }
+
+  /**
+   * Makes sure that the sheet can hold all rows.
+   *
+   * @throws IOException if not; nothing is left out in silence
+   */
+  void requireRoom() throws IOException {
+    int most = SpreadsheetVersion.EXCEL2007.getLastRowIndex() - headingRow;
+    if (rows.size() > most) {
+      throw new IOException(
+          "the sheet "
+              + sheetName
+              + " would need "
+              + rows.size()
+              + " rows, a workbook holds "
+              + most
+              + "; take off fewer models at once");
+    }
+  }
+
+  /** Cells from the first one of the sheet to the last one of this table, for printing. */
+  CellRangeAddress printed() {
+    return new CellRangeAddress(0, lastRow(), 0, columns.size() - 1);
   }
 
   /** Writes the rows; the sheet may be a streaming one. */

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.lagwright.report.CheckedTakeoff;
-import org.lagwright.takeoff.Takeoff;
+import org.lagwright.report.workbook.TakeoffSheets.Planned;
 
 /** The tables of the workbook as CSV for other programs; see {@link CsvText}. */
 public final class TakeoffTables {
@@ -16,18 +16,14 @@ public final class TakeoffTables {
 
   /** Prepares the tables of one takeoff. */
   public TakeoffTables(CheckedTakeoff checked) {
-    Takeoff takeoff = checked.takeoff();
-    add(new LinesSheet(takeoff.lines()).table());
-    add(new OrderSheet(takeoff).table());
-    add(new CuttingSheet(takeoff.order()).table());
-    add(new ThicknessSheet(takeoff).table());
-    add(new SweepSheet(takeoff).table());
-    add(new CoverageSheet(checked.coverage()).table());
-    add(new ClearanceSheet(checked.clearance()).table());
     // results stand in CSV, so it does not matter where the norms are
-    add(new HoursSheet(takeoff.labour(), norm -> "A1").table());
-    add(new ElementsSheet(takeoff).table());
-    add(new FindingsSheet(takeoff).table());
+    Table<?> hours = new HoursSheet(checked.takeoff().labour(), norm -> "A1").table();
+    for (Planned planned : new TakeoffSheets(checked, "").list()) {
+      Table<?> table = planned.table();
+      if (table != null) {
+        add(planned.name().equals(HoursSheet.NAME) ? hours : table);
+      }
+    }
   }
 
   private void add(Table<?> table) {

@@ -17,7 +17,11 @@ import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,6 +30,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.report.CheckedTakeoff;
 import org.lagwright.report.SampleTakeoff;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.TakeoffLine;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTNumRef;
 
 class TakeoffWorkbookTest {
 
@@ -175,12 +181,138 @@ class TakeoffWorkbookTest {
         assertThat(sheet.getFitToPage()).isTrue();
         assertThat(sheet.getHeader().getLeft()).isEqualTo("Alder Quay ferry terminal && pier");
       }
-      for (String name : List.of("Takeoff", "Fittings", "Elements", "Findings")) {
-        Sheet sheet = book.getSheet(name);
+    }
+  }
+
+  @Test
+  void eachSheetKeepsItsTitlesPrintsOnThemAndItsTablesFilter() throws IOException {
+    List<String> withTables = new ArrayList<>();
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      for (int i = 0; i < book.getNumberOfSheets(); i++) {
+        XSSFSheet sheet = book.getSheetAt(i);
+        String name = sheet.getSheetName();
         assertThat(sheet.getPaneInformation().isFreezePane()).as(name).isTrue();
         assertThat(sheet.getRepeatingRows()).as(name).isNotNull();
-        assertThat(book.getSheet(name).getCTWorksheet().isSetAutoFilter()).as(name).isTrue();
+        assertThat(sheet.getFooter().getRight()).isEqualTo("Page &P of &N");
+        assertPrintsAll(
+            sheet, new AreaReference(book.getPrintArea(i), book.getSpreadsheetVersion()));
+        for (XSSFTable table : sheet.getTables()) {
+          assertThat(table.getCTTable().isSetAutoFilter()).as(name).isTrue();
+          assertThat(table.getEndRowIndex()).as(name).isGreaterThanOrEqualTo(sheet.getLastRowNum());
+          withTables.add(name);
+        }
       }
+    }
+    assertThat(withTables)
+        .contains("Takeoff", "Fittings", "Order", "Scope", "RFI", "Trace", "Elements", "Findings");
+  }
+
+  private static void assertPrintsAll(XSSFSheet sheet, AreaReference area) {
+    int columns =
+        StreamSupport.stream(sheet.spliterator(), false)
+            .mapToInt(Row::getLastCellNum)
+            .max()
+            .orElse(0);
+    assertThat(area.getLastCell().getRow())
+        .as(sheet.getSheetName())
+        .isGreaterThanOrEqualTo(sheet.getLastRowNum());
+    assertThat(area.getLastCell().getCol() + 1).as(sheet.getSheetName()).isEqualTo(columns);
+  }
+
+  @Test
+  void chartsShowTheCellsOfTheSummary() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      Sheet summary = book.getSheet("Summary");
+      List<XSSFChart> charts = book.getSheet("Summary").getDrawingPatriarch().getCharts();
+      assertThat(charts)
+          .extracting(chart -> chart.getTitleText().getString())
+          .containsExactly(
+              "Length by service, m",
+              "Outer area by service, m2",
+              "Length by storey, m",
+              "Outer area by storey, m2");
+      for (XSSFChart chart : charts) {
+        CTNumRef values =
+            chart
+                .getCTChart()
+                .getPlotArea()
+                .getBarChartArray(0)
+                .getSerArray(0)
+                .getVal()
+                .getNumRef();
+        AreaReference cells = new AreaReference(values.getF(), book.getSpreadsheetVersion());
+        List<Double> shown = new ArrayList<>();
+        for (CellReference cell : cells.getAllReferencedCells()) {
+          shown.add(summary.getRow(cell.getRow()).getCell(cell.getCol()).getNumericCellValue());
+        }
+        assertThat(values.getNumCache().getPtList())
+            .extracting(point -> Double.valueOf(point.getV()))
+            .isEqualTo(shown);
+      }
+    }
+  }
+
+  @Test
+  void elementsOnNoLineStandOnScopeWithTheirReason() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      Sheet scope = book.getSheet("Scope");
+      List<String> listed = new ArrayList<>();
+      double grouped = 0;
+      for (Row row : scope) {
+        String first = row.getCell(0).getStringCellValue();
+        if (row.getLastCellNum() > 12 && first.matches("X\\d+")) {
+          listed.add(
+              row.getCell(13).getStringCellValue() + ": " + row.getCell(6).getStringCellValue());
+        } else if (first.equals("All")) {
+          grouped = row.getCell(4).getNumericCellValue();
+        }
+      }
+      assertThat(listed)
+          .hasSize(4)
+          .contains(
+              SampleTakeoff.HOSTILE_NAME + ": service unknown",
+              "Drain   -1+2: drains carry no insulation");
+      assertThat(grouped).isEqualTo(4);
+    }
+  }
+
+  @Test
+  void eachLineIsTracedToTheRecordsOfItsElements() throws IOException {
+    Takeoff takeoff = SampleTakeoff.takeoff();
+    try (XSSFWorkbook book = read(takeoff)) {
+      Sheet trace = book.getSheet("Trace");
+      for (TakeoffLine line : takeoff.lines()) {
+        double traced = 0;
+        for (Row row : trace) {
+          if (row.getCell(0).getStringCellValue().equals(line.id())) {
+            traced += row.getCell(3).getNumericCellValue();
+            assertThat(row.getCell(7).getStringCellValue())
+                .isEqualTo("outside diameter 60.3 mm (#301 IfcCircleProfileDef.Radius = 30.15)");
+            assertThat(row.getCell(8).getStringCellValue())
+                .isEqualTo("service Chilled water flow (chw-name, services 1)");
+            assertThat(row.getCell(11).getStringCellValue())
+                .isEqualTo("thickness 21.3 mm = least thickness above the dew point");
+          }
+        }
+        assertThat(traced).as(line.id()).isCloseTo(line.quantity(), within(1e-9));
+      }
+    }
+  }
+
+  @Test
+  void questionsAndWarningsAreRequestsWithTheTopicThatCarriesThem() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      Row question = book.getSheet("RFI").getRow(5);
+      assertThat(question.getCell(0).getStringCellValue()).isEqualTo("RFI-001");
+      assertThat(question.getCell(3).getStringCellValue())
+          .startsWith("Which service is this, and is it insulated? Such as");
+      assertThat(question.getCell(4).getStringCellValue()).isEqualTo("service unknown");
+      assertThat(question.getCell(5).getStringCellValue()).isEqualTo("left out");
+      assertThat(question.getCell(7).getNumericCellValue()).isEqualTo(3.5);
+      assertThat(question.getCell(10).getStringCellValue()).isEqualTo("open");
+      assertThat(question.getCell(12).getStringCellValue()).isEqualTo(SampleTakeoff.HOSTILE_ID);
+      assertThat(question.getCell(13).getStringCellValue()).matches("[0-9a-f-]{36}");
+      assertThat(book.getSheet("RFI").getLastRowNum()).isGreaterThan(6);
     }
   }
 
