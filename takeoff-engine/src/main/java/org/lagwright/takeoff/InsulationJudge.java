@@ -108,6 +108,11 @@ final class InsulationJudge {
     if (QuantityMeasurer.isMeasuredInMetres(element) && element.lengthM() == null) {
       return in.leftOut(TakeoffFinding.LENGTH_UNKNOWN, null);
     }
+    Optional<PlausibleSizes.Doubt> doubt = PlausibleSizes.doubt(element, section);
+    if (doubt.isPresent()) {
+      return in.leftOut(
+          TakeoffFinding.SIZE_IMPLAUSIBLE, null, doubt.get().measured(), doubt.get().limit());
+    }
     MaterialFamily material = material(classification);
     Double impossibleC = temperatureOutside(classification, material);
     if (impossibleC != null) {

@@ -81,6 +81,7 @@ final class QuestionBook {
           "Apparatus on " + service + ": is it insulated on site, and how thick?";
       case SIZE_UNKNOWN -> "What size is it?";
       case LENGTH_UNKNOWN -> "How long is it?";
+      case SIZE_IMPLAUSIBLE -> "In which unit are its sizes?";
       case MATERIAL_LIMIT -> "Which material stands the temperature of " + service + "?";
       case CONDENSATION_OUT_OF_REACH -> "In which air is " + service + " to stay dry?";
       case DEMAND_OUT_OF_REACH -> "What may be asked of the insulation of " + service + "?";

@@ -37,6 +37,10 @@ public enum TakeoffFinding implements FindingCode {
           + " size."),
   LENGTH_UNKNOWN(
       Severity.WARNING, "No length could be measured or read. Measure it on the drawing."),
+  SIZE_IMPLAUSIBLE(
+      Severity.ERROR,
+      "{0} is beyond what is built ({1}), so nothing is reckoned with it. Check the length unit of the"
+          + " file, then the element on the drawing."),
   EQUIPMENT_BY_DRAWING(
       Severity.INFO,
       "Insulation of apparatus is not measured from the model. Take this one, on {0}, off its"

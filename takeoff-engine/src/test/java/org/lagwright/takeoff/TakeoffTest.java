@@ -10,6 +10,8 @@ import static org.lagwright.takeoff.TakeoffAssertions.takeoff;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
@@ -81,6 +83,19 @@ class TakeoffTest {
         TestElement.of(1, Kind.PIPE_SEGMENT, Form.STRAIGHT).round(60.3).inSystem("CHWS");
 
     assertLeftOut(takeoff(pipe), TakeoffFinding.LENGTH_UNKNOWN);
+  }
+
+  /** Metres read as millimetres, millimetres as metres. */
+  @ParameterizedTest
+  @CsvSource({"60300,3", "0.0603,3", "5001,3", "60.3,2001"})
+  void sizeBeyondWhatIsBuiltIsLeftOutAndReported(double diameterMm, double lengthM) {
+    TestElement pipe =
+        TestElement.of(1, Kind.PIPE_SEGMENT, Form.STRAIGHT)
+            .round(diameterMm)
+            .length(lengthM)
+            .inSystem("CHWS");
+
+    assertLeftOut(takeoff(pipe), TakeoffFinding.SIZE_IMPLAUSIBLE);
   }
 
   @Test

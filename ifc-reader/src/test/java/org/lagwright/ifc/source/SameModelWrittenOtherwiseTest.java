@@ -55,7 +55,8 @@ class SameModelWrittenOtherwiseTest {
   void numbersOfTheRecordsDoNotMatter() throws IOException {
     assertSameWhen(
         records -> {
-          records.replaceAll(record -> ID.matcher(record).replaceAll(m -> renumbered(m.group(), m.group(1))));
+          records.replaceAll(
+              record -> ID.matcher(record).replaceAll(m -> renumbered(m.group(), m.group(1))));
           return records;
         });
   }
@@ -69,7 +70,8 @@ class SameModelWrittenOtherwiseTest {
   void placeAndDirectionOfTheSiteDoNotMatter() throws IOException {
     assertSameWhen(
         records -> {
-          records.replaceAll(r -> TOP_PLACEMENT.matcher(r).replaceFirst("IFCLOCALPLACEMENT(#880000005,"));
+          records.replaceAll(
+              r -> TOP_PLACEMENT.matcher(r).replaceFirst("IFCLOCALPLACEMENT(#880000005,"));
           records.add("#880000001=IFCCARTESIANPOINT((3500000.,5400000.,120.));");
           records.add("#880000002=IFCDIRECTION((0.1,0.2,0.97));");
           records.add("#880000003=IFCDIRECTION((0.6,0.8,0.));");
@@ -103,7 +105,10 @@ class SameModelWrittenOtherwiseTest {
       measures(model)
           .forEach(
               (id, is) ->
-                  assertThat(measured).extractingByKey(id).as("%s %s", model.getFileName(), id).isEqualTo(is));
+                  assertThat(measured)
+                      .extractingByKey(id)
+                      .as("%s %s", model.getFileName(), id)
+                      .isEqualTo(is));
     }
   }
 
