@@ -243,4 +243,13 @@ public final class Words {
   public static String shortSha(ModelFile model) {
     return model.sha256().substring(0, Math.min(SHORT_SHA, model.sha256().length()));
   }
+
+  /** A part of the building in plain words: {@code wall} of IfcWallStandardCase. */
+  public static String building(String ifcClass) {
+    return ifcClass
+        .replaceFirst("^Ifc", "")
+        .replaceFirst("(StandardCase|ElementedCase)$", "")
+        .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
+        .toLowerCase(Locale.ROOT);
+  }
 }

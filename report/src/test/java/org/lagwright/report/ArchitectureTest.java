@@ -96,6 +96,7 @@ class ArchitectureTest {
               "org.lagwright.report.workbook..",
               "org.lagwright.report.json..",
               "org.lagwright.report.bcf..",
+              "org.lagwright.report.ids..",
               "org.lagwright.report.bimserver..",
               "org.lagwright.report.templates..")
           .should()

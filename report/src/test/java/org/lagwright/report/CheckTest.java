@@ -74,7 +74,7 @@ class CheckTest {
         .isEqualTo("Lagwright test-models");
     assertThat(document.get("elements").asInt()).isEqualTo(283);
     assertThat(missing).isPositive();
-    assertThat(inTable).isEqualTo(missing);
+    assertThat(inTable).isEqualTo((double) missing);
   }
 
   @Test

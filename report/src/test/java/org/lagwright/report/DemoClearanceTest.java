@@ -34,7 +34,9 @@ class DemoClearanceTest {
           .append(" mm | ")
           .append(name(clash.first()))
           .append(" | ")
-          .append(name(clash.second()))
+          .append(clash.second().globalId())
+          .append(' ')
+          .append(clash.second().name())
           .append('\n');
     }
     for (Clearance.Unplaced unplaced : clearance.unplaced()) {

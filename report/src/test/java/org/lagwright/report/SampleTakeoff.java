@@ -111,7 +111,8 @@ public final class SampleTakeoff {
         Labour.none(),
         null,
         List.of(),
-        new Totals(0, 0, 0, 0, 0, 0, 0, 0));
+        new Totals(0, 0, 0, 0, 0, 0, 0, 0),
+        List.of());
   }
 
   /** The sample's straight and counted elements again and again, up to this many elements. */
@@ -143,7 +144,8 @@ public final class SampleTakeoff {
             t.insulatedLengthM(),
             t.insulatedPieces(),
             t.outerAreaM2(),
-            t.volumeM3()));
+            t.volumeM3()),
+        List.of());
   }
 
   private Takeoff build() {
@@ -164,7 +166,8 @@ public final class SampleTakeoff {
         SampleEstimate.labour(),
         SampleEstimate.price(),
         findings(),
-        new Totals(9, 5, 2, 2, 6.25, 2, 6.75, 0.175));
+        new Totals(9, 5, 2, 2, 6.25, 2, 6.75, 0.175),
+        List.of());
   }
 
   private void addPipes() {

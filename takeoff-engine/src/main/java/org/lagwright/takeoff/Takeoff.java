@@ -2,6 +2,7 @@ package org.lagwright.takeoff;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.BuildingPart;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
@@ -28,6 +29,7 @@ import org.lagwright.takeoff.settings.SettingsReader;
  * @param price of order and labour; null where the user gives no prices
  * @param findings of reader and engine together, in file order
  * @param totals the account; its constructor refuses an account that does not add up
+ * @param surroundings what is built around the elements, by model; read when looked at
  */
 public record Takeoff(
     List<ModelFile> models,
@@ -41,7 +43,8 @@ public record Takeoff(
     Labour labour,
     @Nullable Price price,
     List<Finding> findings,
-    Totals totals) {
+    Totals totals,
+    List<List<BuildingPart>> surroundings) {
 
   public Takeoff {
     models = List.copyOf(models);
@@ -51,6 +54,7 @@ public record Takeoff(
     questions = List.copyOf(questions);
     measurements = List.copyOf(measurements);
     findings = List.copyOf(findings);
+    surroundings = List.copyOf(surroundings);
   }
 
   /**

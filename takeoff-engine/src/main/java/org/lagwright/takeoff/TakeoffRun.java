@@ -101,7 +101,8 @@ final class TakeoffRun {
                 findings(judgements, labour))
             .flatMap(List::stream)
             .toList(),
-        totals(judgements));
+        totals(judgements),
+        models.stream().map(MepModel::surroundings).toList());
   }
 
   private OrderMaker orderMaker(OrderSettings order) {

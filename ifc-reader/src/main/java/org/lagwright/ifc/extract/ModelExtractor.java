@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.DoubleConsumer;
+import org.lagwright.ifc.geometry.BoxReader;
 import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.geometry.RegionReader;
 import org.lagwright.ifc.geometry.Shape;
@@ -43,7 +44,7 @@ import org.lagwright.ifc.threads.Workers;
 public final class ModelExtractor {
 
   /** What is taken in; everything else that is an element of the building is counted by class. */
-  private static final List<String> TAKEN_IN =
+  static final List<String> TAKEN_IN =
       List.of(
           "IfcDistributionElement",
           "IfcCovering",
@@ -137,7 +138,9 @@ public final class ModelExtractor {
         systems(elements),
         findings,
         otherProducts(),
-        GeoreferenceReader.read(file, placements));
+        GeoreferenceReader.read(file, placements),
+        new BuildingParts(
+            file, source.index(), new BoxReader(units.geometry(), placements), places));
   }
 
   private Map<ElementKey, Draft> drafts(DoubleConsumer progress) {

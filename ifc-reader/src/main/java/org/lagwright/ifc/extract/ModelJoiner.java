@@ -110,7 +110,8 @@ public final class ModelJoiner {
           read.systems(),
           all,
           read.otherProducts(),
-          read.georeference());
+          read.georeference(),
+          read.surroundings());
     }
   }
 }

@@ -93,6 +93,12 @@ final class PlaceReader {
         bases.computeIfAbsent(basis, List::copyOf));
   }
 
+  /** Name of the storey that a product is contained in, null where the model does not tell. */
+  @Nullable String storeyOf(long product) {
+    OfStorey storey = structure(container(product)).ofStorey;
+    return storey == null ? null : storey.name;
+  }
+
   /** Centre of the open ends of the body, else of the ports, else the origin of the placement. */
   private @Nullable Point middle(IfcRecord element, Draft draft) {
     List<Point> points = new ArrayList<>(3);

@@ -15,6 +15,8 @@ import java.util.stream.Collectors;
  * @param findings what was noticed while reading
  * @param otherProducts how many products of which IFC class were not looked at (walls, doors ...)
  * @param georeference where on earth the coordinates of the file lie
+ * @param surroundings walls, slabs, beams and the like, which a list of a file reads when it is
+ *     looked at
  */
 public record MepModel(
     ModelFile file,
@@ -22,16 +24,17 @@ public record MepModel(
     List<MepSystem> systems,
     List<Finding> findings,
     Map<String, Integer> otherProducts,
-    Georeference georeference) {
+    Georeference georeference,
+    List<BuildingPart> surroundings) {
 
-  /** A model that does not tell where on earth it is. */
+  /** A model that does not tell where on earth it is, and has nothing around its elements. */
   public MepModel(
       ModelFile file,
       List<MepElement> elements,
       List<MepSystem> systems,
       List<Finding> findings,
       Map<String, Integer> otherProducts) {
-    this(file, elements, systems, findings, otherProducts, Georeference.NONE);
+    this(file, elements, systems, findings, otherProducts, Georeference.NONE, List.of());
   }
 
   public MepModel {
@@ -39,11 +42,14 @@ public record MepModel(
     systems = List.copyOf(systems);
     findings = List.copyOf(findings);
     otherProducts = Collections.unmodifiableMap(new TreeMap<>(otherProducts));
+    surroundings =
+        surroundings instanceof BuildingPartList ? surroundings : List.copyOf(surroundings);
   }
 
   /** The same model under another description of its file. */
   public MepModel of(ModelFile described) {
-    return new MepModel(described, elements, systems, findings, otherProducts);
+    return new MepModel(
+        described, elements, systems, findings, otherProducts, georeference, surroundings);
   }
 
   /** Elements by key. */

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
@@ -38,6 +39,24 @@ class ModelReaderTest {
     assertThat(fromPacked.elements()).isEqualTo(fromPlain.elements());
     assertThat(fromPacked.file().sha256()).hasSize(64).isNotEqualTo(fromPlain.file().sha256());
     assertThat(fromPlain.file().schema()).isEqualTo("IFC4");
+  }
+
+  @Test
+  void aModelReadFromAFileKeepsItsMapConversion() throws IOException {
+    String text =
+        new String(PIPE, StandardCharsets.UTF_8)
+            .replaceFirst(
+                "ENDSEC;\\s*END-ISO",
+                """
+                #980=IFCMAPCONVERSION(#981,#982,500000.,4000000.,12.,0.,1.,1.);
+                #981=IFCGEOMETRICREPRESENTATIONCONTEXT(\\$,'Model',3,1.E-05,\\$,\\$);
+                #982=IFCPROJECTEDCRS('EPSG:25832',\\$,\\$,\\$,\\$,\\$,\\$);
+                ENDSEC;
+                END-ISO""");
+    Path file = Files.writeString(folder.resolve("pipe.ifc"), text);
+
+    var kept = Objects.requireNonNull(read(file).georeference().conversion());
+    assertThat(kept.eastings()).isEqualTo(500_000);
   }
 
   @Test

@@ -5,12 +5,10 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.PlainText;
 import org.lagwright.report.XmlFile;
@@ -74,11 +72,13 @@ public final class BcfArchive {
   }
 
   private void write(Topic topic, ZipOutputStream zip) throws IOException {
-    List<Trunk> trunks = Trunk.of(topic.elements());
+    List<Trunk> trunks = Trunk.of(topic);
     String folder = topic.guid() + "/";
     put(zip, folder + "markup.bcf", markup(topic, !trunks.isEmpty()));
     if (!trunks.isEmpty()) {
-      View view = View.of(trunks);
+      // walls and slabs may be far larger than what meets them
+      List<Trunk> elements = Trunk.of(topic.elements());
+      View view = View.of(elements.isEmpty() ? trunks : elements);
       put(zip, folder + "viewpoint.bcfv", viewpoint(topic, view));
       put(zip, folder + "snapshot.png", Snapshot.png(view, all, trunks));
     }
@@ -131,7 +131,7 @@ public final class BcfArchive {
 
   /** The files that the elements are in; all where it has none. */
   private void header(XmlFile xml, Topic topic, boolean old) {
-    List<Integer> files = topic.elements().stream().map(e -> e.key().model()).distinct().toList();
+    List<Integer> files = topic.models();
     xml.open("Header");
     if (!old) {
       xml.open("Files");
@@ -159,12 +159,8 @@ public final class BcfArchive {
 
   private byte[] viewpoint(Topic topic, View view) {
     XmlFile xml = new XmlFile("VisualizationInfo").with("Guid", topic.viewpointGuid());
-    List<MepElement> named = new ArrayList<>();
-    for (MepElement element : topic.elements()) {
-      if (IFC_GUID.matcher(element.globalId()).matches()) {
-        named.add(element);
-      }
-    }
+    List<Topic.Component> named =
+        topic.components().stream().filter(c -> IFC_GUID.matcher(c.globalId()).matches()).toList();
     if (!named.isEmpty()) {
       components(xml, named);
     }
@@ -179,25 +175,26 @@ public final class BcfArchive {
     return xml.close().bytes();
   }
 
-  private void components(XmlFile xml, List<MepElement> elements) {
+  private void components(XmlFile xml, List<Topic.Component> components) {
     xml.open("Components").open("Selection");
-    elements.forEach(element -> component(xml, element));
+    components.forEach(component -> component(xml, component));
     xml.close().open("Visibility").with("DefaultVisibility", "true").close();
     xml.open("Coloring").open("Color").with("Color", String.format("%08X", Snapshot.INK.getRGB()));
     if (version == BcfVersion.V3_0) {
       xml.open("Components");
     }
-    elements.forEach(element -> component(xml, element));
+    components.forEach(component -> component(xml, component));
     if (version == BcfVersion.V3_0) {
       xml.close();
     }
     xml.close().close().close();
   }
 
-  private static void component(XmlFile xml, MepElement element) {
-    xml.open("Component").with("IfcGuid", element.globalId());
-    if (element.tag() != null && !element.tag().isBlank()) {
-      xml.text("AuthoringToolId", line(element.tag()));
+  private static void component(XmlFile xml, Topic.Component component) {
+    xml.open("Component").with("IfcGuid", component.globalId());
+    String tag = component.tag();
+    if (tag != null && !tag.isBlank()) {
+      xml.text("AuthoringToolId", line(tag));
     }
     xml.close();
   }

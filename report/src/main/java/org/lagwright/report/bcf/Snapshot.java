@@ -37,7 +37,7 @@ final class Snapshot {
     Snapshot snapshot = new Snapshot(view);
     snapshot.prepare();
     all.forEach(trunk -> snapshot.draw(trunk, OTHERS, 2));
-    ofTopic.forEach(trunk -> snapshot.draw(trunk, INK, 4));
+    ofTopic.forEach(trunk -> snapshot.draw(trunk, INK, trunk.box() ? 1 : 4));
     snapshot.pen.dispose();
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
@@ -57,10 +57,10 @@ final class Snapshot {
   private void draw(Trunk trunk, Color color, int width) {
     pen.setColor(color);
     pen.setStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-    for (Point end : trunk.ends()) {
-      pen.draw(new Line2D.Double(x(trunk.middle()), y(trunk.middle()), x(end), y(end)));
+    for (Trunk.Line line : trunk.lines()) {
+      pen.draw(new Line2D.Double(x(line.from()), y(line.from()), x(line.to()), y(line.to())));
     }
-    if (trunk.ends().size() != 2) {
+    if (trunk.dot()) {
       double dot = DOT * width / 4;
       pen.fill(
           new Ellipse2D.Double(x(trunk.middle()) - dot, y(trunk.middle()) - dot, 2 * dot, 2 * dot));

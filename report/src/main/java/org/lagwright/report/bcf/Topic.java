@@ -3,6 +3,10 @@ package org.lagwright.report.bcf;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.BuildingPart;
+import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.MepElement;
 
 /**
@@ -13,6 +17,7 @@ import org.lagwright.ifc.model.MepElement;
  * @param priority one of the priorities that the archive declares
  * @param label service, or what else it belongs to; empty if nothing
  * @param elements in the order of the takeoff; may be empty where it concerns a file
+ * @param parts parts of the building that it concerns too
  */
 public record Topic(
     String cause,
@@ -21,10 +26,48 @@ public record Topic(
     String title,
     String description,
     String label,
-    List<MepElement> elements) {
+    List<MepElement> elements,
+    List<BuildingPart> parts) {
 
   public Topic {
     elements = List.copyOf(elements);
+    parts = List.copyOf(parts);
+  }
+
+  /** An issue about elements only. */
+  Topic(
+      String cause,
+      String type,
+      String priority,
+      String title,
+      String description,
+      String label,
+      List<MepElement> elements) {
+    this(cause, type, priority, title, description, label, elements, List.of());
+  }
+
+  /**
+   * Something that a viewer shows.
+   *
+   * @param tag of the authoring program, null if there is none
+   */
+  record Component(String globalId, @Nullable String tag) {}
+
+  /** Everything it concerns. */
+  List<Component> components() {
+    return Stream.concat(
+            elements.stream().map(e -> new Component(e.globalId(), e.tag())),
+            parts.stream().map(part -> new Component(part.globalId(), null)))
+        .toList();
+  }
+
+  /** Positions of the files that it concerns. */
+  List<Integer> models() {
+    return Stream.concat(
+            elements.stream().map(MepElement::key), parts.stream().map(BuildingPart::key))
+        .map(ElementKey::model)
+        .distinct()
+        .toList();
   }
 
   /** The same for the same cause, so that a later run updates the topic and adds none. */

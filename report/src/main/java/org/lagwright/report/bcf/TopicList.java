@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.BuildingPart;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
@@ -25,6 +26,7 @@ import org.lagwright.takeoff.TakeoffFinding;
 import org.lagwright.takeoff.clearance.Cause;
 import org.lagwright.takeoff.clearance.Clash;
 import org.lagwright.takeoff.clearance.Clearance;
+import org.lagwright.takeoff.clearance.Neighbour;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.verify.Coverage;
 import org.lagwright.takeoff.verify.CoverageStatus;
@@ -209,11 +211,17 @@ final class TopicList {
 
   /** The pair of services, the same whichever of the two elements was read first. */
   private String services(Clash clash) {
-    return Stream.of(clash.first(), clash.second())
-        .map(taken -> service(taken.element().key()))
-        .map(service -> service.isEmpty() ? "service not known" : service)
+    String first = named(service(clash.first().element().key()));
+    if (clash.second() instanceof Neighbour.Part part) {
+      return first + " against " + Words.building(part.part().ifcClass());
+    }
+    return Stream.of(first, named(service(clash.second().key())))
         .sorted()
         .collect(Collectors.joining(" against "));
+  }
+
+  private static String named(String service) {
+    return service.isEmpty() ? "service not known" : service;
   }
 
   private Topic clearance(String cause, List<Clash> same) {
@@ -232,15 +240,19 @@ final class TopicList {
             + " mm, without insulation "
             + Words.millimetres(worst.bareGapM())
             + " mm; below 0 is overlap. "
-            + worst.cause().suggestion()
+            + worst.suggestion()
             + " The sheet Clearance lists each pair.",
         service(worst.first().element().key()),
         elements(
             same.stream()
-                .flatMap(clash -> Stream.of(clash.first(), clash.second()))
-                .map(taken -> taken.element().key())
+                .flatMap(clash -> Stream.of(clash.first().element().key(), clash.second().key()))
                 .distinct()
-                .toList()));
+                .toList()),
+        same.stream().flatMap(TopicList::part).distinct().toList());
+  }
+
+  private static Stream<BuildingPart> part(Clash clash) {
+    return clash.second() instanceof Neighbour.Part part ? Stream.of(part.part()) : Stream.empty();
   }
 
   private List<MepElement> elements(List<ElementKey> keys) {

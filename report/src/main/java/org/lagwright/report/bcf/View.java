@@ -34,7 +34,11 @@ record View(Point eye, double heightM) {
     double[] low = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
     double[] high = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
     trunks.stream()
-        .flatMap(trunk -> Stream.concat(Stream.of(trunk.middle()), trunk.ends().stream()))
+        .flatMap(
+            trunk ->
+                Stream.concat(
+                    Stream.of(trunk.middle()),
+                    trunk.lines().stream().flatMap(l -> Stream.of(l.from(), l.to()))))
         .forEach(
             point -> {
               double[] at = {dot(point, RIGHT), dot(point, UP), dot(point, DIRECTION)};

@@ -1,23 +1,36 @@
 package org.lagwright.report.json;
 
 import java.util.List;
-import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.clearance.Clash;
 import org.lagwright.takeoff.clearance.Clearance;
+import org.lagwright.takeoff.clearance.Neighbour;
+import org.lagwright.takeoff.clearance.Passage;
 
-/** Where insulation does not fit. */
-record ClearanceView(int lookedAt, List<ClashView> clashes, List<UnplacedView> unplaced) {
+/** Where insulation does not fit, and where it goes through the building. */
+record ClearanceView(
+    int lookedAt,
+    int building,
+    int withoutBody,
+    List<ClashView> clashes,
+    List<PassageView> passages,
+    List<UnplacedView> unplaced,
+    List<UnplacedView> bareUnplaced) {
 
   static ClearanceView of(Clearance clearance) {
     return new ClearanceView(
         clearance.lookedAt(),
+        clearance.building(),
+        clearance.withoutBody(),
         clearance.clashes().stream().map(ClashView::of).toList(),
-        clearance.unplaced().stream().map(UnplacedView::of).toList());
+        clearance.passages().stream().map(PassageView::of).toList(),
+        clearance.unplaced().stream().map(UnplacedView::of).toList(),
+        clearance.bareUnplaced().stream().map(UnplacedView::of).toList());
   }
 
-  /** Two elements with less room than wanted. */
+  /** An element and a neighbour with less room than wanted. */
   record ClashView(
       String cause,
+      String method,
       SideView first,
       SideView second,
       double gapM,
@@ -29,7 +42,8 @@ record ClearanceView(int lookedAt, List<ClashView> clashes, List<UnplacedView> u
     static ClashView of(Clash clash) {
       return new ClashView(
           clash.cause().label(),
-          SideView.of(clash.first()),
+          clash.second().method(),
+          SideView.of(new Neighbour.Piece(clash.first())),
           SideView.of(clash.second()),
           Finite.number(clash.gapM()),
           Finite.number(clash.bareGapM()),
@@ -39,18 +53,25 @@ record ClearanceView(int lookedAt, List<ClashView> clashes, List<UnplacedView> u
     }
   }
 
-  /** One of the two. */
-  record SideView(String globalId, int model, long step, double thicknessM) {
-    static SideView of(TakenElement taken) {
-      return new SideView(
-          taken.element().globalId(),
-          taken.element().key().model(),
-          taken.element().key().step(),
-          Clearance.thicknessM(taken));
+  /** An element that goes through a part of the building in an opening. */
+  record PassageView(SideView element, SideView part, double marginM) {
+    static PassageView of(Passage passage) {
+      return new PassageView(
+          SideView.of(new Neighbour.Piece(passage.element())),
+          SideView.of(new Neighbour.Part(passage.part())),
+          Finite.number(passage.marginM()));
     }
   }
 
-  /** An insulated element that could not be looked at. */
+  /** One of the two. */
+  record SideView(String globalId, int model, long step, double thicknessM) {
+    static SideView of(Neighbour side) {
+      return new SideView(
+          side.globalId(), side.key().model(), side.key().step(), side.thicknessM());
+    }
+  }
+
+  /** An element that could not be looked at. */
   record UnplacedView(String globalId, int model, long step, String reason) {
     static UnplacedView of(Clearance.Unplaced unplaced) {
       return new UnplacedView(

@@ -1,5 +1,6 @@
 package org.lagwright.report.workbook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -10,43 +11,102 @@ import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.clearance.Clash;
 import org.lagwright.takeoff.clearance.Clearance;
+import org.lagwright.takeoff.clearance.Neighbour;
+import org.lagwright.takeoff.clearance.Passage;
 import org.lagwright.takeoff.service.Classification;
 
-/** The sheet {@code Clearance}: pairs of elements between which insulation does not fit. */
+/**
+ * The sheet {@code Clearance}: where insulation does not fit, and where it goes through the
+ * building in openings.
+ */
 final class ClearanceSheet {
 
   static final String NAME = "Clearance";
 
-  private static final int HEADING_ROW = 5;
+  private static final int HEADING_ROW = 8;
 
   private final Clearance clearance;
-  private final Table<Clash> table;
+  private final Table<Row> table;
+
+  /**
+   * One row: a clash, or a passage through an opening.
+   *
+   * @param gapM of a passage the room round it in the opening
+   * @param wantedM null where none is wanted
+   * @param bareGapM null where it does not matter
+   */
+  private record Row(
+      String cause,
+      double gapM,
+      @Nullable Double wantedM,
+      @Nullable Double bareGapM,
+      TakenElement first,
+      Neighbour second,
+      String suggestion,
+      String note) {
+
+    static Row of(Clash clash) {
+      return new Row(
+          clash.cause().label(),
+          clash.gapM(),
+          clash.wantedM(),
+          clash.bareGapM(),
+          clash.first(),
+          clash.second(),
+          clash.suggestion(),
+          clash.note());
+    }
+
+    static Row of(Passage passage) {
+      return new Row(
+          "through an opening",
+          passage.marginM(),
+          null,
+          null,
+          passage.element(),
+          new Neighbour.Part(passage.part()),
+          "No clash. Close the gap as the fire and sound concept of the building asks.",
+          "opening by the box around it");
+    }
+
+    @Nullable Double shortfallMm() {
+      return wantedM == null ? null : Words.roundedMm(wantedM - gapM);
+    }
+  }
 
   ClearanceSheet(Clearance clearance) {
     this.clearance = clearance;
-    table = new Table<>(NAME, HEADING_ROW, columns(), clearance.clashes());
+    List<Row> rows = new ArrayList<>();
+    clearance.clashes().forEach(clash -> rows.add(Row.of(clash)));
+    clearance.passages().forEach(passage -> rows.add(Row.of(passage)));
+    table = new Table<>(NAME, HEADING_ROW, columns(), rows);
   }
 
-  private static List<Column<Clash>> columns() {
+  private static List<Column<Row>> columns() {
     return List.of(
-        Column.text("Cause", 16, clash -> clash.cause().label()),
-        Column.number("Gap mm", 9, Look.PLAIN, clash -> Words.roundedMm(clash.gapM())),
-        Column.number("Wanted mm", 9, Look.PLAIN, clash -> Words.roundedMm(clash.wantedM())),
-        Column.number("Shortfall mm", 10, Look.PLAIN, c -> Words.roundedMm(c.shortfallM())),
-        Column.number("Bare gap mm", 9, Look.PLAIN, c -> Words.roundedMm(c.bareGapM())),
-        Column.text("A: service", 26, clash -> service(clash.first())),
-        Column.text("A: size", 24, clash -> Words.size(clash.first().element())),
-        Column.number("A: insulation mm", 11, Look.PLAIN, clash -> boughtMm(clash.first())),
-        Column.text("B: service", 26, clash -> service(clash.second())),
-        Column.text("B: size", 24, clash -> Words.size(clash.second().element())),
-        Column.number("B: insulation mm", 11, Look.PLAIN, clash -> boughtMm(clash.second())),
-        Column.text("Storey", 18, clash -> clash.first().element().place().storey()),
-        Column.text("A: name", 30, clash -> clash.first().element().name()),
-        Column.text("B: name", 30, clash -> clash.second().element().name()),
-        Column.wrapped("What to do", 40, clash -> clash.cause().suggestion()),
-        Column.text("A: GlobalId", 26, clash -> clash.first().element().globalId()),
-        Column.text("B: GlobalId", 26, clash -> clash.second().element().globalId()),
-        Column.wrapped("Simplified", 40, Clash::note));
+        Column.text("Cause", 18, Row::cause),
+        Column.number("Gap mm", 9, Look.PLAIN, row -> Words.roundedMm(row.gapM())),
+        Column.number("Wanted mm", 9, Look.PLAIN, row -> millimetres(row.wantedM())),
+        Column.number("Shortfall mm", 10, Look.PLAIN, Row::shortfallMm),
+        Column.number("Bare gap mm", 9, Look.PLAIN, row -> millimetres(row.bareGapM())),
+        Column.text("Method", 8, row -> row.second().method()),
+        Column.text("A: service", 26, row -> service(row.first())),
+        Column.text("A: size", 24, row -> Words.size(row.first().element())),
+        Column.number("A: insulation mm", 11, Look.PLAIN, row -> bought(row.first())),
+        Column.text("B: service or part", 26, row -> what(row.second())),
+        Column.text("B: size", 24, row -> size(row.second())),
+        Column.number("B: insulation mm", 11, Look.PLAIN, row -> bought(row.second())),
+        Column.text("Storey", 18, row -> row.first().element().place().storey()),
+        Column.text("A: name", 30, row -> row.first().element().name()),
+        Column.text("B: name", 30, row -> row.second().name()),
+        Column.wrapped("What to do", 40, Row::suggestion),
+        Column.text("A: GlobalId", 26, row -> row.first().element().globalId()),
+        Column.text("B: GlobalId", 26, row -> row.second().globalId()),
+        Column.wrapped("Simplified", 40, Row::note));
+  }
+
+  private static @Nullable Double millimetres(@Nullable Double metres) {
+    return metres == null ? null : Words.roundedMm(metres);
   }
 
   private static String service(TakenElement taken) {
@@ -54,8 +114,26 @@ final class ClearanceSheet {
     return service == null || !service.isKnown() ? "not known" : service.name();
   }
 
-  private static @Nullable Double boughtMm(TakenElement taken) {
-    double thicknessM = Clearance.thicknessM(taken);
+  private static String what(Neighbour neighbour) {
+    if (neighbour instanceof Neighbour.Piece piece) {
+      return service(piece.taken());
+    }
+    return neighbour instanceof Neighbour.Part part ? Words.building(part.part().ifcClass()) : "";
+  }
+
+  private static @Nullable String size(Neighbour neighbour) {
+    return neighbour instanceof Neighbour.Piece piece ? Words.size(piece.taken().element()) : null;
+  }
+
+  private static @Nullable Double bought(TakenElement taken) {
+    return bought(Clearance.thicknessM(taken));
+  }
+
+  private static @Nullable Double bought(Neighbour neighbour) {
+    return bought(neighbour.thicknessM());
+  }
+
+  private static @Nullable Double bought(double thicknessM) {
     return thicknessM == 0 ? null : Words.roundedMm(thicknessM);
   }
 
@@ -67,30 +145,50 @@ final class ClearanceSheet {
   /** Writes everything but the rows. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
-    writer.title("Clearance: where insulated surfaces meet each other or a bare neighbour");
+    writer.title(
+        "Clearance: where insulation meets other insulation, a bare neighbour or the building");
     writer.note(
         "Gap between finished surfaces; below 0 they overlap, by so much. Bare gap: the same"
             + " without insulation. Elements that are joined or of one run do not count.");
     writer.note(
-        "Not looked at: walls, slabs and beams, apparatus, terminals, trays. Bends are reckoned in"
-            + " pieces of 15 degrees at most; other simplifications stand in the last column.");
+        "Method: body by its own shape; box by the upright box around a wall, slab, beam or column,"
+            + " which may be larger than the part.");
+    writer.note(
+        "What goes through an opening with its insulation is no clash; its gap is the least room in"
+            + " the box of the opening.");
+    writer.note(
+        "Not looked at: apparatus, terminals, trays. Bends are reckoned in pieces of 15 degrees at"
+            + " most; other simplifications stand in the last column.");
     writer.note(lookedAt());
+    writer.note(
+        "Could not be looked at: insulated elements: "
+            + reasons(clearance.unplaced())
+            + "; bare elements: "
+            + reasons(clearance.bareUnplaced())
+            + ".");
     table.writeHeadings(sheet, styles);
   }
 
   private String lookedAt() {
+    return "Looked at "
+        + clearance.lookedAt()
+        + " elements and "
+        + clearance.building()
+        + " parts of the building; "
+        + clearance.withoutBody()
+        + " parts have no body that can be read.";
+  }
+
+  private static String reasons(List<Clearance.Unplaced> unplaced) {
     Map<String, Long> reasons =
-        clearance.unplaced().stream()
+        unplaced.stream()
             .collect(
                 Collectors.groupingBy(
                     Clearance.Unplaced::reason, TreeMap::new, Collectors.counting()));
-    String missing =
-        reasons.entrySet().stream()
+    return reasons.isEmpty()
+        ? "none"
+        : reasons.entrySet().stream()
             .map(reason -> reason.getValue() + " (" + reason.getKey() + ")")
             .collect(Collectors.joining(", "));
-    return "Looked at "
-        + clearance.lookedAt()
-        + " elements. Insulated elements that could not be looked at: "
-        + (missing.isEmpty() ? "none." : missing + ".");
   }
 }

@@ -223,9 +223,9 @@ class IdsFileTest {
           "unique-id | missing | 0AlderQuay0Pipe0000001 | 0AlderQuay0Pipe0000002");
 
   private static String edited(String edit) {
-    String[] cells = edit.split(" \\| ");
-    String[] right = cells[2].split(" ; ");
-    String[] wrong = cells[3].split(" ; ");
+    String[] cells = edit.split(" \\| ", -1);
+    String[] right = cells[2].split(" ; ", -1);
+    String[] wrong = cells[3].split(" ; ", -1);
     String text = ReadyModel.text();
     for (int i = 0; i < right.length; i++) {
       assertThat(text).contains(right[i].trim());
@@ -238,7 +238,7 @@ class IdsFileTest {
   void eachRequirementHasAModelThatMissesIt() {
     Set<String> edited = new HashSet<>();
     EDITS.stream()
-        .map(edit -> edit.split(" \\| "))
+        .map(edit -> edit.split(" \\| ", -1))
         .filter(cells -> cells[1].equals("missing"))
         .forEach(cells -> edited.add(cells[0]));
 
@@ -253,7 +253,7 @@ class IdsFileTest {
   @ParameterizedTest
   @MethodSource("edits")
   void whatIsTakenAwayIsMissedByTheCheckAndByTheFile(String edit) throws Exception {
-    String[] cells = edit.split(" \\| ");
+    String[] cells = edit.split(" \\| ", -1);
     Path file = file(edited(edit));
     ReadinessRow row =
         readiness(file).byRequirement().stream()

@@ -4,14 +4,15 @@ package org.lagwright.report.ids;
  * A model that carries everything: two pipes, an elbow that takes over their size, and a duct.
  * Tests take something away.
  */
-final class ReadyModel {
+public final class ReadyModel {
 
   /** GlobalId of the first pipe. */
-  static final String PIPE = "0AlderQuay0Pipe0000001";
+  public static final String PIPE = "0AlderQuay0Pipe0000001";
 
   private ReadyModel() {}
 
-  static String text() {
+  /** The exchange file. */
+  public static String text() {
     return """
         ISO-10303-21;
         HEADER;

@@ -75,7 +75,7 @@ final class SmallIds {
     String version = step.schema().startsWith("IFC4X3") ? "IFC4X3_ADD2" : step.schema();
     for (Element specification :
         children(children(root, "specifications").get(0), "specification")) {
-      if (List.of(specification.getAttribute("ifcVersion").split(" ")).contains(version)) {
+      if (List.of(specification.getAttribute("ifcVersion").split(" ", -1)).contains(version)) {
         counts.merge(specification.getAttribute("identifier"), count(specification), Count::plus);
       }
     }

@@ -13,7 +13,7 @@ import org.locationtech.jts.index.strtree.STRtree;
 final class ClashSearch {
 
   /** Less is drawing accuracy; common practice, no source. */
-  private static final double TOLERANCE_M = 0.0001;
+  static final double TOLERANCE_M = 0.0001;
 
   /** An end so near the body of the same service was meant to join it; common practice. */
   private static final double MEANT_TO_JOIN_M = 0.01;
@@ -53,7 +53,7 @@ final class ClashSearch {
   }
 
   private Optional<Clash> find(Placed one, Placed other) {
-    double wantedM = wanted.between(one.duct(), other.duct()).mm() / 1000;
+    double wantedM = wanted.betweenM(one, other);
     if (!(one.insulated() || other.insulated())
         || !one.box().isNear(other.box(), wantedM)
         || joined.areJoined(one.taken().element().key(), other.taken().element().key())) {
@@ -64,12 +64,17 @@ final class ClashSearch {
       return Optional.empty();
     }
     double bareM = Gap.betweenM(one.made().bare(), other.made().bare(), Double.MAX_VALUE);
-    Cause cause =
-        bareM < -TOLERANCE_M
-            ? Cause.BARE_CLASH
-            : gapM < -TOLERANCE_M ? Cause.INSULATION_CLASH : Cause.TOO_CLOSE;
+    Neighbour neighbour = new Neighbour.Piece(other.taken());
+    Cause cause = Cause.of(gapM, bareM);
     return Optional.of(
-        new Clash(one.taken(), other.taken(), gapM, bareM, wantedM, cause, note(one, other)));
+        new Clash(
+            one.taken(),
+            neighbour,
+            gapM,
+            bareM,
+            wantedM,
+            cause,
+            Clash.note(one.note("A"), other.note("B"))));
   }
 
   /** Pieces of one service that end on each other, though the model joins them not. */
@@ -89,11 +94,5 @@ final class ClashSearch {
     return one.made().ends().stream()
         .filter(end -> other.box().isNear(Solid.point(end).box(), MEANT_TO_JOIN_M))
         .anyMatch(end -> other.distanceM(end, MEANT_TO_JOIN_M) <= MEANT_TO_JOIN_M);
-  }
-
-  private static String note(Placed one, Placed other) {
-    String first = one.made().note().isEmpty() ? "" : "A: " + one.made().note();
-    String second = other.made().note().isEmpty() ? "" : "B: " + other.made().note();
-    return first.isEmpty() || second.isEmpty() ? first + second : first + "; " + second;
   }
 }

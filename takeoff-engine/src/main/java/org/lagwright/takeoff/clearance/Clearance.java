@@ -8,28 +8,46 @@ import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 
 /**
- * Where the insulated envelopes of a takeoff meet each other or a bare neighbour. Envelopes follow
- * the thickness bought. Pipes, ducts, fittings, valves and inline items are looked at, insulated or
- * not; apparatus, terminals, walls and other parts of the building are not.
+ * Where the insulated envelopes of a takeoff meet each other, a bare neighbour or the building.
+ * Envelopes follow the thickness bought. Pipes, ducts, fittings, valves and inline items are looked
+ * at, insulated or not, and walls, slabs, beams and the like by the boxes around them; apparatus
+ * and terminals are not.
  *
  * @param clashes the worst cause first, of each cause the largest shortfall first
+ * @param passages insulated elements that go through the building in openings large enough
  * @param lookedAt elements that have a place in space
  * @param unplaced insulated elements that have none, with the reason
+ * @param bareUnplaced bare ones that have none, against which nothing could be held
+ * @param building parts of the building that were looked at
+ * @param withoutBody parts of the building without a body that can be read
  */
-public record Clearance(List<Clash> clashes, int lookedAt, List<Unplaced> unplaced) {
+public record Clearance(
+    List<Clash> clashes,
+    List<Passage> passages,
+    int lookedAt,
+    List<Unplaced> unplaced,
+    List<Unplaced> bareUnplaced,
+    int building,
+    int withoutBody) {
 
   private static final Comparator<Clash> WORST_FIRST =
       Comparator.comparing(Clash::cause)
           .thenComparing(Comparator.comparingDouble(Clash::shortfallM).reversed())
           .thenComparing(clash -> clash.first().element().key())
-          .thenComparing(clash -> clash.second().element().key());
+          .thenComparing(clash -> clash.second().key());
+
+  private static final Comparator<Passage> BY_ELEMENT =
+      Comparator.comparing((Passage passage) -> passage.element().element().key())
+          .thenComparing(passage -> passage.part().key());
 
   public Clearance {
     clashes = List.copyOf(clashes);
+    passages = List.copyOf(passages);
     unplaced = List.copyOf(unplaced);
+    bareUnplaced = List.copyOf(bareUnplaced);
   }
 
-  /** An insulated element that could not be looked at. */
+  /** An element that could not be looked at. */
   public record Unplaced(TakenElement element, String reason) {}
 
   /** Thickness of the envelope of an element, metres: what is bought, 0 off the lines. */
@@ -38,23 +56,39 @@ public record Clearance(List<Clash> clashes, int lookedAt, List<Unplaced> unplac
     return taken.lineId() == null || decision == null ? 0 : decision.totalM();
   }
 
-  /** Looks through a finished takeoff; the wanted gaps are those of its settings. */
+  /**
+   * Looks through a finished takeoff; the wanted gaps are those of its settings. Reads the bodies
+   * of the building from the models if nobody has done so before.
+   */
   public static Clearance of(Takeoff takeoff) {
+    Jackets jackets = new Jackets(takeoff);
     List<Placed> placed = new ArrayList<>();
     List<Unplaced> unplaced = new ArrayList<>();
+    List<Unplaced> bareUnplaced = new ArrayList<>();
     for (TakenElement taken : takeoff.elements()) {
       if (taken.element().kind().isLagged() && taken.element().repeats() == null) {
         BodyMaker.Made made = BodyMaker.make(taken.element(), thicknessM(taken));
         if (made.missing().isEmpty()) {
-          placed.add(Placed.of(taken, made));
-        } else if (thicknessM(taken) > 0) {
-          unplaced.add(new Unplaced(taken, made.missing()));
+          placed.add(Placed.of(taken, made, jackets.has(taken)));
+        } else {
+          (thicknessM(taken) > 0 ? unplaced : bareUnplaced)
+              .add(new Unplaced(taken, made.missing()));
         }
       }
     }
     ClearancePack wanted = ClearancePack.bundled().with(takeoff.settings().clearanceMm());
+    BuildingSearch building = new BuildingSearch(takeoff.surroundings(), wanted);
+    building.search(placed);
     List<Clash> clashes = new ArrayList<>(new ClashSearch(placed, wanted).clashes());
+    clashes.addAll(building.clashes());
     clashes.sort(WORST_FIRST);
-    return new Clearance(clashes, placed.size(), unplaced);
+    return new Clearance(
+        clashes,
+        building.passages().stream().sorted(BY_ELEMENT).toList(),
+        placed.size(),
+        unplaced,
+        bareUnplaced,
+        building.lookedAt(),
+        building.withoutBody());
   }
 }

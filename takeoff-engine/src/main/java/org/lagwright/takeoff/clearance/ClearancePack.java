@@ -9,7 +9,8 @@ import org.lagwright.takeoff.pack.SourceStatus;
 /**
  * Gaps wanted between finished surfaces.
  *
- * @param gaps by pair: {@code pipe-pipe}, {@code duct-pipe}, {@code duct-duct}
+ * @param gaps by pair: {@code pipe-pipe}, {@code duct-pipe}, {@code duct-duct}, {@code
+ *     pipe-building}, {@code duct-building}; {@code jacket} between any two of which one has one
  */
 public record ClearancePack(
     String id, String version, String source, String status, Map<String, WantedGap> gaps) {
@@ -53,12 +54,27 @@ public record ClearancePack(
     return new PackInfo(id, version, source, status);
   }
 
-  /** The gap between two elements that are ducts or not. */
-  WantedGap between(boolean oneIsDuct, boolean otherIsDuct) {
+  /** The gap between two elements, metres. */
+  double betweenM(Placed one, Placed other) {
     String pair =
-        oneIsDuct && otherIsDuct
+        one.duct() && other.duct()
             ? "duct-duct"
-            : oneIsDuct || otherIsDuct ? "duct-pipe" : "pipe-pipe";
+            : one.duct() || other.duct() ? "duct-pipe" : "pipe-pipe";
+    return withJacketM(pair, one.jacketed() || other.jacketed());
+  }
+
+  /** The gap between an element and a part of the building, metres. */
+  double toBuildingM(boolean duct, boolean jacketed) {
+    return withJacketM(duct ? "duct-building" : "pipe-building", jacketed);
+  }
+
+  /** Room to put on a jacket counts where it is more. */
+  private double withJacketM(String pair, boolean jacketed) {
+    double mm = gap(pair).mm();
+    return (jacketed ? Math.max(mm, gap("jacket").mm()) : mm) / 1000;
+  }
+
+  private WantedGap gap(String pair) {
     WantedGap gap = gaps.get(pair);
     if (gap == null) {
       throw new IllegalStateException("the pack of clearances lacks " + pair);

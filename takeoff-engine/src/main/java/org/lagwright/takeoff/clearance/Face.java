@@ -41,6 +41,11 @@ record Face(Point centre, Point u, Point v, double halfWidthM, double halfHeight
     return new Face(centre, u, v, 0, 0, section.largestSideM() / 2 + thicknessM);
   }
 
+  /** The same elsewhere. */
+  Face at(Point place) {
+    return new Face(place, u, v, halfWidthM, halfHeightM, cornerM);
+  }
+
   /** True where it has no straight sides. */
   boolean isDisc() {
     return halfWidthM == 0 && halfHeightM == 0;

@@ -10,13 +10,26 @@ import org.lagwright.takeoff.measure.Size;
  * An element with its bodies.
  *
  * @param duct true for what is held against the gaps of ducts
+ * @param jacketed true where the settings ask for a jacket on its insulation
  * @param box round the insulated bodies
  */
-record Placed(TakenElement taken, BodyMaker.Made made, boolean duct, boolean insulated, Box box) {
+record Placed(
+    TakenElement taken,
+    BodyMaker.Made made,
+    boolean duct,
+    boolean insulated,
+    boolean jacketed,
+    Box box) {
 
-  static Placed of(TakenElement taken, BodyMaker.Made made) {
+  static Placed of(TakenElement taken, BodyMaker.Made made, boolean jacketed) {
+    boolean insulated = Clearance.thicknessM(taken) > 0;
     return new Placed(
-        taken, made, isDuct(taken), Clearance.thicknessM(taken) > 0, Box.around(made.insulated()));
+        taken, made, isDuct(taken), insulated, jacketed, Box.around(made.insulated()));
+  }
+
+  /** How its bodies are simpler than it, for one side of a pair; empty where they are not. */
+  String note(String side) {
+    return made.note().isEmpty() ? "" : side + ": " + made.note();
   }
 
   private static boolean isDuct(TakenElement taken) {

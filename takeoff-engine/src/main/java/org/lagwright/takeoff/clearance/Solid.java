@@ -28,6 +28,33 @@ record Solid(Face from, Face to) {
     return new Solid(face, face);
   }
 
+  /**
+   * What of it may lie between two planes; the ends of a slanting body stick out of them.
+   *
+   * @param across unit vector square to both planes
+   * @param lowM from the origin to the first plane
+   * @param highM from the origin to the other
+   */
+  Solid between(Point across, double lowM, double highM) {
+    double start = Direction.dot(from.centre(), across);
+    double end = Direction.dot(to.centre(), across);
+    double lengthM = end - start;
+    if (Math.abs(lengthM) < 1e-9) {
+      return this;
+    }
+    double slackM = reachM(across) - Math.max(start, end);
+    double low = share((lowM - slackM - start) / lengthM);
+    double high = share((highM + slackM - start) / lengthM);
+    Point way = Direction.between(from.centre(), to.centre());
+    return new Solid(
+        from.at(Direction.plus(from.centre(), way, low)),
+        to.at(Direction.plus(from.centre(), way, high)));
+  }
+
+  private static double share(double share) {
+    return Math.max(0, Math.min(1, share));
+  }
+
   /** How far it reaches in a direction of length 1, from the origin, metres. */
   double reachM(Point direction) {
     return Direction.dot(farthest(direction), direction);

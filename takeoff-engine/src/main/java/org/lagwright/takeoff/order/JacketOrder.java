@@ -28,11 +28,7 @@ final class JacketOrder {
 
   /** The id of the jacket that an element gets, empty where it gets none. */
   static Optional<String> find(LaggedElement element, List<JacketRule> rules) {
-    return rules.stream()
-        .filter(rule -> rule.fits(element))
-        .findFirst()
-        .map(JacketRule::jacket)
-        .filter(jacket -> !jacket.equals(OrderPack.NO_JACKET));
+    return JacketRule.find(rules, element.location(), element.serviceId());
   }
 
   void add(LaggedElement element) {

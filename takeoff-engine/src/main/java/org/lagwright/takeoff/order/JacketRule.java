@@ -1,5 +1,7 @@
 package org.lagwright.takeoff.order;
 
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,8 +13,17 @@ import org.jspecify.annotations.Nullable;
  */
 public record JacketRule(String jacket, @Nullable String location, @Nullable String service) {
 
-  boolean fits(LaggedElement element) {
-    return (location == null || location.equals(element.location()))
-        && (service == null || service.equals(element.serviceId()));
+  private boolean fits(String itsLocation, String itsService) {
+    return (location == null || location.equals(itsLocation))
+        && (service == null || service.equals(itsService));
+  }
+
+  /** The id of the jacket that goes onto a service at a location, empty where none does. */
+  public static Optional<String> find(List<JacketRule> rules, String location, String service) {
+    return rules.stream()
+        .filter(rule -> rule.fits(location, service))
+        .findFirst()
+        .map(JacketRule::jacket)
+        .filter(jacket -> !jacket.equals(OrderPack.NO_JACKET));
   }
 }

@@ -5,24 +5,29 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.lagwright.ifc.model.BuildingPart;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Georeference;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.model.UprightBox;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.TestElement;
 import org.lagwright.takeoff.settings.SettingsReader;
 
 /**
  * Clearance of many pipes on racks whose gaps are known from their design: ten lines side by side,
- * and pipes across them. Run by {@code .ci/bench}; see {@link #main}.
+ * pipes across them, and walls that all lines go through, every second one with an opening. Run by
+ * {@code .ci/bench}; see {@link #main}.
  */
 public final class ClearanceBenchmark {
 
@@ -38,6 +43,12 @@ public final class ClearanceBenchmark {
   private static final double WANTED_M = 0.025;
   private static final int PIECES = 190;
   private static final int CROSSINGS = 100;
+  private static final int WALLS = 80;
+  private static final double WALL_M = 0.2;
+
+  /** Around the outermost lines, and under and over all of them. */
+  private static final double OPENING_MARGIN_M = 0.05;
+
   private static final double PIECE_M = 6;
   private static final double PITCH_M = 6.5;
   private static final double RACK_HEIGHT_M = 3;
@@ -46,6 +57,7 @@ public final class ClearanceBenchmark {
   private static final double LIMIT_S = 20;
 
   private final List<MepElement> elements = new ArrayList<>();
+  private final List<BuildingPart> walls = new ArrayList<>();
   private final int racks;
 
   ClearanceBenchmark(int racks) {
@@ -70,6 +82,27 @@ public final class ClearanceBenchmark {
       double x = crossing * PITCH_M + PIECE_M / 2;
       pipe(1, new Point(x, -1, above), new Point(x, y + 1, above));
     }
+    for (int wall = 0; wall < WALLS; wall++) {
+      // behind the pipes across, where only the lines are
+      wall((CROSSINGS + wall) * PITCH_M + PIECE_M / 2, y, z, wall % 2 == 1);
+    }
+  }
+
+  private void wall(double x, double widthM, double z, boolean open) {
+    double acrossM = OUTSIDE_M + 2 * THICKNESS_M;
+    Point middle = new Point(x, widthM / 2, z);
+    double openingM = widthM + acrossM + 2 * OPENING_MARGIN_M;
+    UprightBox opening =
+        new UprightBox(middle, 0, 2 * WALL_M, openingM, acrossM + 2 * OPENING_MARGIN_M);
+    walls.add(
+        new BuildingPart(
+            new ElementKey(0, 10_000_000L + walls.size()),
+            "wall-" + walls.size(),
+            "IfcWall",
+            "",
+            null,
+            new UprightBox(middle, 0, WALL_M, widthM + 4, 2),
+            open ? List.of(opening) : List.of()));
   }
 
   private void pipe(int line, Point from, Point to) {
@@ -90,7 +123,12 @@ public final class ClearanceBenchmark {
   }
 
   Takeoff takeoff() {
-    return Takeoff.of(List.of(TestElement.model(elements)), SettingsReader.defaults());
+    MepModel pipes = TestElement.model(elements);
+    return Takeoff.of(
+        List.of(
+            new MepModel(
+                pipes.file(), elements, List.of(), List.of(), Map.of(), Georeference.NONE, walls)),
+        SettingsReader.defaults());
   }
 
   /** How many of each cause the design makes. */
@@ -102,7 +140,13 @@ public final class ClearanceBenchmark {
         designed.merge(cause(gapM), racks * PIECES, Integer::sum);
       }
     }
+    designed.merge(Cause.BARE_CLASH, passages(), Integer::sum);
     return designed;
+  }
+
+  /** How many go through openings; as many clash with walls that have none. */
+  int passages() {
+    return racks * WALLS / 2 * (GAPS_M.length + 1);
   }
 
   private static Cause cause(double gapM) {
@@ -114,12 +158,18 @@ public final class ClearanceBenchmark {
   /** Counts by cause, after each gap was found among those designed. */
   static Map<Cause, Integer> proved(Clearance clearance) {
     Map<Cause, Integer> found = new EnumMap<>(Cause.class);
+    for (Passage passage : clearance.passages()) {
+      if (passage.marginM() < OPENING_MARGIN_M - ACCURACY_M) {
+        throw new IllegalStateException("an opening is narrower than designed");
+      }
+    }
     for (Clash clash : clearance.clashes()) {
-      boolean known = Math.abs(clash.gapM() - CROSSING_GAP_M) < ACCURACY_M;
+      boolean wall = clash.second() instanceof Neighbour.Part;
+      boolean known = wall || Math.abs(clash.gapM() - CROSSING_GAP_M) < ACCURACY_M;
       for (double gapM : GAPS_M) {
         known |= Math.abs(clash.gapM() - gapM) < ACCURACY_M;
       }
-      if (!known || clash.cause() != cause(clash.gapM())) {
+      if (!known || clash.cause() != (wall ? Cause.BARE_CLASH : cause(clash.gapM()))) {
         throw new IllegalStateException("found what was not designed: " + clash.gapM() + " m");
       }
       found.merge(clash.cause(), 1, Integer::sum);
@@ -142,16 +192,21 @@ public final class ClearanceBenchmark {
     Clearance clearance = Clearance.of(takeoff);
     double freshS = (System.nanoTime() - start) / 1e9;
     Map<Cause, Integer> found = proved(clearance);
-    boolean right = found.equals(benchmark.designed());
+    boolean right =
+        found.equals(benchmark.designed())
+            && clearance.passages().size() == benchmark.passages()
+            && clearance.building() == benchmark.walls.size();
     start = System.nanoTime();
     int again = Clearance.of(takeoff).clashes().size();
     double warmS = (System.nanoTime() - start) / 1e9;
     boolean met = right && again == clearance.clashes().size() && freshS <= LIMIT_S;
     System.out.printf(
         Locale.ROOT,
-        "clearance of %d elements, %s (%s): fresh %.1f s, warm %.1f s; limit %.0f s, fresh  %s%n",
+        "clearance of %d elements and %d walls, %s, %d through openings (%s): fresh %.1f s, warm %.1f s; limit %.0f s, fresh  %s%n",
         clearance.lookedAt(),
+        clearance.building(),
         found,
+        clearance.passages().size(),
         right ? "as designed" : "WRONG",
         freshS,
         warmS,
