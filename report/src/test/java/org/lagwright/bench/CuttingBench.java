@@ -21,7 +21,8 @@ import org.lagwright.takeoff.order.StockPiece;
 
 /**
  * Plans the cuts of many pieces, proves each plan right, and prints the time it took: every piece
- * once, no tube over its length, no sheet over its edges, no worse than first-fit decreasing.
+ * once, no tube over its length, no piece of sheet over its edges or another, no more stock than
+ * first-fit decreasing takes.
  */
 public final class CuttingBench {
 
@@ -40,14 +41,20 @@ public final class CuttingBench {
   public static void main(String[] arguments) {
     boolean met = true;
     System.out.printf(Locale.ROOT, "Cutting plans of %d pieces, seed %d%n", PIECES, SEED);
-    for (int lengths : new int[] {40, 140, PIECES}) {
-      met &= tubes(lengths);
+    for (int lengths : new int[] {40, 140, 390, PIECES}) {
+      met &= tubes(lengths + (lengths == PIECES ? " random lengths" : " lengths"), cuts(lengths));
     }
-    met &= sheets();
+    met &= tubes("threes that fill a tube", threesThatFillATube());
+    for (int sizes : new int[] {40, 190, PIECES}) {
+      met &= sheets(sizes, new SheetSize("sheet", 1, 2));
+    }
+    for (int sizes : new int[] {40, 110, PIECES}) {
+      met &= sheets(sizes, new SheetSize("roll", 1, 8));
+    }
     System.exit(met ? 0 : 1);
   }
 
-  private static boolean tubes(int lengths) {
+  private static List<Cut> cuts(int lengths) {
     Random random = new Random(SEED);
     List<Double> choices = new ArrayList<>();
     for (int i = 0; i < lengths; i++) {
@@ -57,6 +64,27 @@ public final class CuttingBench {
     for (int i = 0; i < PIECES; i++) {
       cuts.add(new Cut("c" + i, choices.get(random.nextInt(lengths))));
     }
+    return cuts;
+  }
+
+  /**
+   * Where first fit is far from the best: 150 sets of three lengths that fill a tube with its cuts.
+   */
+  private static List<Cut> threesThatFillATube() {
+    Random random = new Random(SEED);
+    List<Cut> cuts = new ArrayList<>();
+    for (int i = 0; cuts.size() < PIECES; i++) {
+      Random set = new Random(random.nextInt(150));
+      int first = 600 + set.nextInt(250);
+      int second = 500 + set.nextInt(250);
+      cuts.add(new Cut("a" + i, first * MM));
+      cuts.add(new Cut("b" + i, second * MM));
+      cuts.add(new Cut("c" + i, (1994 - first - second) * MM));
+    }
+    return cuts;
+  }
+
+  private static boolean tubes(String what, List<Cut> cuts) {
     StockLength stock = new StockLength(2, 0.003);
     long start = System.nanoTime();
     CuttingPlan plan = CuttingPlanner.plan(cuts, stock);
@@ -66,8 +94,12 @@ public final class CuttingBench {
     if (plan.pieces().size() > firstFit) {
       throw new IllegalStateException(plan.pieces().size() + " tubes, first fit " + firstFit);
     }
-    String what = "tubes, " + lengths + (lengths == PIECES ? " random lengths" : " lengths");
-    return print(what, plan.pieces().size(), plan.lowerBound(), "first fit " + firstFit, seconds);
+    return print(
+        "tubes, " + what,
+        plan.pieces().size(),
+        plan.lowerBound(),
+        "first fit " + firstFit,
+        seconds);
   }
 
   private static boolean print(
@@ -126,14 +158,18 @@ public final class CuttingBench {
     return used;
   }
 
-  private static boolean sheets() {
+  private static boolean sheets(int sizes, SheetSize size) {
     Random random = new Random(SEED);
+    List<SheetCut> choices = new ArrayList<>();
+    for (int i = 0; i < sizes; i++) {
+      choices.add(
+          new SheetCut("", (30 + random.nextInt(900)) * MM, (30 + random.nextInt(1900)) * MM));
+    }
     List<SheetCut> cuts = new ArrayList<>();
     for (int i = 0; i < PIECES; i++) {
-      cuts.add(
-          new SheetCut("s" + i, (30 + random.nextInt(900)) * MM, (30 + random.nextInt(1900)) * MM));
+      SheetCut choice = choices.get(sizes == PIECES ? i : random.nextInt(sizes));
+      cuts.add(new SheetCut("s" + i, choice.widthM(), choice.lengthM()));
     }
-    SheetSize size = new SheetSize("sheet", 1, 2);
     long start = System.nanoTime();
     SheetPlan plan = SheetPlanner.plan(cuts, size);
     double seconds = (System.nanoTime() - start) / 1e9;
@@ -143,12 +179,46 @@ public final class CuttingBench {
       sheet.forEach(placed -> seen.merge(placed.cut().purpose(), 1, Integer::sum));
     }
     proveOnce(cuts.stream().map(SheetCut::purpose).toList(), seen);
-    return print(
-        "sheets, random sides",
-        plan.sheets().size(),
-        plan.lowerBound(),
-        "no piece over another",
-        seconds);
+    int firstFit = firstFitHeight(cuts, size);
+    if (plan.sheets().size() > firstFit) {
+      throw new IllegalStateException(plan.sheets().size() + " sheets, first fit " + firstFit);
+    }
+    String what = size.form() + "s, " + (sizes == PIECES ? "random sides" : sizes + " sizes");
+    return print(what, plan.sheets().size(), plan.lowerBound(), "first fit " + firstFit, seconds);
+  }
+
+  /** First-fit decreasing height, written once more and plainly: the count no plan may exceed. */
+  private static int firstFitHeight(List<SheetCut> cuts, SheetSize size) {
+    List<double[]> lying = new ArrayList<>();
+    for (SheetCut cut : cuts) {
+      double longM = Math.max(cut.widthM(), cut.lengthM());
+      double shortM = Math.min(cut.widthM(), cut.lengthM());
+      lying.add(
+          longM <= size.widthM() ? new double[] {longM, shortM} : new double[] {shortM, longM});
+    }
+    lying.sort(Comparator.<double[]>comparingDouble(r -> -r[1]).thenComparingDouble(r -> -r[0]));
+    List<double[]> shelves = new ArrayList<>();
+    List<Double> alongM = new ArrayList<>();
+    for (double[] r : lying) {
+      double[] shelf = null;
+      for (int i = 0; i < shelves.size() && shelf == null; i++) {
+        shelf = shelves.get(i)[0] >= r[0] - 1e-9 ? shelves.get(i) : null;
+      }
+      if (shelf == null) {
+        int sheet = 0;
+        while (sheet < alongM.size() && alongM.get(sheet) + r[1] > size.lengthM() + 1e-9) {
+          sheet++;
+        }
+        if (sheet == alongM.size()) {
+          alongM.add(0.0);
+        }
+        alongM.set(sheet, alongM.get(sheet) + r[1]);
+        shelf = new double[] {size.widthM()};
+        shelves.add(shelf);
+      }
+      shelf[0] -= r[0];
+    }
+    return alongM.size();
   }
 
   private static void proveSheet(List<PlacedCut> sheet, SheetSize size) {

@@ -27,11 +27,10 @@ record BinPacking(List<List<Integer>> bins, int lowerBound) {
     }
     int bound = largeItemBound(sizes, capacity);
     if (best.size() > bound) {
-      PatternProgramme programme = new PatternProgramme(sizes, capacity);
-      bound = Math.max(bound, programme.lowerBound());
-      List<List<Integer>> byPatterns = programme.pack();
-      if (!byPatterns.isEmpty() && byPatterns.size() < best.size()) {
-        best = byPatterns;
+      BinPacking byPatterns = new PatternProgramme(sizes, capacity).pack();
+      bound = Math.max(bound, byPatterns.lowerBound());
+      if (!byPatterns.bins().isEmpty() && byPatterns.bins().size() < best.size()) {
+        best = byPatterns.bins();
       }
     }
     return new BinPacking(best, bound);

@@ -43,16 +43,28 @@ final class GuillotineNesting {
   }
 
   /** A free place on a sheet. */
-  private record Place(int sheet, int acrossMm, int alongMm, int widthMm, int lengthMm) {}
+  record Place(int sheet, int acrossMm, int alongMm, int widthMm, int lengthMm) {}
 
   private record Choice(int place, boolean turned, long score) {}
 
   List<List<PlacedCut>> nest(List<Rectangle> rectangles) {
+    return nest(rectangles, List.of(), List.of());
+  }
+
+  /**
+   * Nests beside what lies on some sheets already.
+   *
+   * @param begun sheets with cuts
+   * @param places where there is room on them
+   */
+  List<List<PlacedCut>> nest(
+      List<Rectangle> rectangles, List<List<PlacedCut>> begun, List<Place> places) {
     List<Rectangle> sorted = new ArrayList<>(rectangles);
     sorted.sort(order);
     int leastMm = rectangles.stream().mapToInt(Rectangle::shortSideMm).min().orElse(1);
     List<List<PlacedCut>> sheets = new ArrayList<>();
-    List<Place> free = new ArrayList<>();
+    begun.forEach(sheet -> sheets.add(new ArrayList<>(sheet)));
+    List<Place> free = new ArrayList<>(places);
     for (Rectangle rectangle : sorted) {
       Choice choice = best(rectangle, free);
       if (choice == null) {

@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Lays rectangles on as few sheets as it can find. Several guillotine heuristics are tried (best
- * area fit and best short side fit, rectangles falling by area and by long side, cuts along either
- * axis: Jylänki, A thousand ways to pack the bin, 2010; from memory) beside shelves filled
- * first-fit by falling height, so a plan is never worse than those shelves. Every cut goes from
- * edge to edge of what is left, as a knife does. The same rectangles in the same order give the
- * same plan.
+ * Lays rectangles on as few sheets as it can find: shelves filled first-fit by falling height,
+ * several guillotine heuristics (best area fit and best short side fit, rectangles falling by area
+ * and by long side, cuts along either axis: Jylänki, A thousand ways to pack the bin, 2010; from
+ * memory), and patterns of shelves by a linear programme. The best of them is taken, so a plan is
+ * never worse than first-fit decreasing height. Every cut goes from edge to edge of what is left,
+ * as a knife does. The same rectangles in the same order give the same plan.
  *
  * <p>Sides are rounded up to whole millimetres, as they are marked on site.
  */
@@ -50,16 +50,29 @@ public final class SheetPlanner {
       }
       rectangles.add(rectangle);
     }
-    List<List<PlacedCut>> best = new ShelfNesting(widthMm, lengthMm).nest(rectangles);
     int bound = lowerBound(rectangles, widthMm, lengthMm);
-    for (GuillotineNesting way : GuillotineNesting.ways(widthMm, lengthMm)) {
-      boolean enough = cuts.size() > MANY && way.isCostly();
+    return new SheetPlan(size, best(rectangles, size, widthMm, lengthMm, bound), bound);
+  }
+
+  private static List<List<PlacedCut>> best(
+      List<Rectangle> rectangles, SheetSize size, int widthMm, int lengthMm, int bound) {
+    List<List<PlacedCut>> best = new ShelfNesting(widthMm, lengthMm).nest(rectangles);
+    List<GuillotineNesting> ways = GuillotineNesting.ways(widthMm, lengthMm);
+    for (GuillotineNesting way : ways) {
+      boolean enough = rectangles.size() > MANY && way.isCostly();
       List<List<PlacedCut>> nested = enough ? best : way.nest(rectangles);
       if (isBetter(size, nested, best)) {
         best = nested;
       }
     }
-    return new SheetPlan(size, best, bound);
+    if (best.size() > bound) {
+      List<List<PlacedCut>> byShelves =
+          new ShelfProgramme(rectangles, widthMm, lengthMm).nest(ways.get(0));
+      if (!byShelves.isEmpty() && isBetter(size, byShelves, best)) {
+        best = byShelves;
+      }
+    }
+    return best;
   }
 
   /** Fewer sheets, or as many with longer rests. */
@@ -76,18 +89,28 @@ public final class SheetPlanner {
     return sheets.stream().mapToDouble(plan::restM).max().orElse(0);
   }
 
-  /** By area, and by the rectangles of which no two fit one sheet. */
+  /**
+   * By area; by the rectangles of which no two fit one sheet; and by those wider than half the
+   * sheet however they lie, which can only lie behind each other.
+   */
   private static int lowerBound(List<Rectangle> rectangles, int widthMm, int lengthMm) {
     long areaMm2 = 0;
     int alone = 0;
+    List<Integer> behindEachOther = new ArrayList<>();
     for (Rectangle r : rectangles) {
       areaMm2 += (long) r.widthMm() * r.lengthMm();
       if (r.fillsMoreThanHalf(widthMm, lengthMm)) {
         alone++;
       }
+      if (2 * r.shortSideMm() > widthMm) {
+        behindEachOther.add(r.longSideMm() <= widthMm ? r.shortSideMm() : r.longSideMm());
+      }
     }
+    behindEachOther.sort(Comparator.reverseOrder());
+    int[] alongMm = behindEachOther.stream().mapToInt(Integer::intValue).toArray();
+    int behind = BinPacking.largeItemBound(alongMm, lengthMm);
     long sheetMm2 = (long) widthMm * lengthMm;
-    return (int) Math.max(alone, (areaMm2 + sheetMm2 - 1) / sheetMm2);
+    return (int) Math.max(Math.max(alone, behind), (areaMm2 + sheetMm2 - 1) / sheetMm2);
   }
 
   /**

@@ -127,6 +127,47 @@ class CuttingPlannerTest {
     assertThat(packing.bins().size()).isEqualTo(least);
   }
 
+  @ParameterizedTest(name = "{0} lengths")
+  @ValueSource(ints = {120, 330})
+  void patternsFindTheLengthsThatFillATubeAmongManyLengths(int lengths) {
+    StockLength knife = new StockLength(2, 0);
+    List<Cut> cuts = threesThatFillATube(lengths);
+
+    CuttingPlan plan = CuttingPlanner.plan(cuts, knife);
+
+    int firstFit = BinPacking.firstFit(falling(cuts), 2000).size();
+    assertThat(plan.lowerBound()).isEqualTo(cuts.size() / 3);
+    assertThat(plan.pieces().size()).isLessThan(firstFit);
+    assertThat(plan.gap()).isLessThanOrEqualTo(cuts.size() / 100);
+  }
+
+  @Test
+  void moreLengthsThanTheProgrammeTakesAreLeftToFirstAndBestFit() {
+    List<Cut> cuts = threesThatFillATube(3000);
+    assertThat(cuts.stream().map(Cut::lengthM).distinct().count()).isGreaterThan(400);
+
+    assertThat(new PatternProgramme(falling(cuts), 2000).pack())
+        .isEqualTo(new BinPacking(List.of(), 0));
+    CuttingPlan plan = CuttingPlanner.plan(cuts, new StockLength(2, 0));
+    assertThat(plan.pieces().size())
+        .isLessThanOrEqualTo(BinPacking.firstFit(falling(cuts), 2000).size());
+    assertThat(plan.gap()).isPositive();
+  }
+
+  /** Sets of three lengths that make 2 m together, each ten times; seed 1. */
+  private static List<Cut> threesThatFillATube(int lengths) {
+    Random random = new Random(1);
+    List<Cut> cuts = new ArrayList<>();
+    for (int i = 0; i < lengths / 3; i++) {
+      int first = 600 + random.nextInt(250);
+      int second = 500 + random.nextInt(250);
+      for (int times = 0; times < 10; times++) {
+        cuts.addAll(cuts(first / 1e3, second / 1e3, (2000 - first - second) / 1e3));
+      }
+    }
+    return cuts;
+  }
+
   /** The least number of bins by trying everything. */
   private static int least(int[] sizes, int[] used, int bins, int item, int capacity) {
     if (item == sizes.length) {

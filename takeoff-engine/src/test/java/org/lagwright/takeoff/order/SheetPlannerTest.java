@@ -54,6 +54,14 @@ class SheetPlannerTest {
   }
 
   @Test
+  void piecesWiderThanHalfTheSheetCanOnlyLieBehindEachOther() {
+    SheetPlan plan = SheetPlanner.plan(cuts(0.6, 1.2, 0.6, 1.2, 0.7, 1.1, 0.55, 0.75), SHEET);
+
+    assertThat(plan.lowerBound()).isEqualTo(3);
+    assertThat(plan.gap()).isZero();
+  }
+
+  @Test
   void nothingToCutBuysNothing() {
     assertThat(SheetPlanner.plan(List.of(), SHEET).sheets()).isEmpty();
   }
@@ -64,7 +72,7 @@ class SheetPlannerTest {
     Random random = new Random(seed);
     SheetSize size = random.nextBoolean() ? SHEET : new SheetSize("roll", 1, 8);
     List<SheetCut> cuts = new ArrayList<>();
-    int count = 1 + random.nextInt(200);
+    int count = 1 + random.nextInt(100);
     for (int i = 0; i < count; i++) {
       double shortM = (30 + random.nextInt(970)) / 1000.0;
       double longM = (30 + random.nextInt(1970)) / 1000.0;
@@ -79,15 +87,70 @@ class SheetPlannerTest {
     assertThat(plan.sheets().stream().flatMap(List::stream).map(PlacedCut::cut))
         .containsExactlyInAnyOrderElementsOf(cuts);
     plan.sheets().forEach(sheet -> assertLiesWell(sheet, size));
-    List<Rectangle> rectangles = new ArrayList<>();
-    cuts.forEach(cut -> rectangles.add(Rectangle.of(cut, rectangles.size())));
-    int shelves =
-        new ShelfNesting((int) (size.widthM() * 1000), (int) (size.lengthM() * 1000))
-            .nest(rectangles)
-            .size();
-    assertThat(plan.sheets().size()).isLessThanOrEqualTo(shelves);
+    assertThat(plan.sheets().size()).isLessThanOrEqualTo(shelves(cuts, size));
     assertThat(plan.gap()).isGreaterThanOrEqualTo(0);
     assertThat(SheetPlanner.plan(cuts, size)).isEqualTo(plan);
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 4})
+  void patternsOfShelvesNeedFewerSheetsWhereSizesRepeat(long seed) {
+    Random random = new Random(seed);
+    List<SheetCut> sizes = new ArrayList<>();
+    for (int i = 0; i < 25; i++) {
+      double widthM = (30 + random.nextInt(900)) / 1000.0;
+      sizes.add(new SheetCut("size " + i, widthM, (30 + random.nextInt(1900)) / 1000.0));
+    }
+    List<SheetCut> cuts = new ArrayList<>();
+    for (int i = 0; i < 800; i++) {
+      SheetCut size = sizes.get(random.nextInt(sizes.size()));
+      cuts.add(new SheetCut("c" + i, size.widthM(), size.lengthM()));
+    }
+
+    SheetPlan plan = SheetPlanner.plan(cuts, SHEET);
+
+    assertThat(plan.sheets().size()).isLessThan(shelves(cuts, SHEET));
+    assertThat(plan.sheets().stream().flatMap(List::stream).map(PlacedCut::cut))
+        .containsExactlyInAnyOrderElementsOf(cuts);
+    plan.sheets().forEach(sheet -> assertLiesWell(sheet, SHEET));
+    int byGuillotine =
+        GuillotineNesting.ways(1000, 2000).stream()
+            .mapToInt(way -> way.nest(rectangles(cuts)).size())
+            .min()
+            .orElseThrow();
+    assertThat(plan.sheets().size()).isLessThanOrEqualTo(byGuillotine);
+    assertThat(new ShelfProgramme(rectangles(cuts), 1000, 2000).nest(leftover()))
+        .hasSizeLessThan(shelves(cuts, SHEET));
+  }
+
+  @Test
+  void moreSizesThanTheProgrammeTakesAreLeftToShelvesAndGuillotineCuts() {
+    List<SheetCut> cuts = new ArrayList<>();
+    for (int i = 0; i < 230; i++) {
+      cuts.add(new SheetCut("c" + i, 0.4 + i / 1000.0, 0.9));
+    }
+
+    assertThat(new ShelfProgramme(rectangles(cuts), 1000, 2000).nest(leftover())).isEmpty();
+    SheetPlan plan = SheetPlanner.plan(cuts, SHEET);
+    assertThat(plan.sheets().size()).isLessThanOrEqualTo(shelves(cuts, SHEET));
+    assertThat(plan.lowerBound()).isPositive();
+  }
+
+  private static GuillotineNesting leftover() {
+    return GuillotineNesting.ways(1000, 2000).get(0);
+  }
+
+  private static List<Rectangle> rectangles(List<SheetCut> cuts) {
+    List<Rectangle> rectangles = new ArrayList<>();
+    cuts.forEach(cut -> rectangles.add(Rectangle.of(cut, rectangles.size())));
+    return rectangles;
+  }
+
+  /** First-fit decreasing height. */
+  private static int shelves(List<SheetCut> cuts, SheetSize size) {
+    return new ShelfNesting((int) (size.widthM() * 1000), (int) (size.lengthM() * 1000))
+        .nest(rectangles(cuts))
+        .size();
   }
 
   private static void assertLiesWell(List<PlacedCut> sheet, SheetSize size) {
