@@ -9,6 +9,9 @@ import org.lagwright.takeoff.fitting.Making.LayerMaking;
 /** The steps of a trace that say how an element is covered and what its pieces measure. */
 final class MakingSteps {
 
+  /** Name of steps that tell a width which no model gives. */
+  static final String WIDTH = "width";
+
   private MakingSteps() {}
 
   static List<Trace.Step> of(Making making, String pack) {
@@ -23,6 +26,9 @@ final class MakingSteps {
     }
     for (String assumed : making.assumed()) {
       steps.add(new Trace.Assumed("dimension", assumed, "the model does not tell"));
+    }
+    for (String assumed : making.assumedWidths()) {
+      steps.add(new Trace.Assumed(WIDTH, assumed, "no model tells"));
     }
     return steps;
   }

@@ -101,6 +101,7 @@ final class QuestionBook {
           MAPPING_OVERRULES,
           LOCATION_ASSUMED,
           FITTING_SIZE_ASSUMED,
+          WIDTH_ASSUMED,
           LABOUR_NORM_MISSING,
           HEIGHT_UNKNOWN,
           ADHESIVE_LIMIT,

@@ -94,6 +94,10 @@ public enum TakeoffFinding implements FindingCode {
       Severity.INFO,
       "Pieces and area rest on assumed dimensions: {0}. Measure the body on site before cutting, or"
           + " change the limits under 'making' in the settings."),
+  WIDTH_ASSUMED(
+      Severity.INFO,
+      "The covers of {0} elements rest on what no model tells: {1}. Measure on site before cutting,"
+          + " or change that limit under 'making' in the settings."),
   ADHESIVE_LIMIT(
       Severity.WARNING,
       "{0} of {1} is hotter than the adhesive stands ({2}, unverified unless it is yours). Choose"

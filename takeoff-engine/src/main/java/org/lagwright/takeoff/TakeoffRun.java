@@ -201,7 +201,7 @@ final class TakeoffRun {
     List<Finding> overall = new ArrayList<>();
     if (!models.isEmpty()) {
       overall.addAll(new MappingFindings(settings, services, judgements).list());
-      overall.addAll(AssumedLocations.findings(judgements));
+      overall.addAll(SharedAssumptions.findings(judgements));
       overall.addAll(SilentRules.findings(judgements, settings.energyRule()));
     }
     return overall;

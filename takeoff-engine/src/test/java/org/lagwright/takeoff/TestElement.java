@@ -144,8 +144,11 @@ public final class TestElement {
 
   /** An end at a place, metres, pointing away from the element. */
   public TestElement end(double x, double y, double dx, double dy) {
-    Point at = new Point(x, y, 0);
-    ports.add(new Port(step * 10 + ports.size(), at, new Point(dx, dy, 0), null, null, null));
+    return end(new Point(x, y, 0), new Point(dx, dy, 0));
+  }
+
+  public TestElement end(Point at, Point out) {
+    ports.add(new Port(step * 10 + ports.size(), at, out, null, null, null));
     return this;
   }
 

@@ -9,12 +9,16 @@ import java.util.stream.Collectors;
  * @param layers the innermost first
  * @param assumed dimensions that nothing told, in words with their figures; empty where all were
  *     read
+ * @param assumedWidths widths of bodies and joints that no model tells, in words; empty where the
+ *     methods need none
  */
-public record Making(List<LayerMaking> layers, List<String> assumed) {
+public record Making(
+    List<LayerMaking> layers, List<String> assumed, List<String> assumedWidths) {
 
   public Making {
     layers = List.copyOf(layers);
     assumed = List.copyOf(assumed);
+    assumedWidths = List.copyOf(assumedWidths);
     if (layers.isEmpty()) {
       throw new IllegalArgumentException("something without a layer needs no making");
     }

@@ -83,7 +83,14 @@ public final class MakingChooser {
       made.add(layer(shape, new LayerOn(layer, made.size() + 1, belowM)));
       belowM += layer.thicknessM();
     }
-    return new Making(made, shape.assumed());
+    List<String> widths =
+        made.stream()
+            .map(layer -> pack.assumes().get(layer.method().label()))
+            .filter(Objects::nonNull)
+            .distinct()
+            .map(words -> filled(words, Map.of()))
+            .toList();
+    return new Making(made, shape.assumed(), widths);
   }
 
   private LayerMaking layer(FittingShape shape, LayerOn on) {

@@ -13,6 +13,8 @@ import org.lagwright.takeoff.pack.SourceStatus;
  *
  * @param limits dimensions by name, millimetres where the name ends in Mm, degC where it ends in C,
  *     else plain factors
+ * @param assumes what a method takes for granted that no model tells, by its label: a template with
+ *     names of limits in braces
  * @param bonding rules for the adhesive, the first whose facts all hold decides
  * @param rules rules for the method, the first whose facts all hold decides; the last one holds
  *     always
@@ -23,11 +25,14 @@ public record MakingPack(
     String source,
     String status,
     Map<String, Limit> limits,
+    Map<String, String> assumes,
     List<BondingRule> bonding,
     List<Rule> rules) {
 
   public MakingPack {
     limits = Map.copyOf(limits);
+    assumes = Map.copyOf(assumes);
+    assumes.keySet().forEach(Method::of);
     bonding = List.copyOf(bonding);
     rules = List.copyOf(rules);
     if (rules.isEmpty() || !rules.get(rules.size() - 1).when().isEmpty()) {
