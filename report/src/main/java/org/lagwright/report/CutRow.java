@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.takeoff.order.Cut;
 import org.lagwright.takeoff.order.CuttingPlan;
 import org.lagwright.takeoff.order.OrderItem;
@@ -53,21 +55,63 @@ public record CutRow(
    */
   public record Whole(String description, String pack, double usedShare, double restM) {}
 
-  /** One stock piece with its cuts in order. */
-  private record Stock(List<Placed> cuts, double usedShare, double restM) {}
+  /**
+   * Equal cuts for one element.
+   *
+   * @param itemId the item of the order they are bought as
+   * @param number which tube, section, sheet or roll of that item, as the rows count them
+   * @param of how many of them there are
+   * @param times how many such cuts are made from it for the element
+   */
+  public record Own(String itemId, int number, int of, int times, Placed placed) {}
+
+  /** One stock piece with its cuts in order, and the element that each is for. */
+  private record Stock(
+      List<Placed> cuts, List<Optional<ElementKey>> elements, double usedShare, double restM) {}
 
   /** All rows, in the order of the items. */
   public static List<CutRow> of(OrderList order) {
     Map<String, OrderItem> items = new LinkedHashMap<>();
     order.items().forEach(item -> items.put(item.id(), item));
     List<CutRow> rows = new ArrayList<>();
-    order
-        .tubePlans()
-        .forEach(plan -> addRows(rows, item(items, plan.itemId()), tubes(plan.plan())));
-    order
-        .sheetPlans()
-        .forEach(plan -> addRows(rows, item(items, plan.itemId()), sheets(plan.plan())));
+    plans(order).forEach((itemId, stocks) -> addRows(rows, item(items, itemId), stocks));
     return rows;
+  }
+
+  /** The cuts for one element, in the order of the items. */
+  public static List<Own> of(OrderList order, ElementKey element) {
+    List<Own> cuts = new ArrayList<>();
+    plans(order)
+        .forEach(
+            (itemId, stocks) -> {
+              int number = 0;
+              for (List<Stock> alike : alike(stocks, Stock::cuts).values()) {
+                for (Stock stock : alike) {
+                  number++;
+                  addOwn(cuts, itemId, number, stocks.size(), stock, element);
+                }
+              }
+            });
+    return cuts;
+  }
+
+  private static void addOwn(
+      List<Own> cuts, String itemId, int number, int of, Stock stock, ElementKey element) {
+    Map<Placed, Integer> own = new LinkedHashMap<>();
+    for (int i = 0; i < stock.cuts().size(); i++) {
+      if (stock.elements().get(i).filter(element::equals).isPresent()) {
+        own.merge(stock.cuts().get(i), 1, Integer::sum);
+      }
+    }
+    own.forEach((placed, times) -> cuts.add(new Own(itemId, number, of, times, placed)));
+  }
+
+  /** Stock pieces by item, in the order of the items. */
+  private static Map<String, List<Stock>> plans(OrderList order) {
+    Map<String, List<Stock>> plans = new LinkedHashMap<>();
+    order.tubePlans().forEach(plan -> plans.put(plan.itemId(), tubes(plan.plan())));
+    order.sheetPlans().forEach(plan -> plans.put(plan.itemId(), sheets(plan.plan())));
+    return plans;
   }
 
   private static OrderItem item(Map<String, OrderItem> items, String id) {
@@ -82,7 +126,9 @@ public record CutRow(
           piece.cuts().stream()
               .map(cut -> new Placed(null, cut.lengthM(), null, null, cut.purpose()))
               .toList();
-      stocks.add(new Stock(cuts, usedM / plan.stock().lengthM(), piece.restM()));
+      List<Optional<ElementKey>> elements =
+          piece.cuts().stream().map(cut -> Optional.ofNullable(cut.element())).toList();
+      stocks.add(new Stock(cuts, elements, usedM / plan.stock().lengthM(), piece.restM()));
     }
     return stocks;
   }
@@ -92,7 +138,10 @@ public record CutRow(
     for (List<PlacedCut> sheet : plan.sheets()) {
       double usedM2 = sheet.stream().mapToDouble(placed -> placed.cut().areaM2()).sum();
       List<Placed> cuts = sheet.stream().map(CutRow::placed).toList();
-      stocks.add(new Stock(cuts, usedM2 / plan.size().areaM2(), plan.restM(sheet)));
+      List<Optional<ElementKey>> elements =
+          sheet.stream().map(placed -> Optional.ofNullable(placed.cut().element())).toList();
+      double usedShare = usedM2 / plan.size().areaM2();
+      stocks.add(new Stock(cuts, elements, usedShare, plan.restM(sheet)));
     }
     return stocks;
   }

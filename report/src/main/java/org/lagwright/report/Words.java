@@ -21,6 +21,7 @@ import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.Place;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.TakeoffLine;
+import org.lagwright.takeoff.labour.LabourItem;
 import org.lagwright.takeoff.labour.Norm;
 import org.lagwright.takeoff.measure.Size;
 import org.lagwright.takeoff.service.Classification;
@@ -166,6 +167,12 @@ public final class Words {
     words.append(thicknessM == null ? "" : ", up to " + millimetres(thicknessM) + " mm thick");
     String material = norm.material();
     return material == null ? words.toString() : words + ", " + material;
+  }
+
+  /** What is done in a row of labour: {@code tube}, {@code valve body}, {@code hanger}. */
+  public static String work(LabourItem item) {
+    Norm norm = item.equivalent() == null ? item.norm() : item.equivalent();
+    return norm.item().replace('-', ' ');
   }
 
   /** How much a finding weighs: {@code warning}. */

@@ -1,6 +1,7 @@
 package org.lagwright.report;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
@@ -77,10 +78,10 @@ final class SampleEstimate {
     CuttingPlan plan =
         CuttingPlanner.plan(
             List.of(
-                new Cut("L001 straight piece", 1.75),
-                new Cut("L001 straight piece", 2),
-                new Cut("L001 straight piece", 0.5),
-                new Cut("L002 3 pieces in one length", 0.125)),
+                new Cut("L001 straight piece", 1.75, new ElementKey(0, 101)),
+                new Cut("L001 straight piece", 2, new ElementKey(0, 101)),
+                new Cut("L001 straight piece", 0.5, new ElementKey(0, 101)),
+                new Cut("L002 3 pieces in one length", 0.125, new ElementKey(0, 103))),
             stock);
     OrderItem tube =
         new OrderItem(
@@ -104,7 +105,8 @@ final class SampleEstimate {
         List.of(tube),
         List.of(new OrderList.TubePlan("O001", plan)),
         List.of(),
-        List.of(new ElementKey(0, 104)));
+        List.of(new ElementKey(0, 104)),
+        Map.of());
   }
 
   /** Straights and a valve of chilled water in the plant room, a duct out of doors. */

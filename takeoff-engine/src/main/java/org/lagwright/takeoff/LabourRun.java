@@ -20,6 +20,7 @@ import org.lagwright.takeoff.labour.LabourTask;
 import org.lagwright.takeoff.labour.Neighbours;
 import org.lagwright.takeoff.labour.Norm;
 import org.lagwright.takeoff.order.LaggedElement;
+import org.lagwright.takeoff.order.OrderList;
 import org.lagwright.takeoff.order.OrderMaker;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 
@@ -28,6 +29,7 @@ final class LabourRun {
 
   private final LaggedElements lagged;
   private final OrderMaker orders;
+  private final OrderList order;
   private final LabourBook book;
   private final Map<String, TakeoffLine> lines = new HashMap<>();
   private final Map<ElementKey, List<Finding>> missing = new HashMap<>();
@@ -36,11 +38,13 @@ final class LabourRun {
   LabourRun(
       LaggedElements lagged,
       OrderMaker orders,
+      OrderList order,
       LabourNorms norms,
       List<MepElement> elements,
       List<TakeoffLine> lines) {
     this.lagged = lagged;
     this.orders = orders;
+    this.order = order;
     lines.forEach(line -> this.lines.put(line.id(), line));
     this.book = new LabourBook(norms, new Neighbours(elements, norms.pack().reachM()));
   }
@@ -70,7 +74,12 @@ final class LabourRun {
     TakeoffLine line = Objects.requireNonNull(lines.get(found.lineId()));
     ThicknessDecision thickness = Objects.requireNonNull(taken.thickness());
     return new LabourTask(
-        found, line.serviceName(), line.size(), thickness.layers(), orders.wantsJacket(found));
+        found,
+        line.serviceName(),
+        line.size(),
+        thickness.layers(),
+        orders.wantsJacket(found),
+        order.hangers().getOrDefault(found.key(), 0.0));
   }
 
   /** All hours. */

@@ -75,12 +75,12 @@ final class TakeoffRun {
         elements.stream().map(e -> judge.judge(e, classified.get(e.key()))).toList();
     LineBook book = new LineBook(judgements);
     LaggedElements lagged = new LaggedElements(services);
-    LabourRun labour = new LabourRun(lagged, orders, settings.labour(), elements, book.lines());
-    List<TakenElement> taken =
-        judgements.stream()
-            .map(j -> labour.withHours(j.taken(book.lineId(j.element().key()))))
-            .toList();
-    OrderList order = order(taken, lagged);
+    List<TakenElement> withoutHours =
+        judgements.stream().map(j -> j.taken(book.lineId(j.element().key()))).toList();
+    OrderList order = order(withoutHours, lagged);
+    LabourRun labour =
+        new LabourRun(lagged, orders, order, settings.labour(), elements, book.lines());
+    List<TakenElement> taken = withoutHours.stream().map(labour::withHours).toList();
     Labour hours = labour.labour();
     Price price = price(order, hours);
     return new Takeoff(

@@ -99,6 +99,11 @@ final class ExplainCommand implements Callable<Integer> {
             taken ->
                 table.row(taken.element().globalId(), quantity(taken), taken.element().name()));
     text.addAll(table.lines());
+    List<String> bought = OrderText.of(takeoff.order(), keys);
+    if (!bought.isEmpty()) {
+      text.addAll(List.of("", "What is bought for them, beside others"));
+      text.addAll(bought);
+    }
     return text;
   }
 

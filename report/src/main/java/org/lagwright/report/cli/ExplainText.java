@@ -40,7 +40,8 @@ final class ExplainText {
     text.read();
     text.votes();
     text.demands();
-    text.bought();
+    text.following();
+    text.ordered();
     text.findings();
     return text.lines;
   }
@@ -166,7 +167,7 @@ final class ExplainText {
   }
 
   /** What follows from the thickness. */
-  private void bought() {
+  private void following() {
     List<Step> steps = taken.trace().steps();
     List<Step> after = steps.subList(DemandText.lastOf(steps), steps.size());
     if (after.isEmpty()) {
@@ -175,6 +176,14 @@ final class ExplainText {
     section("What follows");
     lines.addAll(StepText.lines(after));
     lines.addAll(DemandText.outline(taken));
+  }
+
+  private void ordered() {
+    List<String> text = OrderText.of(takeoff.order(), taken.element().key());
+    if (!text.isEmpty()) {
+      section("What is bought for it; cuts are numbered as on the sheet Cutting plan");
+      lines.addAll(text);
+    }
   }
 
   private void findings() {

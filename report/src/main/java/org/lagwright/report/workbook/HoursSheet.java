@@ -86,6 +86,7 @@ final class HoursSheet {
     columns.add(Column.text("Space", 28, r -> r.item().area().space()));
     columns.add(Column.text(SERVICE, 34, r -> r.item().serviceName()));
     columns.add(Column.text("Line", 8, r -> r.item().lineId()));
+    columns.add(Column.text("Work", 14, r -> Words.work(r.item())));
     columns.add(Column.text("Form", 14, r -> Words.form(r.item().form())));
     columns.add(Column.text("Size", 26, r -> r.item().size()));
     columns.add(Column.text("Layer", 16, r -> layer(r.item())));

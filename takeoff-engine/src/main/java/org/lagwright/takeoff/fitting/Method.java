@@ -47,6 +47,14 @@ public enum Method {
     this.words = words;
   }
 
+  /** True for boxes over bodies and joints. */
+  public boolean isBox() {
+    return switch (this) {
+      case FLANGE_BOX, VALVE_BOX, BODY_BOX, RECTANGULAR_BOX -> true;
+      default -> false;
+    };
+  }
+
   /** The method in words. */
   public String words() {
     return words;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.takeoff.fitting.Making.LayerMaking;
 import org.lagwright.takeoff.measure.QuantityMeasurer;
 import org.lagwright.takeoff.thickness.Layer;
 
@@ -61,6 +62,9 @@ public final class LabourBook {
       Optional<LabourItem> item = item(task, i, belowM, i == 0 ? factors : furtherLayer(factors));
       item.ifPresentOrElse(items::add, () -> missing.add(inWords(task, layer)));
       belowM += layer.thicknessM();
+    }
+    if (task.hangers() > 0) {
+      hangers(task, factors).ifPresent(items::add);
     }
     if (task.jacket() && items.stream().noneMatch(item -> item.norm().withJacket())) {
       jacket(task, factors)
@@ -147,6 +151,35 @@ public final class LabourBook {
         .map(norm -> item(task, index, norm, "m2", 1, fitting, factors).with(areaM2));
   }
 
+  /** Work at hangers; where the straight work has no norm, they have none either. */
+  private Optional<LabourItem> hangers(LabourTask task, List<LabourFactor> factors) {
+    Layer layer = task.layers().get(0);
+    double sizeM = task.section().largestSideM();
+    Optional<Norm> straight =
+        norms.findStraight(
+            layer.form().label(), task.duct(), layer.materialId(), sizeM, layer.thicknessM());
+    return norms
+        .findStraight(
+            NormTable.HANGER, task.duct(), layer.materialId(), sizeM, layer.thicknessM())
+        .flatMap(hanger -> fittingItem(task, 0, hanger, straight, 0, factors))
+        .map(item -> item.with(task.hangers()));
+  }
+
+  /** What the jacket over something else than a straight piece costs in jackets of straights. */
+  private Optional<Norm> jacketFactor(LabourTask task, Layer outermost) {
+    if (QuantityMeasurer.isMeasuredInMetres(task.element())) {
+      return Optional.empty();
+    }
+    List<LayerMaking> made = task.lagged().making().layers();
+    boolean box = made.get(made.size() - 1).method().isBox();
+    return norms.findStraight(
+        box ? NormTable.JACKET_BOX : NormTable.JACKET_FITTING,
+        task.duct(),
+        outermost.materialId(),
+        task.section().largestSideM(),
+        outermost.thicknessM());
+  }
+
   /** The jacket over all layers. */
   private Optional<LabourItem> jacket(LabourTask task, List<LabourFactor> factors) {
     Layer outermost = task.layers().get(task.layers().size() - 1);
@@ -161,7 +194,15 @@ public final class LabourBook {
         .filter(norm -> norm.unit() == Norm.Unit.HOURS_PER_M2 && areaM2 > 0)
         .map(
             norm ->
-                item(task, task.layers().size() - 1, norm, "m2", 1, null, factors).with(areaM2));
+                item(
+                        task,
+                        task.layers().size() - 1,
+                        norm,
+                        "m2",
+                        1,
+                        jacketFactor(task, outermost).orElse(null),
+                        factors)
+                    .with(areaM2));
   }
 
   private LabourItem straightItem(
@@ -203,7 +244,10 @@ public final class LabourBook {
         factors,
         norm.item().equals(NormTable.JACKET)
             ? null
-            : norms.pack().sharesOf(straight ? layer.form().label() : NormTable.FITTING));
+            : norms
+                .pack()
+                .sharesOf(
+                    straight && equivalent == null ? layer.form().label() : NormTable.FITTING));
   }
 
   private static String inWords(LabourTask task, Layer layer) {

@@ -14,9 +14,15 @@ import org.lagwright.takeoff.thickness.Layer;
  * @param size in words
  * @param layers from the inside out, one for each layer of its making
  * @param jacket true where a jacket goes over the outermost layer
+ * @param hangers hangers that a pipe has, 0 or more; a fraction where they are spread over a run
  */
 public record LabourTask(
-    LaggedElement lagged, String serviceName, String size, List<Layer> layers, boolean jacket) {
+    LaggedElement lagged,
+    String serviceName,
+    String size,
+    List<Layer> layers,
+    boolean jacket,
+    double hangers) {
 
   public LabourTask {
     layers = List.copyOf(layers);

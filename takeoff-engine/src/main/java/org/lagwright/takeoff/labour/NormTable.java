@@ -37,6 +37,9 @@ final class NormTable {
 
   static final String JACKET = "jacket";
   static final String FITTING = "fitting";
+  static final String HANGER = "hanger";
+  static final String JACKET_FITTING = "jacket-fitting";
+  static final String JACKET_BOX = "jacket-box";
 
   private NormTable() {}
 
@@ -79,7 +82,7 @@ final class NormTable {
 
   private static Set<String> items() {
     Set<String> items = new TreeSet<>(STRAIGHT);
-    items.add(FITTING);
+    items.addAll(Set.of(FITTING, HANGER, JACKET_FITTING, JACKET_BOX));
     Stream.of(Form.values())
         .filter(form -> form != Form.STRAIGHT && form != Form.FLEXIBLE && form != Form.UNKNOWN)
         .forEach(form -> items.add(form.label()));
@@ -88,9 +91,7 @@ final class NormTable {
 
   private static Unit unit(DataTable.Row row, String item) {
     String label = row.text(UNIT);
-    boolean straight = STRAIGHT.contains(item);
-    List<Unit> allowed =
-        Arrays.stream(Unit.values()).filter(unit -> unit.isStraight() == straight).toList();
+    List<Unit> allowed = units(item);
     return allowed.stream()
         .filter(unit -> unit.label().equals(label))
         .findFirst()
@@ -105,6 +106,17 @@ final class NormTable {
                         + ". Known: "
                         + allowed.stream().map(Unit::label).collect(Collectors.joining(", "))
                         + "."));
+  }
+
+  private static List<Unit> units(String item) {
+    return switch (item) {
+      case HANGER -> List.of(Unit.HOURS_PER_PIECE, Unit.METRES_PER_PIECE);
+      case JACKET_FITTING, JACKET_BOX -> List.of(Unit.AREA_FACTOR);
+      default -> {
+        boolean straight = STRAIGHT.contains(item);
+        yield Arrays.stream(Unit.values()).filter(u -> u.isStraight() == straight).toList();
+      }
+    };
   }
 
   private static SourceStatus status(DataTable.Row row) {

@@ -51,10 +51,10 @@ public final class CuttingPlanner {
     List<Cut> cuts = new ArrayList<>();
     double leftM = run.lengthM();
     while (leftM > stock.lengthM() + ROUNDING_MM * MM) {
-      cuts.add(new Cut(run.purpose(), stock.lengthM()));
+      cuts.add(new Cut(run.purpose(), stock.lengthM(), run.element()));
       leftM -= stock.lengthM();
     }
-    cuts.add(new Cut(run.purpose(), leftM));
+    cuts.add(new Cut(run.purpose(), leftM, run.element()));
     return cuts;
   }
 

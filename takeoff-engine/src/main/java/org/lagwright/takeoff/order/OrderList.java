@@ -1,6 +1,7 @@
 package org.lagwright.takeoff.order;
 
 import java.util.List;
+import java.util.Map;
 import org.lagwright.ifc.model.ElementKey;
 
 /**
@@ -11,21 +12,25 @@ import org.lagwright.ifc.model.ElementKey;
  * @param sheetPlans how the sheets are cut, one for each such item
  * @param withoutPieces elements on lines whose dimensions the model does not give: their insulation
  *     is not in the order
+ * @param hangers how many hangers pipes have, by pipe; a fraction where they are spread over a run
  */
 public record OrderList(
     List<OrderItem> items,
     List<TubePlan> tubePlans,
     List<SheetCutting> sheetPlans,
-    List<ElementKey> withoutPieces) {
+    List<ElementKey> withoutPieces,
+    Map<ElementKey, Double> hangers) {
 
   /** Nothing to buy. */
-  public static final OrderList EMPTY = new OrderList(List.of(), List.of(), List.of(), List.of());
+  public static final OrderList EMPTY = 
+      new OrderList(List.of(), List.of(), List.of(), List.of(), Map.of());
 
   public OrderList {
     items = List.copyOf(items);
     tubePlans = List.copyOf(tubePlans);
     sheetPlans = List.copyOf(sheetPlans);
     withoutPieces = List.copyOf(withoutPieces);
+    hangers = Map.copyOf(hangers);
   }
 
   /** Stock pieces more than the lower bounds of all plans together. */

@@ -69,10 +69,12 @@ public final class OrderMaker {
     List<SheetCutting> sheetPlans = new ArrayList<>();
     tubes.putOn(book, tubePlans, sold);
     sheets.putOn(book, sheetPlans, sold);
-    new InsertOrder(figures, hangers, hangerTable, all).putOn(book, sorted);
+    Hangers counted = new Hangers(figures, hangers, hangerTable, sorted, all);
+    new InsertOrder(figures, hangers, hangerTable, counted).putOn(book, sorted);
     putSupplies(book, sorted, new Supplies(figures, materials, sold, sheets, keys(sorted)));
     putJackets(book, sorted);
-    return new OrderList(book.items(), tubePlans, sheetPlans, withoutPieces(sorted));
+    return new OrderList(
+        book.items(), tubePlans, sheetPlans, withoutPieces(sorted), counted.numbers());
   }
 
   private static Set<ElementKey> keys(List<LaggedElement> elements) {

@@ -49,7 +49,7 @@ final class SheetOrder {
         SheetCut around = around(piece);
         String purpose = lagged.lineId() + " " + piece.name();
         for (int i = 0; i < piece.count(); i++) {
-          group.cuts.add(new SheetCut(purpose, around.widthM(), around.lengthM()));
+          group.cuts.add(new SheetCut(purpose, around.widthM(), around.lengthM(), lagged.key()));
         }
         group.elements.add(lagged.key());
         group.netM2 += piece.count() * piece.sheetAreaM2();

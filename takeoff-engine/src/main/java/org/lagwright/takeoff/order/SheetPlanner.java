@@ -126,7 +126,7 @@ public final class SheetPlanner {
     List<SheetCut> cuts = new ArrayList<>();
     for (double widthM : strips(cut.widthM(), mostWideM)) {
       for (double lengthM : strips(cut.lengthM(), mostLongM)) {
-        cuts.add(new SheetCut(cut.purpose(), widthM, lengthM));
+        cuts.add(new SheetCut(cut.purpose(), widthM, lengthM, cut.element()));
       }
     }
     return cuts;

@@ -2,6 +2,7 @@ package org.lagwright.takeoff.order;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.takeoff.fitting.Piece;
 import org.lagwright.takeoff.fitting.pattern.TubePiece;
 
@@ -15,17 +16,20 @@ import org.lagwright.takeoff.fitting.pattern.TubePiece;
 final class TubeCuts {
 
   private final String lineId;
+  private final ElementKey element;
   private final StockLength stock;
   private final List<Cut> cuts = new ArrayList<>();
   private final List<Piece> chained = new ArrayList<>();
 
-  private TubeCuts(String lineId, StockLength stock) {
+  private TubeCuts(String lineId, ElementKey element, StockLength stock) {
     this.lineId = lineId;
+    this.element = element;
     this.stock = stock;
   }
 
-  static List<Cut> of(String lineId, List<Piece> pieces, StockLength stock) {
-    TubeCuts made = new TubeCuts(lineId, stock);
+  static List<Cut> of(
+      String lineId, ElementKey element, List<Piece> pieces, StockLength stock) {
+    TubeCuts made = new TubeCuts(lineId, element, stock);
     for (Piece piece : pieces) {
       made.add(piece);
     }
@@ -55,7 +59,7 @@ final class TubeCuts {
     double lengthM = chained.stream().mapToDouble(p -> p.count() * p.tubeLengthM()).sum();
     double withKerfM = lengthM + (count - 1) * stock.kerfM() + openEndsM();
     if (withKerfM <= stock.lengthM()) {
-      cuts.add(new Cut(lineId + " " + count + " pieces in one length", withKerfM));
+      cuts.add(new Cut(lineId + " " + count + " pieces in one length", withKerfM, element));
       return;
     }
     for (Piece piece : chained) {
@@ -80,7 +84,7 @@ final class TubeCuts {
 
   private void addSplit(String name, double lengthM) {
     if (lengthM > 0) {
-      cuts.addAll(CuttingPlanner.split(new Cut(lineId + " " + name, lengthM), stock));
+      cuts.addAll(CuttingPlanner.split(new Cut(lineId + " " + name, lengthM, element), stock));
     }
   }
 }

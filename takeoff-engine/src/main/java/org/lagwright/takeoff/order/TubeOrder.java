@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.takeoff.fitting.Piece;
@@ -28,7 +27,7 @@ final class TubeOrder {
   private static final class Group {
     final List<List<Piece>> byElement = new ArrayList<>();
     final List<String> lineIds = new ArrayList<>();
-    final Set<ElementKey> elements = new LinkedHashSet<>();
+    final List<ElementKey> elements = new ArrayList<>();
   }
 
   TubeOrder(OrderPack figures, MaterialPack materials) {
@@ -97,7 +96,9 @@ final class TubeOrder {
   private static CuttingPlan plan(Group group, StockLength stock) {
     List<Cut> cuts = new ArrayList<>();
     for (int i = 0; i < group.byElement.size(); i++) {
-      cuts.addAll(TubeCuts.of(group.lineIds.get(i), group.byElement.get(i), stock));
+      cuts.addAll(
+          TubeCuts.of(
+              group.lineIds.get(i), group.elements.get(i), group.byElement.get(i), stock));
     }
     return CuttingPlanner.plan(cuts, stock);
   }
@@ -127,7 +128,7 @@ final class TubeOrder {
         netM,
         allowanceM,
         Planned.of(plan.pieces().size(), pack, netM, usableM, allowanceM),
-        group.elements);
+        new LinkedHashSet<>(group.elements));
   }
 
   private static String description(TubeKey size, MaterialFamily material) {

@@ -138,7 +138,7 @@ class LabourTest {
   @Test
   void aJacketHasItsOwnHoursByAreaAndItsOwnStep() throws IOException {
     norms("tube,h/m,1", "jacket,h/m2,0.5");
-    Path settings = settings("labour: {norms: norms.csv}\norder: {jackets: [{jacket: metal}]}\n");
+    Path settings = settings("labour: {norms: norms.csv}\norder: {hangers: none, jackets: [{jacket: metal}]}\n");
     Takeoff takeoff = takeoff(settings, chilled(1, 2));
     double areaM2 = takeoff.totals().outerAreaM2();
 
@@ -149,10 +149,63 @@ class LabourTest {
 
   @Test
   void aNormThatHoldsTheJacketGetsNoneOnTop() throws IOException {
-    Path settings = settings("order: {jackets: [{jacket: metal}]}\n");
+    Path settings = settings("order: {hangers: none, jackets: [{jacket: metal}]}\n");
     Labour labour = labour(settings, TestElement.pipe(1, 60.3, 3).inSystem("LTHW flow", "HEATING"));
 
     assertThat(labour.items()).extracting(item -> item.norm().id()).containsExactly("section-clad");
+  }
+
+  @Test
+  void eachHangerCostsAFootOfItsPipe() throws IOException {
+    norms("tube,h/m,1", "section,h/m,2");
+    Path settings = settings("labour: {norms: norms.csv}\norder: {hangers: us-steel-water}\n");
+    Labour shown =
+        labour(
+            settings,
+            chilled(1, 6).end(0, 0, -1, 0).end(6, 0, 1, 0),
+            hanger(11, 1),
+            hanger(12, 3));
+    // MSS SP-69: 2 in steel with water each 10 ft; 6 m over 3.048 m are 2, and one more
+    Labour spaced = labour(settings, TestElement.pipe(1, 60.3, 6).inSystem("LTHW flow", "HEATING"));
+
+    assertThat(shown.hours()).isCloseTo((6 + 2 * 0.3048) * 1.15, within(TINY));
+    assertThat(shown.items())
+        .filteredOn(item -> item.unit().equals("pcs"))
+        .singleElement()
+        .satisfies(item -> assertThat(item.quantity()).isCloseTo(2, within(TINY)))
+        .satisfies(item -> assertThat(item.equivalent().id()).isEqualTo("hanger"));
+    assertThat(spaced.hours()).isCloseTo((6 + 3 * 0.3048) * 2, within(TINY));
+  }
+
+  @Test
+  void hangersMayHaveHoursOfTheirOwnAndCountNoneWhereTheSettingsSayNone() throws IOException {
+    norms("tube,h/m,1", "hanger,h/pc,0.5");
+    Path counted = settings("labour: {norms: norms.csv}\norder: {hangers: us-steel-water}\n");
+    double hours = labour(counted, chilled(1, 6)).hours();
+    Path none = settings("labour: {norms: norms.csv}\norder: {hangers: none}\n");
+
+    assertThat(hours).isCloseTo((6 + 3 * 0.5) * 1.15, within(TINY));
+    assertThat(labour(none, chilled(1, 6)).hours()).isCloseTo(6 * 1.15, within(TINY));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({"jacket-fitting, 1.33", "jacket-box, 1.5"})
+  void jacketsOverFittingsAndBoxesCostMoreThanOverStraights(String norm, double factor)
+      throws IOException {
+    norms("tube,h/m,1", "jacket,h/m2,0.5");
+    Path settings =
+        settings(
+            "labour: {norms: norms.csv}\norder: {hangers: none, jackets: [{jacket: metal}]}\n");
+    TestElement element =
+        norm.equals("jacket-box") ? valve(1) : TestElement.fitting(1, Form.BEND, 60.3).bend(90, 0.08);
+    Takeoff takeoff = takeoff(settings, element.inSystem("CHWS"));
+
+    assertThat(takeoff.labour().hours(TradeStep.JACKET))
+        .isCloseTo(takeoff.totals().outerAreaM2() * 0.5 * factor * 1.15, within(TINY));
+    assertThat(takeoff.labour().normsInUse())
+        .filteredOn(used -> used.id().equals(norm))
+        .singleElement()
+        .satisfies(used -> assertThat(used.status().shown()).startsWith("unverified: "));
   }
 
   @Test
@@ -261,6 +314,8 @@ class LabourTest {
         "item,unit,value;tuba,h/m,1 | norms.csv:2:1: 'tuba' is no item. Known: ",
         "item,unit,value;tube,m/pc,1 | norms.csv:2:2: 'm/pc' is no unit for tube. Known: h/m, h/m2,",
         "item,unit,value;bend,h/m,1 | norms.csv:2:2: 'h/m' is no unit for bend.",
+        "item,unit,value;hanger,m2/m2,1 | norms.csv:2:2: 'm2/m2' is no unit for hanger. Known: h/pc,",
+        "item,unit,value;jacket-box,h/m2,1 | norms.csv:2:2: 'h/m2' is no unit for jacket-box.",
         "item,unit,value;tube,h/m,0 | norms.csv:2:3: it must be above 0.",
         "item,unit,value;tube,h/m,fast | norms.csv:2:3: 'fast' is no number.",
         "item,unit,value;tube,h/m, | norms.csv:2:3: 'value' is empty.",
@@ -304,6 +359,10 @@ class LabourTest {
     return TestElement.pipe(step, 60.3, lengthM).inSystem("CHWS");
   }
 
+  private static TestElement hanger(long step, double x) {
+    return TestElement.of(step, Kind.OTHER, Form.UNKNOWN).named("Hanger " + step).middle(x, 0.05);
+  }
+
   private static TestElement valve(long step) {
     return TestElement.of(step, Kind.VALVE, Form.VALVE_BODY).round(60.3).length(0.15);
   }
@@ -312,8 +371,10 @@ class LabourTest {
     return SettingsReader.defaults();
   }
 
+  /** Settings that count no hangers, unless they say something of the order themselves. */
   private Path settings(String text) throws IOException {
-    return Files.writeString(folder.resolve("settings.yaml"), text);
+    String order = text.contains("order:") ? "" : "order: {hangers: none}\n";
+    return Files.writeString(folder.resolve("settings.yaml"), text + order);
   }
 
   /** Settings with own norms; each row is item, unit, value. */

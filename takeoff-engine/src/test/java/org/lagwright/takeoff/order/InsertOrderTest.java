@@ -3,11 +3,17 @@ package org.lagwright.takeoff.order;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.takeoff.TestElement;
+import org.lagwright.takeoff.settings.Settings;
+import org.lagwright.takeoff.settings.SettingsReader;
 import org.lagwright.takeoff.order.HangerPack.SpacingTable;
 import org.lagwright.takeoff.pack.SourceStatus;
 
@@ -41,6 +47,18 @@ class InsertOrderTest {
     OrderItem insert = TestOrder.only(order, Goods.INSERT);
     assertThat(insert.netQuantity()).isEqualTo(2);
     assertThat(insert.rule()).isEqualTo("2 hangers that the model shows");
+  }
+
+  @Test
+  void settingsMayCountNoneWhereTheModelShowsNone(@TempDir Path folder) throws IOException {
+    Path file = Files.writeString(folder.resolve("settings.yaml"), "order: {hangers: none}\n");
+    Settings none = SettingsReader.read(file);
+    TestElement pipe = TestOrder.chilled(1, 60.3, 6).end(0, 0, -1, 0).end(6, 0, 1, 0);
+
+    assertThat(TestOrder.of(none, pipe).items())
+        .noneMatch(item -> item.goods() == Goods.INSERT);
+    OrderList shown = TestOrder.of(none, pipe, hanger(11, "Hanger 1", 1, 0.1));
+    assertThat(TestOrder.only(shown, Goods.INSERT).netQuantity()).isEqualTo(1);
   }
 
   @Test

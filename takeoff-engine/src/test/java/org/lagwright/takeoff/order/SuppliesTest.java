@@ -142,6 +142,45 @@ class SuppliesTest {
   }
 
   @Test
+  void fixingsSitOnSeamsAndJointsOfTheSheetsFromTheirDiameterOn() throws IOException {
+    Settings plastic = settings("order: {jackets: [{jacket: plastic}]}\n");
+    OrderList thin = TestOrder.of(plastic, TestOrder.chilled(1, 60.3, 3));
+    double girthM = Math.PI * (0.0603 + 2 * TestOrder.only(thin, Goods.TUBE).thicknessM());
+    double courseM = OrderPack.bundled().jacket("plastic").courseM();
+    // 3 m of seam by 150 mm, and round each joint of two sheets
+    double joints = Math.ceil(3 / courseM - 1e-9);
+
+    OrderItem fixing = TestOrder.only(thin, Goods.FIXING);
+    assertThat(fixing.netQuantity()).isEqualTo(20 + joints * Math.ceil(girthM / 0.15));
+    assertThat(fixing.allowanceQuantity()).isCloseTo(fixing.netQuantity() * 0.05, within(1e-9));
+    assertThat(fixing.rule()).isEqualTo("one each 150 mm of seams and of joints of sheets");
+
+    Settings metal = settings("order: {jackets: [{jacket: metal}]}\n");
+    assertThat(TestOrder.of(metal, TestOrder.chilled(1, 60.3, 3)).items())
+        .noneMatch(item -> item.goods() == Goods.FIXING);
+    OrderList wide = TestOrder.of(metal, TestOrder.chilled(1, 813, 3));
+    assertThat(TestOrder.only(wide, Goods.FIXING).netQuantity()).isGreaterThan(20);
+  }
+
+  @Test
+  void pinsHoldFibrousSheetOnSidesWiderThanTheLimitOnly() throws IOException {
+    Settings fibrous = settings("materials: {air: duct_wrap}\n");
+    OrderList order = TestOrder.of(fibrous, TestElement.duct(1, 600, 300, 2).inSystem("Supply air"));
+    double s = TestOrder.only(order, Goods.SHEET).thicknessM();
+    double outerM2 = 2 * 2 * (0.6 + 0.3 + 4 * s);
+
+    OrderItem pin = TestOrder.only(order, Goods.PIN);
+    assertThat(pin.netQuantity()).isEqualTo(Math.ceil(outerM2 * 0.6 / 0.9 * 12));
+    assertThat(pin.unit()).isEqualTo("pcs");
+    assertThat(pin.status().shown()).startsWith("unverified");
+    assertThat(
+            TestOrder.of(fibrous, TestElement.duct(1, 450, 300, 2).inSystem("Supply air")).items())
+        .noneMatch(item -> item.goods() == Goods.PIN);
+    assertThat(TestOrder.of(TestElement.duct(1, 600, 300, 2).inSystem("Supply air")).items())
+        .noneMatch(item -> item.goods() == Goods.PIN);
+  }
+
+  @Test
   void withoutRulesThereIsNoJacket() {
     assertThat(TestOrder.of(TestOrder.chilled(1, 60.3, 3)).items())
         .noneMatch(item -> item.goods() == Goods.JACKET || item.goods() == Goods.BAND);

@@ -108,6 +108,6 @@ final class EstimateChecks {
             0,
             making.outerAreaM2(),
             making);
-    return new LabourTask(lagged, "heating flow", "DN100", List.of(layer), false);
+    return new LabourTask(lagged, "heating flow", "DN100", List.of(layer), false, 0);
   }
 }
