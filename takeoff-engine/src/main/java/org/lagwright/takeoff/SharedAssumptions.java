@@ -15,8 +15,10 @@ final class SharedAssumptions {
   private static final Map<String, TakeoffFinding> CODES =
       new TreeMap<>(
           Map.of(
-              "location", TakeoffFinding.LOCATION_ASSUMED,
-              MakingSteps.WIDTH, TakeoffFinding.WIDTH_ASSUMED));
+              "location",
+              TakeoffFinding.LOCATION_ASSUMED,
+              MakingSteps.WIDTH,
+              TakeoffFinding.WIDTH_ASSUMED));
 
   private SharedAssumptions() {}
 

@@ -4,23 +4,25 @@ import static org.lagwright.report.workbook.SheetWriter.cell;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Sheet;
-import org.jspecify.annotations.Nullable;
 import org.lagwright.report.Words;
 import org.lagwright.takeoff.Takeoff;
-import org.lagwright.takeoff.TakeoffLine;
 import org.lagwright.takeoff.measure.Measurement;
 import org.lagwright.takeoff.measure.MeasurementMethod;
 import org.lagwright.takeoff.measure.MeasurementMethod.Quantity;
+import org.lagwright.takeoff.measure.MeasurementMethod.Rule;
 import org.lagwright.takeoff.measure.Reconciliation;
 
 /**
- * The sheet {@code Measurement}: the takeoff by each method that the settings name, with the rule
- * beside each number, totals by method, and why further methods differ from the first.
+ * The sheet {@code Measurement}: totals by each method that the settings name, why further methods
+ * differ from the first, and the sums by service with the rule beside each number. The same by line
+ * is {@link MeasuredLines}.
  */
 final class MeasurementSheet {
 
@@ -36,40 +38,60 @@ final class MeasurementSheet {
 
   private final List<Measurement> measurements;
   private final List<Reconciliation> reconciliations = new ArrayList<>();
-  private final Map<String, TakeoffLine> lines = new HashMap<>();
-  private final Table<Measured> table;
+  private final Table<Summed> table;
 
-  /** One row with its method. */
-  private record Measured(MeasurementMethod method, Measurement.Row row) {}
+  /** What one rule of a method measures of one service. */
+  private record Summed(
+      String service, MeasurementMethod method, Rule rule, double quantity, int elements) {
+
+    Summed plus(Measurement.Row row) {
+      double sum = quantity + row.quantity();
+      return new Summed(service, method, rule, sum, elements + row.elements().size());
+    }
+  }
 
   MeasurementSheet(Takeoff takeoff) {
     this.measurements = takeoff.measurements();
-    takeoff.lines().forEach(line -> lines.put(line.id(), line));
-    List<Measured> rows = new ArrayList<>();
-    for (Measurement measurement : measurements) {
-      measurement.rows().forEach(row -> rows.add(new Measured(measurement.method(), row)));
-    }
     for (int i = 1; i < measurements.size(); i++) {
       reconciliations.add(Reconciliation.of(measurements.get(0), measurements.get(i)));
     }
     int explained = reconciliations.stream().mapToInt(r -> 4 + differences(r).size()).sum();
-    int headingRow = 4 + measurements.size() + explained;
-    table = new Table<>(NAME, headingRow, columns(), rows);
+    int headingRow = 6 + 2 * measurements.size() + explained;
+    table = new Table<>(NAME, headingRow, columns(), rows(takeoff));
   }
 
-  private List<Column<Measured>> columns() {
+  private List<Summed> rows(Takeoff takeoff) {
+    Map<String, String> services = new HashMap<>();
+    takeoff.lines().forEach(line -> services.put(line.id(), line.serviceName()));
+    List<Summed> rows = new ArrayList<>();
+    for (Measurement measurement : measurements) {
+      for (Rule rule : measurement.method().rules()) {
+        Map<String, Summed> byService = new LinkedHashMap<>();
+        for (Measurement.Row row : measurement.rows()) {
+          if (row.rule().equals(rule)) {
+            String service = Objects.requireNonNull(services.get(row.lineId()), row.lineId());
+            byService.compute(
+                service,
+                (name, sum) ->
+                    (sum == null ? new Summed(name, measurement.method(), rule, 0, 0) : sum)
+                        .plus(row));
+          }
+        }
+        rows.addAll(byService.values());
+      }
+    }
+    return rows;
+  }
+
+  private static List<Column<Summed>> columns() {
     return List.of(
-        Column.text("Line", 10, entry -> entry.row().lineId()),
-        Column.text(METHOD, 24, entry -> entry.method().id()),
-        Column.wrapped("Rule", 80, entry -> entry.row().rule().text()),
-        Column.number(QUANTITY, 15, Look.THREE_DECIMALS, entry -> entry.row().quantity()),
-        Column.numbers(UNIT, 15, entry -> Entry.text(entry.row().rule().of().unit(), Look.TEXT)),
-        Column.number("Elements", 15, Look.WHOLE, entry -> (double) entry.row().elements().size()),
-        Column.numbers("Form", 18, entry -> Entry.text(Words.form(line(entry).form()))),
-        Column.text("Size", 30, this::size),
-        Column.text("Service", 30, entry -> line(entry).serviceName()),
-        Column.wrapped("Source", 40, e -> e.method().sourceOf(e.row().rule())),
-        Column.wrapped("Status", 26, e -> e.method().statusOf(e.row().rule()).shown()));
+        Column.text("Service", 34, Summed::service),
+        Column.text(METHOD, 16, row -> row.method().id()),
+        Column.wrapped("Rule", 64, row -> row.rule().text()),
+        Column.number(QUANTITY, 13, Look.THREE_DECIMALS, Summed::quantity),
+        Column.numbers(UNIT, 11, row -> Entry.text(row.rule().of().unit(), Look.TEXT)),
+        Column.number("Elements", 11, Look.WHOLE, row -> (double) row.elements()),
+        Column.wrapped("Status", 26, row -> row.method().statusOf(row.rule()).shown()));
   }
 
   /** What differs where both methods measure a quantity. */
@@ -80,19 +102,6 @@ final class MeasurementSheet {
         .toList();
   }
 
-  private TakeoffLine line(Measured entry) {
-    TakeoffLine line = lines.get(entry.row().lineId());
-    if (line == null) {
-      throw new IllegalStateException("no line " + entry.row().lineId());
-    }
-    return line;
-  }
-
-  private String size(Measured entry) {
-    @Nullable String counted = entry.row().size();
-    return counted == null ? line(entry).size() : "counted as " + counted;
-  }
-
   /** The rows. */
   Table<?> table() {
     return table;
@@ -101,23 +110,31 @@ final class MeasurementSheet {
   /** Writes everything but the rows. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
-    writer.widths(10, 24, 80, 15, 15, 15, 18);
+    writer.widths(34, 16, 64, 13, 11, 11, 26);
     writer.title("Measurement");
     writer.note(
         "Every method measures the same elements; the first one is the one that others are compared"
-            + " with. The rule stands beside each number. Quantities are net: no waste, no allowance.");
+            + " with. Quantities are net: no waste, no allowance.");
+    writer.note(
+        "By service below, the rule beside each number; by line and size in takeoff.json and, with"
+            + " --csv, in takeoff-measurement.csv.");
     writer.headings(3, 6, "Totals", "", "", "Length m", "Pieces", "Area m2", "Volume m3");
-    measurements.forEach(measurement -> totals(writer, measurement));
+    for (Measurement measurement : measurements) {
+      totals(writer, measurement);
+      writer.note(note(measurement.method()));
+    }
     reconciliations.forEach(reconciliation -> explain(writer, reconciliation));
+    writer.section("By service", TOTALS_COLUMNS);
     table.writeHeadings(sheet, styles);
+    sheet.createFreezePane(0, 0); // the headings stand too far down to stay in sight
   }
 
   private void totals(SheetWriter writer, Measurement measurement) {
     Entry[] row = new Entry[TOTALS_COLUMNS];
-    row[0] = Entry.text("", Look.TOTAL_TEXT);
-    row[1] = Entry.text(measurement.method().id(), Look.TOTAL_TEXT);
-    row[2] = Entry.text(measurement.method().name(), Look.TOTAL_TEXT);
-    String methodCell = cell(writer.next(), 1);
+    row[0] = Entry.text(measurement.method().id(), Look.TOTAL_TEXT);
+    row[1] = Entry.text(measurement.method().name(), Look.TOTAL_TEXT);
+    row[2] = Entry.text("", Look.TOTAL_TEXT);
+    String methodCell = cell(writer.next(), 0);
     int column = 3;
     for (Quantity quantity :
         List.of(Quantity.LENGTH, Quantity.PIECES, Quantity.AREA, Quantity.VOLUME)) {
@@ -153,21 +170,20 @@ final class MeasurementSheet {
           Entry.number(row.otherValue(), Look.THREE_DECIMALS),
           Entry.live(difference, row.difference(), Look.THREE_DECIMALS));
     }
-    writer.note(note(reconciliation));
+    writer.note(apart(reconciliation));
   }
 
-  private static String note(Reconciliation reconciliation) {
+  private static String apart(Reconciliation reconciliation) {
     String apart =
         Stream.of(Quantity.values())
             .filter(quantity -> !reconciliation.isMeasuredByBoth(quantity))
             .map(Quantity::words)
             .collect(Collectors.joining(", "));
-    String text = apart.isEmpty() ? "" : " Not measured by both: " + apart + ".";
-    return note(reconciliation.other().method()) + text;
+    return apart.isEmpty() ? "" : "Not measured by both: " + apart + ".";
   }
 
   private static String note(MeasurementMethod method) {
     String note = method.note() == null ? "" : " " + method.note();
-    return method.id() + ": " + method.source() + "; " + method.status().shown() + "." + note;
+    return method.source() + "; " + method.status().shown() + "." + note;
   }
 }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.lagwright.report.CheckedTakeoff;
 import org.lagwright.report.workbook.TakeoffSheets.Planned;
+import org.lagwright.takeoff.Takeoff;
 
 /** The tables of the workbook as CSV for other programs; see {@link CsvText}. */
 public final class TakeoffTables {
@@ -16,12 +17,16 @@ public final class TakeoffTables {
 
   /** Prepares the tables of one takeoff. */
   public TakeoffTables(CheckedTakeoff checked) {
-    // results stand in CSV, so it does not matter where the norms are
-    Table<?> hours = new HoursSheet(checked.takeoff().labour(), norm -> "A1").table();
+    Takeoff takeoff = checked.takeoff();
+    Map<String, Table<?>> instead =
+        Map.of(
+            // results stand in CSV, so it does not matter where the norms are
+            HoursSheet.NAME, new HoursSheet(takeoff.labour(), norm -> "A1").table(),
+            MeasurementSheet.NAME, new MeasuredLines(takeoff).table());
     for (Planned planned : new TakeoffSheets(checked, "").list()) {
       Table<?> table = planned.table();
       if (table != null) {
-        add(planned.name().equals(HoursSheet.NAME) ? hours : table);
+        add(instead.getOrDefault(planned.name(), table));
       }
     }
   }

@@ -12,8 +12,7 @@ import java.util.stream.Collectors;
  * @param assumedWidths widths of bodies and joints that no model tells, in words; empty where the
  *     methods need none
  */
-public record Making(
-    List<LayerMaking> layers, List<String> assumed, List<String> assumedWidths) {
+public record Making(List<LayerMaking> layers, List<String> assumed, List<String> assumedWidths) {
 
   public Making {
     layers = List.copyOf(layers);

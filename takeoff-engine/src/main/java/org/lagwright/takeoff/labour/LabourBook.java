@@ -159,8 +159,7 @@ public final class LabourBook {
         norms.findStraight(
             layer.form().label(), task.duct(), layer.materialId(), sizeM, layer.thicknessM());
     return norms
-        .findStraight(
-            NormTable.HANGER, task.duct(), layer.materialId(), sizeM, layer.thicknessM())
+        .findStraight(NormTable.HANGER, task.duct(), layer.materialId(), sizeM, layer.thicknessM())
         .flatMap(hanger -> fittingItem(task, 0, hanger, straight, 0, factors))
         .map(item -> item.with(task.hangers()));
   }

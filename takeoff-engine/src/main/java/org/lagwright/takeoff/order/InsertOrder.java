@@ -75,7 +75,8 @@ final class InsertOrder {
             + ItemBook.plain(table.spanM(size.boreM()))
             + " m, rounded up, and {hangersPerRunExtra} more: "
             + table.name();
-    String shown = count.shown == 0 ? "" : ItemBook.plain(count.shown) + " hangers that the model shows; ";
+    String shown =
+        count.shown == 0 ? "" : ItemBook.plain(count.shown) + " hangers that the model shows; ";
     return supply
         .by(shown + bySpacing)
         .from(table.source(), table.status())

@@ -22,7 +22,7 @@ public record OrderList(
     Map<ElementKey, Double> hangers) {
 
   /** Nothing to buy. */
-  public static final OrderList EMPTY = 
+  public static final OrderList EMPTY =
       new OrderList(List.of(), List.of(), List.of(), List.of(), Map.of());
 
   public OrderList {

@@ -27,8 +27,7 @@ final class TubeCuts {
     this.stock = stock;
   }
 
-  static List<Cut> of(
-      String lineId, ElementKey element, List<Piece> pieces, StockLength stock) {
+  static List<Cut> of(String lineId, ElementKey element, List<Piece> pieces, StockLength stock) {
     TubeCuts made = new TubeCuts(lineId, element, stock);
     for (Piece piece : pieces) {
       made.add(piece);

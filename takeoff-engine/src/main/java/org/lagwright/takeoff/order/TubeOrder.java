@@ -97,8 +97,7 @@ final class TubeOrder {
     List<Cut> cuts = new ArrayList<>();
     for (int i = 0; i < group.byElement.size(); i++) {
       cuts.addAll(
-          TubeCuts.of(
-              group.lineIds.get(i), group.elements.get(i), group.byElement.get(i), stock));
+          TubeCuts.of(group.lineIds.get(i), group.elements.get(i), group.byElement.get(i), stock));
     }
     return CuttingPlanner.plan(cuts, stock);
   }

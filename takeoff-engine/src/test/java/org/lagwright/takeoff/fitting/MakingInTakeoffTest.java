@@ -90,8 +90,7 @@ class MakingInTakeoffTest {
 
     assertThat(layer.method()).isEqualTo(Method.MITRED_PIECES);
     assertThat(layer.cover().pieces().stream().mapToInt(Piece::count).sum()).isEqualTo(pieces);
-    assertThat(layer.cover().pieces().get(0).cutAnglesDeg().get(1))
-        .isCloseTo(cutDeg, within(1e-9));
+    assertThat(layer.cover().pieces().get(0).cutAnglesDeg().get(1)).isCloseTo(cutDeg, within(1e-9));
   }
 
   @ParameterizedTest(name = "{0}: {1}")
@@ -150,8 +149,7 @@ class MakingInTakeoffTest {
     assertThat(second.isSheet()).isTrue();
     double totalM = layers.get(0).cover().pieces().get(0).layer().thicknessM();
     totalM += second.layer().thicknessM();
-    assertThat(second.sheetAreaM2())
-        .isCloseTo(2 * Math.PI * (0.1143 + 2 * totalM), within(1e-9));
+    assertThat(second.sheetAreaM2()).isCloseTo(2 * Math.PI * (0.1143 + 2 * totalM), within(1e-9));
   }
 
   @Test
@@ -167,7 +165,9 @@ class MakingInTakeoffTest {
             TestElement.of(4, Kind.INLINE, Form.METER).section(round).length(0.3).inSystem("CHWS"),
             threadedElbow(5),
             TestElement.of(6, Kind.DUCT_FITTING, Form.FLANGE).section(duct).inSystem("Supply air"),
-            TestElement.of(7, Kind.DUCT_FITTING, Form.COUPLING).section(duct).inSystem("Supply air"));
+            TestElement.of(7, Kind.DUCT_FITTING, Form.COUPLING)
+                .section(duct)
+                .inSystem("Supply air"));
 
     assertThat(
             takeoff.findings().stream()

@@ -138,7 +138,9 @@ class LabourTest {
   @Test
   void aJacketHasItsOwnHoursByAreaAndItsOwnStep() throws IOException {
     norms("tube,h/m,1", "jacket,h/m2,0.5");
-    Path settings = settings("labour: {norms: norms.csv}\norder: {hangers: none, jackets: [{jacket: metal}]}\n");
+    Path settings =
+        settings(
+            "labour: {norms: norms.csv}\norder: {hangers: none, jackets: [{jacket: metal}]}\n");
     Takeoff takeoff = takeoff(settings, chilled(1, 2));
     double areaM2 = takeoff.totals().outerAreaM2();
 
@@ -161,10 +163,7 @@ class LabourTest {
     Path settings = settings("labour: {norms: norms.csv}\norder: {hangers: us-steel-water}\n");
     Labour shown =
         labour(
-            settings,
-            chilled(1, 6).end(0, 0, -1, 0).end(6, 0, 1, 0),
-            hanger(11, 1),
-            hanger(12, 3));
+            settings, chilled(1, 6).end(0, 0, -1, 0).end(6, 0, 1, 0), hanger(11, 1), hanger(12, 3));
     // MSS SP-69: 2 in steel with water each 10 ft; 6 m over 3.048 m are 2, and one more
     Labour spaced = labour(settings, TestElement.pipe(1, 60.3, 6).inSystem("LTHW flow", "HEATING"));
 
@@ -173,7 +172,7 @@ class LabourTest {
         .filteredOn(item -> item.unit().equals("pcs"))
         .singleElement()
         .satisfies(item -> assertThat(item.quantity()).isCloseTo(2, within(TINY)))
-        .satisfies(item -> assertThat(item.equivalent().id()).isEqualTo("hanger"));
+        .satisfies(item -> assertThat(item.equivalent()).extracting(Norm::id).isEqualTo("hanger"));
     assertThat(spaced.hours()).isCloseTo((6 + 3 * 0.3048) * 2, within(TINY));
   }
 
@@ -197,7 +196,9 @@ class LabourTest {
         settings(
             "labour: {norms: norms.csv}\norder: {hangers: none, jackets: [{jacket: metal}]}\n");
     TestElement element =
-        norm.equals("jacket-box") ? valve(1) : TestElement.fitting(1, Form.BEND, 60.3).bend(90, 0.08);
+        norm.equals("jacket-box")
+            ? valve(1)
+            : TestElement.fitting(1, Form.BEND, 60.3).bend(90, 0.08);
     Takeoff takeoff = takeoff(settings, element.inSystem("CHWS"));
 
     assertThat(takeoff.labour().hours(TradeStep.JACKET))

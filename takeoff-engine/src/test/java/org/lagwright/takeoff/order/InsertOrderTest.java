@@ -12,10 +12,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.takeoff.TestElement;
-import org.lagwright.takeoff.settings.Settings;
-import org.lagwright.takeoff.settings.SettingsReader;
 import org.lagwright.takeoff.order.HangerPack.SpacingTable;
 import org.lagwright.takeoff.pack.SourceStatus;
+import org.lagwright.takeoff.settings.Settings;
+import org.lagwright.takeoff.settings.SettingsReader;
 
 class InsertOrderTest {
 
@@ -55,8 +55,7 @@ class InsertOrderTest {
     Settings none = SettingsReader.read(file);
     TestElement pipe = TestOrder.chilled(1, 60.3, 6).end(0, 0, -1, 0).end(6, 0, 1, 0);
 
-    assertThat(TestOrder.of(none, pipe).items())
-        .noneMatch(item -> item.goods() == Goods.INSERT);
+    assertThat(TestOrder.of(none, pipe).items()).noneMatch(item -> item.goods() == Goods.INSERT);
     OrderList shown = TestOrder.of(none, pipe, hanger(11, "Hanger 1", 1, 0.1));
     assertThat(TestOrder.only(shown, Goods.INSERT).netQuantity()).isEqualTo(1);
   }

@@ -165,7 +165,8 @@ class SuppliesTest {
   @Test
   void pinsHoldFibrousSheetOnSidesWiderThanTheLimitOnly() throws IOException {
     Settings fibrous = settings("materials: {air: duct_wrap}\n");
-    OrderList order = TestOrder.of(fibrous, TestElement.duct(1, 600, 300, 2).inSystem("Supply air"));
+    OrderList order =
+        TestOrder.of(fibrous, TestElement.duct(1, 600, 300, 2).inSystem("Supply air"));
     double s = TestOrder.only(order, Goods.SHEET).thicknessM();
     double outerM2 = 2 * 2 * (0.6 + 0.3 + 4 * s);
 
