@@ -22,14 +22,14 @@ final class CuttingSheet {
     List<Column<CutRow>> columns = new ArrayList<>();
     columns.add(Column.text("Item", 8, CutRow::itemId));
     columns.add(Column.text("Piece", 12, CutRow::numbers));
-    columns.add(Column.text("Each", 20, row -> whole(row, Whole::pack)));
-    columns.add(Column.text("What", 76, row -> whole(row, Whole::description)));
+    columns.add(Column.text("Each", 18, row -> whole(row, Whole::pack)));
+    columns.add(Column.text("What", 34, row -> whole(row, CuttingSheet::withoutMaterial)));
     columns.add(Column.number("Used %", 8, Look.PLAIN, row -> whole(row, CuttingSheet::percent)));
     columns.add(Column.number("Rest m", 9, Look.THREE_DECIMALS, row -> whole(row, Whole::restM)));
     columns.add(Column.number("Cuts", 7, Look.WHOLE, row -> (double) row.times()));
     columns.add(Column.number("Width m", 10, Look.THREE_DECIMALS, row -> row.placed().widthM()));
     columns.add(Column.number("Length m", 10, Look.THREE_DECIMALS, row -> row.placed().lengthM()));
-    columns.add(Column.text("For", 44, row -> row.placed().purpose()));
+    columns.add(Column.text("For", 36, row -> row.placed().purpose()));
     columns.add(Column.number("Across m", 10, Look.THREE_DECIMALS, row -> row.placed().acrossM()));
     columns.add(Column.number("Along m", 10, Look.THREE_DECIMALS, row -> row.placed().alongM()));
     table = new Table<>(NAME, HEADING_ROW, columns, CutRow.of(order));
@@ -38,6 +38,11 @@ final class CuttingSheet {
   private static <T> @Nullable T whole(CutRow row, Function<Whole, T> value) {
     Whole whole = row.first();
     return whole == null ? null : value.apply(whole);
+  }
+
+  /** Item and material stand on the sheet Order. */
+  private static String withoutMaterial(Whole whole) {
+    return whole.description().replaceFirst(";.*", "");
   }
 
   private static double percent(Whole whole) {
@@ -58,7 +63,8 @@ final class CuttingSheet {
       return;
     }
     writer.note(
-        "The first row of each piece of stock tells what it is; the rows below, what else is cut from it."
+        "The first row of each piece of stock tells what it is, its material stands on the sheet Order; the"
+            + " rows below, what else is cut from it."
             + " Pieces of a bend in one length are turned half round each, so that neighbours share a"
             + " cut.");
     writer.note(

@@ -89,7 +89,7 @@ final class MeasurementSheet {
         Column.text(METHOD, 16, row -> row.method().id()),
         Column.wrapped("Rule", 64, row -> row.rule().text()),
         Column.number(QUANTITY, 13, Look.THREE_DECIMALS, Summed::quantity),
-        Column.numbers(UNIT, 11, row -> Entry.text(row.rule().of().unit(), Look.TEXT)),
+        Column.text(UNIT, 11, row -> row.rule().of().unit()),
         Column.number("Elements", 11, Look.WHOLE, row -> (double) row.elements()),
         Column.wrapped("Status", 26, row -> row.method().statusOf(row.rule()).shown()));
   }
@@ -166,11 +166,16 @@ final class MeasurementSheet {
           Entry.text(row.quantity().unit()),
           Entry.text(row.form() == null ? "rounding" : Words.form(row.form())),
           Entry.text(row.why(), Look.WRAPPED),
-          Entry.number(row.firstValue(), Look.THREE_DECIMALS),
-          Entry.number(row.otherValue(), Look.THREE_DECIMALS),
+          Entry.number(withoutNoise(row.firstValue()), Look.THREE_DECIMALS),
+          Entry.number(withoutNoise(row.otherValue()), Look.THREE_DECIMALS),
           Entry.live(difference, row.difference(), Look.THREE_DECIMALS));
     }
     writer.note(apart(reconciliation));
+  }
+
+  /** Sums that differ from nothing by rounding of the arithmetic only are nothing. */
+  private static double withoutNoise(double value) {
+    return Math.abs(value) < SMALL ? 0 : value;
   }
 
   private static String apart(Reconciliation reconciliation) {

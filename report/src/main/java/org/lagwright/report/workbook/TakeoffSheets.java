@@ -92,7 +92,7 @@ final class TakeoffSheets {
           names.putAll(labour.names());
         },
         null);
-    add(HoursSheet.NAME, 3, labour.hours()::writeHeadings, labour.hours());
+    add(HoursSheet.NAME, 2, labour.hours()::writeHeadings, labour.hours());
     add(
         PriceSheet.NAME,
         1,

@@ -217,15 +217,24 @@ public record DataTable(String name, int headingLine, List<String> columns, List
       return number;
     }
 
-    /** Where the row stands: {@code spec.xlsx, row 12}. */
+    /** Where the row stands: {@code spec.xlsx, row 12}; folders are left out. */
     public String inWords() {
-      return table + ", row " + number;
+      return withoutFolder(table) + ", row " + number;
     }
 
     /** A refusal of a cell, to be thrown. */
     public PackException refusal(String column, String message) {
       return new PackException(place(table, number, positions.getOrDefault(column, 0)) + message);
     }
+  }
+
+  /** Name of the file without its folders, for results that others read. */
+  public String fileName() {
+    return withoutFolder(name);
+  }
+
+  private static String withoutFolder(String path) {
+    return path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
   }
 
   private static String place(String table, int line, int column) {

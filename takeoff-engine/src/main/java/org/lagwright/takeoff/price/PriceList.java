@@ -59,7 +59,7 @@ public record PriceList(String name, List<PriceRow> rows) {
               });
       rows.add(price);
     }
-    return new PriceList(table.name(), rows);
+    return new PriceList(table.fileName(), rows);
   }
 
   private static boolean isSame(PriceRow one, PriceRow other) {

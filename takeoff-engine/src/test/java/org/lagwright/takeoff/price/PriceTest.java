@@ -54,7 +54,7 @@ class PriceTest {
     PricedItem priced = priced(takeoff, tube);
 
     assertThat(tube.thicknessM()).isEqualTo(0.032);
-    assertThat(Objects.requireNonNull(priced.row()).place()).endsWith("prices.csv, row 3");
+    assertThat(Objects.requireNonNull(priced.row()).place()).isEqualTo("prices.csv, row 3");
     assertThat(priced.amount()).isCloseTo(tube.boughtQuantity() * 7.5, within(TINY));
     assertThat(priced.net() + priced.beyondNet()).isCloseTo(priced.amount(), within(TINY));
     assertThat(priced.beyondNet()).isPositive();

@@ -3,13 +3,14 @@ package org.lagwright.takeoff.reference;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lagwright.takeoff.ReferenceRows;
 import org.lagwright.takeoff.ReferenceRows.Row;
@@ -32,7 +33,13 @@ class PublishedChecksTest {
   }
 
   static List<Row> index() {
-    return ReferenceRows.read(PublishedChecksTest.class, "index.csv");
+    List<Row> both = new ArrayList<>(index("index.csv"));
+    both.addAll(index("trade-index.csv"));
+    return both;
+  }
+
+  private static List<Row> index(String name) {
+    return ReferenceRows.read(PublishedChecksTest.class, name);
   }
 
   @ParameterizedTest
@@ -56,8 +63,9 @@ class PublishedChecksTest {
         .anyMatch(r -> r.line().replace(';', ' ').startsWith(row.text("row_begins") + " "));
   }
 
-  @Test
-  void theIndexHoldsAllChecksOnce() {
-    assertThat(index()).extracting(r -> r.text("id")).doesNotHaveDuplicates().hasSize(116);
+  @ParameterizedTest
+  @CsvSource({"index.csv, 116", "trade-index.csv, 148"})
+  void theIndexHoldsAllChecksOnce(String name, int checks) {
+    assertThat(index(name)).extracting(r -> r.text("id")).doesNotHaveDuplicates().hasSize(checks);
   }
 }
