@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.geom.Point2D;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,9 +12,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -30,6 +34,9 @@ import org.lagwright.takeoff.fitting.pattern.Outline;
 import org.lagwright.takeoff.fitting.pattern.Pattern;
 import org.lagwright.takeoff.fitting.pattern.TubePiece;
 import org.lagwright.takeoff.settings.Settings;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /** The printed templates of the demo building, read back and measured. */
 class TemplatesTest {
@@ -190,6 +197,37 @@ class TemplatesTest {
             .orElseThrow();
     assertThat(widest)
         .isCloseTo((pattern.bounds().leftM() + pattern.bounds().widthM()) * 1000, within(1e-3));
+  }
+
+  @Test
+  void everySvgIsReadByAnXmlParserAndItsCutsAreAsWideAsThePattern() throws Exception {
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+    factory.setNamespaceAware(true);
+    factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+    for (Template template : book.drawn()) {
+      String svg = entry("templates-svg.zip", template.label() + ".svg");
+      Document read =
+          factory
+              .newDocumentBuilder()
+              .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
+      Pattern pattern = template.piece().shape().pattern();
+      NodeList paths = read.getElementsByTagNameNS("http://www.w3.org/2000/svg", "path");
+
+      assertThat(paths.getLength()).isEqualTo(pattern.curves().size());
+      double left = Double.MAX_VALUE;
+      double right = -Double.MAX_VALUE;
+      for (int i = 0; i < paths.getLength(); i++) {
+        Element path = (Element) paths.item(i);
+        assertThat(path.getAttribute("class"))
+            .isEqualTo(pattern.curves().get(i).role().name().toLowerCase(Locale.ROOT));
+        for (String point : path.getAttribute("d").substring(1).split(" L", -1)) {
+          double x = Double.parseDouble(point.split(" ", -1)[0]);
+          left = Math.min(left, x);
+          right = Math.max(right, x);
+        }
+      }
+      assertThat(right - left).isCloseTo(pattern.bounds().widthM() * 1000, within(0.02));
+    }
   }
 
   private static String entry(String archive, String name) throws IOException {
