@@ -23,7 +23,10 @@ import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.fitting.pattern.Curve;
 import org.lagwright.takeoff.settings.Settings;
 
-/** The npm package dxf-parser opens every template of the demo building, and its curves are measured. */
+/**
+ * The npm package dxf-parser opens every template of the demo building, and its curves are
+ * measured.
+ */
 @Tag("oracle")
 class DxfParserOracleTest {
 
@@ -105,8 +108,7 @@ class DxfParserOracleTest {
     for (String line : said.lines().toList()) {
       List<String> words = List.of(line.split(" ", -1));
       if (words.get(0).equals("file")) {
-        drawing =
-            new Drawing(words.get(1), words.subList(2, words.size()), new ArrayList<>());
+        drawing = new Drawing(words.get(1), words.subList(2, words.size()), new ArrayList<>());
         drawings.put(labels.get(drawings.size()), drawing);
       } else if (drawing != null) {
         drawing.polylines().add(polyline(words));
@@ -158,7 +160,8 @@ class DxfParserOracleTest {
     double cutDeg = bend.piece().cutAnglesDeg().get(1);
     double radiusMm = bend.piece().outsideDiameterM() * 500;
     List<double[]> cut = read.get(bend.label()).polylines().get(0).vertices();
-    double seamMm = cut.stream().filter(v -> v[0] < 1e-6).mapToDouble(v -> v[1]).max().orElseThrow();
+    double seamMm =
+        cut.stream().filter(v -> v[0] < 1e-6).mapToDouble(v -> v[1]).max().orElseThrow();
     double topMm = cut.stream().mapToDouble(v -> v[1]).max().orElseThrow();
     double girthMm = cut.stream().mapToDouble(v -> v[0]).max().orElseThrow();
 

@@ -25,10 +25,10 @@ final class BodyMaker {
   /** The cover, without pieces where the method makes none. */
   Cover make(Method method) {
     return switch (method) {
-      case VALVE_BOX -> valveBox();
+      case VALVE_BOX, REMOVABLE_VALVE_BOX -> valveBox();
       case BODY_BOX -> box(bodyM(), Math.max(lengthM, pipeM)).cylinder(on);
       case RECTANGULAR_BOX -> box(flangeM, Math.max(lengthM, pipeM)).rectangular(on, flangeM);
-      case FLANGE_BOX -> flangeBox();
+      case FLANGE_BOX, REMOVABLE_FLANGE_BOX -> flangeBox();
       case SLEEVE -> sleeve();
       case CAP_WITH_DISC -> cap();
       default -> new Cover(List.of(), 0, 0);

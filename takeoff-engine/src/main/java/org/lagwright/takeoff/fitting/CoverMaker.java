@@ -179,6 +179,9 @@ final class CoverMaker {
       case PUNCHED_TEE, SWEPT_TEE -> facts().containsAll(Set.of("tee", Facts.LANDS));
       case CONE, STEPPED_REDUCER -> shape.form() == Form.REDUCER && isMeasured() && round;
       case VALVE_BOX, BODY_BOX, RECTANGULAR_BOX -> shape.form() == Form.VALVE_BODY && round;
+      case REMOVABLE_VALVE_BOX ->
+          round && (shape.form() == Form.VALVE_BODY || shape.form() == Form.STRAINER);
+      case REMOVABLE_FLANGE_BOX -> round && shape.form() == Form.FLANGE && !shape.duct();
       case CUT_ON_SITE -> true;
       default -> false;
     };
@@ -375,7 +378,7 @@ final class CoverMaker {
     return switch (bonding) {
       case WHOLE_FACE -> cover.outerAreaM2() * widthM() / (widthM() + 2 * on.totalM());
       case UNDERSIDES -> cover.outerAreaM2() * undersideShare();
-      case JOINTS, NONE -> 0;
+      case JOINTS, ITSELF, NONE -> 0;
     };
   }
 

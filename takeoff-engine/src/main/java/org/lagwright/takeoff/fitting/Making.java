@@ -51,6 +51,8 @@ public record Making(List<LayerMaking> layers, List<String> assumed, List<String
     UNDERSIDES("seams, joints and undersides"),
     /** The whole face. */
     WHOLE_FACE("seams, joints and the whole face"),
+    /** Its own pieces only; straps close it, nothing holds it to what is beside. */
+    ITSELF("its own joints, closed with straps"),
     /** Held by wire, bands or pins. */
     NONE("no adhesive");
 

@@ -115,7 +115,8 @@ public final class MakingChooser {
       String source,
       Set<String> facts) {
     Cover cover = maker.make(method);
-    Making.Bonding bonding = pack.bondingRule(facts).bond();
+    Making.Bonding bonding =
+        method.isRemovable() ? Making.Bonding.ITSELF : pack.bondingRule(facts).bond();
     double bondedM2 = maker.bondedM2(bonding, cover);
     return new LayerMaking(method, reason, rule, source, bonding, bondedM2, cover);
   }

@@ -36,6 +36,8 @@ public enum Method {
   FLANGE_STRIPS("strips with ends bevelled at 45 degrees"),
   HALVED_TUBE("tube halved lengthwise, ends at 45 degrees"),
   VALVE_BOX("cylinder with neck, lid and end rings"),
+  REMOVABLE_FLANGE_BOX("cylinder with end rings, in two halves that come off"),
+  REMOVABLE_VALVE_BOX("cylinder with neck, lid and end rings, in two halves that come off"),
   BODY_BOX("cylinder with end rings over the body"),
   RECTANGULAR_BOX("box of six panels"),
   SLEEVE("sleeve of larger bore"),
@@ -51,8 +53,16 @@ public enum Method {
   public boolean isBox() {
     return switch (this) {
       case FLANGE_BOX, VALVE_BOX, BODY_BOX, RECTANGULAR_BOX -> true;
+      case REMOVABLE_FLANGE_BOX, REMOVABLE_VALVE_BOX -> true;
       default -> false;
     };
+  }
+
+  /**
+   * True for covers that are taken off and put back: glued in themselves, not to what is beside.
+   */
+  public boolean isRemovable() {
+    return this == REMOVABLE_FLANGE_BOX || this == REMOVABLE_VALVE_BOX;
   }
 
   /** The method in words. */

@@ -50,7 +50,8 @@ public record LabourNorms(LabourPack pack, List<Norm> norms, List<PackInfo> pack
     norms.stream().filter(norm -> !items.contains(norm.item())).forEach(all::add);
     List<PackInfo> named = new ArrayList<>(packs);
     named.add(
-        new PackInfo("labour-norms", "as given", table.fileName(), "given by the user, not checked"));
+        new PackInfo(
+            "labour-norms", "as given", table.fileName(), "given by the user, not checked"));
     return new LabourNorms(pack, all, named);
   }
 

@@ -101,7 +101,10 @@ class MakingInTakeoffTest {
     "tee, three-piece-tee",
     "reducer, cone",
     "valve-body, rectangular-box",
-    "valve-body, body-box"
+    "valve-body, body-box",
+    "valve-body, removable-valve-box",
+    "strainer, removable-valve-box",
+    "flange, removable-flange-box"
   })
   void methodOfTheSettingsIsUsed(String form, String method) {
     Section large = new Section.Round(0.0603);
@@ -113,6 +116,8 @@ class MakingInTakeoffTest {
               TestElement.fitting(1, Form.REDUCER, 60.3)
                   .ends(large, new Section.Round(0.0424))
                   .length(0.1);
+          case "flange" -> TestElement.fitting(1, Form.FLANGE, 114.3);
+          case "strainer" -> TestElement.of(1, Kind.INLINE, Form.STRAINER).round(114.3).length(0.3);
           default -> TestElement.of(1, Kind.VALVE, Form.VALVE_BODY).round(114.3).length(0.2);
         };
     LayerMaking layer =
@@ -121,6 +126,7 @@ class MakingInTakeoffTest {
     assertThat(layer.method().label()).isEqualTo(method);
     assertThat(layer.reason()).isEqualTo("chosen in the settings");
     assertThat(layer.cover().pieces()).isNotEmpty();
+    assertThat(layer.bonding() == Making.Bonding.ITSELF).isEqualTo(method.startsWith("removable"));
   }
 
   @Test
