@@ -172,6 +172,12 @@ class EndToEndTest {
     assertThat(quantity).isCloseTo(expected, within(1e-3));
     assertThat(CsvTables.readFile(out.resolve("takeoff-elements.csv")).rows())
         .hasSameSizeAs(RealRun.items(RealRun.document(out), "elements"));
+    assertThat(CsvTables.readFile(out.resolve("takeoff-measurement.csv")).rows())
+        .hasSize(
+            RealRun.items(RealRun.document(out), "measurements").stream()
+                .mapToInt(method -> method.get("rows").size())
+                .sum())
+        .allMatch(row -> !row.text("rule").isEmpty() && !row.text("status").isEmpty());
     try (Stream<Path> files = Files.list(out)) {
       assertThat(files.map(f -> f.getFileName().toString()))
           .contains(
