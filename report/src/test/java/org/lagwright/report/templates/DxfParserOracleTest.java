@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeAll;
@@ -126,11 +127,15 @@ class DxfParserOracleTest {
     return new Polyline(words.get(1), words.get(2).equals("true"), vertices);
   }
 
+  private static Drawing drawing(Template template) {
+    return Objects.requireNonNull(read.get(template.label()), template.label());
+  }
+
   @Test
   void everyTemplateIsReadWithAllItsCurvesOnTheirLayers() {
     assertThat(read).hasSize(book.drawn().size()).hasSizeGreaterThan(50);
     for (Template template : book.drawn()) {
-      Drawing drawing = read.get(template.label());
+      Drawing drawing = drawing(template);
       List<Curve> curves = template.piece().shape().pattern().curves();
 
       assertThat(drawing.version()).isEqualTo("AC1009");
@@ -159,7 +164,7 @@ class DxfParserOracleTest {
             .orElseThrow();
     double cutDeg = bend.piece().cutAnglesDeg().get(1);
     double radiusMm = bend.piece().outsideDiameterM() * 500;
-    List<double[]> cut = read.get(bend.label()).polylines().get(0).vertices();
+    List<double[]> cut = drawing(bend).polylines().get(0).vertices();
     double seamMm =
         cut.stream().filter(v -> v[0] < 1e-6).mapToDouble(v -> v[1]).max().orElseThrow();
     double topMm = cut.stream().mapToDouble(v -> v[1]).max().orElseThrow();

@@ -12,6 +12,8 @@ import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.takeoff.words.PhraseBook;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.strtree.STRtree;
 
 /** Hangers and supports that the model shows, each with the pipe it carries: the nearest one. */
 final class Supports {
@@ -40,17 +42,19 @@ final class Supports {
    * @param reachM how far the middle of a support may lie from the surface of its pipe
    */
   Map<ElementKey, Integer> byPipe(List<LaggedElement> pipes, double reachM) {
+    STRtree tree = new STRtree();
+    for (LaggedElement pipe : pipes) {
+      Envelope reach = new Envelope();
+      places(pipe).forEach(at -> reach.expandToInclude(at.x(), at.y()));
+      if (!reach.isNull()) {
+        reach.expandBy(pipe.section().largestSideM() / 2 + reachM);
+        tree.insert(reach, pipe);
+      }
+    }
+    tree.build();
     Map<ElementKey, Integer> counts = new HashMap<>();
     for (Point place : places) {
-      LaggedElement nearest = null;
-      double leastM = reachM;
-      for (LaggedElement pipe : pipes) {
-        double gapM = gapM(pipe, place);
-        if (gapM <= leastM && (nearest == null || gapM < leastM)) {
-          nearest = pipe;
-          leastM = gapM;
-        }
-      }
+      LaggedElement nearest = nearest(place, tree, reachM);
       if (nearest != null) {
         counts.merge(nearest.key(), 1, Integer::sum);
       }
@@ -58,13 +62,38 @@ final class Supports {
     return counts;
   }
 
+  /** Of pipes as near as each other the one with the lowest key. */
+  private static @Nullable LaggedElement nearest(Point place, STRtree tree, double reachM) {
+    LaggedElement nearest = null;
+    double leastM = reachM;
+    for (Object found : tree.query(new Envelope(place.x(), place.x(), place.y(), place.y()))) {
+      LaggedElement pipe = (LaggedElement) found;
+      double gapM = gapM(pipe, place);
+      boolean first = nearest == null || pipe.key().compareTo(nearest.key()) < 0;
+      if (gapM < leastM || (gapM == leastM && first)) {
+        nearest = pipe;
+        leastM = gapM;
+      }
+    }
+    return nearest;
+  }
+
+  /** Both ends, else the middle. */
+  private static List<Point> places(LaggedElement pipe) {
+    List<Point> ends = ends(pipe);
+    return ends.size() == 2 ? ends : Stream.ofNullable(pipe.element().place().positionM()).toList();
+  }
+
+  private static List<Point> ends(LaggedElement pipe) {
+    return pipe.element().ports().stream()
+        .map(Port::positionM)
+        .flatMap(Stream::ofNullable)
+        .distinct()
+        .toList();
+  }
+
   private static double gapM(LaggedElement pipe, Point place) {
-    List<Point> ends =
-        pipe.element().ports().stream()
-            .map(Port::positionM)
-            .flatMap(Stream::ofNullable)
-            .distinct()
-            .toList();
+    List<Point> ends = ends(pipe);
     Point middle = pipe.element().place().positionM();
     double axisM;
     if (ends.size() == 2) {
