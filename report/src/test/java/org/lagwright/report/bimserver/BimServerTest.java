@@ -69,11 +69,14 @@ class BimServerTest {
   }
 
   private int takeoff(String address, String... more) {
-    String[] args =
+    return run(
         Stream.concat(
                 Stream.of("takeoff", address, "--out", output().toString(), "--fail-on", "never"),
                 Stream.of(more))
-            .toArray(String[]::new);
+            .toArray(String[]::new));
+  }
+
+  private int run(String... args) {
     ServerAccess access = new ServerAccess(environment, limits);
     return new Main(new ModelPipeline(), access, new PrintWriter(out), new PrintWriter(err), false)
         .run(args);
@@ -120,6 +123,19 @@ class BimServerTest {
     assertThat(fetched.path("totals")).isEqualTo(file.path("totals"));
     assertThat(server.called)
         .containsSubsequence("login", "getAllProjects", "download", "/download", "getProgress");
+    noTrace();
+  }
+
+  @Test
+  void theReadinessOfARevisionIsToldToo() throws IOException {
+    int code = run("check", project("Alder Quay@1"), "--out", output().toString(), "--least", "0");
+    String json = Files.readString(output().resolve("readiness.json"));
+    JsonNode model = new JsonMapper().readTree(json).path("models").path(0);
+
+    assertThat(err.toString()).isEmpty();
+    assertThat(code).isZero();
+    assertThat(model.path("file").asString()).isEqualTo("Alder Quay@1.ifc");
+    assertThat(model.path("elements").asInt()).isPositive();
     noTrace();
   }
 
