@@ -43,6 +43,7 @@ class ArchitectureTest {
               "org.lagwright.ifc.geometry..",
               "org.lagwright.ifc.extract..",
               "org.lagwright.ifc.source..",
+              "org.lagwright.ifc.append..",
               "org.lagwright.ifc.threads..");
 
   @ArchTest
@@ -58,6 +59,7 @@ class ArchitectureTest {
               "org.lagwright.ifc.geometry..",
               "org.lagwright.ifc.extract..",
               "org.lagwright.ifc.source..",
+              "org.lagwright.ifc.append..",
               "org.lagwright.ifc.threads..");
 
   @ArchTest
@@ -98,6 +100,7 @@ class ArchitectureTest {
               "org.lagwright.report.bcf..",
               "org.lagwright.report.ids..",
               "org.lagwright.report.bimserver..",
+              "org.lagwright.report.enrich..",
               "org.lagwright.report.templates..")
           .should()
           .dependOnClassesThat()

@@ -8,6 +8,7 @@ import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.source.ModelException;
+import org.lagwright.ifc.source.ModelReader;
 import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.report.app.Pipeline;
 import org.lagwright.takeoff.TakenElement;
@@ -52,6 +53,11 @@ public final class SamplePipeline implements Pipeline {
     List<MepElement> elements =
         SampleTakeoff.takeoff().elements().stream().map(TakenElement::element).toList();
     return new MepModel(model, elements, List.of(), List.of(), Map.of());
+  }
+
+  @Override
+  public void readAgain(Path file, ModelFile described, ModelReader.Use use) {
+    throw new ModelException(file + ": is only a name here. Use a real model.");
   }
 
   @Override

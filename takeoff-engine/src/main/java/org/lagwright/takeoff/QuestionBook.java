@@ -89,6 +89,7 @@ final class QuestionBook {
       case NO_DEMAND -> "How thick is " + service + " insulated, if at all?";
       case SERVICE_CONTRADICTION,
           ALREADY_INSULATED,
+          COVERING_WITHOUT_BODY,
           NO_INSULATION_NEEDED,
           VAPOUR_BARRIER_NEEDED,
           BELOW_CRITICAL_RADIUS,

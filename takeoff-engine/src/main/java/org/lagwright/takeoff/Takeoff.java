@@ -1,5 +1,6 @@
 package org.lagwright.takeoff;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.BuildingPart;
@@ -67,6 +68,26 @@ public record Takeoff(
    */
   public static Takeoff of(List<MepModel> models, Settings settings) {
     return new TakeoffRun(List.copyOf(models), settings).run();
+  }
+
+  /** The same with more findings, behind the others. */
+  public Takeoff withFindings(List<Finding> more) {
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(more);
+    return new Takeoff(
+        models,
+        settings,
+        packs,
+        elements,
+        lines,
+        questions,
+        measurements,
+        order,
+        labour,
+        price,
+        all,
+        totals,
+        surroundings);
   }
 
   /** Every data pack that settings can choose from. */

@@ -119,6 +119,10 @@ public enum TakeoffFinding implements FindingCode {
       Severity.INFO,
       "The model already shows insulation here ({0}). The takeoff still counts what is required;"
           + " check before ordering."),
+  COVERING_WITHOUT_BODY(
+      Severity.INFO,
+      "In the enriched model the covering of this element has no body: {0}. Its quantities and"
+          + " material are there; draw it by hand if it must be seen."),
   NO_DEMAND(
       Severity.WARNING,
       "No demand applies to {0} ({1}). Choose an energy rule, or set a thickness or 'out' for {2} in"

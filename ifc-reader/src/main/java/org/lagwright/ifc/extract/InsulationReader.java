@@ -17,6 +17,7 @@ import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
@@ -187,6 +188,7 @@ final class InsulationReader {
         outer != null
             && host.section != null
             && host.kind != null
+            && (host.kind == Kind.DUCT_SEGMENT || shape(covering).form() == host.form)
             && (host.kind == Kind.DUCT_SEGMENT || host.kind == Kind.DUCT_FITTING)
             && outer.perimeterM() < host.section.value().perimeterM();
     return within || covering.names.all().stream().anyMatch(Words::isLining);
@@ -220,8 +222,17 @@ final class InsulationReader {
                 lengthUnitM)
             .map(p -> Thicknesses.metres(p, lengthUnitM))
             .orElse(null);
-    return new Layers.Covering(
-        outer(covering), statedM, extent == null ? Coaxiality.Extent.WHOLE : extent);
+    // a box keeps off its pipe, so that it does not show how thick its walls are
+    Section outer = statedM != null && isBoxed(host.form) ? null : outer(covering);
+    return new Layers.Covering(outer, statedM, extent == null ? Coaxiality.Extent.WHOLE : extent);
+  }
+
+  /** True for bodies that are wider than the pipe they sit in, which is all that is measured. */
+  private static boolean isBoxed(Form form) {
+    return switch (form) {
+      case FLANGE, COUPLING, UNION, VALVE_BODY, STRAINER, DAMPER, PUMP, METER -> true;
+      default -> false;
+    };
   }
 
   private @Nullable String materialOf(Collection<Draft> coverings) {

@@ -140,6 +140,16 @@ final class Units {
     return unit("LENGTHUNIT");
   }
 
+  /** Square metres in one area unit of the file. */
+  double areaM2() {
+    return unit("AREAUNIT");
+  }
+
+  /** Cubic metres in one volume unit of the file. */
+  double volumeM3() {
+    return unit("VOLUMEUNIT");
+  }
+
   private double unit(String kind) {
     return factors.getOrDefault(kind, 1.0);
   }

@@ -26,6 +26,20 @@ public record Frame(Point origin, Point ex, Point ey, Point ez) {
     return vector(new Vec(x, y, z)).unit().point();
   }
 
+  /**
+   * Local coordinates of a world position, metres; only for frames of placements, whose axes are
+   * unit vectors at right angles.
+   */
+  public Point local(Point world) {
+    return localDirection(Vec.of(world).minus(Vec.of(origin)).point());
+  }
+
+  /** Local components of a world direction; only for frames of placements. */
+  public Point localDirection(Point world) {
+    Vec way = Vec.of(world);
+    return new Point(way.dot(Vec.of(ex)), way.dot(Vec.of(ey)), way.dot(Vec.of(ez)));
+  }
+
   Vec point(Vec local) {
     return Vec.of(origin).plus(vector(local));
   }

@@ -46,7 +46,8 @@ public final class Placements {
     return placement == null ? null : world(placement);
   }
 
-  private @Nullable Frame world(IfcRecord placement) {
+  /** World frame of a placement record, null as in {@link #of}. */
+  public @Nullable Frame world(IfcRecord placement) {
     Deque<IfcRecord> chain = new ArrayDeque<>();
     Known start = new Known(0, Frame.WORLD, 0);
     IfcRecord at = placement;

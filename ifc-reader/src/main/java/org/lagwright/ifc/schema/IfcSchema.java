@@ -111,26 +111,49 @@ public enum IfcSchema {
     return read;
   }
 
-  /** Lines by keyword: abstract mark and name, supertype, own attributes. */
+  /** Lines by keyword: name, supertype, own attributes. */
   private static Map<String, String[]> lines(String resource) {
+    Map<String, String[]> lines = new HashMap<>();
+    for (String[] words : words(resource)) {
+      words[0] = words[0].startsWith("!") ? words[0].substring(1) : words[0];
+      lines.put(words[0].toUpperCase(Locale.ROOT), words);
+    }
+    return lines;
+  }
+
+  /** The words of each line of a table, without its comments. */
+  static List<String[]> words(String resource) {
     InputStream in = IfcSchema.class.getResourceAsStream(resource);
     if (in == null) {
       throw new IllegalStateException("resource missing from the build: " + resource);
     }
-    Map<String, String[]> lines = new HashMap<>();
+    List<String[]> lines = new ArrayList<>();
     try (BufferedReader reader =
         new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
       for (String line = reader.readLine(); line != null; line = reader.readLine()) {
         if (!line.startsWith("#")) {
-          String[] words = line.split(" ", -1);
-          words[0] = words[0].startsWith("!") ? words[0].substring(1) : words[0];
-          lines.put(words[0].toUpperCase(Locale.ROOT), words);
+          lines.add(line.split(" ", -1));
         }
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return lines;
+  }
+
+  /** Names of the attributes that each entity of this schema itself adds, in file order. */
+  Map<String, List<String>> ownAttributes() {
+    Map<String, List<String>> own = new HashMap<>();
+    for (String[] words : lines().values()) {
+      own.put(words[0], List.of(words).subList(2, words.length));
+    }
+    return own;
+  }
+
+  /** Name of the supertype of an entity of this schema, {@code -} if it has none. */
+  String supertype(String entity) {
+    String[] words = lines().get(entity.toUpperCase(Locale.ROOT));
+    return words == null ? "-" : words[1];
   }
 
   private static IfcEntity resolve(String keyword, Map<String, String[]> lines) {

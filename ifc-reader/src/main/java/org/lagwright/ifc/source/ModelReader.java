@@ -66,6 +66,43 @@ public final class ModelReader {
     }
   }
 
+  /** Does something with the records and bytes of a model. */
+  @FunctionalInterface
+  public interface Use {
+
+    /**
+     * @param bytes of the exchange file itself, unpacked
+     * @throws IOException if what is made of it cannot be written
+     */
+    void of(StepBytes bytes, IfcFile file) throws IOException;
+  }
+
+  /**
+   * Opens a model that was read before once more.
+   *
+   * @param described what was read then
+   * @throws ModelException if the file cannot be read or is no longer the same
+   * @throws IOException what the use of it throws
+   */
+  public static void again(Path file, ModelFile described, Use use) throws IOException {
+    Digest digest = Digest.start(file);
+    if (ModelArchive.isZip(file)) {
+      try (ModelArchive archive = ModelArchive.open(file, StepLimits.DEFAULT)) {
+        again(archive.bytes(), use);
+      }
+    } else {
+      again(StepBytes.map(file), use);
+    }
+    if (!digest.sha256().equals(described.sha256())) {
+      throw new ModelException(
+          file + ": the file changed while it was worked on. Run again when it is at rest.");
+    }
+  }
+
+  private static void again(StepBytes bytes, Use use) throws IOException {
+    use.of(bytes, IfcFile.open(bytes, StepLimits.DEFAULT, read -> {}));
+  }
+
   private static ModelException unreadable(Path file, IOException cause) {
     return new ModelException(
         file

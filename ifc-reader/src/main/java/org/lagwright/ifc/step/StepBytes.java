@@ -1,6 +1,7 @@
 package org.lagwright.ifc.step;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.channels.FileChannel;
@@ -17,6 +18,8 @@ public final class StepBytes {
 
   /** From one window to the next, bytes; each reaches that far again into the next. */
   static final long STRIDE = 1L << SHIFT;
+
+  private static final int CHUNK = 1 << 16;
 
   private static final long MASK = STRIDE - 1;
 
@@ -98,6 +101,29 @@ public final class StepBytes {
   /** The byte at an offset, 0 to 255; -1 behind the end. */
   int at(long offset) {
     return offset >= size ? -1 : window(offset).get(inWindow(offset)) & 0xFF;
+  }
+
+  /**
+   * Copies a stretch.
+   *
+   * @param from offset of its first byte
+   * @param to offset behind its last one
+   */
+  public void copy(long from, long to, OutputStream out) throws IOException {
+    byte[] chunk = new byte[CHUNK];
+    for (long at = from; at < to; ) {
+      int length = (int) Math.min(CHUNK, to - at);
+      window(at).get(inWindow(at), chunk, 0, length);
+      out.write(chunk, 0, length);
+      at += length;
+    }
+  }
+
+  /** A short stretch; see {@link #copy(long, long, OutputStream)}. */
+  public byte[] copy(long from, long to) {
+    byte[] stretch = new byte[Math.toIntExact(to - from)];
+    window(from).get(inWindow(from), stretch);
+    return stretch;
   }
 
   /** Line number of an offset, from 1. Counts, so only for messages. */

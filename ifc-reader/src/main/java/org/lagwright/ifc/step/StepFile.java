@@ -25,6 +25,7 @@ public final class StepFile {
   private final List<StepTypes> types;
   private final List<StepProblem> problems;
   private final StepHeader header;
+  private final long endOfData;
   private final StepLabels labels = new StepLabels();
 
   StepFile(
@@ -34,7 +35,8 @@ public final class StepFile {
       StepKeywords keywords,
       List<StepTypes> types,
       List<StepProblem> problems,
-      StepHeader header) {
+      StepHeader header,
+      long endOfData) {
     this.bytes = bytes;
     this.limits = limits;
     this.index = index;
@@ -44,6 +46,7 @@ public final class StepFile {
     this.types = List.copyOf(types);
     this.problems = List.copyOf(problems);
     this.header = header;
+    this.endOfData = endOfData;
   }
 
   /**
@@ -66,6 +69,11 @@ public final class StepFile {
   /** The program that wrote the file, as its header has it; empty if it does not say. */
   public String exporter() {
     return header.exporter();
+  }
+
+  /** Where the last data section ends: offset of its ENDSEC, bytes from the start of the file. */
+  public long endOfData() {
+    return endOfData;
   }
 
   /** How many instances the file has. */

@@ -65,7 +65,9 @@ final class StepIndexer {
     }
     progress.accept(bytes.size());
     List<StepTypes> types = parts.stream().map(StepPart::types).toList();
-    return new StepFile(bytes, limits, index, keywords, types, problems(parts), header(parts));
+    long endOfData = parts.stream().mapToLong(StepPart::endOfData).max().orElseThrow();
+    return new StepFile(
+        bytes, limits, index, keywords, types, problems(parts), header(parts), endOfData);
   }
 
   /** Offset of the first statement, behind a byte order mark and white space. */

@@ -51,6 +51,7 @@ final class StepPart {
   private String schema = "";
   private String exporter = "";
   private boolean sawData;
+  private long endOfData = -1;
 
   /** Null until the part itself tells; before that it is as at the end of the part before. */
   private @Nullable Boolean inData;
@@ -207,6 +208,7 @@ final class StepPart {
       inData = true;
       sawData = true;
     } else if (statement.startsWith("ENDSEC")) {
+      endOfData = inData == null || inData ? windowStart + at : endOfData;
       inData = false;
     } else if (statement.startsWith("FILE_SCHEMA")) {
       schema = firstQuoted(statement);
@@ -279,6 +281,11 @@ final class StepPart {
 
   boolean sawData() {
     return sawData;
+  }
+
+  /** Offset of the last ENDSEC in the part that may end a data section, -1 if there is none. */
+  long endOfData() {
+    return endOfData;
   }
 
   /** True if the part ends in a data section. */

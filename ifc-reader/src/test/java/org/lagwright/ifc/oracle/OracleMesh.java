@@ -5,6 +5,7 @@ import java.util.List;
 import org.lagwright.ifc.geometry.Box;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Point;
+import org.lagwright.testmodels.check.TriangleMesh;
 
 /**
  * Triangles that another program made of a product.
@@ -21,6 +22,11 @@ record OracleMesh(String globalId, long step, double[] cornersM, int[] triangles
 
   /** ... and this near to its plane, over its size. */
   private static final double NEAR = 5e-3;
+
+  /** What another program made, with its record number. */
+  static OracleMesh of(TriangleMesh mesh) {
+    return new OracleMesh("", mesh.step(), mesh.cornersM(), mesh.triangles());
+  }
 
   Box box() {
     List<Point> corners = new ArrayList<>();

@@ -23,6 +23,7 @@ import org.lagwright.ifc.extract.FileUnits;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.step.StepBytes;
 import org.lagwright.ifc.step.StepLimits;
+import org.lagwright.testmodels.check.WebIfc;
 import org.lagwright.testmodels.demo.AlderQuay;
 import org.lagwright.testmodels.ifc.Schema;
 import org.lagwright.testmodels.tiny.TinyModels;
@@ -139,7 +140,9 @@ class WebIfcOracleTest {
   private static Comparison compare(Path path, WebIfc.Reading reading) throws IOException {
     IfcFile file = IfcFile.open(StepBytes.map(path), StepLimits.DEFAULT, read -> {});
     Map<Long, OracleMesh> meshes =
-        reading.meshes().stream().collect(Collectors.toMap(OracleMesh::step, Function.identity()));
+        reading.meshes().stream()
+            .map(OracleMesh::of)
+            .collect(Collectors.toMap(OracleMesh::step, Function.identity()));
     Comparison comparison = new Comparison();
     comparison.counts(elementCounts(file), reading.counts());
     for (OurBody body : OurBody.all(file, FileUnits.of(file))) {

@@ -1,10 +1,12 @@
 package org.lagwright.report.app;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.lagwright.ifc.extract.ModelJoiner;
 import org.lagwright.ifc.extract.ReadOptions;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.source.ModelReader;
 import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.takeoff.Takeoff;
@@ -28,6 +30,11 @@ public final class ModelPipeline implements Pipeline {
   @Override
   public MepModel readModel(Path file, int index, Settings settings, ProgressListener progress) {
     return ModelReader.read(file, index, new ReadOptions(settings.joinToleranceM()), progress);
+  }
+
+  @Override
+  public void readAgain(Path file, ModelFile described, ModelReader.Use use) throws IOException {
+    ModelReader.again(file, described, use);
   }
 
   @Override

@@ -1,8 +1,11 @@
 package org.lagwright.report.app;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.ModelFile;
+import org.lagwright.ifc.source.ModelReader;
 import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.pack.PackInfo;
@@ -29,6 +32,16 @@ public interface Pipeline {
    * @throws org.lagwright.ifc.source.ModelException if it cannot be read
    */
   MepModel readModel(Path file, int index, Settings settings, ProgressListener progress);
+
+  /**
+   * Opens a model that was read before, for what copies it.
+   *
+   * @param file as it was given to {@link #readModel}
+   * @param described what was read then
+   * @throws org.lagwright.ifc.source.ModelException if it cannot be read, or has changed
+   * @throws IOException what the use of it throws
+   */
+  void readAgain(Path file, ModelFile described, ModelReader.Use use) throws IOException;
 
   /** Makes several files one model: repeats marked, ends that touch across files connected. */
   List<MepModel> join(List<MepModel> models, Settings settings);

@@ -5,12 +5,15 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.source.ModelException;
+import org.lagwright.ifc.source.ModelReader;
 import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.report.bimserver.BimServer;
 import org.lagwright.report.bimserver.Revision;
@@ -32,6 +35,7 @@ public final class ServerModels implements AutoCloseable {
   private final ServerAccess access;
   private final Map<Path, ServerAddress> addresses = new LinkedHashMap<>();
   private final List<BimServer> fetched = new ArrayList<>();
+  private final Map<Path, Path> downloads = new HashMap<>();
   private final List<Path> temporary = new ArrayList<>();
 
   /** No models so far. */
@@ -98,13 +102,19 @@ public final class ServerModels implements AutoCloseable {
   }
 
   private MepModel fetch(
-      ServerAddress address, Pipeline pipeline, int index, Settings settings, ProgressListener to) {
+      Path named,
+      ServerAddress address,
+      Pipeline pipeline,
+      int index,
+      Settings settings,
+      ProgressListener to) {
     try {
       to.progress("asking " + address.server(), 0);
       BimServer server = BimServer.connect(address, access);
       String shown = shown(server.revision());
       Path file = newFile(index, fileName(shown) + ".ifc");
       server.download(file, to);
+      downloads.put(named, file);
       fetched.add(server);
       return read(file, address, pipeline, index, settings, to);
     } catch (ServerException e) {
@@ -190,7 +200,12 @@ public final class ServerModels implements AutoCloseable {
       ServerAddress address = addresses.get(file);
       return address == null
           ? pipeline.readModel(file, index, settings, progress)
-          : fetch(address, pipeline, index, settings, progress);
+          : fetch(file, address, pipeline, index, settings, progress);
+    }
+
+    @Override
+    public void readAgain(Path file, ModelFile described, ModelReader.Use use) throws IOException {
+      pipeline.readAgain(downloads.getOrDefault(file, file), described, use);
     }
 
     @Override

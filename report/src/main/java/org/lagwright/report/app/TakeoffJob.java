@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,7 @@ import org.lagwright.ifc.source.ModelException;
 import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.report.CheckedTakeoff;
 import org.lagwright.report.Words;
+import org.lagwright.report.enrich.Enrichment;
 import org.lagwright.report.json.TakeoffJson;
 import org.lagwright.report.workbook.TakeoffTables;
 import org.lagwright.report.workbook.TakeoffWorkbook;
@@ -39,14 +41,24 @@ public final class TakeoffJob {
     this.progress = progress;
   }
 
+  /** What is written on request only. */
+  public enum Extra {
+    /** The tables of the workbook as CSV. */
+    CSV,
+    /** The models with coverings for their insulation. */
+    IFC
+  }
+
   /**
    * What was done.
    *
    * @param files the files written
+   * @param enriched what went into the enriched models, a line for each
    */
-  public record Done(Takeoff takeoff, List<Path> files) {
+  public record Done(Takeoff takeoff, List<Path> files, List<String> enriched) {
     public Done {
       files = List.copyOf(files);
+      enriched = List.copyOf(enriched);
     }
   }
 
@@ -58,50 +70,56 @@ public final class TakeoffJob {
    * @throws org.lagwright.takeoff.pack.PackException if settings or packs are wrong
    */
   public Takeoff compute(List<Path> models, @Nullable Path settings) {
-    return compute(models, settings(settings));
+    Settings chosen = settings(settings);
+    return takeOff(read(models, chosen), chosen);
   }
 
   /**
-   * Computes the takeoff and writes {@link #WORKBOOK} and {@link #JSON}, and on request the tables
-   * of the workbook as CSV: all or none.
+   * Computes the takeoff and writes {@link #WORKBOOK} and {@link #JSON}, and what is asked for
+   * besides: all or none.
    *
    * @param settings settings file, null for the defaults
    * @param out folder for the outputs, created if missing
-   * @param csv true for the tables too
+   * @param extras what to write besides
    * @throws org.lagwright.ifc.source.ModelException if a model cannot be read
    * @throws org.lagwright.takeoff.pack.PackException if settings or packs are wrong
    * @throws OutputException if an output cannot be written
    */
-  public Done run(List<Path> models, @Nullable Path settings, Path out, boolean csv) {
+  public Done run(List<Path> models, @Nullable Path settings, Path out, Set<Extra> extras) {
     Settings chosen = settings(settings);
     OutputFolder folder = new OutputFolder(out);
     folder.check(List.of(WORKBOOK, JSON));
-    Takeoff takeoff = compute(models, chosen);
-    String version = Version.text();
+    List<MepModel> read = read(models, chosen);
+    List<MepModel> wanted = extras.contains(Extra.IFC) ? read : List.of();
+    EnrichedModels enriched = new EnrichedModels(pipeline, models, wanted);
+    folder.check(enriched.names());
+    enriched.refuseOverwriting(out);
+    Takeoff takeoff = takeOff(read, chosen);
+    if (!wanted.isEmpty()) {
+      takeoff = takeoff.withFindings(Enrichment.findings(takeoff));
+    }
+    Map<String, OutputFolder.Content> contents = contents(takeoff, extras.contains(Extra.CSV));
+    contents.putAll(enriched.contents(takeoff, Version.text()));
+    progress.progress("writing", 0);
+    List<Path> files = folder.write(contents);
+    progress.progress("writing", 1);
+    return new Done(takeoff, files, enriched.inWords());
+  }
+
+  private static Map<String, OutputFolder.Content> contents(Takeoff takeoff, boolean csv) {
     Map<String, OutputFolder.Content> contents = new LinkedHashMap<>();
     CheckedTakeoff checked = CheckedTakeoff.of(takeoff);
-    contents.put(WORKBOOK, new TakeoffWorkbook(checked, version)::write);
-    contents.put(JSON, new TakeoffJson(checked, version)::write);
+    contents.put(WORKBOOK, new TakeoffWorkbook(checked, Version.text())::write);
+    contents.put(JSON, new TakeoffJson(checked, Version.text())::write);
     if (csv) {
       TakeoffTables tables = new TakeoffTables(checked);
       tables.names().forEach(name -> contents.put(name, to -> tables.write(name, to)));
     }
-    progress.progress("writing", 0);
-    List<Path> files = folder.write(contents);
-    progress.progress("writing", 1);
-    return new Done(takeoff, files);
+    return contents;
   }
 
   private Settings settings(@Nullable Path file) {
     return file == null ? pipeline.defaultSettings() : pipeline.readSettings(file);
-  }
-
-  private Takeoff compute(List<Path> files, Settings settings) {
-    List<MepModel> models = read(files, settings);
-    progress.progress("taking off", 0);
-    Takeoff takeoff = pipeline.takeOff(models, settings);
-    progress.progress("taking off", 1);
-    return takeoff;
   }
 
   /** What the models carry; the errors are those of {@link #compute}. */
@@ -117,6 +135,13 @@ public final class TakeoffJob {
     }
     refuseIfNothingToLag(files, models);
     return pipeline.join(models, settings);
+  }
+
+  private Takeoff takeOff(List<MepModel> models, Settings settings) {
+    progress.progress("taking off", 0);
+    Takeoff takeoff = pipeline.takeOff(models, settings);
+    progress.progress("taking off", 1);
+    return takeoff;
   }
 
   /** One model may be architecture only; all of them may not. */

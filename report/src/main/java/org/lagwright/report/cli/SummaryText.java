@@ -12,6 +12,7 @@ import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.FindingGroup;
 import org.lagwright.report.ServiceTotal;
 import org.lagwright.report.Words;
+import org.lagwright.report.app.TakeoffJob.Done;
 import org.lagwright.takeoff.Question;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.Totals;
@@ -34,13 +35,9 @@ final class SummaryText {
     this.takeoff = takeoff;
   }
 
-  /**
-   * The summary, line by line.
-   *
-   * @param files the files written
-   */
-  static List<String> of(Takeoff takeoff, List<Path> files) {
-    SummaryText text = new SummaryText(takeoff);
+  /** The summary, line by line. */
+  static List<String> of(Done done) {
+    SummaryText text = new SummaryText(done.takeoff());
     text.head();
     text.account();
     text.services();
@@ -48,7 +45,8 @@ final class SummaryText {
     text.estimate();
     text.questions();
     text.findings();
-    text.files(files);
+    text.enriched(done.enriched());
+    text.files(done.files());
     return text.lines;
   }
 
@@ -199,6 +197,13 @@ final class SummaryText {
     }
     lines.addAll(table.lines());
     lines.add("  each one stands in takeoff.xlsx, sheet Findings");
+  }
+
+  private void enriched(List<String> models) {
+    if (!models.isEmpty()) {
+      section("Enriched models");
+      models.forEach(model -> lines.add(TextTable.shown("  " + model)));
+    }
   }
 
   private void files(List<Path> files) {

@@ -1,12 +1,15 @@
 package org.lagwright.report.cli;
 
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.FindingCode.Severity;
 import org.lagwright.report.app.TakeoffJob;
 import org.lagwright.report.app.TakeoffJob.Done;
+import org.lagwright.report.app.TakeoffJob.Extra;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -57,6 +60,13 @@ final class TakeoffCommand implements Callable<Integer> {
   private boolean csv;
 
   @Option(
+      names = "--ifc",
+      description =
+          "write each model once more as MODEL-insulated.ifc, with a covering for each layer of"
+              + " insulation")
+  private boolean ifc;
+
+  @Option(
       names = "--attach",
       description = "attach both files to the revision on the BIMserver that the model is from")
   private boolean attach;
@@ -74,8 +84,9 @@ final class TakeoffCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--attach needs a model that is on a BIMserver.");
     }
-    Done done = session.with(job -> job.run(models, arguments.settings(), arguments.out(), csv));
-    session.print(SummaryText.of(done.takeoff(), done.files()));
+    Done done =
+        session.with(job -> job.run(models, arguments.settings(), arguments.out(), extras()));
+    session.print(SummaryText.of(done));
     if (attach) {
       List<Path> both =
           done.files().stream()
@@ -83,6 +94,21 @@ final class TakeoffCommand implements Callable<Integer> {
               .toList();
       session.print(session.servers().attach(both));
     }
+    return exitCode(done);
+  }
+
+  private Set<Extra> extras() {
+    Set<Extra> extras = EnumSet.noneOf(Extra.class);
+    if (csv) {
+      extras.add(Extra.CSV);
+    }
+    if (ifc) {
+      extras.add(Extra.IFC);
+    }
+    return extras;
+  }
+
+  private int exitCode(Done done) {
     boolean reached =
         done.takeoff().findings().stream()
             .anyMatch(finding -> failOn.isReachedBy(finding.code().severity()));

@@ -2,13 +2,15 @@ package org.lagwright.takeoff.clearance;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
-import org.lagwright.takeoff.clearance.Ends.End;
+import org.lagwright.takeoff.body.Centre;
+import org.lagwright.takeoff.body.Ends;
+import org.lagwright.takeoff.body.Ends.End;
+import org.lagwright.takeoff.body.Frame;
 import org.lagwright.takeoff.fitting.Direction;
 import org.lagwright.takeoff.measure.Size;
 
@@ -20,9 +22,6 @@ import org.lagwright.takeoff.measure.Size;
 final class BodyMaker {
 
   static final int PIECE_DEG = 15;
-
-  /** A length told and ends read apart by more than this is no straight piece. */
-  private static final double LENGTH_TOLERANCE = 0.02;
 
   private static final double LEAST_M = 0.001;
 
@@ -67,11 +66,11 @@ final class BodyMaker {
     if (element.form() == Form.FLEXIBLE) {
       return missing("flexible, its way is not known");
     }
-    List<End> ends = ends(element, section.get());
+    List<End> ends = Ends.ofBody(element, section.get());
     if (ends.size() < 2) {
       return missing("the places of its ends are not known");
     }
-    if (element.kind().isSegment() && isOtherThanStraight(element, ends)) {
+    if (element.kind().isSegment() && Ends.isOtherThanStraight(element, ends)) {
       return missing("not straight between its ends");
     }
     BodyMaker bare = new BodyMaker(element, section.get(), 0, ends);
@@ -82,38 +81,6 @@ final class BodyMaker {
 
   private static Made missing(String why) {
     return new Made(List.of(), List.of(), List.of(), "", why);
-  }
-
-  /** Of a straight the two that are farthest apart; of one known end and a length both. */
-  private static List<End> ends(MepElement element, Section section) {
-    List<End> ends = Ends.of(element, section);
-    if (!element.kind().isSegment()) {
-      return ends;
-    }
-    if (ends.size() == 1 && ends.get(0).out() != null && element.lengthM() != null) {
-      End end = ends.get(0);
-      Point out = Objects.requireNonNull(end.out());
-      Point other = Direction.plus(end.at(), out, -element.lengthM().value());
-      return List.of(end, new End(other, Solid.negative(out), end.section()));
-    }
-    List<End> farthest = ends;
-    double mostM = LEAST_M;
-    for (End one : ends) {
-      for (End other : ends) {
-        if (one.at().distanceM(other.at()) > mostM) {
-          mostM = one.at().distanceM(other.at());
-          farthest = List.of(one, other);
-        }
-      }
-    }
-    return farthest;
-  }
-
-  private static boolean isOtherThanStraight(MepElement element, List<End> ends) {
-    double apartM = ends.get(0).at().distanceM(ends.get(1).at());
-    return element.lengthM() != null
-        && Math.abs(element.lengthM().value() - apartM)
-            > Math.max(LENGTH_TOLERANCE * apartM, LEAST_M);
   }
 
   private boolean isRound() {
@@ -181,7 +148,7 @@ final class BodyMaker {
 
   /** Legs from each end to where the axes meet. */
   private List<Solid> branched() {
-    List<End> sorted = ends.size() == 3 ? runBeforeBranch() : ends;
+    List<End> sorted = ends.size() == 3 ? Centre.runBeforeBranch(ends, element.ends()) : ends;
     Point centre =
         Centre.crossing(sorted)
             .orElseGet(() -> sorted.size() == 3 ? Centre.foot(sorted, 2) : Centre.mean(sorted));
@@ -192,19 +159,6 @@ final class BodyMaker {
       }
     }
     return legs;
-  }
-
-  /** Sections of tees stand run, run, branch, whatever the order of their ports. */
-  private List<End> runBeforeBranch() {
-    int branch = Centre.branchOf(ends);
-    List<End> sorted = new ArrayList<>();
-    for (int i = 0; i < 3; i++) {
-      End end = ends.get((branch + 1 + i) % 3);
-      boolean told = element.ends().size() == 3;
-      Section own = told ? element.ends().get(i) : end.section();
-      sorted.add(new End(end.at(), end.out(), own));
-    }
-    return sorted;
   }
 
   /** The pieces of a bend, empty where the directions of its ends do not tell its way. */

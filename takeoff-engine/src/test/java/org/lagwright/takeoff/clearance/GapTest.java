@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.takeoff.body.Frame;
 import org.lagwright.takeoff.fitting.Direction;
 
 /** Distances against closed forms of elementary geometry and against a slow search. */

@@ -1,4 +1,4 @@
-package org.lagwright.takeoff.clearance;
+package org.lagwright.takeoff.body;
 
 import org.lagwright.ifc.model.Point;
 import org.lagwright.takeoff.fitting.Direction;
@@ -10,7 +10,7 @@ import org.lagwright.takeoff.fitting.Direction;
  * @param u unit vector along the width, level where the axis is not upright
  * @param v unit vector along the height
  */
-record Frame(Point axis, Point u, Point v) {
+public record Frame(Point axis, Point u, Point v) {
 
   private static final Point UP = new Point(0, 0, 1);
   private static final Point EAST = new Point(1, 0, 0);
@@ -19,14 +19,14 @@ record Frame(Point axis, Point u, Point v) {
   private static final double UPRIGHT = 0.99;
 
   /** The frame across an axis of any length. */
-  static Frame across(Point way) {
+  public static Frame across(Point way) {
     Point axis = Direction.unit(way);
     Point u = Direction.unit(Direction.cross(isUpright(axis) ? EAST : UP, axis));
     return new Frame(axis, u, Direction.cross(axis, u));
   }
 
   /** True where the frame is a guess for all but round sections. */
-  static boolean isUpright(Point unit) {
+  public static boolean isUpright(Point unit) {
     return Math.abs(unit.z()) > UPRIGHT;
   }
 
@@ -36,7 +36,7 @@ record Frame(Point axis, Point u, Point v) {
    * @param normal unit vector square to that plane
    * @param to unit vector along the axis there
    */
-  Frame turned(Point normal, Point to) {
+  public Frame turned(Point normal, Point to) {
     Point outward = Direction.cross(normal, axis);
     double along = Direction.dot(u, normal);
     double across = Direction.dot(u, outward);

@@ -1,13 +1,15 @@
-package org.lagwright.takeoff.clearance;
+package org.lagwright.takeoff.body;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lagwright.ifc.model.Point;
-import org.lagwright.takeoff.clearance.Ends.End;
+import org.lagwright.ifc.model.Section;
+import org.lagwright.takeoff.body.Ends.End;
 import org.lagwright.takeoff.fitting.Direction;
 
 /** Where the axes of a fitting meet. */
-final class Centre {
+public final class Centre {
 
   /** Models write directions of ports that do not point along their pipes; 10 degrees. */
   private static final double ALONG = Math.cos(Math.toRadians(10));
@@ -18,7 +20,7 @@ final class Centre {
   private Centre() {}
 
   /** The crossing of the axes, empty where the directions of the ends do not lead through it. */
-  static Optional<Point> crossing(List<End> ends) {
+  public static Optional<Point> crossing(List<End> ends) {
     for (End a : ends) {
       for (End b : ends) {
         Point p = a.out();
@@ -54,7 +56,7 @@ final class Centre {
   }
 
   /** Of three ends the one whose foot lies nearest to the middle of the other two. */
-  static int branchOf(List<End> ends) {
+  public static int branchOf(List<End> ends) {
     int branch = 0;
     for (int i = 1; i < 3; i++) {
       if (offMiddle(ends, i) < offMiddle(ends, branch) - LEAST_M) {
@@ -68,8 +70,49 @@ final class Centre {
     return Math.abs(share(ends, branch) - 0.5);
   }
 
+  /**
+   * Three ends in the order run, run, branch, whatever the order of their ports.
+   *
+   * @param sections sections of run, run, branch where they are told, else any other number
+   */
+  public static List<End> runBeforeBranch(List<End> ends, List<Section> sections) {
+    int branch = branchOf(ends);
+    List<End> sorted = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      End end = ends.get((branch + 1 + i) % 3);
+      Section own = sections.size() == 3 ? sections.get(i) : end.section();
+      sorted.add(new End(end.at(), end.out(), own));
+    }
+    return sorted;
+  }
+
+  /** Four ends in pairs that face apart, the larger pair first. */
+  public static List<End> pairs(List<End> ends) {
+    Point mean = mean(ends);
+    End first = ends.get(0);
+    End opposite = first;
+    double least = 1;
+    for (End other : ends.subList(1, ends.size())) {
+      Point a = Direction.between(mean, first.at());
+      Point b = Direction.between(mean, other.at());
+      double along = Direction.dot(a, b) / (Direction.length(a) * Direction.length(b));
+      opposite = along < least ? other : opposite;
+      least = Math.min(least, along);
+    }
+    List<End> pair = List.of(first, opposite);
+    List<End> others = ends.stream().filter(end -> !pair.contains(end)).toList();
+    boolean firstIsLarger = widestM(pair) >= widestM(others);
+    List<End> sorted = new ArrayList<>(firstIsLarger ? pair : others);
+    sorted.addAll(firstIsLarger ? others : pair);
+    return sorted;
+  }
+
+  private static double widestM(List<End> ends) {
+    return ends.stream().mapToDouble(end -> end.section().perimeterM()).max().orElse(0);
+  }
+
   /** The foot of a branch on the line between the other two ends. */
-  static Point foot(List<End> ends, int branch) {
+  public static Point foot(List<End> ends, int branch) {
     Point from = ends.get((branch + 1) % 3).at();
     Point way = Direction.between(from, ends.get((branch + 2) % 3).at());
     return Direction.plus(from, way, share(ends, branch));
@@ -83,7 +126,7 @@ final class Centre {
   }
 
   /** The mean of all ends. */
-  static Point mean(List<End> ends) {
+  public static Point mean(List<End> ends) {
     Point sum = new Point(0, 0, 0);
     for (End end : ends) {
       sum = Direction.plus(sum, end.at(), 1.0 / ends.size());

@@ -1,4 +1,4 @@
-package org.lagwright.ifc.oracle;
+package org.lagwright.testmodels.check;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,11 +13,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 
-/** The npm package web-ifc, in a node process of its own. */
-final class WebIfc {
+/** The npm package web-ifc, in a node process of its own; run in the folder of a module. */
+public final class WebIfc {
 
   private static final int PATIENCE_MINUTES = 5;
-  private static final Path SOURCES = Path.of("src/test/node");
+  private static final Path SOURCES = Path.of("../ifc-reader/src/test/node");
 
   private final Path folder;
 
@@ -30,11 +30,11 @@ final class WebIfc {
    *
    * @param counts records by class in upper case
    */
-  record Reading(Map<String, Long> counts, List<OracleMesh> meshes) {}
+  public record Reading(Map<String, Long> counts, List<TriangleMesh> meshes) {}
 
   /** Installs the package, in the version that the lock file pins, into the build folder. */
-  static WebIfc install() throws IOException, InterruptedException {
-    Path folder = Files.createDirectories(Path.of("target/node").toAbsolutePath());
+  public static WebIfc install() throws IOException, InterruptedException {
+    Path folder = Files.createDirectories(Path.of("target/web-ifc").toAbsolutePath());
     for (String file : List.of("package.json", "package-lock.json", ".npmrc", "meshes.js")) {
       Files.write(folder.resolve(file), Files.readAllBytes(SOURCES.resolve(file)));
     }
@@ -43,13 +43,13 @@ final class WebIfc {
   }
 
   /** Reads and triangulates a file. */
-  Reading read(Path ifc) throws IOException, InterruptedException {
+  public Reading read(Path ifc) throws IOException, InterruptedException {
     Path out = folder.resolve("meshes.txt");
     run(folder, "node", "meshes.js", ifc.toAbsolutePath().toString(), out.toString());
     ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(Path.of(out + ".bin")));
     bytes.order(ByteOrder.LITTLE_ENDIAN);
     Map<String, Long> counts = new TreeMap<>();
-    List<OracleMesh> meshes = new ArrayList<>();
+    List<TriangleMesh> meshes = new ArrayList<>();
     for (String line : Files.readAllLines(out)) {
       String[] words = line.split(" ", -1);
       if (words[0].equals("count")) {
@@ -62,7 +62,7 @@ final class WebIfc {
     return new Reading(counts, meshes);
   }
 
-  private static OracleMesh mesh(long step, int corners, int triangles, ByteBuffer bytes) {
+  private static TriangleMesh mesh(long step, int corners, int triangles, ByteBuffer bytes) {
     double[] cornersM = new double[3 * corners];
     for (int i = 0; i < cornersM.length; i++) {
       cornersM[i] = bytes.getDouble();
@@ -71,7 +71,7 @@ final class WebIfc {
     for (int i = 0; i < indices.length; i++) {
       indices[i] = bytes.getInt();
     }
-    return new OracleMesh("", step, cornersM, indices);
+    return new TriangleMesh(step, cornersM, indices);
   }
 
   private static void run(Path folder, String... command) throws IOException, InterruptedException {
