@@ -185,7 +185,8 @@ public final class WorkbookBench {
         sums[0]++;
       } else if (name.equals("c")) {
         String at = xml.getAttributeValue(null, "r");
-        inColumn = at != null && at.matches("D\\d+");
+        boolean number = !"s".equals(xml.getAttributeValue(null, "t"));
+        inColumn = number && at != null && at.matches("D\\d+");
         plain = true;
       } else if (name.equals("f")) {
         plain = false;

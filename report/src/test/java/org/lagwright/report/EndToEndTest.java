@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -37,6 +43,7 @@ import org.lagwright.testmodels.golden.Golden;
 import org.lagwright.testmodels.ifc.Schema;
 import org.lagwright.testmodels.tiny.TinyModels;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The demo building from file to workbook, with the real reader and engine. */
@@ -221,6 +228,64 @@ class EndToEndTest {
       assertThat(book.getSheet("Changes").getLastRowNum()).isGreaterThan(100);
       assertThat(LiveFormulas.checked(book)).isGreaterThan(40);
     }
+  }
+
+  @Test
+  void aLongerPipeCostsMoreAndTheSumOfDifferencesIsTheDifferenceOfSums() throws IOException {
+    String before = Files.readString(model("ifc4"));
+    Path revised = folder.resolve("longer.ifc");
+    Files.writeString(revised, before.replace("(#195,#14,#12,500.)", "(#195,#14,#12,1500.)"));
+    Path out = folder.resolve("longer");
+
+    RealRun run =
+        RealRun.of(
+            "compare",
+            model("ifc4").toString(),
+            revised.toString(),
+            "--settings",
+            SETTINGS,
+            "--out",
+            out.toString());
+
+    assertThat(run.code()).as(run.err()).isZero();
+    String json = Files.readString(out.resolve("comparison.json"));
+    assertThat(TakeoffSchema.errorsOfComparison(json)).isEmpty();
+    JsonNode document = new JsonMapper().readTree(json);
+    assertThat(document.get("schema").asString())
+        .isEqualTo(
+            new JsonMapper()
+                .readTree(TakeoffSchema.text("comparison.schema.json"))
+                .get("$id")
+                .asString());
+    double elements = document.at("/difference/money").doubleValue();
+    double job =
+        document.at("/price/now/ofTheJob").doubleValue()
+            - document.at("/price/before/ofTheJob").doubleValue();
+    double prices =
+        document.at("/price/now/priceWithoutTax").doubleValue()
+            - document.at("/price/before/priceWithoutTax").doubleValue();
+    assertThat(elements).isGreaterThan(1);
+    assertThat(elements + job).isCloseTo(prices, within(1e-6));
+    assertThat(document.get("changes")).hasSizeGreaterThan(0);
+    try (InputStream in = Files.newInputStream(out.resolve("comparison.xlsx"));
+        XSSFWorkbook book = new XSSFWorkbook(in)) {
+      assertThat(LiveFormulas.checked(book)).isGreaterThan(40);
+      assertThat(textsOf(book.getSheet("Summary"))).contains("OK").doesNotContain("DOES NOT ADD UP");
+    }
+  }
+
+  private static List<String> textsOf(Sheet sheet) {
+    List<String> texts = new ArrayList<>();
+    for (Row row : sheet) {
+      for (Cell cell : row) {
+        texts.add(new DataFormatter(Locale.ROOT).formatCellValue(cell));
+        if (cell.getCellType() == CellType.FORMULA
+            && cell.getCachedFormulaResultType() == CellType.STRING) {
+          texts.add(cell.getStringCellValue());
+        }
+      }
+    }
+    return texts;
   }
 
   @ParameterizedTest

@@ -369,11 +369,11 @@ public final class SampleTakeoff {
         0,
         null,
         null,
-        new Trace(List.of()));
+        Trace.of(List.of()));
   }
 
   private static Trace trace() {
-    return new Trace(
+    return Trace.of(
         List.of(
             new Trace.Read(
                 "outside diameter",

@@ -57,7 +57,8 @@ final class ElementJudge {
   }
 
   Judgement judge(MepElement element, @Nullable Classification classification) {
-    List<Trace.Step> steps = new ArrayList<>(ReadSteps.of(element));
+    Trace.Builder steps = new Trace.Builder();
+    steps.later(() -> ReadSteps.of(element));
     if (element.repeats() != null) {
       return repeated(element, classification, steps);
     }
@@ -65,13 +66,14 @@ final class ElementJudge {
     Locations.Choice location = locations.of(element);
     steps.add(location.step());
     if (classification != null) {
-      steps.addAll(serviceSteps.of(classification));
+      steps.later(() -> serviceSteps.of(classification));
       findContradiction(element, classification).ifPresent(findings::add);
     }
     ScopeFacts facts = facts(element, classification, location.location());
     ScopePack.Rule rule = scopeRules.rule(facts);
     ScopeDecision decision = scopeRules.decision(rule, facts);
-    steps.add(scopeStep(facts, rule, decision));
+    String givenFor = isGiven(facts, rule, decision) ? facts.serviceId() : null;
+    steps.later(() -> List.of(scopeStep(givenFor, rule, decision)));
     if (decision.scope() == Scope.IN && classification != null) {
       findExisting(element).ifPresent(findings::add);
       findSteamPressure(element, classification).ifPresent(findings::add);
@@ -92,7 +94,7 @@ final class ElementJudge {
         null,
         asked,
         findings,
-        new Trace(steps));
+        steps.trace());
   }
 
   private String other(MepElement element) {
@@ -101,7 +103,7 @@ final class ElementJudge {
 
   /** Counted where it stands first. */
   private Judgement repeated(
-      MepElement element, @Nullable Classification classification, List<Trace.Step> steps) {
+      MepElement element, @Nullable Classification classification, Trace.Builder steps) {
     String reason = "the same as " + other(element) + ", which is counted";
     ScopeDecision out = new ScopeDecision(Scope.OUT, reason, REPEATED_RULE);
     steps.add(
@@ -117,7 +119,7 @@ final class ElementJudge {
         null,
         null,
         List.of(),
-        new Trace(steps));
+        steps.trace());
   }
 
   private ScopeFacts facts(
@@ -163,14 +165,19 @@ final class ElementJudge {
         : services.findGiven(settings.scope(), service);
   }
 
-  private Trace.Step scopeStep(ScopeFacts facts, ScopePack.Rule rule, ScopeDecision decision) {
-    String value = decision.scope().label() + ": " + decision.reason();
+  /** True where the user decided, and not the pack. */
+  private static boolean isGiven(ScopeFacts facts, ScopePack.Rule rule, ScopeDecision decision) {
     boolean leftOutByUser = rule.when().settingsScopes() != null;
     boolean takenInByUser = decision.scope() == Scope.IN && facts.settingsScope() != null;
-    if (leftOutByUser || takenInByUser) {
-      return new Trace.Given("scope", value, "scope: " + facts.serviceId());
-    }
-    return new Trace.Decided("scope", value, scopePack.id(), rule.id(), rule.source());
+    return leftOutByUser || takenInByUser;
+  }
+
+  private Trace.Step scopeStep(
+      @Nullable String givenFor, ScopePack.Rule rule, ScopeDecision decision) {
+    String value = decision.scope().label() + ": " + decision.reason();
+    return givenFor == null
+        ? new Trace.Decided("scope", value, scopePack.id(), rule.id(), rule.source())
+        : new Trace.Given("scope", value, "scope: " + givenFor);
   }
 
   private static Finding asked(

@@ -62,7 +62,7 @@ final class InsulationJudge {
       Classification classification,
       ScopeDecision scope,
       List<Finding> findings,
-      List<Trace.Step> steps) {
+      Trace.Builder steps) {
 
     Judgement leftOut(
         TakeoffFinding code, @Nullable ThicknessDecision thickness, String... values) {
@@ -89,7 +89,7 @@ final class InsulationJudge {
           lineKey,
           leftOutWith,
           all,
-          new Trace(steps));
+          steps.trace());
     }
   }
 
@@ -99,7 +99,7 @@ final class InsulationJudge {
       ScopeDecision scope,
       String location,
       List<Finding> findings,
-      List<Trace.Step> steps) {
+      Trace.Builder steps) {
     Case in = new Case(element, classification, scope, findings, steps);
     Section section = Size.findDecidingSection(element).orElse(null);
     if (section == null) {
@@ -126,7 +126,9 @@ final class InsulationJudge {
     Conditions conditions = conditions(element, classification, section, location, material);
     ThicknessDecision thickness = chooser.decide(conditions);
     findSilence(element, classification, section, location).ifPresent(findings::add);
-    steps.addAll(demandSteps.computeIfAbsent(thickness, ThicknessSteps::ofDemands));
+    List<Trace.Step> demands =
+        demandSteps.computeIfAbsent(thickness, ThicknessSteps::ofDemands);
+    steps.later(() -> demands);
     return byThickness(in, conditions, thickness, material, section);
   }
 
@@ -180,8 +182,8 @@ final class InsulationJudge {
     }
     boolean duct = isDuct(in.element(), in.classification());
     Making making = makings.choose(in.element(), section, thickness.layers(), duct);
-    in.steps().add(ThicknessSteps.ofLayers(thickness, material));
-    in.steps().addAll(MakingSteps.of(making, makings.pack().id()));
+    in.steps().later(() -> List.of(ThicknessSteps.ofLayers(thickness, material)));
+    in.steps().later(() -> MakingSteps.of(making, makings.pack().id()));
     Quantities quantities = quantities(in, section, thickness, making);
     LineKey key = lineKey(in, thickness, material);
     List<Finding> findings = new ArrayList<>(withAssumptions(in, making));
@@ -211,11 +213,11 @@ final class InsulationJudge {
     MepElement element = in.element();
     if (QuantityMeasurer.isMeasuredByPieces(element, making)) {
       Quantities ofPieces = new Quantities(0, 1, making.outerAreaM2(), making.volumeM3());
-      in.steps().addAll(MakingSteps.ofQuantities(ofPieces));
+      in.steps().later(() -> MakingSteps.ofQuantities(ofPieces));
       return ofPieces;
     }
     Quantities alongLine = QuantityMeasurer.measure(element, section, thickness.totalM());
-    in.steps().addAll(ThicknessSteps.ofQuantities(alongLine, centreLine(element)));
+    in.steps().later(() -> ThicknessSteps.ofQuantities(alongLine, centreLine(element)));
     return alongLine;
   }
 

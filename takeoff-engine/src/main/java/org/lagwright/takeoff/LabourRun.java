@@ -67,7 +67,7 @@ final class LabourRun {
     }
     return taken.withLabour(
         work.items().stream().mapToDouble(LabourItem::hours).sum(),
-        work.items().stream().map(LabourRun::step).toList());
+        () -> work.items().stream().map(LabourRun::step).toList());
   }
 
   private LabourTask task(TakenElement taken, LaggedElement found) {

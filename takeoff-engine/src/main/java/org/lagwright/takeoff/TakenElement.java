@@ -2,6 +2,7 @@ package org.lagwright.takeoff;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.takeoff.fitting.Making;
@@ -41,7 +42,7 @@ public record TakenElement(
   }
 
   /** The same with its hours, and how they were reckoned. */
-  TakenElement withLabour(double hours, List<Trace.Step> steps) {
+  TakenElement withLabour(double hours, Supplier<List<Trace.Step>> steps) {
     return new TakenElement(
         element,
         service,

@@ -1,9 +1,11 @@
 package org.lagwright.report.app;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.report.json.ComparisonJson;
 import org.lagwright.report.workbook.ComparisonWorkbook;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.compare.Comparison;
@@ -13,6 +15,9 @@ public final class ComparisonJob {
 
   /** Name of the workbook. */
   public static final String WORKBOOK = "comparison.xlsx";
+
+  /** Name of the file for other programs. */
+  public static final String JSON = "comparison.json";
 
   private final TakeoffJob takeoff;
 
@@ -33,7 +38,7 @@ public final class ComparisonJob {
   }
 
   /**
-   * Compares two revisions and writes {@link #WORKBOOK}.
+   * Compares two revisions and writes {@link #WORKBOOK} and {@link #JSON}.
    *
    * @param settings settings file, null for the defaults
    * @param out folder for the output, created if missing
@@ -43,7 +48,7 @@ public final class ComparisonJob {
    */
   public Done run(Path before, Path now, @Nullable Path settings, Path out) {
     OutputFolder folder = new OutputFolder(out);
-    folder.check(List.of(WORKBOOK));
+    folder.check(List.of(WORKBOOK, JSON));
     Takeoff old = takeoff.compute(List.of(before), settings);
     Takeoff young = takeoff.compute(List.of(now), settings);
     Comparison comparison = Comparison.of(old, young);
@@ -54,6 +59,12 @@ public final class ComparisonJob {
             old.models().get(0).name(),
             young.models().get(0).name(),
             Version.text());
-    return new Done(comparison, folder.write(Map.of(WORKBOOK, book::write)));
+    ComparisonJson json =
+        new ComparisonJson(
+            comparison, old.models().get(0), young.models().get(0), Version.text());
+    Map<String, OutputFolder.Content> contents = new LinkedHashMap<>();
+    contents.put(WORKBOOK, book::write);
+    contents.put(JSON, json::write);
+    return new Done(comparison, folder.write(contents));
   }
 }

@@ -9,7 +9,6 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
-import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.CheckedTakeoff;
 import org.lagwright.takeoff.Takeoff;
 import tools.jackson.core.JsonGenerator;
@@ -19,6 +18,9 @@ import tools.jackson.core.JsonGenerator;
  * takeoff.schema.json}; what is unknown is absent and never null. Equal takeoffs give equal bytes.
  */
 public final class TakeoffJson {
+
+  /** Which schema the document follows; the schema has the same id. */
+  private static final String SCHEMA = "urn:lagwright:takeoff:1.1";
 
   private final CheckedTakeoff checked;
   private final Takeoff takeoff;
@@ -49,6 +51,7 @@ public final class TakeoffJson {
   private void write(JsonGenerator json) {
     json.writeStartObject();
     json.writeStringProperty("lagwright", version);
+    json.writeStringProperty("schema", SCHEMA);
     array(json, "models", takeoff.models(), ModelView::of);
     json.writePOJOProperty("settings", SettingsView.of(takeoff.settings()));
     array(json, "packs", takeoff.packs(), pack -> pack);
@@ -68,12 +71,6 @@ public final class TakeoffJson {
     array(json, "findings", takeoff.findings(), f -> FindingView.of(f, id(f.element())));
     json.writePOJOProperty("totals", takeoff.totals());
     json.writeEndObject();
-  }
-
-  private record ModelView(String file, String sha256, String schema) {
-    static ModelView of(ModelFile model) {
-      return new ModelView(model.name(), model.sha256(), model.schema());
-    }
   }
 
   private static <T> void array(

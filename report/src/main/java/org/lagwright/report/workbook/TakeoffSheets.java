@@ -16,17 +16,7 @@ import org.lagwright.takeoff.TakeoffLine;
 /** The sheets of one takeoff in their order. */
 final class TakeoffSheets {
 
-  /**
-   * One sheet.
-   *
-   * @param pagesWide over how many pages its columns print
-   * @param content writes everything but the rows of the table
-   * @param table its table, last on the sheet; null where it has none
-   */
-  record Planned(
-      String name, int pagesWide, BiConsumer<Sheet, Styles> content, @Nullable Table<?> table) {}
-
-  private final List<Planned> list = new ArrayList<>();
+  private final List<PlannedSheet> list = new ArrayList<>();
   private final Map<String, String> names = new LinkedHashMap<>();
 
   TakeoffSheets(CheckedTakeoff checked, String version) {
@@ -52,7 +42,7 @@ final class TakeoffSheets {
 
   private void add(
       String name, int pagesWide, BiConsumer<Sheet, Styles> content, @Nullable Table<?> table) {
-    list.add(new Planned(name, pagesWide, content, table));
+    list.add(new PlannedSheet(name, pagesWide, content, table));
   }
 
   private void quantities(Takeoff takeoff, LinesSheet lines) {
@@ -108,7 +98,7 @@ final class TakeoffSheets {
   }
 
   /** All of them, the first one first. */
-  List<Planned> list() {
+  List<PlannedSheet> list() {
     return list;
   }
 

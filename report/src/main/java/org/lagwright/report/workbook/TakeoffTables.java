@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.lagwright.report.CheckedTakeoff;
-import org.lagwright.report.workbook.TakeoffSheets.Planned;
 import org.lagwright.takeoff.Takeoff;
 
 /** The tables of the workbook as CSV for other programs; see {@link CsvText}. */
@@ -23,7 +22,7 @@ public final class TakeoffTables {
             // results stand in CSV, so it does not matter where the norms are
             HoursSheet.NAME, new HoursSheet(takeoff.labour(), norm -> "A1").table(),
             MeasurementSheet.NAME, new MeasuredLines(takeoff).table());
-    for (Planned planned : new TakeoffSheets(checked, "").list()) {
+    for (PlannedSheet planned : new TakeoffSheets(checked, "").list()) {
       Table<?> table = planned.table();
       if (table != null) {
         add(instead.getOrDefault(planned.name(), table));

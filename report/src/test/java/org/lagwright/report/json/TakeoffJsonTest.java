@@ -41,6 +41,14 @@ class TakeoffJsonTest {
     assertThat(TakeoffSchema.errors(json(takeoff))).isEmpty();
   }
 
+  @Test
+  void theDocumentSaysWhichVersionOfTheSchemaItFollows() throws IOException {
+    JsonNode document = MAPPER.readTree(json(SampleTakeoff.takeoff()));
+    String id = MAPPER.readTree(TakeoffSchema.text()).get("$id").asString();
+    assertThat(id).matches("urn:lagwright:takeoff:\\d+\\.\\d+");
+    assertThat(document.get("schema").asString()).isEqualTo(id);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "/elements/0/lengthM, '\"1.75\"'",
@@ -64,6 +72,7 @@ class TakeoffJsonTest {
 
   @ParameterizedTest
   @CsvSource({
+    "schema",
     "totals",
     "models",
     "elements",

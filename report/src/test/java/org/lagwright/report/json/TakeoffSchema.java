@@ -24,6 +24,11 @@ public final class TakeoffSchema {
     return errors(json, text("readiness.schema.json"));
   }
 
+  /** What in a {@code comparison.json} does not fit its schema. */
+  public static List<Error> errorsOfComparison(String json) throws IOException {
+    return errors(json, text("comparison.schema.json"));
+  }
+
   private static List<Error> errors(String json, String schema) {
     return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
         .getSchema(schema, InputFormat.JSON)
@@ -35,7 +40,8 @@ public final class TakeoffSchema {
     return text("takeoff.schema.json");
   }
 
-  private static String text(String name) throws IOException {
+  /** A schema of this package. */
+  public static String text(String name) throws IOException {
     try (InputStream in = TakeoffJson.class.getResourceAsStream(name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }

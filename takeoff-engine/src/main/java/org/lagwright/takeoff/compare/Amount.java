@@ -11,16 +11,18 @@ import org.lagwright.takeoff.TakenElement;
  * @param outerAreaM2 outer surface, square metres
  * @param volumeM3 insulation, cubic metres
  * @param hours hours of work
+ * @param money price without tax, what belongs to the job as a whole left out; 0 without a price
  */
 public record Amount(
-    double lengthM, int pieces, double outerAreaM2, double volumeM3, double hours) {
+    double lengthM, int pieces, double outerAreaM2, double volumeM3, double hours, double money) {
 
   /** Nothing. */
-  public static final Amount NONE = new Amount(0, 0, 0, 0, 0);
+  public static final Amount NONE = new Amount(0, 0, 0, 0, 0, 0);
 
-  static Amount of(TakenElement taken) {
+  static Amount of(TakenElement taken, double money) {
     Quantities q = taken.quantities();
-    return new Amount(q.lengthM(), q.pieces(), q.outerAreaM2(), q.volumeM3(), taken.labourHours());
+    return new Amount(
+        q.lengthM(), q.pieces(), q.outerAreaM2(), q.volumeM3(), taken.labourHours(), money);
   }
 
   /** Sum of two. */
@@ -30,13 +32,14 @@ public record Amount(
         pieces + other.pieces,
         outerAreaM2 + other.outerAreaM2,
         volumeM3 + other.volumeM3,
-        hours + other.hours);
+        hours + other.hours,
+        money + other.money);
   }
 
   /** This without another. */
   public Amount minus(Amount other) {
     return plus(
         new Amount(
-            -other.lengthM, -other.pieces, -other.outerAreaM2, -other.volumeM3, -other.hours));
+            -other.lengthM, -other.pieces, -other.outerAreaM2, -other.volumeM3, -other.hours, -other.money));
   }
 }

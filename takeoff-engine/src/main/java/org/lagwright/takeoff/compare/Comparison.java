@@ -16,6 +16,7 @@ import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.TakeoffLine;
 import org.lagwright.takeoff.measure.Size;
+import org.lagwright.takeoff.price.Price;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 
@@ -24,8 +25,9 @@ import org.lagwright.takeoff.thickness.ThicknessDecision;
  * change, so the differences of all changes add up to the difference of both takeoffs.
  *
  * @param changes in the order of the new revision, what was removed behind it
+ * @param price the prices of both; null where the user gives no prices
  */
-public record Comparison(List<ElementChange> changes) {
+public record Comparison(List<ElementChange> changes, @Nullable PriceChange price) {
 
   /** A piece that lies further off was moved. */
   private static final double MOVED_M = 0.01;
@@ -43,17 +45,31 @@ public record Comparison(List<ElementChange> changes) {
   public static Comparison of(Takeoff before, Takeoff now) {
     Matching matching = new Matching(before.elements(), now.elements());
     Materials materials = new Materials(before, now);
+    ElementMoney old = ElementMoney.of(before);
+    ElementMoney young = ElementMoney.of(now);
     List<ElementChange> changes = new ArrayList<>();
     for (Matching.Pair pair : matching.pairs()) {
-      changes.add(new ElementChange(pair.before(), pair.now(), changes(pair, materials)));
+      changes.add(
+          new ElementChange(
+              pair.before(),
+              pair.now(),
+              old.of(pair.before()),
+              young.of(pair.now()),
+              changes(pair, materials)));
     }
     for (TakenElement added : matching.added()) {
-      changes.add(new ElementChange(null, added, Set.of(Change.ADDED)));
+      changes.add(new ElementChange(null, added, 0, young.of(added), Set.of(Change.ADDED)));
     }
     for (TakenElement removed : matching.removed()) {
-      changes.add(new ElementChange(removed, null, Set.of(Change.REMOVED)));
+      changes.add(new ElementChange(removed, null, old.of(removed), 0, Set.of(Change.REMOVED)));
     }
-    return new Comparison(changes);
+    Price priceBefore = before.price();
+    Price priceNow = now.price();
+    PriceChange price =
+        priceBefore == null || priceNow == null
+            ? null
+            : new PriceChange(priceBefore, priceNow, old.ofTheJob(), young.ofTheJob());
+    return new Comparison(changes, price);
   }
 
   /** Material families by line, of both revisions. */
@@ -134,6 +150,14 @@ public record Comparison(List<ElementChange> changes) {
   /** What changed in a way that counts, without those that are as they were. */
   public List<ElementChange> changed() {
     return changes.stream().filter(change -> !change.changes().isEmpty()).toList();
+  }
+
+  /** What the elements that are as they were differ by: rounding, and goods shared by surface. */
+  public Amount differenceOfUnchanged() {
+    return changes.stream()
+        .filter(change -> change.changes().isEmpty())
+        .map(ElementChange::difference)
+        .reduce(Amount.NONE, Amount::plus);
   }
 
   /** How many elements each change holds for; an element may count several times. */

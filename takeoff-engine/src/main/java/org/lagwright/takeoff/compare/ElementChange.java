@@ -12,10 +12,16 @@ import org.lagwright.takeoff.TakenElement;
  *
  * @param before as it was; null if it was not there
  * @param now as it is; null if it is no longer there
+ * @param moneyBefore its part of the price without tax before; 0 without a price
+ * @param moneyNow its part now
  * @param changes what became of it, empty if nothing that counts
  */
 public record ElementChange(
-    @Nullable TakenElement before, @Nullable TakenElement now, Set<Change> changes) {
+    @Nullable TakenElement before,
+    @Nullable TakenElement now,
+    double moneyBefore,
+    double moneyNow,
+    Set<Change> changes) {
 
   public ElementChange {
     if (before == null && now == null) {
@@ -33,12 +39,12 @@ public record ElementChange(
 
   /** What it amounted to before. */
   public Amount amountBefore() {
-    return before == null ? Amount.NONE : Amount.of(before);
+    return before == null ? Amount.NONE : Amount.of(before, moneyBefore);
   }
 
   /** What it amounts to now. */
   public Amount amountNow() {
-    return now == null ? Amount.NONE : Amount.of(now);
+    return now == null ? Amount.NONE : Amount.of(now, moneyNow);
   }
 
   /** What it amounts to now more than before. */

@@ -3,20 +3,30 @@ package org.lagwright.takeoff.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.TestElement;
 import org.lagwright.takeoff.TestSettings;
+import org.lagwright.takeoff.price.Price;
+import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.settings.SettingsReader;
 
 class ComparisonTest {
+
+  @TempDir Path folder;
 
   private static Takeoff takeoff(TestElement... elements) {
     return Takeoff.of(List.of(TestElement.model(elements)), SettingsReader.defaults());
@@ -163,6 +173,63 @@ class ComparisonTest {
         .hasSizeBetween(
             Math.max(before.elements().size(), now.elements().size()),
             before.elements().size() + now.elements().size());
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4})
+  void moneyOfTheElementsAndOfTheJobIsTheDifferenceOfBothPrices(long seed) {
+    Random random = new Random(seed);
+    Comparison comparison = comparePriced(random(random), random(random));
+
+    PriceChange price = Objects.requireNonNull(comparison.price());
+    assertThat(price.before().buildUp().netMaterials()).isPositive();
+    assertThat(comparison.difference().money() + price.ofTheJob())
+        .as("seed %d", seed)
+        .isCloseTo(price.difference(), within(1e-6));
+    assertThat(price.ofTheJobNow()).isCloseTo(beyondNet(price.now()), within(1e-6));
+    assertThat(price.ofTheJobBefore()).isCloseTo(beyondNet(price.before()), within(1e-6));
+  }
+
+  /** Rests of packs and waste with their share of overhead and profit, by hand. */
+  private static double beyondNet(Price price) {
+    return price.buildUp().beyondNet() * 1.12 * 1.08;
+  }
+
+  @Test
+  void aPipeThatDidNotChangeCostsWhatItCost() {
+    TestElement[] before = {pipe(1), pipe(2, 60.3, 3)};
+    TestElement[] now = {pipe(1), pipe(2, 60.3, 4)};
+
+    Comparison comparison = comparePriced(before, now);
+
+    ElementChange same = comparison.changes().get(0);
+    ElementChange longer = comparison.changes().get(1);
+    assertThat(same.changes()).isEmpty();
+    assertThat(same.difference().money()).isCloseTo(0, within(1e-9));
+    // a metre of tube at 6, and its hours at 40 with 3 % tools; 12 % overhead, 8 % profit
+    double perMetre = (6 + longer.difference().hours() * 40 * 1.03) * 1.12 * 1.08;
+    assertThat(longer.difference().money()).isCloseTo(perMetre, within(1e-6));
+  }
+
+  private Comparison comparePriced(TestElement[] before, TestElement[] now) {
+    Settings settings = priced();
+    return Comparison.of(
+        Takeoff.of(List.of(TestElement.model(before)), settings),
+        Takeoff.of(List.of(TestElement.model(now)), settings));
+  }
+
+  private Settings priced() {
+    try {
+      Files.writeString(
+          folder.resolve("prices.csv"), "goods,unit,price\ntube,m,6\nsection,m,9\nsheet,m2,20\n");
+      return SettingsReader.read(
+          Files.writeString(
+              folder.resolve("settings.yaml"),
+              "price: {list: prices.csv, currency: EUR, labourRatePerH: 40, toolsPct: 3,"
+                  + " overheadPct: 12, markupPct: 8, taxPct: 19}\n"));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static TestElement[] random(Random random) {
