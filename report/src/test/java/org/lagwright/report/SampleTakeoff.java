@@ -39,6 +39,7 @@ import org.lagwright.takeoff.service.Vote;
 import org.lagwright.takeoff.settings.DemandSettings;
 import org.lagwright.takeoff.settings.OrderSettings;
 import org.lagwright.takeoff.settings.Settings;
+import org.lagwright.takeoff.settings.UnitSystem;
 import org.lagwright.takeoff.thickness.Asked;
 import org.lagwright.takeoff.thickness.Conditions;
 import org.lagwright.takeoff.thickness.Demand;
@@ -504,6 +505,7 @@ public final class SampleTakeoff {
         SampleEstimate.METHODS,
         OrderSettings.NONE,
         Map.of(),
+        UnitSystem.METRIC,
         ThicknessPacks.bundled(),
         LabourNorms.bundled(),
         null);

@@ -30,6 +30,7 @@ import org.lagwright.takeoff.settings.DemandSettings;
 import org.lagwright.takeoff.settings.OrderSettings;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.settings.SettingsReader;
+import org.lagwright.takeoff.settings.UnitSystem;
 import org.lagwright.takeoff.thickness.ThicknessPacks;
 
 /** What becomes of an element on its way from the model to the line. */
@@ -218,6 +219,7 @@ class TakeoffTest {
             List.of(),
             OrderSettings.NONE,
             Map.of(),
+            UnitSystem.METRIC,
             ThicknessPacks.bundled(),
             LabourNorms.bundled(),
             null);

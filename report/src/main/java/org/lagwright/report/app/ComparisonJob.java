@@ -55,7 +55,7 @@ public final class ComparisonJob {
     ComparisonWorkbook book =
         new ComparisonWorkbook(
             comparison,
-            young.settings().project(),
+            young.settings(),
             old.models().get(0).name(),
             young.models().get(0).name(),
             Version.text());

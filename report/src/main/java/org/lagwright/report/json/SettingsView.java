@@ -30,7 +30,8 @@ record SettingsView(
     Map<String, String> methods,
     List<String> measurement,
     OrderSettings order,
-    Map<String, Double> clearanceMm) {
+    Map<String, Double> clearanceMm,
+    String units) {
 
   static SettingsView of(Settings settings) {
     return new SettingsView(
@@ -54,6 +55,7 @@ record SettingsView(
         new TreeMap<>(settings.methods()),
         settings.measurement().stream().map(MeasurementMethod::id).toList(),
         settings.order(),
-        new TreeMap<>(settings.clearanceMm()));
+        new TreeMap<>(settings.clearanceMm()),
+        settings.units().label());
   }
 }

@@ -50,6 +50,10 @@ final class ChangesSheet {
       return change.any().element().kind().isSegment();
     }
 
+    Unit unit() {
+      return inMetres() ? Unit.METRE : Unit.NONE;
+    }
+
     double quantity(Amount amount) {
       return inMetres() ? amount.lengthM() : amount.pieces();
     }
@@ -83,13 +87,14 @@ final class ChangesSheet {
     columns.add(Column.text(UNIT, 6, r -> r.inMetres() ? "m" : "pcs"));
     columns.add(quantity(BEFORE, ElementChange::amountBefore));
     columns.add(quantity(NOW, ElementChange::amountNow));
-    columns.add(Column.numbers("Quantity +/-", 11, this::difference));
+    columns.add(Column.<Row>numbers("Quantity +/-", 11, this::difference).in(Row::unit));
     columns.add(difference(LENGTH, Look.TWO_DECIMALS, Amount::lengthM));
     columns.add(difference(PIECES, Look.WHOLE_OR_DASH, Amount::pieces));
     columns.add(difference(AREA, Look.TWO_DECIMALS, Amount::outerAreaM2));
     columns.add(difference(HOURS, Look.TWO_DECIMALS, Amount::hours));
     if (comparison.price() != null) {
-      columns.add(Column.number("Rate per unit", 11, Look.TWO_DECIMALS, Row::rate));
+      columns.add(Column.number("Rate per unit", 11, Look.TWO_DECIMALS, Row::rate)
+              .in(r -> r.inMetres() ? Unit.PER_METRE : Unit.NONE));
       columns.add(difference(money(), Look.TWO_DECIMALS, Amount::money));
     }
     columns.add(Column.text("Kind", 14, r -> Words.kind(r.change().any().element().kind())));
@@ -111,7 +116,8 @@ final class ChangesSheet {
   private static Column<Row> quantity(
       String heading, Function<ElementChange, Amount> amount) {
     return Column.number(
-        heading, 10, Look.TWO_DECIMALS, r -> r.quantity(amount.apply(r.change())));
+        heading, 10, Look.TWO_DECIMALS, (Row r) -> r.quantity(amount.apply(r.change())))
+        .in(Row::unit);
   }
 
   private Entry difference(Row row) {
@@ -168,6 +174,7 @@ final class ChangesSheet {
     SheetWriter writer = new SheetWriter(sheet, styles);
     writer.title("What changed, element by element");
     writer.note("From " + before + " to " + now + ". What is as it was is not listed.");
+    writer.above(table);
     int listed = writer.next() + 1;
     writer.skip();
     totals(writer, "Listed", this::listed);

@@ -11,22 +11,43 @@ import org.jspecify.annotations.Nullable;
  * @param heading with the unit, unique in its table
  * @param widest width in characters; columns of text become narrower where their text is short
  * @param headingLook how the heading looks: over numbers it stands right
- * @param entry what a row shows here
+ * @param entry what a row shows here, in SI
+ * @param unit the unit of it, where the heading does not tell
  */
-record Column<T>(String heading, int widest, Look headingLook, Function<T, Entry> entry) {
+record Column<T>(
+    String heading,
+    int widest,
+    Look headingLook,
+    Function<T, Entry> entry,
+    Function<T, Unit> unit) {
 
   /** Room between a text and the next column. */
   private static final int GAP = 2;
 
+  private static <T> Column<T> of(
+      String heading, int widest, Look headingLook, Function<T, Entry> entry) {
+    Unit unit = Unit.ofHeading(heading);
+    return new Column<>(heading, widest, headingLook, entry, row -> unit);
+  }
+
+  /** The same column with units that differ from row to row. */
+  Column<T> in(Function<T, Unit> unitOfRow) {
+    return new Column<>(heading, widest, headingLook, entry, unitOfRow);
+  }
+
+  /** What a row shows here in the units chosen. */
+  Entry shown(T row, ShownUnits units) {
+    return units.entry(entry.apply(row), unit.apply(row));
+  }
+
   /** A column of text. */
   static <T> Column<T> text(String heading, int widest, Function<T, @Nullable String> text) {
-    return new Column<>(heading, widest, Look.HEADING, row -> Entry.text(text.apply(row)));
+    return of(heading, widest, Look.HEADING, row -> Entry.text(text.apply(row)));
   }
 
   /** A column of text that may take several lines. */
   static <T> Column<T> wrapped(String heading, int widest, Function<T, @Nullable String> text) {
-    return new Column<>(
-        heading, widest, Look.HEADING, row -> Entry.text(text.apply(row), Look.WRAPPED));
+    return of(heading, widest, Look.HEADING, row -> Entry.text(text.apply(row), Look.WRAPPED));
   }
 
   /** A column of numbers. */
@@ -37,7 +58,7 @@ record Column<T>(String heading, int widest, Look headingLook, Function<T, Entry
 
   /** A column of numbers that look different from row to row. */
   static <T> Column<T> numbers(String heading, int width, Function<T, Entry> entry) {
-    return new Column<>(heading, width, Look.HEADING_RIGHT, entry);
+    return of(heading, width, Look.HEADING_RIGHT, entry);
   }
 
   /** Width in characters that shows the longest of these rows, or {@link #widest}. */
@@ -46,7 +67,7 @@ record Column<T>(String heading, int widest, Look headingLook, Function<T, Entry
       return widest;
     }
     int longest =
-        Stream.concat(Stream.of(heading.split(" ")), rows.stream().map(this::shown))
+        Stream.concat(Stream.of(heading.split(" ")), rows.stream().map(this::text))
             .mapToInt(String::length)
             .max()
             .orElse(0);
@@ -54,7 +75,7 @@ record Column<T>(String heading, int widest, Look headingLook, Function<T, Entry
     return Math.min(widest, Math.max(headingInTwoLines, longest + GAP));
   }
 
-  private String shown(T row) {
+  private String text(T row) {
     return entry.apply(row) instanceof Entry.Text text ? text.text() : "";
   }
 }

@@ -32,7 +32,7 @@ final class CsvText {
    *
    * @throws IOException if the stream cannot be written
    */
-  static void write(Table<?> table, OutputStream out) throws IOException {
+  static void write(Table<?> table, ShownUnits units, OutputStream out) throws IOException {
     OutputStreamWriter writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
     try (SequenceWriter csv =
         CsvMapper.builder()
@@ -40,17 +40,17 @@ final class CsvText {
             .build()
             .writer()
             .writeValues(writer)) {
-      csv.write(table.columns().stream().map(Column::heading).toList());
-      write(table, csv);
+      csv.write(table.columns().stream().map(c -> units.heading(c.heading())).toList());
+      write(table, units, csv);
     } catch (JacksonException e) {
       throw WritingFailure.of(e);
     }
     writer.flush();
   }
 
-  private static <T> void write(Table<T> table, SequenceWriter csv) {
+  private static <T> void write(Table<T> table, ShownUnits units, SequenceWriter csv) {
     for (T row : table.rows()) {
-      csv.write(table.columns().stream().map(c -> shown(c.entry().apply(row).value())).toList());
+      csv.write(table.columns().stream().map(c -> shown(c.shown(row, units).value())).toList());
     }
   }
 

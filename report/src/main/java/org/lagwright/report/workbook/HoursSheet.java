@@ -13,6 +13,7 @@ import org.lagwright.report.Words;
 import org.lagwright.takeoff.labour.Labour;
 import org.lagwright.takeoff.labour.LabourFactor;
 import org.lagwright.takeoff.labour.LabourItem;
+import org.lagwright.takeoff.labour.Norm;
 import org.lagwright.takeoff.labour.StepShares;
 import org.lagwright.takeoff.labour.TradeStep;
 import org.lagwright.takeoff.labour.WorkArea;
@@ -91,11 +92,15 @@ final class HoursSheet {
     columns.add(Column.text("Size", 26, r -> r.item().size()));
     columns.add(Column.text("Layer", 16, r -> layer(r.item())));
     columns.add(Column.text("Unit", 7, r -> r.item().unit()));
-    columns.add(Column.number(QUANTITY, 11, Look.TWO_DECIMALS, r -> r.item().quantity()));
-    columns.add(Column.numbers("Each counts as", 10, r -> equivalent(r.item())));
-    columns.add(Column.number("Per metre", 10, Look.THREE_DECIMALS, r -> r.item().perMetre()));
+    columns.add(Column.number(QUANTITY, 11, Look.TWO_DECIMALS, (Row r) -> r.item().quantity())
+            .in(r -> Unit.ofWord(r.item().unit())));
+    columns.add(Column.numbers("Each counts as", 10, (Row r) -> equivalent(r.item()))
+            .in(r -> unit(r.item().equivalent())));
+    columns.add(Column.number("Per metre", 10, Look.THREE_DECIMALS, (Row r) -> r.item().perMetre())
+            .in(r -> perMetre(r.item())));
     columns.add(
-        Column.numbers("Norm", 9, r -> reference(r.item().norm(), r.item().norm().value())));
+        Column.numbers("Norm", 9, (Row r) -> reference(r.item().norm(), r.item().norm().value()))
+            .in(r -> unit(r.item().norm())));
     columns.add(Column.text("Unit of norm", 10, r -> r.item().norm().unit().label()));
     FACTORS.forEach(
         (kind, heading) -> columns.add(Column.numbers(heading, 10, r -> factor(r.item(), kind))));
@@ -105,6 +110,22 @@ final class HoursSheet {
     }
     columns.add(Column.text("Status of the norm", 44, r -> r.item().norm().status().shown()));
     return columns;
+  }
+
+  private static Unit unit(@Nullable Norm norm) {
+    return norm == null ? Unit.NONE : Unit.ofWord(norm.unit().label());
+  }
+
+  /** How much of the unit of the norm one metre is; a quantity in that unit already is not. */
+  private static Unit perMetre(LabourItem item) {
+    if (item.unit().equals("m2")) {
+      return Unit.NONE;
+    }
+    return switch (item.norm().unit()) {
+      case HOURS_PER_M2 -> Unit.SQUARE_METRE_PER_METRE;
+      case HOURS_PER_M3 -> Unit.CUBIC_METRE_PER_METRE;
+      default -> Unit.NONE;
+    };
   }
 
   private static String layer(LabourItem item) {

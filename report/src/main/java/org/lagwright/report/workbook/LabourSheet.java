@@ -149,7 +149,8 @@ final class LabourSheet {
       put(norm, writer, 1);
       writer.row(
           Entry.text(Words.norm(norm) + " (" + norm.id() + ")"),
-          Entry.number(norm.value(), Look.INPUT),
+          writer.in(
+              Unit.ofWord(norm.unit().label()), Entry.number(norm.value(), Look.INPUT)),
           Entry.text(norm.unit().label()),
           Entry.text(norm.status().shown()),
           Entry.text(norm.source(), Look.WRAPPED));

@@ -46,7 +46,7 @@ final class LinesSheet {
         Column.text("Build-up", 30, TakeoffLine::layers),
         Column.number("Thickness mm", 11, Look.PLAIN, l -> Words.roundedMm(l.thicknessM())),
         Column.text(UNIT, 7, TakeoffLine::unit),
-        Column.numbers(QUANTITY, 12, LinesSheet::quantity),
+        Column.numbers(QUANTITY, 12, LinesSheet::quantity).in(l -> Unit.ofWord(l.unit())),
         Column.number(AREA, 11, Look.TWO_DECIMALS, TakeoffLine::outerAreaM2),
         Column.number(VOLUME, 10, Look.THREE_DECIMALS, TakeoffLine::volumeM3),
         Column.number(ELEMENTS, 11, Look.WHOLE, l -> (double) l.elements().size()),
@@ -67,6 +67,7 @@ final class LinesSheet {
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
     writer.title("Takeoff");
+    writer.above(table);
     totals(writer, "Measured in metres", METRE);
     totals(writer, "Counted in pieces", PIECES);
     shown(writer);
@@ -79,12 +80,14 @@ final class LinesSheet {
     row[unitColumn] = Entry.text(unit, Look.TOTAL_TEXT);
     String unitCell = cell(writer.next(), unitColumn);
     row[table.position(QUANTITY)] =
-        ofUnit(
-            QUANTITY,
-            unitCell,
-            unit,
-            TakeoffLine::quantity,
-            unit.equals(PIECES) ? Look.TOTAL_ALIGNED_WHOLE : Look.TOTAL_TWO_DECIMALS);
+        writer.in(
+            Unit.ofWord(unit),
+            ofUnit(
+                QUANTITY,
+                unitCell,
+                unit,
+                TakeoffLine::quantity,
+                unit.equals(PIECES) ? Look.TOTAL_ALIGNED_WHOLE : Look.TOTAL_TWO_DECIMALS));
     row[table.position(AREA)] =
         ofUnit(AREA, unitCell, unit, TakeoffLine::outerAreaM2, Look.TOTAL_TWO_DECIMALS);
     row[table.position(VOLUME)] =

@@ -38,7 +38,9 @@ final class MeasuredLines {
         Column.text("Line", 10, entry -> entry.row().lineId()),
         Column.text("Method", 24, entry -> entry.method().id()),
         Column.text("Rule", 80, entry -> entry.row().rule().text()),
-        Column.number("Quantity", 15, Look.THREE_DECIMALS, entry -> entry.row().quantity()),
+        Column.number(
+                "Quantity", 15, Look.THREE_DECIMALS, (Measured entry) -> entry.row().quantity())
+            .in(entry -> Unit.ofWord(entry.row().rule().of().unit())),
         Column.text("Unit", 15, entry -> entry.row().rule().of().unit()),
         Column.number("Elements", 15, Look.WHOLE, entry -> (double) entry.row().elements().size()),
         Column.text("Form", 18, entry -> Words.form(line(entry).form())),

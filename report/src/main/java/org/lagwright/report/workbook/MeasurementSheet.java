@@ -88,7 +88,8 @@ final class MeasurementSheet {
         Column.text("Service", 34, Summed::service),
         Column.text(METHOD, 16, row -> row.method().id()),
         Column.wrapped("Rule", 64, row -> row.rule().text()),
-        Column.number(QUANTITY, 13, Look.THREE_DECIMALS, Summed::quantity),
+        Column.number(QUANTITY, 13, Look.THREE_DECIMALS, Summed::quantity)
+            .in(row -> Unit.ofWord(row.rule().of().unit())),
         Column.text(UNIT, 11, row -> row.rule().of().unit()),
         Column.number("Elements", 11, Look.WHOLE, row -> (double) row.elements()),
         Column.wrapped("Status", 26, row -> row.method().statusOf(row.rule()).shown()));
@@ -161,14 +162,15 @@ final class MeasurementSheet {
     writer.section("Why " + other.id() + " differs from " + first.id(), TOTALS_COLUMNS);
     writer.headings(3, 5, "Unit", "Form", "Why", first.id(), other.id(), "Difference", "");
     for (Reconciliation.Row row : differences(reconciliation)) {
+      Unit unit = Unit.ofWord(row.quantity().unit());
       String difference = cell(writer.next(), 4) + "-" + cell(writer.next(), 3);
       writer.row(
           Entry.text(row.quantity().unit()),
           Entry.text(row.form() == null ? "rounding" : Words.form(row.form())),
           Entry.text(row.why(), Look.WRAPPED),
-          Entry.number(withoutNoise(row.firstValue()), Look.THREE_DECIMALS),
-          Entry.number(withoutNoise(row.otherValue()), Look.THREE_DECIMALS),
-          Entry.live(difference, row.difference(), Look.THREE_DECIMALS));
+          writer.in(unit, Entry.number(withoutNoise(row.firstValue()), Look.THREE_DECIMALS)),
+          writer.in(unit, Entry.number(withoutNoise(row.otherValue()), Look.THREE_DECIMALS)),
+          writer.in(unit, Entry.live(difference, row.difference(), Look.THREE_DECIMALS)));
     }
     writer.note(apart(reconciliation));
   }

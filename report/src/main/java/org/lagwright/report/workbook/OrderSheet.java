@@ -88,13 +88,13 @@ final class OrderSheet {
         Column.wrapped("Description", 40, OrderItem::description),
         Column.numbers(PACKS, 7, this::packs),
         Column.text("Sold as", 20, item -> item.pack().name()),
-        Column.number(NET, 9, Look.TWO_DECIMALS, OrderItem::netQuantity),
-        Column.number(WASTE, 9, Look.TWO_DECIMALS, OrderItem::wasteQuantity),
-        Column.number(ALLOWANCE, 11, Look.TWO_DECIMALS, OrderItem::allowanceQuantity),
-        Column.numbers(GROSS, 9, this::gross),
-        Column.number(CONTENTS, 10, Look.PLAIN, item -> item.pack().contents()),
-        Column.numbers(BOUGHT, 9, this::bought),
-        Column.numbers(SPARE, 9, this::spare),
+        Column.number(NET, 9, Look.TWO_DECIMALS, OrderItem::netQuantity).in(OrderSheet::unit),
+        Column.number(WASTE, 9, Look.TWO_DECIMALS, OrderItem::wasteQuantity).in(OrderSheet::unit),
+        Column.number(ALLOWANCE, 11, Look.TWO_DECIMALS, OrderItem::allowanceQuantity).in(OrderSheet::unit),
+        Column.numbers(GROSS, 9, this::gross).in(OrderSheet::unit),
+        Column.number(CONTENTS, 10, Look.PLAIN, (OrderItem item) -> item.pack().contents()).in(OrderSheet::unit),
+        Column.numbers(BOUGHT, 9, this::bought).in(OrderSheet::unit),
+        Column.numbers(SPARE, 9, this::spare).in(OrderSheet::unit),
         Column.text(UNIT, 6, OrderItem::unit),
         Column.number(PLANNED, 11, Look.WHOLE_OR_DASH, item -> count(planned, item)),
         Column.number(BOUND, 8, Look.WHOLE_OR_DASH, item -> count(bound, item)),
@@ -103,6 +103,10 @@ final class OrderSheet {
         Column.wrapped("Rule", 38, OrderItem::rule),
         Column.wrapped("Source", 30, OrderItem::source),
         Column.wrapped("Status", 24, item -> item.status().shown()));
+  }
+
+  private static Unit unit(OrderItem item) {
+    return Unit.ofWord(item.unit());
   }
 
   private static double count(Map<String, Integer> counts, OrderItem item) {
@@ -178,6 +182,7 @@ final class OrderSheet {
       writer.note("There is nothing to buy.");
       return;
     }
+    writer.above(table);
     summed.forEach(goods -> total(writer, goods));
     table.writeHeadings(sheet, styles);
   }
@@ -201,21 +206,26 @@ final class OrderSheet {
     row[table.position(GOODS)] = Entry.text(goods.words(), Look.TOTAL_TEXT);
     row[table.position(UNIT)] = Entry.text(goods == Goods.SHEET ? "m2" : "m", Look.TOTAL_TEXT);
     String goodsCell = cell(writer.next(), table.position(GOODS));
-    row[table.position(NET)] = sum(goods, goodsCell, NET, OrderItem::netQuantity);
-    row[table.position(WASTE)] = sum(goods, goodsCell, WASTE, OrderItem::wasteQuantity);
-    row[table.position(ALLOWANCE)] = sum(goods, goodsCell, ALLOWANCE, OrderItem::allowanceQuantity);
-    row[table.position(GROSS)] = sum(goods, goodsCell, GROSS, OrderItem::grossQuantity);
-    row[table.position(BOUGHT)] = sum(goods, goodsCell, BOUGHT, OrderItem::boughtQuantity);
-    row[table.position(SPARE)] = sum(goods, goodsCell, SPARE, OrderItem::spareQuantity);
+    row[table.position(NET)] = sum(writer, goods, goodsCell, NET, OrderItem::netQuantity);
+    row[table.position(WASTE)] = sum(writer, goods, goodsCell, WASTE, OrderItem::wasteQuantity);
+    row[table.position(ALLOWANCE)] = sum(writer, goods, goodsCell, ALLOWANCE, OrderItem::allowanceQuantity);
+    row[table.position(GROSS)] = sum(writer, goods, goodsCell, GROSS, OrderItem::grossQuantity);
+    row[table.position(BOUGHT)] = sum(writer, goods, goodsCell, BOUGHT, OrderItem::boughtQuantity);
+    row[table.position(SPARE)] = sum(writer, goods, goodsCell, SPARE, OrderItem::spareQuantity);
     writer.row(row);
   }
 
   private Entry sum(
-      Goods goods, String goodsCell, String heading, ToDoubleFunction<OrderItem> value) {
+      SheetWriter writer,
+      Goods goods,
+      String goodsCell,
+      String heading,
+      ToDoubleFunction<OrderItem> value) {
     double sum =
         table.rows().stream().filter(item -> item.goods() == goods).mapToDouble(value).sum();
     String formula =
         "SUMIFS(" + table.range(heading) + "," + table.range(GOODS) + "," + goodsCell + ")";
-    return Entry.live(formula, sum, Look.TOTAL_TWO_DECIMALS);
+    Unit unit = goods == Goods.SHEET ? Unit.SQUARE_METRE : Unit.METRE;
+    return writer.in(unit, Entry.live(formula, sum, Look.TOTAL_TWO_DECIMALS));
   }
 }

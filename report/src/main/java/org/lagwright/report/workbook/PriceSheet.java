@@ -254,14 +254,18 @@ final class PriceSheet {
       String net = cell(row, 1) + "*" + perUnit;
       String beyond = "(" + cell(row, 2) + "-" + cell(row, 1) + ")*" + perUnit;
       PriceRow list = priced.row();
+      Unit unit = Unit.ofWord(item.unit());
       writer.row(
           Entry.text(item.id() + "  " + item.description(), Look.WRAPPED),
-          Entry.number(item.netQuantity(), Look.TWO_DECIMALS),
-          Entry.number(item.boughtQuantity(), Look.TWO_DECIMALS),
+          writer.in(unit, Entry.number(item.netQuantity(), Look.TWO_DECIMALS)),
+          writer.in(unit, Entry.number(item.boughtQuantity(), Look.TWO_DECIMALS)),
           Entry.text(item.unit()),
           Entry.number((double) item.packs(), Look.WHOLE),
-          Entry.number(item.pack().contents(), Look.PLAIN),
-          list == null ? new Entry.Blank(Look.INPUT) : Entry.number(priced.perUnit(), Look.INPUT),
+          writer.in(unit, Entry.number(item.pack().contents(), Look.PLAIN)),
+          list == null
+              ? new Entry.Blank(Look.INPUT)
+              : writer.in(
+                  Unit.perWord(item.unit()), Entry.number(priced.perUnit(), Look.INPUT)),
           Entry.live(net, priced.net(), Look.TWO_DECIMALS),
           Entry.live(beyond, priced.beyondNet(), Look.TWO_DECIMALS),
           Entry.live(cell(row, NET) + "+" + cell(row, BEYOND), priced.amount(), Look.TWO_DECIMALS),

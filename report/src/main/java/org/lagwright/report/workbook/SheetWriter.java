@@ -1,6 +1,8 @@
 package org.lagwright.report.workbook;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -11,6 +13,7 @@ final class SheetWriter {
 
   private final Sheet sheet;
   private final Styles styles;
+  private List<Unit> units = List.of();
   private int next;
 
   SheetWriter(Sheet sheet, Styles styles) {
@@ -47,6 +50,7 @@ final class SheetWriter {
 
   /** A blank row and the name of a section, underlined over so many columns. */
   void section(String text, int columns) {
+    units = List.of();
     next++;
     Entry[] entries = new Entry[columns];
     entries[0] = Entry.text(text, Look.SECTION);
@@ -69,15 +73,29 @@ final class SheetWriter {
       entries[i] = Entry.text(texts[i], number ? Look.HEADING_RIGHT : Look.HEADING);
     }
     row(entries);
+    units = Stream.of(texts).map(Unit::ofHeading).toList();
   }
 
-  /** A row; returns its position, from 0. */
+  /** What follows stands above a table, in its columns. */
+  void above(Table<?> table) {
+    units = table.columns().stream().map(column -> Unit.ofHeading(column.heading())).toList();
+  }
+
+  /** An entry in units that no heading above it tells. */
+  Entry in(Unit unit, Entry entry) {
+    return styles.units().entry(entry, unit);
+  }
+
+  /** A row in the units of the headings above it; returns its position, from 0. */
   int row(Entry... entries) {
     Row row = sheet.createRow(next);
+    List<Entry> shown = new ArrayList<>();
     for (int i = 0; i < entries.length; i++) {
-      entries[i].put(row, i, styles);
+      Unit unit = i < units.size() ? units.get(i) : Unit.NONE;
+      shown.add(styles.units().entry(entries[i], unit));
+      shown.get(i).put(row, i, styles);
     }
-    RowHeight.fit(row, List.of(entries));
+    RowHeight.fit(row, shown);
     return next++;
   }
 

@@ -9,6 +9,7 @@ import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.lagwright.takeoff.settings.UnitSystem;
 
 /**
  * Writes a workbook. The rows of all tables are streamed, as they may be many; what stands above
@@ -17,6 +18,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * @param title of the file
  * @param project in the header of each page
  * @param version version of this program
+ * @param units units that its cells are shown in
  * @param sheets in their order
  * @param names for key cells with their references; asked for once all sheets are written
  */
@@ -24,6 +26,7 @@ record StreamedBook(
     String title,
     String project,
     String version,
+    UnitSystem units,
     List<PlannedSheet> sheets,
     Supplier<Map<String, String>> names) {
 
@@ -37,7 +40,7 @@ record StreamedBook(
    */
   void write(OutputStream out) throws IOException {
     try (XSSFWorkbook book = new XSSFWorkbook()) {
-      Styles styles = new Styles(book);
+      Styles styles = new Styles(book, units);
       BookFrame.describe(book, title, version);
       writeHeads(book, styles);
       try (SXSSFWorkbook streaming = new SXSSFWorkbook(book, WINDOW)) {

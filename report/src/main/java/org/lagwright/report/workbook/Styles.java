@@ -13,6 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.poi.xssf.usermodel.extensions.XSSFCellBorder.BorderSide;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.takeoff.settings.UnitSystem;
 
 /**
  * One cell style for each {@link Look}: dark green-blue headings, thin lines, no colour in data but
@@ -37,13 +38,25 @@ final class Styles {
   private static final String ALIGNED_WHOLE = WHOLE + "_._0_0";
 
   private final XSSFWorkbook book;
+  private final ShownUnits units;
   private final Map<Look, CellStyle> styles = new EnumMap<>(Look.class);
 
-  Styles(XSSFWorkbook book) {
+  /**
+   * The styles of a workbook.
+   *
+   * @param units units that its cells are shown in
+   */
+  Styles(XSSFWorkbook book, UnitSystem units) {
     this.book = book;
+    this.units = new ShownUnits(units);
     addText();
     addNumbers();
     addTotals();
+  }
+
+  /** The units that cells are shown in. */
+  ShownUnits units() {
+    return units;
   }
 
   /** Red, green and blue of headings and bars. */

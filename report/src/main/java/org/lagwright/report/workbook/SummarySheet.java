@@ -74,8 +74,8 @@ final class SummarySheet {
     writer.title("Insulation takeoff");
     head(writer);
     account(writer);
-    services(writer, (XSSFSheet) sheet);
-    storeys(writer, (XSSFSheet) sheet);
+    services(writer, (XSSFSheet) sheet, styles.units());
+    storeys(writer, (XSSFSheet) sheet, styles.units());
     questions(writer);
     findingGroups(writer);
     models(writer);
@@ -128,7 +128,7 @@ final class SummarySheet {
     return writer.row(Entry.text(label), Entry.live(formula, computed, Look.WHOLE));
   }
 
-  private void services(SheetWriter writer, XSSFSheet sheet) {
+  private void services(SheetWriter writer, XSSFSheet sheet, ShownUnits units) {
     int above = writer.next() + 1;
     writer.section("Totals by service", WIDE);
     writer.headings(1, 4, "Service", "Length m", "Pieces", "Outer area m2", "Volume m3");
@@ -153,6 +153,7 @@ final class SummarySheet {
     name("Insulation_volume_m3", row, 4);
     charts(
         sheet,
+        units,
         "by service",
         above,
         first,
@@ -162,7 +163,7 @@ final class SummarySheet {
     writer.skipTo(above + LEAST_CHART_ROWS);
   }
 
-  private void storeys(SheetWriter writer, XSSFSheet sheet) {
+  private void storeys(SheetWriter writer, XSSFSheet sheet, ShownUnits units) {
     int above = writer.next() + 1;
     writer.section("Totals by storey", WIDE);
     writer.headings(1, 4, "Storey", "Length m", "Pieces", "Outer area m2", "Volume m3", "Id");
@@ -182,6 +183,7 @@ final class SummarySheet {
         sum(4, first, last, all.volumeM3(), Look.TOTAL_THREE_DECIMALS));
     charts(
         sheet,
+        units,
         "by storey",
         above,
         first,
@@ -211,6 +213,7 @@ final class SummarySheet {
   /** Lengths and areas side by side, right of their table. */
   private static void charts(
       XSSFSheet sheet,
+      ShownUnits units,
       String by,
       int above,
       int first,
@@ -222,15 +225,19 @@ final class SummarySheet {
     }
     int below = Math.max(above + LEAST_CHART_ROWS - 1, first + names.size() + 1);
     int top = above + 1;
-    chart("Length " + by + ", m", names, lengths)
+    chart("Length " + by + ", m", names, lengths, units)
         .draw(sheet, anchor(sheet, top, below, 0), first, 0, 1);
-    chart("Outer area " + by + ", m2", names, areas)
+    chart("Outer area " + by + ", m2", names, areas, units)
         .draw(sheet, anchor(sheet, top, below, 1), first, 0, 3);
   }
 
-  private static BarChart chart(String title, List<String> names, List<Double> values) {
-    String[] cells = names.stream().map(CellText::of).toArray(String[]::new);
-    return new BarChart(title, cells, values.toArray(Double[]::new));
+  private static BarChart chart(
+      String title, List<String> names, List<Double> values, ShownUnits units) {
+    Unit unit = Unit.ofHeading(title);
+    return new BarChart(
+        units.heading(title),
+        names.stream().map(CellText::of).toArray(String[]::new),
+        values.stream().map(value -> units.number(value, unit)).toArray(Double[]::new));
   }
 
   /** The first chart takes the middle of the wide column, the second the rest and the last one. */

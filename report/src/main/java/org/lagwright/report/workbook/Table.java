@@ -74,7 +74,8 @@ record Table<T>(String sheetName, int headingRow, List<Column<T>> columns, List<
     setWidths(sheet);
     List<Entry> headings = new ArrayList<>();
     for (Column<T> column : columns) {
-      headings.add(new Entry.Text(column.heading(), column.headingLook()));
+      String heading = styles.units().heading(column.heading());
+      headings.add(new Entry.Text(heading, column.headingLook()));
     }
     write(sheet.createRow(headingRow), headings, styles);
     boolean near = headingRow <= LAST_FROZEN_ROW;
@@ -126,7 +127,7 @@ record Table<T>(String sheetName, int headingRow, List<Column<T>> columns, List<
   void writeRows(Sheet sheet, Styles styles) {
     int position = headingRow + 1;
     for (T item : rows) {
-      List<Entry> entries = columns.stream().map(column -> column.entry().apply(item)).toList();
+      List<Entry> entries = columns.stream().map(c -> c.shown(item, styles.units())).toList();
       write(sheet.createRow(position++), entries, styles);
     }
   }

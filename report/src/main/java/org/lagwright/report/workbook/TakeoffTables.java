@@ -14,8 +14,11 @@ public final class TakeoffTables {
 
   private final Map<String, Table<?>> tables = new LinkedHashMap<>();
 
+  private final ShownUnits units;
+
   /** Prepares the tables of one takeoff. */
   public TakeoffTables(CheckedTakeoff checked) {
+    units = new ShownUnits(checked.takeoff().settings().units());
     Takeoff takeoff = checked.takeoff();
     Map<String, Table<?>> instead =
         Map.of(
@@ -54,6 +57,6 @@ public final class TakeoffTables {
     if (table == null) {
       throw new IllegalArgumentException("no table " + name);
     }
-    CsvText.write(table, out);
+    CsvText.write(table, units, out);
   }
 }

@@ -3,6 +3,7 @@ package org.lagwright.report.workbook;
 import java.io.IOException;
 import java.io.OutputStream;
 import org.lagwright.report.CheckedTakeoff;
+import org.lagwright.takeoff.settings.Settings;
 
 /** Writes {@code takeoff.xlsx}. Equal takeoffs give equal bytes. */
 public final class TakeoffWorkbook {
@@ -16,8 +17,15 @@ public final class TakeoffWorkbook {
    */
   public TakeoffWorkbook(CheckedTakeoff checked, String version) {
     TakeoffSheets sheets = new TakeoffSheets(checked, version);
-    String project = checked.takeoff().settings().project();
-    book = new StreamedBook("Insulation takeoff", project, version, sheets.list(), sheets::names);
+    Settings settings = checked.takeoff().settings();
+    book =
+        new StreamedBook(
+            "Insulation takeoff",
+            settings.project(),
+            version,
+            settings.units(),
+            sheets.list(),
+            sheets::names);
   }
 
   /**

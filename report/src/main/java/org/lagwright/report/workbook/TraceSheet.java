@@ -82,7 +82,8 @@ final class TraceSheet {
         Column.text("Line", 8, l -> l.line().id()),
         Column.text("GlobalId", 26, l -> l.taken().element().globalId()),
         Column.text(UNIT, 6, l -> l.line().unit()),
-        Column.number(QUANTITY, 10, Look.TWO_DECIMALS, Link::quantity),
+        Column.number(QUANTITY, 10, Look.TWO_DECIMALS, Link::quantity)
+            .in(l -> Unit.ofWord(l.line().unit())),
         Column.number(AREA, 10, Look.TWO_DECIMALS, l -> l.taken().quantities().outerAreaM2()),
         Column.number(VOLUME, 10, Look.THREE_DECIMALS, l -> l.taken().quantities().volumeM3()),
         Column.number("Hours", 9, Look.TWO_DECIMALS, l -> l.taken().labourHours()),
@@ -175,16 +176,19 @@ final class TraceSheet {
             + "-"
             + SheetWriter.cell(writer.next(), 4)
             + ",6)";
+    Unit of = Unit.ofWord(unit);
+    double apart = Math.rint((traced - onLines) * 1e6) / 1e6;
+    String all = sumIf(lines, LinesSheet.QUANTITY, LinesSheet.UNIT, unitCell);
     writer.row(
         Entry.text("All", Look.TOTAL_TEXT),
         new Entry.Blank(Look.TOTAL_TEXT),
         Entry.text(unit, Look.TOTAL_TEXT),
-        Entry.live(sumIf(table, QUANTITY, UNIT, unitCell), traced, Look.TOTAL_TWO_DECIMALS),
-        Entry.live(
-            sumIf(lines, LinesSheet.QUANTITY, LinesSheet.UNIT, unitCell),
-            onLines,
-            Look.TOTAL_TWO_DECIMALS),
-        Entry.live(difference, Math.rint((traced - onLines) * 1e6) / 1e6, Look.TOTAL_TWO_DECIMALS));
+        writer.in(
+            of,
+            Entry.live(
+                sumIf(table, QUANTITY, UNIT, unitCell), traced, Look.TOTAL_TWO_DECIMALS)),
+        writer.in(of, Entry.live(all, onLines, Look.TOTAL_TWO_DECIMALS)),
+        writer.in(of, Entry.live(difference, apart, Look.TOTAL_TWO_DECIMALS)));
   }
 
   private static String sumIf(Table<?> of, String values, String criteria, String cell) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.takeoff.TakeoffLine;
+import org.lagwright.takeoff.settings.UnitSystem;
 
 class FittingsSheetTest {
 
@@ -19,7 +20,7 @@ class FittingsSheetTest {
     List<TakeoffLine> lines =
         List.of(bends("L001", "DN*", 2), bends("L002", "DN50", 3), bends("L003", ">1?", 5));
     try (XSSFWorkbook book = new XSSFWorkbook()) {
-      Styles styles = new Styles(book);
+      Styles styles = new Styles(book, UnitSystem.METRIC);
       LinesSheet takeoff = new LinesSheet(lines);
       Sheet all = book.createSheet("Takeoff");
       takeoff.write(all, styles);

@@ -38,6 +38,7 @@ import org.lagwright.takeoff.thickness.ThicknessPacks;
  * @param measurement methods of measurement, the first is the one that others are compared with
  * @param order what the user chose for the order
  * @param clearanceMm gaps wanted between finished surfaces that the user changed, by pair, mm
+ * @param units units of workbook and tables
  * @param packs materials and energy rules to choose from
  * @param labour norms and factors of labour, with those of the user
  * @param price what a price is reckoned with; null where the user gives no prices
@@ -64,6 +65,7 @@ public record Settings(
     List<MeasurementMethod> measurement,
     OrderSettings order,
     Map<String, Double> clearanceMm,
+    UnitSystem units,
     ThicknessPacks packs,
     LabourNorms labour,
     @Nullable PriceTerms price) {

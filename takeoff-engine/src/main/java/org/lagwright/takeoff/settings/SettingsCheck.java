@@ -82,6 +82,10 @@ final class SettingsCheck {
       requireOneOf(
           "surfaceCoefficients", given.surfaceCoefficients(), known, "set of surface coefficients");
     }
+    if (given.units() != null) {
+      List<String> known = Stream.of(UnitSystem.values()).map(UnitSystem::label).toList();
+      requireOneOf("units", given.units(), known, "system of units");
+    }
     double largestGapMm = Settings.LARGEST_JOIN_TOLERANCE_M * 1000;
     checkNumber("joinToleranceMm", given.joinToleranceMm(), 0, largestGapMm);
     checkTemperatures(given);

@@ -21,6 +21,7 @@ import org.lagwright.takeoff.price.PriceTerms.Profit;
  * @param measurement ids of methods of measurement, or files with such methods, beside this file
  * @param order choices for the order
  * @param clearance changed gaps between finished surfaces by pair, millimetres
+ * @param units metric or us
  * @param packs files with materials or energy rules, beside this file
  * @param catalogue file with a table of stock, beside this file
  * @param labour own norms and factors of labour
@@ -48,6 +49,7 @@ record SettingsFile(
     @Nullable List<String> measurement,
     @Nullable OrderSettings order,
     @Nullable Map<String, Double> clearance,
+    @Nullable String units,
     @Nullable List<String> packs,
     @Nullable String catalogue,
     @Nullable LabourEntry labour,
@@ -144,6 +146,7 @@ record SettingsFile(
         first(measurement, other.measurement),
         first(order, other.order),
         joined(clearance, other.clearance),
+        first(units, other.units),
         joined(packs, other.packs),
         first(catalogue, other.catalogue),
         first(labour, other.labour),

@@ -178,9 +178,17 @@ public final class SettingsReader {
         measurement,
         whole.order() == null ? OrderSettings.NONE : whole.order(),
         map(whole.clearance()),
+        units(required(whole.units(), "units")),
         packs,
         labour,
         price);
+  }
+
+  private static UnitSystem units(String label) {
+    return Stream.of(UnitSystem.values())
+        .filter(units -> units.label().equals(label))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("unchecked units " + label));
   }
 
   private static StillAir.Source source(String label) {
