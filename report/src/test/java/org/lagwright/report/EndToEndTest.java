@@ -270,7 +270,9 @@ class EndToEndTest {
     try (InputStream in = Files.newInputStream(out.resolve("comparison.xlsx"));
         XSSFWorkbook book = new XSSFWorkbook(in)) {
       assertThat(LiveFormulas.checked(book)).isGreaterThan(40);
-      assertThat(textsOf(book.getSheet("Summary"))).contains("OK").doesNotContain("DOES NOT ADD UP");
+      assertThat(textsOf(book.getSheet("Summary")))
+          .contains("OK")
+          .doesNotContain("DOES NOT ADD UP");
     }
   }
 

@@ -126,8 +126,7 @@ final class InsulationJudge {
     Conditions conditions = conditions(element, classification, section, location, material);
     ThicknessDecision thickness = chooser.decide(conditions);
     findSilence(element, classification, section, location).ifPresent(findings::add);
-    List<Trace.Step> demands =
-        demandSteps.computeIfAbsent(thickness, ThicknessSteps::ofDemands);
+    List<Trace.Step> demands = demandSteps.computeIfAbsent(thickness, ThicknessSteps::ofDemands);
     steps.later(() -> demands);
     return byThickness(in, conditions, thickness, material, section);
   }

@@ -124,7 +124,9 @@ final class MappingFindings {
 
   private static boolean isPlacedBy(Judgement judgement, Settings.PlaceRule rule) {
     String start = "places: '" + rule.contains() + "' in ";
-    return judgement.trace().held()
+    return judgement
+        .trace()
+        .held()
         .anyMatch(s -> s instanceof Trace.Given given && given.setting().startsWith(start));
   }
 

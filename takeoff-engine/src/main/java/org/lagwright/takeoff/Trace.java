@@ -67,7 +67,8 @@ public final class Trace {
 
   /** The steps that were given as they are, without those put into words when asked for. */
   Stream<Step> held() {
-    return parts.stream().flatMap(part -> part instanceof Held held ? held.steps().stream() : Stream.of());
+    return parts.stream()
+        .flatMap(part -> part instanceof Held held ? held.steps().stream() : Stream.of());
   }
 
   /** This trace with more steps, put into words when they are asked for. */

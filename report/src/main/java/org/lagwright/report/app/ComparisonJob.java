@@ -60,8 +60,7 @@ public final class ComparisonJob {
             young.models().get(0).name(),
             Version.text());
     ComparisonJson json =
-        new ComparisonJson(
-            comparison, old.models().get(0), young.models().get(0), Version.text());
+        new ComparisonJson(comparison, old.models().get(0), young.models().get(0), Version.text());
     Map<String, OutputFolder.Content> contents = new LinkedHashMap<>();
     contents.put(WORKBOOK, book::write);
     contents.put(JSON, json::write);

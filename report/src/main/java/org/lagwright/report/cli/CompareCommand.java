@@ -11,7 +11,8 @@ import picocli.CommandLine.Parameters;
 /** {@code lagwright compare}: what changed between two revisions. */
 @Command(
     name = "compare",
-    description = "Says what changed between two revisions of a model; writes comparison.xlsx and"
+    description =
+        "Says what changed between two revisions of a model; writes comparison.xlsx and"
             + " comparison.json.",
     mixinStandardHelpOptions = true,
     versionProvider = VersionText.class)

@@ -81,9 +81,7 @@ public final class ComparisonJson {
   private record ServiceView(String service, AmountView before, AmountView now) {
     static ServiceView of(String service, Comparison.Amounts amounts, boolean priced) {
       return new ServiceView(
-          service,
-          AmountView.of(amounts.before(), priced),
-          AmountView.of(amounts.now(), priced));
+          service, AmountView.of(amounts.before(), priced), AmountView.of(amounts.now(), priced));
     }
   }
 

@@ -20,9 +20,9 @@ import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 
 /**
- * The sheet {@code Changes}: one row for each element that is not as it was, with quantities of both
- * revisions, rate, and what the difference costs. The rows above add up to the difference of both
- * takeoffs.
+ * The sheet {@code Changes}: one row for each element that is not as it was, with quantities of
+ * both revisions, rate, and what the difference costs. The rows above add up to the difference of
+ * both takeoffs.
  */
 final class ChangesSheet {
 
@@ -93,7 +93,8 @@ final class ChangesSheet {
     columns.add(difference(AREA, Look.TWO_DECIMALS, Amount::outerAreaM2));
     columns.add(difference(HOURS, Look.TWO_DECIMALS, Amount::hours));
     if (comparison.price() != null) {
-      columns.add(Column.number("Rate per unit", 11, Look.TWO_DECIMALS, Row::rate)
+      columns.add(
+          Column.number("Rate per unit", 11, Look.TWO_DECIMALS, Row::rate)
               .in(r -> r.inMetres() ? Unit.PER_METRE : Unit.NONE));
       columns.add(difference(money(), Look.TWO_DECIMALS, Amount::money));
     }
@@ -113,10 +114,9 @@ final class ChangesSheet {
         : comparison.price().now().terms().currency() + " without tax +/-";
   }
 
-  private static Column<Row> quantity(
-      String heading, Function<ElementChange, Amount> amount) {
+  private static Column<Row> quantity(String heading, Function<ElementChange, Amount> amount) {
     return Column.number(
-        heading, 10, Look.TWO_DECIMALS, (Row r) -> r.quantity(amount.apply(r.change())))
+            heading, 10, Look.TWO_DECIMALS, (Row r) -> r.quantity(amount.apply(r.change())))
         .in(Row::unit);
   }
 
@@ -125,14 +125,15 @@ final class ChangesSheet {
         cell(row.position(), table.position(NOW))
             + "-"
             + cell(row.position(), table.position(BEFORE));
-    return Entry.live(formula, row.quantity(row.change().amountNow())
-        - row.quantity(row.change().amountBefore()), Look.TWO_DECIMALS);
+    return Entry.live(
+        formula,
+        row.quantity(row.change().amountNow()) - row.quantity(row.change().amountBefore()),
+        Look.TWO_DECIMALS);
   }
 
   private static Column<Row> difference(
       String heading, Look look, ToDoubleFunction<Amount> figure) {
-    return Column.number(
-        heading, 11, look, r -> figure.applyAsDouble(r.change().difference()));
+    return Column.number(heading, 11, look, r -> figure.applyAsDouble(r.change().difference()));
   }
 
   private static String inWords(ElementChange change) {

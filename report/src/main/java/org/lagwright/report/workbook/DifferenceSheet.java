@@ -67,7 +67,8 @@ final class DifferenceSheet {
     PriceChange price = comparison.price();
     if (price == null) {
       writer.section("Price", PRICE_COLUMNS);
-      writer.row(Entry.text("There is no price: no price list is given under 'price' in the settings."));
+      writer.row(
+          Entry.text("There is no price: no price list is given under 'price' in the settings."));
     } else {
       price(writer, price);
     }
@@ -218,7 +219,6 @@ final class DifferenceSheet {
   }
 
   private static void from(SheetWriter writer, String label, Entry money) {
-    writer.row(
-        Entry.text(label), new Entry.Blank(Look.TEXT), new Entry.Blank(Look.TEXT), money);
+    writer.row(Entry.text(label), new Entry.Blank(Look.TEXT), new Entry.Blank(Look.TEXT), money);
   }
 }

@@ -92,11 +92,14 @@ final class HoursSheet {
     columns.add(Column.text("Size", 26, r -> r.item().size()));
     columns.add(Column.text("Layer", 16, r -> layer(r.item())));
     columns.add(Column.text("Unit", 7, r -> r.item().unit()));
-    columns.add(Column.number(QUANTITY, 11, Look.TWO_DECIMALS, (Row r) -> r.item().quantity())
+    columns.add(
+        Column.number(QUANTITY, 11, Look.TWO_DECIMALS, (Row r) -> r.item().quantity())
             .in(r -> Unit.ofWord(r.item().unit())));
-    columns.add(Column.numbers("Each counts as", 10, (Row r) -> equivalent(r.item()))
+    columns.add(
+        Column.numbers("Each counts as", 10, (Row r) -> equivalent(r.item()))
             .in(r -> unit(r.item().equivalent())));
-    columns.add(Column.number("Per metre", 10, Look.THREE_DECIMALS, (Row r) -> r.item().perMetre())
+    columns.add(
+        Column.number("Per metre", 10, Look.THREE_DECIMALS, (Row r) -> r.item().perMetre())
             .in(r -> perMetre(r.item())));
     columns.add(
         Column.numbers("Norm", 9, (Row r) -> reference(r.item().norm(), r.item().norm().value()))

@@ -149,8 +149,7 @@ final class LabourSheet {
       put(norm, writer, 1);
       writer.row(
           Entry.text(Words.norm(norm) + " (" + norm.id() + ")"),
-          writer.in(
-              Unit.ofWord(norm.unit().label()), Entry.number(norm.value(), Look.INPUT)),
+          writer.in(Unit.ofWord(norm.unit().label()), Entry.number(norm.value(), Look.INPUT)),
           Entry.text(norm.unit().label()),
           Entry.text(norm.status().shown()),
           Entry.text(norm.source(), Look.WRAPPED));

@@ -90,9 +90,11 @@ final class OrderSheet {
         Column.text("Sold as", 20, item -> item.pack().name()),
         Column.number(NET, 9, Look.TWO_DECIMALS, OrderItem::netQuantity).in(OrderSheet::unit),
         Column.number(WASTE, 9, Look.TWO_DECIMALS, OrderItem::wasteQuantity).in(OrderSheet::unit),
-        Column.number(ALLOWANCE, 11, Look.TWO_DECIMALS, OrderItem::allowanceQuantity).in(OrderSheet::unit),
+        Column.number(ALLOWANCE, 11, Look.TWO_DECIMALS, OrderItem::allowanceQuantity)
+            .in(OrderSheet::unit),
         Column.numbers(GROSS, 9, this::gross).in(OrderSheet::unit),
-        Column.number(CONTENTS, 10, Look.PLAIN, (OrderItem item) -> item.pack().contents()).in(OrderSheet::unit),
+        Column.number(CONTENTS, 10, Look.PLAIN, (OrderItem item) -> item.pack().contents())
+            .in(OrderSheet::unit),
         Column.numbers(BOUGHT, 9, this::bought).in(OrderSheet::unit),
         Column.numbers(SPARE, 9, this::spare).in(OrderSheet::unit),
         Column.text(UNIT, 6, OrderItem::unit),
@@ -208,7 +210,8 @@ final class OrderSheet {
     String goodsCell = cell(writer.next(), table.position(GOODS));
     row[table.position(NET)] = sum(writer, goods, goodsCell, NET, OrderItem::netQuantity);
     row[table.position(WASTE)] = sum(writer, goods, goodsCell, WASTE, OrderItem::wasteQuantity);
-    row[table.position(ALLOWANCE)] = sum(writer, goods, goodsCell, ALLOWANCE, OrderItem::allowanceQuantity);
+    row[table.position(ALLOWANCE)] =
+        sum(writer, goods, goodsCell, ALLOWANCE, OrderItem::allowanceQuantity);
     row[table.position(GROSS)] = sum(writer, goods, goodsCell, GROSS, OrderItem::grossQuantity);
     row[table.position(BOUGHT)] = sum(writer, goods, goodsCell, BOUGHT, OrderItem::boughtQuantity);
     row[table.position(SPARE)] = sum(writer, goods, goodsCell, SPARE, OrderItem::spareQuantity);

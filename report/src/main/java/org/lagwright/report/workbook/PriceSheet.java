@@ -264,8 +264,7 @@ final class PriceSheet {
           writer.in(unit, Entry.number(item.pack().contents(), Look.PLAIN)),
           list == null
               ? new Entry.Blank(Look.INPUT)
-              : writer.in(
-                  Unit.perWord(item.unit()), Entry.number(priced.perUnit(), Look.INPUT)),
+              : writer.in(Unit.perWord(item.unit()), Entry.number(priced.perUnit(), Look.INPUT)),
           Entry.live(net, priced.net(), Look.TWO_DECIMALS),
           Entry.live(beyond, priced.beyondNet(), Look.TWO_DECIMALS),
           Entry.live(cell(row, NET) + "+" + cell(row, BEYOND), priced.amount(), Look.TWO_DECIMALS),

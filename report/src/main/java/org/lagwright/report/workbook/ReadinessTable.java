@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lagwright.takeoff.readiness.Readiness;
 import org.lagwright.takeoff.readiness.ReadinessRow;
-
 import org.lagwright.takeoff.settings.UnitSystem;
 
 /** What models miss, by requirement, exporting program and type of element, as CSV. */
@@ -22,7 +21,8 @@ public final class ReadinessTable {
   public static void write(Readiness readiness, OutputStream out) throws IOException {
     List<ReadinessRow> rows = new ArrayList<>(readiness.worst());
     readiness.rows().stream().filter(row -> row.missing() == 0).forEach(rows::add);
-    CsvText.write(new Table<>("Readiness", 0, columns(), rows), new ShownUnits(UnitSystem.METRIC), out);
+    CsvText.write(
+        new Table<>("Readiness", 0, columns(), rows), new ShownUnits(UnitSystem.METRIC), out);
   }
 
   private static List<Column<ReadinessRow>> columns() {

@@ -15,7 +15,8 @@ import org.lagwright.takeoff.settings.UnitSystem;
 final class ShownUnits {
 
   private static final Pattern SIZES =
-      Pattern.compile("(?<![\\w.])(\\d+(?:\\.\\d+)?(?:(?: x | / )\\d+(?:\\.\\d+)?)*) (mm|m2|m|l)\\b");
+      Pattern.compile(
+          "(?<![\\w.])(\\d+(?:\\.\\d+)?(?:(?: x | / )\\d+(?:\\.\\d+)?)*) (mm|m2|m|l)\\b");
   private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
 
   /** Units as criteria of formulas: {@code "m2"}. */
@@ -92,9 +93,7 @@ final class ShownUnits {
   }
 
   private static String sizes(String text) {
-    return SIZES
-        .matcher(text)
-        .replaceAll(size -> Matcher.quoteReplacement(size(size)));
+    return SIZES.matcher(text).replaceAll(size -> Matcher.quoteReplacement(size(size)));
   }
 
   private static String size(MatchResult size) {

@@ -131,7 +131,7 @@ final class Styles {
 
   /** What is zero shows as a dash. */
   private static String orDash(String format) {
-    return format + GAP + ";-" + format + ";\"\u2013\"";
+    return format + GAP + ";-" + format + GAP + ";\"\u2013\"";
   }
 
   /** Set in a little, to stand over the figures. */

@@ -185,8 +185,7 @@ final class TraceSheet {
         Entry.text(unit, Look.TOTAL_TEXT),
         writer.in(
             of,
-            Entry.live(
-                sumIf(table, QUANTITY, UNIT, unitCell), traced, Look.TOTAL_TWO_DECIMALS)),
+            Entry.live(sumIf(table, QUANTITY, UNIT, unitCell), traced, Look.TOTAL_TWO_DECIMALS)),
         writer.in(of, Entry.live(all, onLines, Look.TOTAL_TWO_DECIMALS)),
         writer.in(of, Entry.live(difference, apart, Look.TOTAL_TWO_DECIMALS)));
   }

@@ -40,6 +40,11 @@ public record Amount(
   public Amount minus(Amount other) {
     return plus(
         new Amount(
-            -other.lengthM, -other.pieces, -other.outerAreaM2, -other.volumeM3, -other.hours, -other.money));
+            -other.lengthM,
+            -other.pieces,
+            -other.outerAreaM2,
+            -other.volumeM3,
+            -other.hours,
+            -other.money));
   }
 }

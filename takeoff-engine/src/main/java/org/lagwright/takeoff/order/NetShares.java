@@ -37,8 +37,7 @@ public final class NetShares {
       case SECTION -> isCutFrom(LayerForm.SECTION, materialId, item, piece, material);
       case SHEET ->
           piece.isSheet()
-              && SheetKey.of(piece, material)
-                  .equals(new SheetKey(materialId, item.thicknessM()));
+              && SheetKey.of(piece, material).equals(new SheetKey(materialId, item.thicknessM()));
       default -> false;
     };
   }
