@@ -78,6 +78,18 @@ class CheckTest {
   }
 
   @Test
+  void jsonSaysWhichVersionOfTheSchemaItFollows() throws IOException {
+    check(DEMO);
+    JsonMapper mapper = new JsonMapper();
+    String json = Files.readString(folder.resolve("readiness.json"));
+    String id = mapper.readTree(TakeoffSchema.text("readiness.schema.json")).get("$id").asString();
+
+    assertThat(id).matches("urn:lagwright:readiness:\\d+\\.\\d+");
+    assertThat(mapper.readTree(json).get("schema").asString()).isEqualTo(id);
+    assertThat(TakeoffSchema.errorsOfReadiness(json.replace(id, id + "1"))).hasSize(1);
+  }
+
+  @Test
   void idsFileNeedsNoModel() throws IOException {
     Path ids = folder.resolve("new/requirements.ids");
     RealRun run = RealRun.of("check", "--ids", ids.toString());

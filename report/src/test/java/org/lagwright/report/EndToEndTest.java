@@ -244,6 +244,7 @@ class EndToEndTest {
             revised.toString(),
             "--settings",
             SETTINGS,
+            "--csv",
             "--out",
             out.toString());
 
@@ -267,6 +268,7 @@ class EndToEndTest {
     assertThat(elements).isGreaterThan(1);
     assertThat(elements + job).isCloseTo(prices, within(1e-6));
     assertThat(document.get("changes")).hasSizeGreaterThan(0);
+    tablesTellWhatTheJsonTells(out, document);
     try (InputStream in = Files.newInputStream(out.resolve("comparison.xlsx"));
         XSSFWorkbook book = new XSSFWorkbook(in)) {
       assertThat(LiveFormulas.checked(book)).isGreaterThan(40);
@@ -274,6 +276,23 @@ class EndToEndTest {
           .contains("OK")
           .doesNotContain("DOES NOT ADD UP");
     }
+  }
+
+  private static void tablesTellWhatTheJsonTells(Path out, JsonNode document) throws IOException {
+    DataTable changes = CsvTables.readFile(out.resolve("comparison-changes.csv"));
+    assertThat(changes.rows()).hasSameSizeAs(document.get("changes"));
+    assertThat(sum(changes, "hours +/-") + document.at("/differenceOfUnchanged/hours").asDouble())
+        .isCloseTo(document.at("/difference/hours").asDouble(), within(1e-4));
+    DataTable services = CsvTables.readFile(out.resolve("comparison-services.csv"));
+    assertThat(services.rows()).hasSameSizeAs(document.get("services"));
+    assertThat(sum(services, "eur +/-"))
+        .isCloseTo(document.at("/difference/money").asDouble(), within(1e-4));
+    assertThat(sum(services, "length m now") - sum(services, "length m before"))
+        .isCloseTo(document.at("/difference/lengthM").asDouble(), within(1e-4));
+  }
+
+  private static double sum(DataTable table, String heading) {
+    return table.rows().stream().mapToDouble(row -> row.number(heading)).sum();
   }
 
   private static List<String> textsOf(Sheet sheet) {

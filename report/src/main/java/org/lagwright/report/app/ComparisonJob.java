@@ -7,6 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.report.json.ComparisonJson;
 import org.lagwright.report.workbook.ComparisonWorkbook;
+import org.lagwright.report.workbook.TableFiles;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.compare.Comparison;
 
@@ -38,15 +39,17 @@ public final class ComparisonJob {
   }
 
   /**
-   * Compares two revisions and writes {@link #WORKBOOK} and {@link #JSON}.
+   * Compares two revisions and writes {@link #WORKBOOK} and {@link #JSON}, and the tables as CSV
+   * where asked for.
    *
    * @param settings settings file, null for the defaults
    * @param out folder for the output, created if missing
+   * @param csv whether the tables are written too
    * @throws org.lagwright.ifc.source.ModelException if a model cannot be read
    * @throws org.lagwright.takeoff.pack.PackException if settings or packs are wrong
    * @throws OutputException if the output cannot be written
    */
-  public Done run(Path before, Path now, @Nullable Path settings, Path out) {
+  public Done run(Path before, Path now, @Nullable Path settings, Path out, boolean csv) {
     OutputFolder folder = new OutputFolder(out);
     folder.check(List.of(WORKBOOK, JSON));
     Takeoff old = takeoff.compute(List.of(before), settings);
@@ -64,6 +67,10 @@ public final class ComparisonJob {
     Map<String, OutputFolder.Content> contents = new LinkedHashMap<>();
     contents.put(WORKBOOK, book::write);
     contents.put(JSON, json::write);
+    if (csv) {
+      TableFiles tables = TableFiles.of(comparison, young.settings().units());
+      tables.names().forEach(name -> contents.put(name, to -> tables.write(name, to)));
+    }
     return new Done(comparison, folder.write(contents));
   }
 }

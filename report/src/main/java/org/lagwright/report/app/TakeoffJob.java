@@ -17,7 +17,7 @@ import org.lagwright.report.CheckedTakeoff;
 import org.lagwright.report.Words;
 import org.lagwright.report.enrich.Enrichment;
 import org.lagwright.report.json.TakeoffJson;
-import org.lagwright.report.workbook.TakeoffTables;
+import org.lagwright.report.workbook.TableFiles;
 import org.lagwright.report.workbook.TakeoffWorkbook;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.readiness.Readiness;
@@ -112,7 +112,7 @@ public final class TakeoffJob {
     contents.put(WORKBOOK, new TakeoffWorkbook(checked, Version.text())::write);
     contents.put(JSON, new TakeoffJson(checked, Version.text())::write);
     if (csv) {
-      TakeoffTables tables = new TakeoffTables(checked);
+      TableFiles tables = TableFiles.of(checked);
       tables.names().forEach(name -> contents.put(name, to -> tables.write(name, to)));
     }
     return contents;

@@ -6,6 +6,7 @@ import org.lagwright.report.app.ComparisonJob;
 import org.lagwright.report.app.ComparisonJob.Done;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code lagwright compare}: what changed between two revisions. */
@@ -28,6 +29,9 @@ final class CompareCommand implements Callable<Integer> {
 
   @Mixin private OutputArguments outputs = new OutputArguments();
 
+  @Option(names = "--csv", description = "write the tables of the workbook as CSV too")
+  private boolean csv;
+
   CompareCommand(Session session) {
     this.session = session;
   }
@@ -36,7 +40,7 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() {
     Done done =
         session.with(
-            job -> new ComparisonJob(job).run(before, now, outputs.settings(), outputs.out()));
+            job -> new ComparisonJob(job).run(before, now, outputs.settings(), outputs.out(), csv));
     session.print(ComparisonText.of(done.comparison(), done.files()));
     return ExitCode.DONE;
   }

@@ -12,6 +12,9 @@ import org.lagwright.takeoff.readiness.Requirement;
 /** Writes {@code readiness.json}; names are those of {@code readiness.schema.json}. */
 public final class ReadinessJson {
 
+  /** Which schema the document follows; the schema has the same id. */
+  private static final String SCHEMA = "urn:lagwright:readiness:1.1";
+
   private ReadinessJson() {}
 
   /**
@@ -27,6 +30,7 @@ public final class ReadinessJson {
 
   private record DocumentView(
       String lagwright,
+      String schema,
       PackInfo pack,
       int elements,
       double readyPct,
@@ -37,6 +41,7 @@ public final class ReadinessJson {
     static DocumentView of(Readiness readiness, String version) {
       return new DocumentView(
           version,
+          SCHEMA,
           readiness.pack().info(),
           readiness.elements(),
           Finite.number(readiness.readyPct()),

@@ -74,6 +74,26 @@ final class DifferenceSheet {
     }
   }
 
+  /** The amounts by service as a table of its own. */
+  Table<Map.Entry<String, Comparison.Amounts>> services() {
+    List<Column<Map.Entry<String, Comparison.Amounts>>> columns = new ArrayList<>();
+    columns.add(Column.text("Service", 46, Map.Entry::getKey));
+    for (Figure figure : figures) {
+      ToDoubleFunction<Comparison.Amounts> was = a -> figure.of().applyAsDouble(a.before());
+      ToDoubleFunction<Comparison.Amounts> is = a -> figure.of().applyAsDouble(a.now());
+      columns.add(amount(figure, " before", was));
+      columns.add(amount(figure, " now", is));
+      columns.add(amount(figure, " +/-", a -> is.applyAsDouble(a) - was.applyAsDouble(a)));
+    }
+    return new Table<>("Services", 0, columns, List.copyOf(comparison.byService().entrySet()));
+  }
+
+  private static Column<Map.Entry<String, Comparison.Amounts>> amount(
+      Figure figure, String which, ToDoubleFunction<Comparison.Amounts> amount) {
+    return Column.number(
+        figure.what() + which, 12, figure.look(), e -> amount.applyAsDouble(e.getValue()));
+  }
+
   private void counts(SheetWriter writer) {
     writer.section("Elements", 2);
     comparison.counts().forEach((change, count) -> counted(writer, change.label(), count));

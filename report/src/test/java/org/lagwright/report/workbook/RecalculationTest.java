@@ -52,6 +52,29 @@ class RecalculationTest {
         .allSatisfy((sheet, formulas) -> assertThat(formulas).as(sheet).isPositive());
   }
 
+  @Test
+  void theComparisonIsTheSameRecalculated() throws IOException, InterruptedException {
+    Path before = DEMO.resolve("alder-quay-ifc4.ifc");
+    String longer = Files.readString(before).replace(",500.);", ",900.);");
+    Path now = Files.writeString(folder.resolve("later.ifc"), longer);
+    RealRun run =
+        RealRun.of(
+            "compare",
+            before.toString(),
+            now.toString(),
+            "--out",
+            folder.toString(),
+            "--settings",
+            DEMO.resolve("settings.yaml").toString());
+    assertThat(run.code()).as(run.err()).isZero();
+
+    Map<String, Integer> formulas = compared(folder.resolve("comparison.xlsx"));
+
+    assertThat(formulas).containsOnlyKeys("Summary", "Changes");
+    assertThat(formulas.get("Summary")).isGreaterThan(60);
+    assertThat(formulas.get("Changes")).isGreaterThan(10);
+  }
+
   /** What is wrong beside a formula is made right, so the numbers compared are not our own. */
   @Test
   void aWrongNumberBesideAFormulaDoesNotSurvive() throws IOException, InterruptedException {
