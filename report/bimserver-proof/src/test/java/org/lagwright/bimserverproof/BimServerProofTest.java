@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -218,6 +219,73 @@ class BimServerProofTest {
     Program run = takeoff(login, address("Wharf"), "out", "--attach");
     assertThat(run.code()).as(run.err()).isZero();
     assertThat(modeller.attached(wharf)).containsOnlyKeys("takeoff.xlsx", "takeoff.json");
+  }
+
+  /** Holds what a model shows against what it needs; some of the demo is never decided. */
+  private Program verify(String model, String out) throws IOException, InterruptedException {
+    return Program.run(
+        LOGIN,
+        folder.resolve("verify-" + out),
+        "verify",
+        model,
+        "--settings",
+        DEMO.resolve("settings.yaml").toString(),
+        "--least",
+        "95");
+  }
+
+  /** Its insulation goes back in both ways and is found in each revision that comes of it. */
+  private void insulated(String project, String schema, String file) throws Exception {
+    long id = modeller.addProject(project, schema);
+    modeller.checkIn(id, Files.readAllBytes(DEMO.resolve(file)));
+    assertThat(verify(address(project), "bare").code()).isEqualTo(1);
+
+    Program same = takeoff(LOGIN, address(project), "same", "--check-in", "same");
+    assertThat(same.code()).as(same.err()).isZero();
+    assertThat(same.out())
+        .contains("checked in as " + project + "@2: " + project + "@1-insulated.ifc");
+    Program first = takeoff(LOGIN, address(project + "@1"), "sub", "--check-in", "sub");
+    assertThat(first.code()).as(first.err()).isZero();
+    assertThat(first.out()).contains("checked in as " + project + "/Insulation@1: ");
+    Program second = takeoff(LOGIN, address(project + "@1"), "again", "--check-in", "sub");
+    assertThat(second.out() + second.err())
+        .contains("checked in as " + project + "/Insulation@2: ");
+
+    Path here = folder.resolve("same").resolve(project + "@1-insulated.ifc");
+    Program local = verify(here.toString(), "here");
+    assertThat(local.code()).as(local.out() + local.err()).isZero();
+    for (String revision : List.of("@2", "/Insulation@1", "/Insulation")) {
+      Program there = verify(address(project + revision), "there" + revision.replace('/', '-'));
+      assertThat(there.out()).as(there.err()).isEqualTo(local.out());
+    }
+    takeoff(LOGIN, address(project + "@2"), "back");
+    assertThat(amounts(document("back"))).isEqualTo(amounts(document("same")));
+  }
+
+  @Test
+  void insulationOfAnIfc4ModelIsCheckedInAndFoundAgain() throws Exception {
+    insulated("Ferry", "ifc4", IFC4);
+  }
+
+  @Test
+  void insulationOfAnIfc2x3ModelIsCheckedInAndFoundAgain() throws Exception {
+    insulated("Slip", "ifc2x3tc1", IFC2X3);
+  }
+
+  @Test
+  void userOfOneProjectMayCheckInThere() throws Exception {
+    long buoy = modeller.addProject("Buoy", "ifc4");
+    modeller.checkIn(buoy, Files.readAllBytes(DEMO.resolve(IFC4)));
+    String user = "modeller@alder-quay.example";
+    modeller.addUser(user, RealServer.PASSWORD, buoy);
+    Map<String, String> login =
+        Map.of(
+            "LAGWRIGHT_BIMSERVER_USER", user, "LAGWRIGHT_BIMSERVER_PASSWORD", RealServer.PASSWORD);
+
+    Program same = takeoff(login, address("Buoy@1"), "same", "--check-in", "same");
+    assertThat(same.code()).as(same.err()).isZero();
+    Program sub = takeoff(login, address("Buoy@1"), "sub", "--check-in", "sub");
+    assertThat(sub.out() + sub.err()).contains("checked in as Buoy/Insulation@1: ");
   }
 
   private void refused(Program run, String line) {

@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -65,6 +66,13 @@ final class EnrichedModels {
   /** Names of the files, in the order of the models. */
   List<String> names() {
     return List.copyOf(models.keySet());
+  }
+
+  /** The files in a folder by the models that they are made from. */
+  Map<Path, Path> in(Path folder) {
+    Map<Path, Path> written = new HashMap<>();
+    models.forEach((name, model) -> written.put(files.get(model.index()), folder.resolve(name)));
+    return written;
   }
 
   /**

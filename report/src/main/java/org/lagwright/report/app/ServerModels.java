@@ -16,6 +16,7 @@ import org.lagwright.ifc.source.ModelException;
 import org.lagwright.ifc.source.ModelReader;
 import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.report.bimserver.BimServer;
+import org.lagwright.report.bimserver.CheckIn;
 import org.lagwright.report.bimserver.Revision;
 import org.lagwright.report.bimserver.ServerAccess;
 import org.lagwright.report.bimserver.ServerAddress;
@@ -34,7 +35,7 @@ public final class ServerModels implements AutoCloseable {
 
   private final ServerAccess access;
   private final Map<Path, ServerAddress> addresses = new LinkedHashMap<>();
-  private final List<BimServer> fetched = new ArrayList<>();
+  private final Map<Path, BimServer> fetched = new LinkedHashMap<>();
   private final Map<Path, Path> downloads = new HashMap<>();
   private final List<Path> temporary = new ArrayList<>();
 
@@ -71,6 +72,11 @@ public final class ServerModels implements AutoCloseable {
     }
   }
 
+  /** The files of several models, as {@link #file} gives them. */
+  public List<Path> files(List<String> names) {
+    return names.stream().map(this::file).toList();
+  }
+
   /** A pipeline that fetches what is read from a server, and else is the one given. */
   public Pipeline before(Pipeline pipeline) {
     return new Fetching(pipeline);
@@ -87,16 +93,55 @@ public final class ServerModels implements AutoCloseable {
         outputs.stream()
             .map(f -> String.valueOf(f.getFileName()))
             .collect(Collectors.joining(", "));
+    return onEach(
+        fetched,
+        (model, server) -> {
+          server.attach(outputs);
+          return "attached to " + server.revision() + ": " + names;
+        });
+  }
+
+  /**
+   * Checks enriched models in, each as a revision that is made from the one that was fetched.
+   *
+   * @param enriched files that were written, by the models that they were made from
+   * @param where into which projects
+   * @return what was done, a line for each revision
+   * @throws OutputException if a server does not take one
+   */
+  public List<String> checkIn(Map<Path, Path> enriched, CheckIn where, ProgressListener progress) {
+    return onEach(
+        fetched,
+        (model, server) -> {
+          Path file = enriched.get(model);
+          if (file == null) {
+            throw new IllegalStateException(model + " was fetched but not enriched");
+          }
+          String maker = "Lagwright " + Version.text();
+          Revision made = server.checkIn(file, where, maker, progress);
+          return "checked in as " + made + ": " + file.getFileName();
+        });
+  }
+
+  /** Something that a server is given. */
+  @FunctionalInterface
+  private interface Gift {
+    String to(Path model, BimServer server) throws IOException;
+  }
+
+  /** What was done before something failed is told with the failure. */
+  private static List<String> onEach(Map<Path, BimServer> servers, Gift gift) {
     List<String> lines = new ArrayList<>();
-    for (BimServer server : fetched) {
+    for (Map.Entry<Path, BimServer> entry : servers.entrySet()) {
+      String before = lines.isEmpty() ? "" : " Before that: " + String.join("; ", lines) + ".";
       try {
-        server.attach(outputs);
+        lines.add(gift.to(entry.getKey(), entry.getValue()));
       } catch (ServerException e) {
-        throw new OutputException(e.getMessage() + " The files here are complete.", e);
+        throw new OutputException(e.getMessage() + " The files here are complete." + before, e);
       } catch (IOException e) {
-        throw new OutputException(names + ": cannot be read again (" + e.getMessage() + ").", e);
+        throw new OutputException(
+            "what was written cannot be read again (" + e.getMessage() + ")." + before, e);
       }
-      lines.add("attached to " + shown(server.revision()) + ": " + names);
     }
     return lines;
   }
@@ -111,11 +156,10 @@ public final class ServerModels implements AutoCloseable {
     try {
       to.progress("asking " + address.server(), 0);
       BimServer server = BimServer.connect(address, access);
-      String shown = shown(server.revision());
-      Path file = newFile(index, fileName(shown) + ".ifc");
+      Path file = newFile(index, fileName(server.revision().toString()) + ".ifc");
       server.download(file, to);
       downloads.put(named, file);
-      fetched.add(server);
+      fetched.put(named, server);
       return read(file, address, pipeline, index, settings, to);
     } catch (ServerException e) {
       throw new ModelException(String.valueOf(e.getMessage()), e);
@@ -136,10 +180,6 @@ public final class ServerModels implements AutoCloseable {
       String message = String.valueOf(e.getMessage());
       throw new ModelException(message.replace(file.toString(), address.toString()), e);
     }
-  }
-
-  private static String shown(Revision revision) {
-    return revision.project() + "@" + revision.number();
   }
 
   /** Names of projects may hold what names of files may not. */

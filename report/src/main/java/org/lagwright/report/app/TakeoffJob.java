@@ -54,11 +54,14 @@ public final class TakeoffJob {
    *
    * @param files the files written
    * @param enriched what went into the enriched models, a line for each
+   * @param enrichedFiles the enriched models by what they were made from, as it was given
    */
-  public record Done(Takeoff takeoff, List<Path> files, List<String> enriched) {
+  public record Done(
+      Takeoff takeoff, List<Path> files, List<String> enriched, Map<Path, Path> enrichedFiles) {
     public Done {
       files = List.copyOf(files);
       enriched = List.copyOf(enriched);
+      enrichedFiles = Map.copyOf(enrichedFiles);
     }
   }
 
@@ -103,7 +106,7 @@ public final class TakeoffJob {
     progress.progress("writing", 0);
     List<Path> files = folder.write(contents);
     progress.progress("writing", 1);
-    return new Done(takeoff, files, enriched.inWords());
+    return new Done(takeoff, files, enriched.inWords(), enriched.in(out));
   }
 
   private static Map<String, OutputFolder.Content> contents(Takeoff takeoff, boolean csv) {

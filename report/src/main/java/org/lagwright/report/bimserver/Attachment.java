@@ -1,15 +1,11 @@
 package org.lagwright.report.bimserver;
 
-import java.io.FileNotFoundException;
 import java.io.IOException;
-import java.net.http.HttpRequest.BodyPublisher;
-import java.net.http.HttpRequest.BodyPublishers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 import tools.jackson.databind.JsonNode;
 
 /** Hangs files onto a revision as what the server calls extended data. */
@@ -44,7 +40,7 @@ final class Attachment {
         MIME_TYPES.getOrDefault(name.replaceFirst("^.*(?=\\.)", ""), "application/octet-stream");
     long size = Files.size(file);
     long schema = schema("Lagwright " + name, type);
-    long id = send(file, name, type);
+    long id = json.upload(Map.of("action", "file"), new Upload.Content(file, name, type), "fileId");
     return Map.of(
         "__type", "SExtendedData",
         "title", name,
@@ -52,25 +48,6 @@ final class Attachment {
         "size", size,
         "schemaId", schema,
         "fileId", id);
-  }
-
-  private long send(Path file, String name, String type) throws FileNotFoundException {
-    String boundary = "lagwright-" + UUID.randomUUID();
-    String start = "--" + boundary + "\r\nContent-Disposition: form-data; name=";
-    BodyPublisher body =
-        BodyPublishers.concat(
-            BodyPublishers.ofString(start + "\"token\"\r\n\r\n" + json.token() + "\r\n"),
-            BodyPublishers.ofString(start + "\"action\"\r\n\r\nfile\r\n"),
-            BodyPublishers.ofString(
-                start
-                    + "\"data\"; filename=\""
-                    + name
-                    + "\"\r\nContent-Type: "
-                    + type
-                    + "\r\n\r\n"),
-            BodyPublishers.ofFile(file),
-            BodyPublishers.ofString("\r\n--" + boundary + "--\r\n"));
-    return json.upload("multipart/form-data; boundary=" + boundary, body);
   }
 
   /** The kind of data, made known to the server where it is not. */

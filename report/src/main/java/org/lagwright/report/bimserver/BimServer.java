@@ -14,6 +14,7 @@ public final class BimServer {
   private final ServerLimits limits;
   private final Wire wire;
   private final JsonInterface json;
+  private final Projects projects;
   private final Revision revision;
 
   private BimServer(ServerAddress address, ServerLimits limits, Wire wire, JsonInterface json) {
@@ -21,7 +22,8 @@ public final class BimServer {
     this.limits = limits;
     this.wire = wire;
     this.json = json;
-    this.revision = new Projects(json, address).revision();
+    this.projects = new Projects(json, address);
+    this.revision = projects.revision();
   }
 
   /**
@@ -73,5 +75,20 @@ public final class BimServer {
    */
   public void attach(List<Path> files) throws IOException {
     new Attachment(json).of(files, revision, Instant.now().toEpochMilli());
+  }
+
+  /**
+   * Checks a model in as a revision that is made from this one.
+   *
+   * @param where into which project
+   * @param maker the program and its version, for the comment of the revision
+   * @return the new revision
+   * @throws ServerException if the server does not take it
+   * @throws IOException if it cannot be read
+   */
+  public Revision checkIn(Path model, CheckIn where, String maker, ProgressListener listener)
+      throws IOException {
+    return new ModelCheckIn(json, wire, limits, address, projects, listener)
+        .of(model, revision, where, maker);
   }
 }

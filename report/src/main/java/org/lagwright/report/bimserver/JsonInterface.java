@@ -1,7 +1,7 @@
 package org.lagwright.report.bimserver;
 
+import java.io.FileNotFoundException;
 import java.net.URI;
-import java.net.http.HttpRequest.BodyPublisher;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -79,13 +79,19 @@ final class JsonInterface {
   }
 
   /**
-   * Sends a file beside the calls.
+   * Sends a file beside the calls, as long as it keeps going.
    *
-   * @return what the server calls it
+   * @param fields what the server is told of it; the token is among them by itself
+   * @param answer the number that the server answers with
+   * @throws FileNotFoundException if it cannot be read
    */
-  long upload(String contentType, BodyPublisher body) {
-    byte[] answer = wire.post("/upload", contentType, body, limits.stall());
-    return number(result(parse(answer), "fileId", "the file"));
+  long upload(Map<String, Object> fields, Upload.Content content, String answer)
+      throws FileNotFoundException {
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("token", token());
+    all.putAll(fields);
+    return number(
+        result(parse(wire.send("/upload", new Upload(all, content))), answer, "the file"));
   }
 
   private JsonNode result(JsonNode response, String name, String what) {

@@ -9,8 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.LockSupport;
 import org.lagwright.ifc.source.ProgressListener;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -33,8 +31,6 @@ final class ModelDownload {
   private final ServerAddress address;
   private final ProgressListener listener;
   private long lastBytes;
-  private String lastProgress = "";
-  private String progress = "";
 
   ModelDownload(
       JsonInterface json,
@@ -52,6 +48,16 @@ final class ModelDownload {
   /** Writes the revision to a file; after a failure that file holds nothing of use. */
   void to(Path file, Revision revision) {
     long topic = json.number(request(revision));
+    ServerAction action =
+        new ServerAction(
+            json,
+            wire,
+            limits,
+            topic,
+            "downloading " + address.project(),
+            listener,
+            words ->
+                new ServerException(address + ": the server failed to write the model: " + words));
     String path = "/download?token=" + json.token() + "&topicId=" + topic;
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), 1 << 16)) {
       wire.get(
@@ -60,14 +66,13 @@ final class ModelDownload {
           bytes -> {
             boolean more = bytes != lastBytes;
             lastBytes = bytes;
-            isFinished(topic);
-            return changed() || more;
+            return action.moved() || more;
           });
     } catch (IOException e) {
       throw new ServerException(
           file + ": cannot be written (" + e.getMessage() + "). Free room for temporary files.", e);
     }
-    awaitEnd(topic);
+    action.awaitEnd();
     refuseOther(file);
   }
 
@@ -108,42 +113,6 @@ final class ModelDownload {
               + name
               + "'. Its administrator installs the plug-in bundle IfcPlugins.",
           e);
-    }
-  }
-
-  private boolean changed() {
-    boolean changed = !progress.equals(lastProgress);
-    lastProgress = progress;
-    return changed;
-  }
-
-  /** Looks at the progress once, and tells it. */
-  private boolean isFinished(long topic) {
-    JsonNode state =
-        json.call("NotificationRegistryInterface", "getProgress", Map.of("topicId", topic));
-    String name = json.text(state.path("state"));
-    if (name.equals("AS_ERROR")) {
-      JsonNode errors = state.path("errors");
-      throw new ServerException(
-          address
-              + ": the server failed to write the model: "
-              + json.words(errors.isEmpty() ? state.path("title") : errors.get(0)));
-    }
-    long percent = Math.max(0, Math.min(100, json.number(state.path("progress"))));
-    progress = name + " " + state.path("title") + " " + percent;
-    listener.progress("downloading " + address.project(), percent / 100.0);
-    return name.equals("FINISHED");
-  }
-
-  private void awaitEnd(long topic) {
-    long since = System.nanoTime();
-    while (!isFinished(topic)) {
-      if (changed()) {
-        since = System.nanoTime();
-      } else if (System.nanoTime() - since >= limits.stall().toNanos()) {
-        throw wire.tooSlow(limits.stall());
-      }
-      LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(limits.poll().toMillis()));
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 
 /** Finds a revision by the names of projects and numbers of revisions. */
@@ -48,11 +49,17 @@ final class Projects {
         return new Revision(
             json.number(revision.path("oid")),
             json.number(revision.path("id")),
+            json.number(project.path("oid")),
             address.project(),
             json.text(project.path("schema")));
       }
     }
     throw noRevision(all);
+  }
+
+  /** The project with this path, null where there is none that we may see. */
+  @Nullable JsonNode find(String path) {
+    return byPath().get(path);
   }
 
   private ServerException noRevision(JsonNode all) {

@@ -11,6 +11,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublisher;
 import java.net.http.HttpResponse;
 import java.nio.channels.UnresolvedAddressException;
+import java.security.cert.CertPathBuilderException;
 import java.time.Duration;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -57,6 +58,19 @@ final class Wire {
             .build();
     ByteArrayOutputStream answer = new ByteArrayOutputStream();
     exchange(request, new Intake(answer, limits.maxAnswerBytes()), patience, bytes -> false);
+    return answer.toByteArray();
+  }
+
+  /** Sends a file, as long as it keeps going, and gives the answer. */
+  byte[] send(String path, Upload upload) {
+    HttpRequest request =
+        HttpRequest.newBuilder(server.resolve(path))
+            .header("Content-Type", upload.contentType())
+            .POST(upload)
+            .build();
+    ByteArrayOutputStream answer = new ByteArrayOutputStream();
+    Intake intake = new Intake(answer, limits.maxAnswerBytes());
+    exchange(request, intake, limits.stall(), bytes -> upload.moved());
     return answer.toByteArray();
   }
 
@@ -135,13 +149,24 @@ final class Wire {
     }
     if (cause instanceof SSLException) {
       return new ServerException(
-          server + ": no secure connection (" + cause.getMessage() + "). Check its certificate.",
-          cause);
+          server + ": no secure connection (" + cause.getMessage() + "). " + advice(cause), cause);
     }
     if (cause instanceof IOException) {
       return new ServerException(
           server + ": the connection broke before the answer was complete. Try again.", cause);
     }
     return new IllegalStateException("request failed", cause);
+  }
+
+  /** A certificate that leads to no known authority is common where an office issues its own. */
+  private static String advice(Throwable failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof CertPathBuilderException) {
+        return "Java trusts nobody who vouches for its certificate. If you do, put it into a trust"
+            + " store (keytool -importcert -storetype JKS), and name that with java"
+            + " -Djavax.net.ssl.trustStore=FILE.";
+      }
+    }
+    return "Check its certificate, and that the host is one it names.";
   }
 }

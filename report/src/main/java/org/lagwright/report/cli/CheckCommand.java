@@ -70,7 +70,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private int check() {
-    List<Path> files = models.stream().map(session.servers()::file).toList();
+    List<Path> files = session.servers().files(models);
     Done done =
         session.with(job -> new ReadinessJob(job).run(files, outputs.settings(), outputs.out()));
     session.print(ReadinessText.of(done.readiness(), done.files()));

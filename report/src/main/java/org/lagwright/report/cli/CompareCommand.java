@@ -21,11 +21,14 @@ final class CompareCommand implements Callable<Integer> {
 
   private final Session session;
 
-  @Parameters(index = "0", paramLabel = "OLD", description = "earlier revision")
-  private Path before = Path.of("");
+  @Parameters(
+      index = "0",
+      paramLabel = "OLD",
+      description = "earlier revision: a file, or one on a BIMserver")
+  private String before = "";
 
   @Parameters(index = "1", paramLabel = "NEW", description = "later revision")
-  private Path now = Path.of("");
+  private String now = "";
 
   @Mixin private OutputArguments outputs = new OutputArguments();
 
@@ -38,9 +41,11 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Path old = session.servers().file(before);
+    Path young = session.servers().file(now);
     Done done =
         session.with(
-            job -> new ComparisonJob(job).run(before, now, outputs.settings(), outputs.out(), csv));
+            job -> new ComparisonJob(job).run(old, young, outputs.settings(), outputs.out(), csv));
     session.print(ComparisonText.of(done.comparison(), done.files()));
     return ExitCode.DONE;
   }

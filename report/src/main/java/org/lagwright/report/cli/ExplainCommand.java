@@ -41,8 +41,8 @@ final class ExplainCommand implements Callable<Integer> {
       index = "1..*",
       arity = "1..*",
       paramLabel = "MODEL",
-      description = "the same IFC files as in the takeoff")
-  private List<Path> models = List.of();
+      description = "the same IFC files, or revisions on a BIMserver, as in the takeoff")
+  private List<String> models = List.of();
 
   @Option(names = "--settings", paramLabel = "FILE", description = "settings in YAML")
   private @Nullable Path settings;
@@ -53,7 +53,8 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Takeoff takeoff = session.with(job -> job.compute(models, settings));
+    List<Path> files = session.servers().files(models);
+    Takeoff takeoff = session.with(job -> job.compute(files, settings));
     Optional<TakeoffLine> line =
         takeoff.lines().stream().filter(l -> l.id().equals(id)).findFirst();
     if (line.isPresent()) {

@@ -17,14 +17,19 @@ import org.lagwright.report.app.TakeoffJob;
 record Session(
     Pipeline pipeline, ServerModels servers, PrintWriter out, PrintWriter err, boolean terminal) {
 
-  /** Runs a job, showing its progress; the line is wiped however it ends. */
+  /** Runs a job, showing its progress. */
   <T> T with(Function<TakeoffJob, T> work) {
+    return watched(progress -> work.apply(new TakeoffJob(servers.before(pipeline), progress)));
+  }
+
+  /** Shows the progress of work; the line is wiped however it ends. */
+  <T> T watched(Function<ProgressListener, T> work) {
     if (!terminal) {
-      return work.apply(new TakeoffJob(servers.before(pipeline), ProgressListener.SILENT));
+      return work.apply(ProgressListener.SILENT);
     }
     ProgressLine line = new ProgressLine(err);
     try {
-      return work.apply(new TakeoffJob(servers.before(pipeline), line));
+      return work.apply(line);
     } finally {
       line.clear();
     }

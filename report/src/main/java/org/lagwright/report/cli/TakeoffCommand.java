@@ -10,6 +10,7 @@ import org.lagwright.ifc.model.FindingCode.Severity;
 import org.lagwright.report.app.TakeoffJob;
 import org.lagwright.report.app.TakeoffJob.Done;
 import org.lagwright.report.app.TakeoffJob.Extra;
+import org.lagwright.report.bimserver.CheckIn;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -71,6 +72,15 @@ final class TakeoffCommand implements Callable<Integer> {
       description = "attach both files to the revision on the BIMserver that the model is from")
   private boolean attach;
 
+  @Option(
+      names = "--check-in",
+      paramLabel = "WHERE",
+      description =
+          "check each model with its insulation in on the BIMserver that it is from: as the next"
+              + " revision of its project (same), or in its sub-project Insulation (sub); means"
+              + " --ifc too")
+  private @Nullable CheckIn checkIn;
+
   @Spec private @Nullable CommandSpec spec;
 
   TakeoffCommand(Session session) {
@@ -80,10 +90,8 @@ final class TakeoffCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Path> models = arguments.models(session.servers());
-    if (attach && session.servers().isEmpty() && spec != null) {
-      throw new ParameterException(
-          spec.commandLine(), "--attach needs a model that is on a BIMserver.");
-    }
+    refuseWithoutServer(attach, "--attach");
+    refuseWithoutServer(checkIn != null, "--check-in");
     Done done =
         session.with(job -> job.run(models, arguments.settings(), arguments.out(), extras()));
     session.print(SummaryText.of(done));
@@ -94,7 +102,19 @@ final class TakeoffCommand implements Callable<Integer> {
               .toList();
       session.print(session.servers().attach(both));
     }
+    CheckIn where = checkIn;
+    if (where != null) {
+      session.print(
+          session.watched(line -> session.servers().checkIn(done.enrichedFiles(), where, line)));
+    }
     return exitCode(done);
+  }
+
+  private void refuseWithoutServer(boolean asked, String option) {
+    if (asked && session.servers().isEmpty() && spec != null) {
+      throw new ParameterException(
+          spec.commandLine(), option + " needs a model that is on a BIMserver.");
+    }
   }
 
   private Set<Extra> extras() {
@@ -102,7 +122,7 @@ final class TakeoffCommand implements Callable<Integer> {
     if (csv) {
       extras.add(Extra.CSV);
     }
-    if (ifc) {
+    if (ifc || checkIn != null) {
       extras.add(Extra.IFC);
     }
     return extras;

@@ -6,8 +6,8 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.verify.Coverage;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code lagwright verify}: is everything covered that should be? */
 @Command(
@@ -24,8 +24,7 @@ final class VerifyCommand implements Callable<Integer> {
 
   private final Session session;
 
-  @Parameters(arity = "1..*", paramLabel = "MODEL", description = "IFC files: .ifc or .ifczip")
-  private List<Path> models = List.of();
+  @Mixin private ModelArguments models = new ModelArguments();
 
   @Option(names = "--settings", paramLabel = "FILE", description = "settings in YAML")
   private @Nullable Path settings;
@@ -45,7 +44,8 @@ final class VerifyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Coverage coverage = Coverage.of(session.with(job -> job.compute(models, settings)));
+    List<Path> files = models.in(session.servers());
+    Coverage coverage = Coverage.of(session.with(job -> job.compute(files, settings)));
     session.print(CoverageText.of(coverage));
     return coverage.coveredPct() >= leastPct ? ExitCode.DONE : ExitCode.FINDINGS;
   }

@@ -3,8 +3,6 @@ package org.lagwright.report.bimserver;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -12,101 +10,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.lagwright.report.app.ModelPipeline;
-import org.lagwright.report.cli.Main;
-import org.lagwright.testmodels.tiny.TinyModels;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The command line against a small server of our own. */
-class BimServerTest {
+class BimServerTest extends StubRun {
 
   private static final Path DEMO = Path.of("../test-models/demo/alder-quay-ifc4.ifc");
-  private static final byte[] MODEL = TinyModels.read("ends-that-touch-are-joined-without-ports");
-  private static final Map<String, String> LOGIN =
-      Map.of(
-          "LAGWRIGHT_BIMSERVER_USER", StubServer.USER,
-          "LAGWRIGHT_BIMSERVER_PASSWORD", StubServer.PASSWORD);
-  private static final ServerLimits PATIENT =
-      limits(Duration.ofSeconds(60), ServerLimits.DEFAULT.maxAnswerBytes(), 1L << 30);
-
-  @TempDir Path folder;
-
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-  private Map<String, String> environment = LOGIN;
-  private ServerLimits limits = PATIENT;
-  private StubServer server;
-
-  private static ServerLimits limits(Duration answer, long maxAnswerBytes, long maxModelBytes) {
-    return new ServerLimits(
-        Duration.ofSeconds(10),
-        answer,
-        answer,
-        Duration.ofMillis(1),
-        maxAnswerBytes,
-        maxModelBytes);
-  }
-
-  @BeforeEach
-  void start() throws IOException {
-    server = new StubServer(MODEL);
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-  }
-
-  private Path output() {
-    return folder.resolve("out");
-  }
-
-  private int takeoff(String address, String... more) {
-    return run(
-        Stream.concat(
-                Stream.of("takeoff", address, "--out", output().toString(), "--fail-on", "never"),
-                Stream.of(more))
-            .toArray(String[]::new));
-  }
-
-  private int run(String... args) {
-    ServerAccess access = new ServerAccess(environment, limits);
-    return new Main(new ModelPipeline(), access, new PrintWriter(out), new PrintWriter(err), false)
-        .run(args);
-  }
-
-  private String project(String name) {
-    return "bimserver+" + server.address() + "/" + name;
-  }
-
-  /** One line, code 3, no file, no secret, no temporary file left. */
-  private void refused(int code, String line) throws IOException {
-    assertThat(err.toString()).startsWith("lagwright: ").contains(line);
-    assertThat(err.toString().lines()).hasSize(1);
-    assertThat(code).isEqualTo(3);
-    assertThat(out.toString()).isEmpty();
-    assertThat(output()).doesNotExist();
-    noTrace();
-  }
-
-  private void noTrace() throws IOException {
-    assertThat(out + err.toString()).doesNotContain(StubServer.PASSWORD, StubServer.TOKEN);
-    String temporary = "lagwright-server-" + ProcessHandle.current().pid() + "-";
-    try (Stream<Path> files = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
-      assertThat(files.map(String::valueOf)).noneMatch(f -> f.contains(temporary));
-    }
-  }
-
-  private JsonNode document() throws IOException {
-    return new JsonMapper().readTree(Files.readString(output().resolve("takeoff.json")));
-  }
 
   @Test
   void lastRevisionOfAProjectIsTakenOffLikeTheFile() throws IOException {
@@ -137,6 +51,64 @@ class BimServerTest {
     assertThat(model.path("file").asString()).isEqualTo("Alder Quay@1.ifc");
     assertThat(model.path("elements").asInt()).isPositive();
     noTrace();
+  }
+
+  /** What is printed; of what the user wrote only the model counts. */
+  private String printed(String... args) {
+    out.getBuffer().setLength(0);
+    assertThat(run(args)).as(err.toString()).isZero();
+    return out.toString();
+  }
+
+  @Test
+  void revisionIsVerifiedAndExplainedLikeTheFile() throws IOException {
+    String file = Files.write(folder.resolve("model.ifc"), MODEL).toString();
+    String revision = project("Alder Quay@1");
+    String verified = printed("verify", revision, "--least", "0");
+    String explained = printed("explain", "L001", revision);
+
+    assertThat(verified).contains("bare").isEqualTo(printed("verify", file, "--least", "0"));
+    assertThat(explained).startsWith("L001 ").isEqualTo(printed("explain", "L001", file));
+    assertThat(server.called.stream().filter("/download"::equals)).hasSize(2);
+    noTrace();
+  }
+
+  @Test
+  void twoRevisionsAreComparedAndARevisionWithAFile() throws IOException {
+    Path file = Files.write(folder.resolve("model.ifc"), MODEL);
+    String old = project("Alder Quay@1");
+    String out = output().toString();
+    String both = printed("compare", old, project("Alder Quay"), "--out", out);
+    assertThat(server.called.stream().filter("/download"::equals)).hasSize(2);
+    assertThat(both)
+        .contains("as they were  ")
+        .isEqualTo(printed("compare", old, file.toString(), "--out", out));
+    assertThat(output().resolve("comparison.xlsx")).exists();
+    noTrace();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"templates", "sitesheets", "bcf"})
+  void otherOutputsAreMadeFromARevisionToo(String command) throws IOException {
+    int code = run(command, project("Alder Quay@1"), "--out", output().toString());
+    assertThat(code).as(err.toString()).isZero();
+    assertThat(server.called).contains("/download");
+    assertThat(output()).isNotEmptyDirectory();
+    noTrace();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"verify|MODEL", "explain|L001 MODEL", "compare|MODEL ../test-models/demo/none.ifc"})
+  void whatAServerLacksIsToldByAllCommands(String command, String arguments) {
+    String[] args =
+        Stream.of((command + " " + arguments).split(" "))
+            .map(argument -> argument.replace("MODEL", project("Alder%20Key")))
+            .toArray(String[]::new);
+    assertThat(run(args)).isEqualTo(3);
+    assertThat(err.toString().lines()).hasSize(1);
+    assertThat(err.toString()).contains("no such project. Those you may see: Alder Quay,");
   }
 
   @Test
