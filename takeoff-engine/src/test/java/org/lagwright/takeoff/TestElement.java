@@ -73,6 +73,11 @@ public final class TestElement {
     return this;
   }
 
+  public TestElement width(Point along) {
+    builder.width(along);
+    return this;
+  }
+
   public TestElement ends(Section... ends) {
     builder.ends(Measured.of(List.of(ends), How.SOLID, new Evidence(step, "ends", "as drawn")));
     return this;

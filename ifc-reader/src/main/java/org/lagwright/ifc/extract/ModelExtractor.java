@@ -355,6 +355,7 @@ public final class ModelExtractor {
                 draft.names.tag())
             .is(Objects.requireNonNull(draft.kind), draft.form)
             .section(draft.section)
+            .width(SectionWidth.of(draft))
             .ends(draft.ends)
             .nominalSize(draft.nominalSize)
             .lengthM(draft.lengthM)

@@ -135,7 +135,7 @@ final class Clippings {
   }
 
   private static ShapeEnd moved(ShapeEnd end, Vec by) {
-    return new ShapeEnd(end.centre().plus(by).point(), end.outward(), end.section());
+    return new ShapeEnd(end.centre().plus(by).point(), end.outward(), end.section(), end.width());
   }
 
   private static Shape shortened(

@@ -3,6 +3,7 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 
 /**
@@ -100,13 +101,17 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
     if (isRound()) {
       return new Section.Round(2 * radiusM());
     }
-    double tilt = Math.abs(u.unit().z()) - Math.abs(v.unit().z());
-    boolean uIsWidth = Math.abs(tilt) < EQUALLY_LEVEL ? u.norm() >= v.norm() : tilt < 0;
+    boolean uIsWidth = uIsWidth();
     double width = 2 * (uIsWidth ? u : v).norm();
     double height = 2 * (uIsWidth ? v : u).norm();
     return kind == Kind.RECTANGULAR
         ? new Section.Rectangular(width, height)
         : new Section.Oval(width, height);
+  }
+
+  private boolean uIsWidth() {
+    double tilt = Math.abs(u.unit().z()) - Math.abs(v.unit().z());
+    return Math.abs(tilt) < EQUALLY_LEVEL ? u.norm() >= v.norm() : tilt < 0;
   }
 
   /** Points on it in order: the corners of a rectangle, enough points of a curve. */
@@ -124,6 +129,10 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
 
   /** An end with this outline, null if the outline is degenerate. */
   @Nullable ShapeEnd end(Vec outward) {
-    return isUsable() ? new ShapeEnd(centre.point(), outward.unit().point(), section()) : null;
+    if (!isUsable()) {
+      return null;
+    }
+    Point width = isRound() ? null : (uIsWidth() ? u : v).unit().point();
+    return new ShapeEnd(centre.point(), outward.unit().point(), section(), width);
   }
 }

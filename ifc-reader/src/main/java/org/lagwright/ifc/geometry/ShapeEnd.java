@@ -1,5 +1,6 @@
 package org.lagwright.ifc.geometry;
 
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 
@@ -9,8 +10,15 @@ import org.lagwright.ifc.model.Section;
  * @param centreM world position of its centre in metres
  * @param outward world unit vector along the axis, away from the body
  * @param section outer section there
+ * @param width world unit vector along the width of the section as drawn; null where it is round or
+ *     not known
  */
-public record ShapeEnd(Point centreM, Point outward, Section section) {
+public record ShapeEnd(Point centreM, Point outward, Section section, @Nullable Point width) {
+
+  /** An end of which nothing tells where the width of its section points. */
+  public ShapeEnd(Point centreM, Point outward, Section section) {
+    this(centreM, outward, section, null);
+  }
 
   Vec centre() {
     return Vec.of(centreM);

@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param kind what it is
  * @param form its shape
  * @param section outer section without insulation; null where nothing in the file tells
+ * @param width world unit vector along the width of {@code section}; null where the section is
+ *     round, or nothing drawn tells
  * @param endSections sections of the ends of a fitting: bend two, tee three (run, run, branch),
  *     cross in pairs; null where unknown
  * @param nominalSize nominal size as written ({@code DN50}), null where absent
@@ -54,6 +56,7 @@ public record MepElement(
     Kind kind,
     Form form,
     @Nullable Measured<Section> section,
+    @Nullable Point width,
     @Nullable Measured<List<Section>> endSections,
     @Nullable String nominalSize,
     @Nullable Measured<Double> lengthM,
@@ -105,6 +108,7 @@ public record MepElement(
         .named(name, objectType, typeName, tag)
         .is(kind, form)
         .section(section)
+        .width(width)
         .ends(endSections)
         .nominalSize(nominalSize)
         .lengthM(lengthM)
@@ -135,6 +139,7 @@ public record MepElement(
     private Kind kind = Kind.OTHER;
     private Form form = Form.UNKNOWN;
     private @Nullable Measured<Section> section;
+    private @Nullable Point width;
     private @Nullable Measured<List<Section>> endSections;
     private @Nullable String nominalSize;
     private @Nullable Measured<Double> lengthM;
@@ -176,6 +181,11 @@ public record MepElement(
 
     public Builder section(@Nullable Measured<Section> section) {
       this.section = section;
+      return this;
+    }
+
+    public Builder width(@Nullable Point width) {
+      this.width = width;
       return this;
     }
 
@@ -274,6 +284,7 @@ public record MepElement(
           kind,
           form,
           section,
+          width,
           endSections,
           nominalSize,
           lengthM,

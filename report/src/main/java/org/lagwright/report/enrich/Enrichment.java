@@ -82,7 +82,7 @@ public final class Enrichment {
     Joints joints = new Joints(takeoff.elements());
     for (TakenElement taken : takeoff.elements()) {
       if (taken.lineId() != null) {
-        String missing = ElementBodies.of(taken, joints, null).missing();
+        String missing = ElementBodies.of(taken, joints).missing();
         if (!missing.isEmpty()) {
           findings.add(
               Finding.about(
@@ -118,7 +118,7 @@ public final class Enrichment {
   }
 
   private void add(TakenElement taken, CoveringWriter writer) {
-    ElementBodies.Made made = ElementBodies.of(taken, joints, null);
+    ElementBodies.Made made = ElementBodies.of(taken, joints);
     List<String> its = ids.of(taken, made.layers().size());
     if (its.stream().anyMatch(coveringsThere::contains)) {
       count.there++;

@@ -75,7 +75,7 @@ class EnrichedVolumesOracleTest {
       if (taken.lineId() != null && taken.element().existingInsulation() == null) {
         MepElement host = Objects.requireNonNull(read.get(taken.element().key()));
         List<ElementKey> coverings = Objects.requireNonNull(host.existingInsulation()).coverings();
-        List<LayerBodies> layers = ElementBodies.of(taken, joints, null).layers();
+        List<LayerBodies> layers = ElementBodies.of(taken, joints).layers();
         for (int i = 0; i < layers.size(); i++) {
           TriangleMesh mesh = drawn.get(coverings.get(i).step());
           double expectedM3 = layers.get(i).volumeM3();

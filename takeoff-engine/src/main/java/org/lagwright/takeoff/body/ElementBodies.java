@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
@@ -81,18 +80,16 @@ public final class ElementBodies {
    * The bodies of an element on a line.
    *
    * @param joints straight pieces of the same takeoff
-   * @param width world direction of the width of its section as drawn; null where not known, then
-   *     the width lies level
    * @throws IllegalArgumentException if the element is on no line
    */
-  public static Made of(TakenElement taken, Joints joints, @Nullable Point width) {
+  public static Made of(TakenElement taken, Joints joints) {
     if (taken.lineId() == null || taken.thickness() == null || taken.making() == null) {
       throw new IllegalArgumentException("only elements on lines have insulation");
     }
     MepElement element = taken.element();
     Section section = Size.findDecidingSection(element).orElseThrow();
     List<End> ends = ends(element, section, joints);
-    ElementBodies bodies = new ElementBodies(element, section, ends, new Lie(width));
+    ElementBodies bodies = new ElementBodies(element, section, ends, new Lie(element.width()));
     String missing = bodies.missing();
     List<LayerBodies> layers = new ArrayList<>();
     double belowM = 0;

@@ -1,5 +1,6 @@
 package org.lagwright.takeoff.body;
 
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.takeoff.fitting.Direction;
 
@@ -18,10 +19,28 @@ public record Frame(Point axis, Point u, Point v) {
   /** Steeper than this, nothing tells which way the width of a section points. */
   private static final double UPRIGHT = 0.99;
 
+  /** A width this near to the axis tells nothing. */
+  private static final double ALONG = 0.7;
+
   /** The frame across an axis of any length. */
   public static Frame across(Point way) {
     Point axis = Direction.unit(way);
     Point u = Direction.unit(Direction.cross(isUpright(axis) ? EAST : UP, axis));
+    return new Frame(axis, u, Direction.cross(axis, u));
+  }
+
+  /**
+   * The frame across an axis of any length, u along the width.
+   *
+   * @param width world direction of the width as drawn; where it is null or runs along the axis,
+   *     the width lies level
+   */
+  public static Frame across(Point way, @Nullable Point width) {
+    Point axis = Direction.unit(way);
+    if (width == null || Math.abs(Direction.dot(width, axis)) > ALONG) {
+      return across(way);
+    }
+    Point u = Direction.unit(Direction.plus(width, axis, -Direction.dot(width, axis)));
     return new Frame(axis, u, Direction.cross(axis, u));
   }
 

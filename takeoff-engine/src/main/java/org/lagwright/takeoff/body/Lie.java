@@ -12,20 +12,14 @@ import org.lagwright.takeoff.fitting.Direction;
  */
 record Lie(@Nullable Point width) {
 
-  /** A width this near to the axis tells nothing. */
-  private static final double ALONG = 0.7;
+  /** Widths that lie farther from each other are turned by a quarter. */
+  private static final double TURNED = 0.7;
 
   private static final Point ORIGIN = new Point(0, 0, 0);
 
   /** The frame across an axis of any length, u along the width. */
   Frame across(Point way) {
-    Point axis = Direction.unit(way);
-    Point told = width;
-    if (told == null || Math.abs(Direction.dot(told, axis)) > ALONG) {
-      return Frame.across(way);
-    }
-    Point u = Direction.unit(Direction.plus(told, axis, -Direction.dot(told, axis)));
-    return new Frame(axis, u, Direction.cross(axis, u));
+    return Frame.across(way, width);
   }
 
   /** True where a width across this way is only guessed. */
@@ -35,7 +29,7 @@ record Lie(@Nullable Point width) {
 
   /** The section as it shows in another frame across the same axis: turned by quarters. */
   Section inFrame(Section section, Frame frame) {
-    boolean turned = Math.abs(Direction.dot(across(frame.axis()).u(), frame.u())) < ALONG;
+    boolean turned = Math.abs(Direction.dot(across(frame.axis()).u(), frame.u())) < TURNED;
     if (turned && section instanceof Section.Rectangular r) {
       return new Section.Rectangular(r.heightM(), r.widthM());
     }

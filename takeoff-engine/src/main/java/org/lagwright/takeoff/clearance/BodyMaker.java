@@ -87,8 +87,13 @@ final class BodyMaker {
     return ends.stream().allMatch(end -> end.section() instanceof Section.Round);
   }
 
-  /** Upright axes do not tell which way a width points, unless a bend carries it there. */
+  /**
+   * Upright axes do not tell which way a width points, unless it was drawn or a bend carries it.
+   */
   private boolean isTurnUnknown() {
+    if (element.kind().isSegment() && element.width() != null) {
+      return false;
+    }
     if (isBend() && Centre.crossing(ends).isPresent()) {
       return ends.stream().allMatch(end -> end.out() != null && Frame.isUpright(end.out()));
     }
@@ -126,7 +131,8 @@ final class BodyMaker {
   }
 
   private Solid straight(End a, End b) {
-    Frame frame = Frame.across(Direction.between(a.at(), b.at()));
+    Point width = element.kind().isSegment() ? element.width() : null;
+    Frame frame = Frame.across(Direction.between(a.at(), b.at()), width);
     return new Solid(face(a.section(), a.at(), frame), face(b.section(), b.at(), frame));
   }
 

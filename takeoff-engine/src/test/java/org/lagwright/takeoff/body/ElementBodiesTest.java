@@ -22,6 +22,7 @@ import org.lagwright.takeoff.body.Body.Prism;
 import org.lagwright.takeoff.body.Body.Taper;
 import org.lagwright.takeoff.body.Body.Turn;
 import org.lagwright.takeoff.body.Ends.End;
+import org.lagwright.takeoff.fitting.Direction;
 import org.lagwright.takeoff.settings.SettingsReader;
 
 class ElementBodiesTest {
@@ -32,7 +33,7 @@ class ElementBodiesTest {
   private static ElementBodies.Made made(TestElement element) {
     Takeoff takeoff = Takeoff.of(List.of(TestElement.model(element)), SettingsReader.defaults());
     TakenElement taken = takeoff.elements().get(0);
-    return ElementBodies.of(taken, new Joints(takeoff.elements()), null);
+    return ElementBodies.of(taken, new Joints(takeoff.elements()));
   }
 
   private static TestElement heating(Form form) {
@@ -57,6 +58,29 @@ class ElementBodiesTest {
               assertThat(layer.bodies()).singleElement().isInstanceOf(Prism.class);
               assertThat(layer.volumeM3())
                   .isCloseTo(4 * ringM2(0.0603, layer.layer().thicknessM()), within(1e-9));
+            });
+  }
+
+  /** In a riser both sides lie level: only the drawing tells which way the width points. */
+  @Test
+  void coveringOfAnUprightDuctIsTurnedLikeTheDuct() {
+    Point width = new Point(0.6, 0.8, 0);
+    ElementBodies.Made made =
+        made(
+            TestElement.duct(1, 400, 200, 3)
+                .width(width)
+                .inSystem("Supply air")
+                .end(new Point(0, 0, 0), new Point(0, 0, -1))
+                .end(new Point(0, 0, 3), new Point(0, 0, 1)));
+
+    assertThat(made.layers().get(0).bodies())
+        .singleElement()
+        .isInstanceOfSatisfying(
+            Prism.class,
+            prism -> {
+              assertThat(Math.abs(Direction.dot(prism.pose().frame().u(), width)))
+                  .isCloseTo(1, within(1e-9));
+              assertThat(prism.ring().inner()).isEqualTo(new Section.Rectangular(0.4, 0.2));
             });
   }
 

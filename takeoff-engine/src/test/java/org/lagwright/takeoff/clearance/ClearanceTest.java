@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.TestElement;
 import org.lagwright.takeoff.settings.Settings;
@@ -86,6 +87,30 @@ class ClearanceTest {
     assertThat(clearance.clashes())
         .singleElement()
         .satisfies(clash -> assertThat(clash.gapM()).isCloseTo(0.01, within(ACCURACY_M)));
+  }
+
+  /** A riser of 400 x 200 beside an upright pipe: broad or narrow side, as it was drawn. */
+  @ParameterizedTest
+  @CsvSource({"0, 1, 1", "1, 0, 0"})
+  void anUprightDuctIsTurnedAsItWasDrawn(double x, double y, int clashes) {
+    double awayM = 0.2 + OUTSIDE_M / 2 + THICKNESS_M + 0.01;
+    Point down = new Point(0, 0, -1);
+    Point up = new Point(0, 0, 1);
+    TestElement riser =
+        TestElement.duct(1, 400, 200, 3)
+            .width(new Point(x, y, 0))
+            .inSystem("Extract air")
+            .end(new Point(0, 0, 0), down)
+            .end(new Point(0, 0, 3), up);
+    TestElement pipe =
+        TestElement.pipe(2, 60.3, 3)
+            .inSystem("Heating flow")
+            .end(new Point(0, awayM, 0), down)
+            .end(new Point(0, awayM, 3), up);
+
+    assertThat(clearance(riser, pipe).clashes())
+        .hasSize(clashes)
+        .allSatisfy(clash -> assertThat(clash.gapM()).isCloseTo(0.01, within(ACCURACY_M)));
   }
 
   @Test
