@@ -185,6 +185,14 @@ class EndToEndTest {
                 .mapToInt(method -> method.get("rows").size())
                 .sum())
         .allMatch(row -> !row.text("rule").isEmpty() && !row.text("status").isEmpty());
+    DataTable requests = CsvTables.readFile(out.resolve("takeoff-rfi.csv"));
+    double price = RealRun.document(out).at("/price/priceWithoutTax").asDouble();
+    assertThat(requests.rows())
+        .allSatisfy(row -> assertThat(row.number("eur without tax affected")).isBetween(0.0, price))
+        .filteredOn(row -> row.text("assumed until answered").startsWith("left out"))
+        .isNotEmpty()
+        .allSatisfy(row -> assertThat(row.number("eur without tax affected")).isZero());
+    assertThat(requests.rows()).anyMatch(row -> row.number("eur without tax affected") > 1);
     try (Stream<Path> files = Files.list(out)) {
       assertThat(files.map(f -> f.getFileName().toString()))
           .contains(

@@ -12,6 +12,8 @@ import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.report.bcf.Request;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.compare.ElementMoney;
+import org.lagwright.takeoff.price.Price;
 
 /**
  * The sheet {@code RFI}: what is to be asked of the designers, one row for each cause, with cells
@@ -24,6 +26,9 @@ final class RfiSheet {
 
   private static final int HEADING_ROW = 4;
   private static final String STATUS = "Status";
+
+  /** Columns behind the figures. */
+  private static final int NOT_FIGURES = 6;
 
   /** More would fill the sheet; all of them stand on the sheets Scope and Findings. */
   private static final int MOST_IDS = 30;
@@ -40,6 +45,10 @@ final class RfiSheet {
     private static double lengthM(MepElement element) {
       Measured<Double> lengthM = element.lengthM();
       return lengthM == null ? 0 : lengthM.value();
+    }
+
+    double money(ElementMoney money) {
+      return request.topic().elements().stream().mapToDouble(e -> money.of(e.key())).sum();
     }
 
     String globalIds() {
@@ -61,7 +70,16 @@ final class RfiSheet {
     for (Request request : Request.of(takeoff)) {
       rows.add(new Row(rows.size() + 1, request));
     }
-    table = new Table<>(NAME, HEADING_ROW, columns(), rows);
+    List<Column<Row>> columns = new ArrayList<>(columns());
+    Price price = takeoff.price();
+    if (price != null) {
+      ElementMoney money = ElementMoney.of(takeoff);
+      String heading = price.terms().currency() + " without tax affected";
+      columns.add(
+          columns.size() - NOT_FIGURES,
+          Column.number(heading, 12, Look.TWO_DECIMALS, row -> row.money(money)));
+    }
+    table = new Table<>(NAME, HEADING_ROW, columns, rows);
   }
 
   private static List<Column<Row>> columns() {
@@ -95,7 +113,9 @@ final class RfiSheet {
     writer.note(
         "One row for each cause; the command bcf writes the same as topics with pictures. What is"
             + " left out until answered is in no quantity, order, hours or price.");
-    writer.note("Marked cells are yours to fill in. Every element stands on Scope or Findings.");
+    writer.note(
+        "Marked cells are yours to fill in. Every element stands on Scope or Findings."
+            + " Money is that of the elements that are priced meanwhile.");
     open(writer);
     table.writeHeadings(sheet, styles);
     int status = table.position(STATUS);

@@ -309,9 +309,9 @@ class TakeoffWorkbookTest {
       assertThat(question.getCell(4).getStringCellValue()).isEqualTo("service unknown");
       assertThat(question.getCell(5).getStringCellValue()).isEqualTo("left out");
       assertThat(question.getCell(7).getNumericCellValue()).isEqualTo(3.5);
-      assertThat(question.getCell(10).getStringCellValue()).isEqualTo("open");
-      assertThat(question.getCell(12).getStringCellValue()).isEqualTo(SampleTakeoff.HOSTILE_ID);
-      assertThat(question.getCell(13).getStringCellValue()).matches("[0-9a-f-]{36}");
+      assertThat(question.getCell(11).getStringCellValue()).isEqualTo("open");
+      assertThat(question.getCell(13).getStringCellValue()).isEqualTo(SampleTakeoff.HOSTILE_ID);
+      assertThat(question.getCell(14).getStringCellValue()).matches("[0-9a-f-]{36}");
       assertThat(book.getSheet("RFI").getLastRowNum()).isGreaterThan(6);
     }
   }

@@ -20,7 +20,7 @@ import org.lagwright.takeoff.price.PricedItem;
  * that an element that did not change costs what it cost. Tubes, sections and sheets go by the
  * pieces of each element; all other goods by its outer surface, common practice, no source.
  */
-final class ElementMoney {
+public final class ElementMoney {
 
   private final Map<ElementKey, Double> byElement = new HashMap<>();
   private final Takeoff takeoff;
@@ -31,7 +31,7 @@ final class ElementMoney {
   }
 
   /** Of one takeoff; nothing where it has no price. */
-  static ElementMoney of(Takeoff takeoff) {
+  public static ElementMoney of(Takeoff takeoff) {
     ElementMoney money = new ElementMoney(takeoff);
     Price price = takeoff.price();
     if (price != null && price.buildUp().prime() > 0) {
@@ -42,7 +42,12 @@ final class ElementMoney {
 
   /** Money of one element, without tax. */
   double of(@Nullable TakenElement taken) {
-    return taken == null ? 0 : byElement.getOrDefault(taken.element().key(), 0.0);
+    return taken == null ? 0 : of(taken.element().key());
+  }
+
+  /** Money of one element, without tax; 0 where it is on no line. */
+  public double of(ElementKey element) {
+    return byElement.getOrDefault(element, 0.0);
   }
 
   /** Money that belongs to no element, without tax. */
