@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.lagwright.ifc.geometry.BoxReader;
 import org.lagwright.ifc.model.BuildingPart;
 import org.lagwright.ifc.model.BuildingPartList;
@@ -14,12 +15,23 @@ import org.lagwright.ifc.model.UprightBox;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
-/** Walls, slabs, beams, columns and the like of one file, with the openings in them. */
+/**
+ * Walls, slabs, beams, columns, ceilings, furniture and the like of one file, with the openings in
+ * them.
+ */
 final class BuildingParts extends BuildingPartList {
 
-  /** What is built; from IFC4X3 on it has another name. */
+  /** What is built, which has another name from IFC4X3 on, and what stands in it. */
   private static final List<String> BUILT =
-      List.of("IfcBuildingElement", "IfcBuiltElement", "IfcBuildingElementPart");
+      List.of(
+          "IfcBuildingElement",
+          "IfcBuiltElement",
+          "IfcBuildingElementPart",
+          "IfcFurnishingElement",
+          "IfcTransportElement");
+
+  /** Coverings of the building; those of pipes and ducts are insulation and read elsewhere. */
+  private static final Set<String> FINISHES = Set.of("CEILING", "FLOORING", "CLADDING", "ROOFING");
 
   private final IfcFile file;
   private final int model;
@@ -43,9 +55,15 @@ final class BuildingParts extends BuildingPartList {
         .distinct()
         .mapToObj(file::find)
         .filter(Objects::nonNull)
-        .filter(record -> ModelExtractor.TAKEN_IN.stream().noneMatch(record::is))
+        .filter(
+            record -> isFinish(record) || ModelExtractor.TAKEN_IN.stream().noneMatch(record::is))
         .forEach(record -> parts.add(part(record, openings)));
     return parts;
+  }
+
+  private static boolean isFinish(IfcRecord record) {
+    String type = record.is("IfcCovering") ? record.enumeration("PredefinedType") : null;
+    return type != null && FINISHES.contains(type);
   }
 
   private BuildingPart part(IfcRecord record, Map<Long, List<UprightBox>> openings) {

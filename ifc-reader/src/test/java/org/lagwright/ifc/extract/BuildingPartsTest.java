@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,6 +105,24 @@ class BuildingPartsTest {
     double along =
         box(wall).lengthM() > 1 ? box(wall).turnRad() : box(wall).turnRad() + Math.PI / 2;
     assertThat(Math.abs(Math.sin(along - Math.toRadians(degrees)))).isLessThan(1e-6);
+  }
+
+  /** What is hung below pipes or stands beside them; coverings of pipes are no part of it. */
+  @ParameterizedTest
+  @CsvSource({
+    "'IFCCOVERING(',.CEILING.,IfcCovering",
+    "'IFCFURNITURE(',.NOTDEFINED.,IfcFurniture",
+    "'IFCTRANSPORTELEMENT(',.ELEVATOR.,IfcTransportElement",
+    "'IFCCOVERING(',.INSULATION.,"
+  })
+  void ceilingsFurnitureAndLiftsCountToo(String keyword, String type, @Nullable String ifcClass)
+      throws IOException {
+    String records =
+        wall(0).replace("IFCWALL(", keyword).replace(".NOTDEFINED.);\n#21", type + ");\n#21");
+
+    assertThat(model("IFC4", records).surroundings())
+        .extracting(BuildingPart::ifcClass)
+        .isEqualTo(ifcClass == null ? List.of() : List.of(ifcClass));
   }
 
   @Test
@@ -214,7 +233,7 @@ class BuildingPartsTest {
     "IFC4X3_ADD2, IFCBUILDINGELEMENTPART, 1",
     "IFC4, IFCBUILDINGELEMENTPROXY, 0",
     "IFC4, IFCCOVERING, 0",
-    "IFC4, IFCFURNISHINGELEMENT, 0",
+    "IFC4, IFCFURNISHINGELEMENT, 1",
     "IFC4, IFCOPENINGELEMENT, 0"
   })
   void whatIsBuiltCountsInEverySchema(String schema, String keyword, int parts) throws IOException {
