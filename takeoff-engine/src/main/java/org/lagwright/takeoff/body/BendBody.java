@@ -133,12 +133,14 @@ final class BendBody {
 
   /** Both legs up to the plane half way between them, cut off where the planes of the ends meet. */
   private List<Body> mitred(Ring ring, Frame frame) {
-    Pose first = new Pose(corner, new Frame(Lie.back(way), Lie.back(frame.u()), frame.v()));
+    Pose first =
+        new Pose(
+            corner, new Frame(Direction.opposite(way), Direction.opposite(frame.u()), frame.v()));
     Pose second = new Pose(corner, turned(frame, wayOut));
     double tangent = Math.tan(angleRad / 2);
     return List.of(
         mitredLeg(ring, first, wayOut, startLegM + radiusM * tangent),
-        mitredLeg(ring, second, Lie.back(way), endLegM + radiusM * tangent));
+        mitredLeg(ring, second, Direction.opposite(way), endLegM + radiusM * tangent));
   }
 
   private Body mitredLeg(Ring ring, Pose pose, Point other, double lengthM) {

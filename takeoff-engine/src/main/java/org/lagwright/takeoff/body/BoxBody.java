@@ -5,6 +5,7 @@ import java.util.List;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.body.Body.Prism;
+import org.lagwright.takeoff.fitting.Direction;
 import org.lagwright.takeoff.fitting.Making.LayerMaking;
 import org.lagwright.takeoff.fitting.Piece;
 import org.lagwright.takeoff.fitting.pattern.Curve;
@@ -84,7 +85,10 @@ final class BoxBody {
     List<Body> bodies = new ArrayList<>();
     for (int sign = 1; sign >= -1; sign -= 2) {
       Frame half =
-          sign > 0 ? frame : new Frame(Lie.back(frame.axis()), Lie.back(frame.u()), frame.v());
+          sign > 0
+              ? frame
+              : new Frame(
+                  Direction.opposite(frame.axis()), Direction.opposite(frame.u()), frame.v());
       bodies.add(
           FacetMaker.leg(
               new Pose(middle.at(), half),
@@ -93,7 +97,8 @@ final class BoxBody {
               (u, v) -> BranchHole.fromM(holes, u, v, 1),
               wrap.axisM() / 2));
     }
-    Pose up = new Pose(middle.at(), new Frame(frame.v(), frame.u(), Lie.back(frame.axis())));
+    Pose up =
+        new Pose(middle.at(), new Frame(frame.v(), frame.u(), Direction.opposite(frame.axis())));
     double boreM = Math.max(LEAST_M, radiusM(neck) - neck.wallM());
     bodies.add(
         FacetMaker.leg(

@@ -201,7 +201,7 @@ public final class ElementBodies {
   private Pose openEnd() {
     End end = ends.stream().filter(e -> e.out() != null).findFirst().orElse(ends.get(0));
     Point out = end.out();
-    Point away = out == null ? middle().frame().axis() : Lie.back(out);
+    Point away = out == null ? middle().frame().axis() : Direction.opposite(out);
     return new Pose(end.at(), lie.across(away));
   }
 
@@ -239,7 +239,7 @@ public final class ElementBodies {
   private List<Body> tapered(End a, End b, double belowM, double totalM) {
     Point line = Direction.between(a.at(), b.at());
     Point out = a.out();
-    Point way = out == null ? line : Lie.back(out);
+    Point way = out == null ? line : Direction.opposite(out);
     double lengthM = Direction.dot(line, Direction.unit(way));
     if (lengthM < LEAST_M) {
       return List.of();

@@ -23,8 +23,6 @@ public final class Ends {
 
   private static final double LEAST_M = 0.001;
 
-  private static final Point ORIGIN = new Point(0, 0, 0);
-
   private Ends() {}
 
   /**
@@ -61,7 +59,7 @@ public final class Ends {
       End end = ends.get(0);
       Point out = Objects.requireNonNull(end.out());
       Point other = Direction.plus(end.at(), out, -lengthM.value());
-      return List.of(end, new End(other, Direction.between(out, ORIGIN), end.section()));
+      return List.of(end, new End(other, Direction.opposite(out), end.section()));
     }
     return farthest(ends);
   }

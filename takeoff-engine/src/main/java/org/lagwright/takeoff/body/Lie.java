@@ -15,8 +15,6 @@ record Lie(@Nullable Point width) {
   /** Widths that lie farther from each other are turned by a quarter. */
   private static final double TURNED = 0.7;
 
-  private static final Point ORIGIN = new Point(0, 0, 0);
-
   /** The frame across an axis of any length, u along the width. */
   Frame across(Point way) {
     return Frame.across(way, width);
@@ -44,9 +42,5 @@ record Lie(@Nullable Point width) {
     Point axis = Direction.unit(way);
     Point v = Direction.unit(Direction.plus(height, axis, -Direction.dot(height, axis)));
     return new Frame(axis, Direction.cross(v, axis), v);
-  }
-
-  static Point back(Point way) {
-    return Direction.between(way, ORIGIN);
   }
 }

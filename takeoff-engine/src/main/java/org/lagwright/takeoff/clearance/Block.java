@@ -68,12 +68,12 @@ record Block(BuildingPart part, Solid solid, Box box, List<Solid> openings) {
       }
     }
     Solid within =
-        body.between(through, -solid.reachM(Solid.negative(through)), solid.reachM(through));
+        body.between(through, -solid.reachM(Direction.opposite(through)), solid.reachM(through));
     double leastM = Double.POSITIVE_INFINITY;
     for (Point side : sides) {
       if (!side.equals(through)) {
         leastM = Math.min(leastM, opening.reachM(side) - within.reachM(side));
-        Point back = Solid.negative(side);
+        Point back = Direction.opposite(side);
         leastM = Math.min(leastM, opening.reachM(back) - within.reachM(back));
       }
     }

@@ -175,12 +175,12 @@ final class BodyMaker {
     if (outA == null || outB == null || corner.isEmpty()) {
       return Optional.empty();
     }
-    Point normal = Direction.cross(Solid.negative(outA), outB);
+    Point normal = Direction.cross(Direction.opposite(outA), outB);
     double turnRad = Math.acos(Math.max(-1, Math.min(1, -Direction.dot(outA, outB))));
     Arc arc = new Arc(a.at(), corner.get(), b.at(), Math.cos(turnRad / 2));
     int pieces = (int) Math.ceil(Math.toDegrees(turnRad) / PIECE_DEG - LEAST_M);
     boolean fromA = !Frame.isUpright(outA);
-    Frame start = Frame.across(fromA ? Solid.negative(outA) : outB);
+    Frame start = Frame.across(fromA ? Direction.opposite(outA) : outB);
     List<Face> faces = new ArrayList<>();
     for (int i = 0; i <= pieces; i++) {
       double share = arc.parameter((double) i / pieces, turnRad);

@@ -56,7 +56,8 @@ final class Gap {
       if (lengthM <= TOUCHING_M) {
         return 0;
       }
-      Point corner = Direction.between(b.farthest(nearest), a.farthest(Solid.negative(nearest)));
+      Point corner =
+          Direction.between(b.farthest(nearest), a.farthest(Direction.opposite(nearest)));
       lowerM = Math.max(lowerM, Direction.dot(nearest, corner) / lengthM);
       if (lowerM > enoughM) {
         return lowerM;

@@ -28,7 +28,7 @@ final class Overlap {
   }
 
   private static double alongM(Solid a, Solid b, Point unit) {
-    Point back = Solid.negative(unit);
+    Point back = Direction.opposite(unit);
     return Math.min(a.reachM(unit) + b.reachM(back), b.reachM(unit) + a.reachM(back));
   }
 

@@ -88,7 +88,7 @@ final class Simplex {
   /** The origin itself where it lies inside. */
   private static @Nullable Point inBody(Point p, Point a, Point b, Point c) {
     double det = Direction.dot(a, Direction.cross(b, c));
-    Point to = Solid.negative(p);
+    Point to = Direction.opposite(p);
     double s = Direction.dot(to, Direction.cross(b, c)) / det;
     double t = Direction.dot(a, Direction.cross(to, c)) / det;
     double u = Direction.dot(a, Direction.cross(b, to)) / det;

@@ -63,15 +63,11 @@ record Solid(Face from, Face to) {
   /** The box along the axes of the world round it. */
   Box box() {
     return new Box(
-        -reachM(negative(X)),
-        -reachM(negative(Y)),
-        -reachM(negative(Z)),
+        -reachM(Direction.opposite(X)),
+        -reachM(Direction.opposite(Y)),
+        -reachM(Direction.opposite(Z)),
         reachM(X),
         reachM(Y),
         reachM(Z));
-  }
-
-  static Point negative(Point a) {
-    return new Point(-a.x(), -a.y(), -a.z());
   }
 }

@@ -12,6 +12,11 @@ public final class Direction {
     return new Point(to.x() - from.x(), to.y() - from.y(), to.z() - from.z());
   }
 
+  /** The same length the other way; no zero becomes a negative one. */
+  public static Point opposite(Point a) {
+    return new Point(0 - a.x(), 0 - a.y(), 0 - a.z());
+  }
+
   /** Scalar product. */
   public static double dot(Point a, Point b) {
     return a.x() * b.x() + a.y() * b.y() + a.z() * b.z();
