@@ -16,8 +16,8 @@ import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.TakeoffLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -44,8 +44,7 @@ final class ExplainCommand implements Callable<Integer> {
       description = "the same IFC files, or revisions on a BIMserver, as in the takeoff")
   private List<String> models = List.of();
 
-  @Option(names = "--settings", paramLabel = "FILE", description = "settings in YAML")
-  private @Nullable Path settings;
+  @Mixin private SettingsArgument settings = new SettingsArgument();
 
   ExplainCommand(Session session) {
     this.session = session;
@@ -54,7 +53,7 @@ final class ExplainCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Path> files = session.servers().files(models);
-    Takeoff takeoff = session.with(job -> job.compute(files, settings));
+    Takeoff takeoff = session.with(job -> job.compute(files, settings.file()));
     Optional<TakeoffLine> line =
         takeoff.lines().stream().filter(l -> l.id().equals(id)).findFirst();
     if (line.isPresent()) {

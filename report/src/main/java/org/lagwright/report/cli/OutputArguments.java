@@ -2,13 +2,13 @@ package org.lagwright.report.cli;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How it is decided and where it goes, for every command that writes files. */
 final class OutputArguments {
 
-  @Option(names = "--settings", paramLabel = "FILE", description = "settings in YAML")
-  private @Nullable Path settings;
+  @Mixin private SettingsArgument settings = new SettingsArgument();
 
   @Option(
       names = "--out",
@@ -19,7 +19,7 @@ final class OutputArguments {
 
   /** The settings file, null for the defaults. */
   @Nullable Path settings() {
-    return settings;
+    return settings.file();
   }
 
   Path out() {

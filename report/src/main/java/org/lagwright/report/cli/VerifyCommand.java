@@ -3,7 +3,6 @@ package org.lagwright.report.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.verify.Coverage;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,8 +25,7 @@ final class VerifyCommand implements Callable<Integer> {
 
   @Mixin private ModelArguments models = new ModelArguments();
 
-  @Option(names = "--settings", paramLabel = "FILE", description = "settings in YAML")
-  private @Nullable Path settings;
+  @Mixin private SettingsArgument settings = new SettingsArgument();
 
   @Option(
       names = "--least",
@@ -45,7 +43,7 @@ final class VerifyCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Path> files = models.in(session.servers());
-    Coverage coverage = Coverage.of(session.with(job -> job.compute(files, settings)));
+    Coverage coverage = Coverage.of(session.with(job -> job.compute(files, settings.file())));
     session.print(CoverageText.of(coverage));
     return coverage.coveredPct() >= leastPct ? ExitCode.DONE : ExitCode.FINDINGS;
   }
