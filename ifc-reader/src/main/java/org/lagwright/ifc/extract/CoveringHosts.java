@@ -1,7 +1,6 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import org.lagwright.ifc.geometry.Box;
@@ -11,35 +10,53 @@ import org.lagwright.ifc.geometry.ShapeEnd;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 
-/** Finds what lies inside a covering that names nothing it covers: by common axes and ends. */
-final class CoveringHosts {
+/**
+ * Finds what lies inside a covering that names nothing it covers: by common axes and ends.
+ *
+ * @param <H> what may lie inside, in one file or in several
+ */
+final class CoveringHosts<H> {
 
-  private final STRtree hosts = new STRtree();
+  /** What a covering lies around, and along which part of it. */
+  record Inside<H>(H host, Coaxiality.Extent extent) {}
+
+  private record Entry<H>(H host, Shape shape) {}
+
+  private final STRtree byPlace = new STRtree();
+  private final List<Entry<H>> hosts = new ArrayList<>();
+  private final Comparator<H> order;
 
   /**
-   * @param drafts elements after they were measured
+   * @param order of what is found
    */
-  CoveringHosts(Collection<Draft> drafts) {
-    for (Draft draft : drafts) {
-      boolean lagged = draft.kind != null && draft.kind.isLagged();
-      if (lagged && draft.shape.ends().size() > 1) {
-        hosts.insert(envelope(draft.shape, 0), draft);
-      }
+  CoveringHosts(Comparator<H> order) {
+    this.order = order;
+  }
+
+  /** Hosts are added before the first covering is asked for; bodies without ends tell nothing. */
+  void add(H host, Shape shape) {
+    if (shape.ends().size() > 1) {
+      byPlace.insert(envelope(shape, 0), hosts.size());
+      hosts.add(new Entry<>(host, shape));
     }
   }
 
-  /** Elements that the body of a covering runs along, in the order of the file. */
-  List<Draft> inside(Draft covering, Shape body) {
-    if (body.ends().size() < 2) {
-      return List.of();
+  /** What the body of a covering runs along. */
+  List<Inside<H>> inside(Shape body) {
+    List<Inside<H>> inside = new ArrayList<>();
+    if (body.ends().size() > 1) {
+      byPlace.query(
+          envelope(body, Coaxiality.toleranceM(body)),
+          index -> {
+            Entry<H> near = hosts.get((Integer) index);
+            Coaxiality.Extent extent = Coaxiality.extent(body, near.shape);
+            if (extent != null) {
+              inside.add(new Inside<>(near.host, extent));
+            }
+          });
     }
-    List<Draft> near = new ArrayList<>();
-    hosts.query(envelope(body, Coaxiality.toleranceM(body)), h -> near.add((Draft) h));
-    return near.stream()
-        .filter(host -> !host.key.equals(covering.key))
-        .filter(host -> Coaxiality.runsAlong(body, host.shape))
-        .sorted(Comparator.comparing(host -> host.key))
-        .toList();
+    inside.sort(Comparator.comparing(Inside::host, order));
+    return inside;
   }
 
   private static Envelope envelope(Shape shape, double marginM) {

@@ -11,7 +11,9 @@ import org.lagwright.ifc.extract.ModelJoiner.Joining;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.OpenEnd;
@@ -20,7 +22,10 @@ import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 
-/** Connects ends that are open in their own files and touch across them. */
+/**
+ * Connects ends that are open in their own files and touch across them: each other, or the side of
+ * a straight piece.
+ */
 final class CrossJoints {
 
   /** Ends that face each other may be out of line by this: 10 degrees. */
@@ -36,6 +41,10 @@ final class CrossJoints {
   private final Joining joining;
   private final double toleranceM;
   private final List<Loose> ends = new ArrayList<>();
+
+  /** Joints made, by the two files. */
+  private final Map<List<Integer>, Integer> counts =
+      new TreeMap<>(Comparator.comparing(List::toString));
 
   private CrossJoints(Joining joining, double toleranceM) {
     this.joining = joining;
@@ -58,21 +67,71 @@ final class CrossJoints {
       }
     }
     BitSet used = new BitSet();
-    Map<List<Integer>, Integer> counts = new TreeMap<>(Comparator.comparing(List::toString));
     for (Touch touch : touches()) {
       if (!used.get(touch.a) && !used.get(touch.b)) {
         used.set(touch.a);
         used.set(touch.b);
-        attach(ends.get(touch.a), ends.get(touch.b).element.key());
-        attach(ends.get(touch.b), ends.get(touch.a).element.key());
-        counts.merge(List.of(model(touch.a), model(touch.b)), 1, Integer::sum);
+        attach(ends.get(touch.a), ends.get(touch.b).element.key(), false);
+        attach(ends.get(touch.b), ends.get(touch.a).element.key(), false);
+        count(model(touch.a), model(touch.b));
       }
     }
+    joinSides(used);
     counts.forEach(this::note);
   }
 
   private int model(int end) {
     return ends.get(end).element.key().model();
+  }
+
+  private void count(int one, int other) {
+    counts.merge(List.of(Math.min(one, other), Math.max(one, other)), 1, Integer::sum);
+  }
+
+  /** Ends that met no other end may lie on the side of a piece of another file. */
+  private void joinSides(BitSet used) {
+    SideSearch<MepElement> search =
+        new SideSearch<>(toleranceM, (branch, main) -> branch.key().model() != main.key().model());
+    for (int i = used.nextClearBit(0); i < ends.size(); i = used.nextClearBit(i + 1)) {
+      MepElement piece = ends.get(i).element;
+      Point outward = ends.get(i).end.outward();
+      Section section = ends.get(i).end.section();
+      boolean inALine = piece.kind().isSegment() || piece.kind().isFitting();
+      boolean told = inALine && Taps.isToldWhichIsOpen(piece.ports());
+      if (told && outward != null && section != null) {
+        Point atM = ends.get(i).end.positionM();
+        search.add(new SideSearch.Loose<>(piece, piece.kind(), atM, outward, section));
+      }
+    }
+    if (search.isEmpty()) {
+      return;
+    }
+    joining.read().forEach(model -> model.elements().forEach(main -> lookAlong(main, search)));
+    search.nearest(Comparator.comparing(MepElement::key)).forEach(this::join);
+  }
+
+  private void lookAlong(MepElement main, SideSearch<MepElement> search) {
+    Measured<Section> section = main.section();
+    boolean straight = main.kind().isSegment() && main.form() == Form.STRAIGHT;
+    if (section == null || !straight || joining.now(main).repeats() != null) {
+      return;
+    }
+    List<Point> drawn = ReadEnds.of(joining.now(main)).stream().map(OpenEnd::positionM).toList();
+    if (drawn.size() == 2) {
+      Axis axis = Axis.between(drawn.get(0), drawn.get(1));
+      search.lookAlong(new SideSearch.Main<>(main, main.kind(), axis, section.value()));
+    }
+  }
+
+  private void join(SideSearch.Meeting<MepElement> meeting) {
+    SideSearch.Loose<MepElement> branch = meeting.branch();
+    MepElement main = joining.now(meeting.main().piece());
+    OpenEnd end = new OpenEnd(branch.atM(), branch.outward(), branch.section());
+    attach(new Loose(branch.piece(), end), main.key(), true);
+    List<Port> sides = new ArrayList<>(main.ports());
+    sides.add(JointMaker.side(meeting, branch.piece().key()));
+    joining.change(main.toBuilder().ports(sides).build());
+    count(branch.piece().key().model(), main.key().model());
   }
 
   private List<Touch> touches() {
@@ -109,7 +168,7 @@ final class CrossJoints {
   }
 
   /** The port at this end is connected, or the end becomes one. */
-  private void attach(Loose loose, ElementKey other) {
+  private void attach(Loose loose, ElementKey other, boolean tap) {
     MepElement element = joining.now(loose.element);
     Point atM = loose.end.positionM();
     List<Port> ports = new ArrayList<>(element.ports());
@@ -117,12 +176,12 @@ final class CrossJoints {
       Port port = ports.get(i);
       boolean here = port.positionM() != null && port.positionM().distanceM(atM) < SAME_PLACE_M;
       if (here && port.connectedTo() == null) {
-        ports.set(i, port.touching(other, atM, loose.end.outward(), false));
+        ports.set(i, port.touching(other, atM, loose.end.outward(), tap));
         joining.change(element.toBuilder().ports(ports).build());
         return;
       }
     }
-    ports.add(Port.withoutRecord(atM, loose.end.outward(), other, false));
+    ports.add(Port.withoutRecord(atM, loose.end.outward(), other, tap));
     joining.change(element.toBuilder().ports(ports).build());
   }
 

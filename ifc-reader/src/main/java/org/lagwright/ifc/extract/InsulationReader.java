@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,7 +18,6 @@ import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
-import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
@@ -106,10 +106,14 @@ final class InsulationReader {
   /** Coverings that name no host are looked for by geometry; only then are the hosts indexed. */
   private void collectAround() {
     List<Draft> orphans = drafts.values().stream().filter(this::mayLieAround).toList();
-    CoveringHosts hosts = orphans.isEmpty() ? null : new CoveringHosts(drafts.values());
+    CoveringHosts<Draft> hosts = orphans.isEmpty() ? null : hosts();
     for (Draft orphan : orphans) {
-      List<Draft> found = hosts == null ? List.of() : hosts.inside(orphan, shape(orphan));
-      found.stream().filter(host -> !isInsulation(host)).forEach(host -> lieAround(orphan, host));
+      if (hosts != null) {
+        hosts.inside(shape(orphan)).stream()
+            .map(CoveringHosts.Inside::host)
+            .filter(host -> host != orphan && !isInsulation(host))
+            .forEach(host -> lieAround(orphan, host));
+      }
       if (orphan.kind == Kind.COVERING && !hosted.contains(orphan.key)) {
         orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
         // another file may hold what it lies around
@@ -117,6 +121,16 @@ final class InsulationReader {
         orphan.section = Sizes.withoutNoise(orphan.shape.section());
       }
     }
+  }
+
+  private CoveringHosts<Draft> hosts() {
+    CoveringHosts<Draft> hosts = new CoveringHosts<>(Comparator.comparing(draft -> draft.key));
+    for (Draft draft : drafts.values()) {
+      if (draft.kind != null && draft.kind.isLagged()) {
+        hosts.add(draft, draft.shape);
+      }
+    }
+    return hosts;
   }
 
   private boolean mayLieAround(Draft draft) {
@@ -181,17 +195,13 @@ final class InsulationReader {
         .ifPresent(e -> inside.put(draft.key, e));
   }
 
-  /** Called so, or drawn no wider than the duct it belongs to. */
   private boolean isLining(Draft covering, Draft host) {
-    Section outer = outer(covering);
-    boolean within =
-        outer != null
-            && host.section != null
-            && host.kind != null
-            && (host.kind == Kind.DUCT_SEGMENT || shape(covering).form() == host.form)
-            && (host.kind == Kind.DUCT_SEGMENT || host.kind == Kind.DUCT_FITTING)
-            && outer.perimeterM() < host.section.value().perimeterM();
-    return within || covering.names.all().stream().anyMatch(Words::isLining);
+    Layers.Host bare = new Layers.Host(host.kind, host.form, section(host));
+    return bare.isLinedBy(outer(covering), shape(covering).form(), covering.names);
+  }
+
+  private static @Nullable Section section(Draft host) {
+    return host.section == null ? null : host.section.value();
   }
 
   private Optional<ExistingInsulation> byCoverings(Draft host, List<Draft> coverings) {
@@ -199,9 +209,7 @@ final class InsulationReader {
       return Optional.empty();
     }
     List<Layers.Stack> stacks =
-        Layers.stacks(
-            coverings.stream().map(c -> covering(c, host)).toList(),
-            host.section == null ? null : host.section.value());
+        Layers.stacks(coverings.stream().map(c -> covering(c, host)).toList(), section(host));
     noteContradictions(host, coverings.get(0), stacks);
     Draft first = coverings.get(0);
     return Optional.of(
@@ -215,24 +223,11 @@ final class InsulationReader {
 
   private Layers.Covering covering(Draft covering, Draft host) {
     Coaxiality.Extent extent = Coaxiality.extent(shape(covering), host.shape);
-    Double statedM =
-        Thicknesses.firstPossible(
-                Thicknesses.stated(
-                    covering.properties, PropertyNames.Role.COVERING_THICKNESS, lengthUnitM),
-                lengthUnitM)
-            .map(p -> Thicknesses.metres(p, lengthUnitM))
-            .orElse(null);
-    // a box keeps off its pipe, so that it does not show how thick its walls are
-    Section outer = statedM != null && isBoxed(host.form) ? null : outer(covering);
-    return new Layers.Covering(outer, statedM, extent == null ? Coaxiality.Extent.WHOLE : extent);
-  }
-
-  /** True for bodies that are wider than the pipe they sit in, which is all that is measured. */
-  private static boolean isBoxed(Form form) {
-    return switch (form) {
-      case FLANGE, COUPLING, UNION, VALVE_BODY, STRAINER, DAMPER, PUMP, METER -> true;
-      default -> false;
-    };
+    return Layers.Covering.of(
+        host.form,
+        outer(covering),
+        Layers.statedM(covering.properties, lengthUnitM),
+        extent == null ? Coaxiality.Extent.WHOLE : extent);
   }
 
   private @Nullable String materialOf(Collection<Draft> coverings) {

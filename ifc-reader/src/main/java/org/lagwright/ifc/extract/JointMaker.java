@@ -63,6 +63,13 @@ final class JointMaker {
     return free;
   }
 
+  /** What the main has of a branch at its side. */
+  static Port side(SideSearch.Meeting<?> meeting, ElementKey branch) {
+    Point out = meeting.branch().outward();
+    Point back = new Point(-out.x(), -out.y(), -out.z());
+    return Port.withoutRecord(meeting.footM(), back, branch, true);
+  }
+
   /** Pipe to pipe and duct to duct; valves and apparatus to either. */
   static boolean sameLine(@Nullable Kind a, @Nullable Kind b) {
     return !((isPipe(a) && isDuct(b)) || (isDuct(a) && isPipe(b)));

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Coaxiality.Extent;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.Section;
 
 /**
@@ -24,7 +27,37 @@ final class Layers {
    * @param statedM thickness that it states, null where none
    * @param extent the part of the element that it lies along; all of it where nothing tells
    */
-  record Covering(@Nullable Section outer, @Nullable Double statedM, Extent extent) {}
+  record Covering(@Nullable Section outer, @Nullable Double statedM, Extent extent) {
+
+    /** A covering of an element of some form. */
+    static Covering of(
+        Form host, @Nullable Section outer, @Nullable Double statedM, Extent extent) {
+      // a box keeps off its pipe, so that it does not show how thick its walls are
+      return new Covering(statedM != null && isBoxed(host) ? null : outer, statedM, extent);
+    }
+
+    /** True for bodies that are wider than the pipe they sit in, which is all that is measured. */
+    private static boolean isBoxed(Form form) {
+      return switch (form) {
+        case FLANGE, COUPLING, UNION, VALVE_BODY, STRAINER, DAMPER, PUMP, METER -> true;
+        default -> false;
+      };
+    }
+  }
+
+  /** What coverings belong to. */
+  record Host(@Nullable Kind kind, Form form, @Nullable Section section) {
+
+    /** True for a covering that is called so, or drawn no wider than the duct it belongs to. */
+    boolean isLinedBy(@Nullable Section outer, Form drawn, Names names) {
+      boolean within =
+          outer != null
+              && section != null
+              && (kind == Kind.DUCT_SEGMENT || (kind == Kind.DUCT_FITTING && drawn == form))
+              && outer.perimeterM() < section.perimeterM();
+      return within || names.all().stream().anyMatch(Words::isLining);
+    }
+  }
 
   /**
    * Layers around each other.
@@ -46,6 +79,15 @@ final class Layers {
   }
 
   private Layers() {}
+
+  /** The thickness that a covering states, null where it states none that is possible. */
+  static @Nullable Double statedM(List<Property> covering, double lengthUnitM) {
+    return Thicknesses.firstPossible(
+            Thicknesses.stated(covering, PropertyNames.Role.COVERING_THICKNESS, lengthUnitM),
+            lengthUnitM)
+        .map(p -> Thicknesses.metres(p, lengthUnitM))
+        .orElse(null);
+  }
 
   /** Stacks by the part of the element that they cover, the longest first. */
   static List<Stack> stacks(List<Covering> coverings, @Nullable Section element) {

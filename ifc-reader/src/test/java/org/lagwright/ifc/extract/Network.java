@@ -114,7 +114,17 @@ final class Network {
   }
 
   MepModel read() {
-    return InlineModel.read(records.toString());
+    return read(0);
+  }
+
+  /** As a model at a position among several. */
+  MepModel read(int index) {
+    return InlineModel.read(index, text());
+  }
+
+  /** The records as they stand in the file. */
+  String text() {
+    return records.toString();
   }
 
   MepElement element(int n) {

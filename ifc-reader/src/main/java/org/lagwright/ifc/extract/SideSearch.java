@@ -1,0 +1,162 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.BiPredicate;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.hprtree.HPRtree;
+
+/**
+ * Finds open ends that meet the side of a straight piece: branches that are drawn onto the main,
+ * without a tee. An end meets it if it lies on the surface of the main or within it, points into
+ * it, and its piece lies within the width of the main.
+ *
+ * @param <P> the pieces, in one file or in several
+ */
+final class SideSearch<P> {
+
+  /** A branch leaves the main by 30 degrees at least: cosine. */
+  private static final double STEEPEST = Math.cos(Math.toRadians(30));
+
+  /** Long pieces that lie aslant are looked along in parts, as their boxes would hold too much. */
+  private static final double PART_M = 2;
+
+  private static final int MOST_PARTS = 64;
+
+  /** Sizes are rounded by exporters. */
+  private static final double ROUNDING_M = 0.001;
+
+  /** An open end. */
+  record Loose<P>(P piece, @Nullable Kind kind, Point atM, Point outward, Section section) {}
+
+  /** A straight piece. */
+  record Main<P>(P piece, @Nullable Kind kind, Axis axis, Section section) {}
+
+  /**
+   * An end at the side of a main.
+   *
+   * @param gapM from the surface of the main; below zero inside it
+   */
+  record Meeting<P>(int end, Loose<P> branch, Main<P> main, double gapM) {
+
+    /** The place on the axis of the main. */
+    Point footM() {
+      return main.axis.at(main.axis.along(branch.atM));
+    }
+  }
+
+  private final double toleranceM;
+  private final BiPredicate<P, P> mayMeet;
+  private final List<Loose<P>> ends = new ArrayList<>();
+  private final HPRtree byPlace = new HPRtree();
+  private final List<Meeting<P>> meetings = new ArrayList<>();
+
+  /**
+   * @param toleranceM how far from the surface an end may lie, metres
+   * @param mayMeet true if an end of the first piece may lie on the second
+   */
+  SideSearch(double toleranceM, BiPredicate<P, P> mayMeet) {
+    this.toleranceM = toleranceM;
+    this.mayMeet = mayMeet;
+  }
+
+  /** Ends are added before the first main is looked along. */
+  void add(Loose<P> end) {
+    Point at = end.atM;
+    byPlace.insert(new Envelope(at.x(), at.x(), at.y(), at.y()), ends.size());
+    ends.add(end);
+  }
+
+  boolean isEmpty() {
+    return ends.isEmpty();
+  }
+
+  void lookAlong(Main<P> main) {
+    Axis axis = main.axis;
+    double reachM = main.section.largestSideM() / 2 + toleranceM;
+    int parts = (int) Math.min(MOST_PARTS, Math.ceil(axis.lengthM() / PART_M));
+    int parallel = axis.isAlongTheGrid() ? 1 : parts;
+    for (int i = 0; i < parallel; i++) {
+      Point from = axis.at(axis.lengthM() * i / parallel);
+      Point to = axis.at(axis.lengthM() * (i + 1) / parallel);
+      Envelope box = new Envelope(from.x(), to.x(), from.y(), to.y());
+      box.expandBy(reachM);
+      byPlace.query(box, found -> meet((Integer) found, main));
+    }
+  }
+
+  private void meet(int index, Main<P> main) {
+    Loose<P> loose = ends.get(index);
+    Axis axis = main.axis;
+    double alongM = axis.along(loose.atM);
+    boolean besideIt =
+        mayMeet.test(loose.piece, main.piece)
+            && alongM > toleranceM
+            && alongM < axis.lengthM() - toleranceM;
+    if (!besideIt || !JointMaker.sameLine(loose.kind, main.kind)) {
+      return;
+    }
+    Point foot = axis.at(alongM);
+    double gapM = gapM(main.section, loose.atM.distanceM(foot));
+    if (gapM <= toleranceM && pointsInto(loose, axis, foot) && fits(loose, axis, main.section)) {
+      meetings.add(new Meeting<>(index, loose, main, gapM));
+    }
+  }
+
+  /** From the surface of the main to a place; of a duct it may be either side. */
+  private double gapM(Section main, double fromAxisM) {
+    if (main instanceof Section.Round round) {
+      return fromAxisM - round.outsideDiameterM() / 2;
+    }
+    double largeM = main.largestSideM() / 2;
+    double smallM = main.perimeterM() / 4 - largeM;
+    if (main instanceof Section.Oval oval) {
+      smallM = Math.min(oval.widthM(), oval.heightM()) / 2;
+    }
+    double toSmallM = fromAxisM - smallM;
+    return toSmallM <= toleranceM ? toSmallM : Math.abs(fromAxisM - largeM);
+  }
+
+  private boolean pointsInto(Loose<P> loose, Axis axis, Point foot) {
+    Point out = loose.outward;
+    Point at = loose.atM;
+    double inward =
+        out.x() * (foot.x() - at.x())
+            + out.y() * (foot.y() - at.y())
+            + out.z() * (foot.z() - at.z());
+    return Math.abs(axis.cosine(out)) <= STEEPEST && inward > -toleranceM;
+  }
+
+  /** The branch lies within the width of the main. */
+  private static <P> boolean fits(Loose<P> loose, Axis axis, Section main) {
+    double besideM = axis.distanceToLineM(loose.atM, loose.outward);
+    double halfM = loose.section.largestSideM() / 2;
+    return besideM + halfM <= main.largestSideM() / 2 + ROUNDING_M;
+  }
+
+  /**
+   * The main of each end whose surface is nearest, in the order of the ends.
+   *
+   * @param order which of several mains as near is taken
+   */
+  List<Meeting<P>> nearest(Comparator<P> order) {
+    meetings.sort(
+        Comparator.<Meeting<P>>comparingInt(Meeting::end)
+            .thenComparingDouble(m -> Math.abs(m.gapM))
+            .thenComparing(m -> m.main.piece, order));
+    List<Meeting<P>> nearest = new ArrayList<>();
+    int last = -1;
+    for (Meeting<P> meeting : meetings) {
+      if (meeting.end != last) {
+        nearest.add(meeting);
+      }
+      last = meeting.end;
+    }
+    return nearest;
+  }
+}
