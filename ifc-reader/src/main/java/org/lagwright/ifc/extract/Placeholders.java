@@ -203,7 +203,18 @@ final class Placeholders {
     }
   }
 
-  private record Name(String set, String property) {}
+  private record Name(String set, String property) {
+    /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Name o && set.equals(o.set) && property.equals(o.property);
+    }
+
+    @Override
+    public int hashCode() {
+      return set.hashCode() * 31 + property.hashCode();
+    }
+  }
 
   private static Name name(Property property) {
     return new Name(property.set(), property.name());

@@ -38,6 +38,20 @@ final class EndFinder {
     double along(Vec direction) {
       return outline.centre().dot(direction);
     }
+
+    /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Found o
+          && outline.equals(o.outline)
+          && outward.equals(o.outward)
+          && loop.equals(o.loop);
+    }
+
+    @Override
+    public int hashCode() {
+      return (outline.hashCode() * 31 + outward.hashCode()) * 31 + loop.hashCode();
+    }
   }
 
   private final Mesh mesh;

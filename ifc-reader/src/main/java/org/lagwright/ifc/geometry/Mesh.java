@@ -67,6 +67,12 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
       public int hashCode() {
         return Long.hashCode(((x * MIX + y) * MIX + z) * MIX);
       }
+
+      /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+      @Override
+      public boolean equals(@Nullable Object other) {
+        return other instanceof Cell o && x == o.x && y == o.y && z == o.z;
+      }
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** What hangs together in a mesh: edges, coplanar patches, connected pieces, boundary loops. */
 final class MeshTopology {
@@ -24,6 +25,12 @@ final class MeshTopology {
     @Override
     public int hashCode() {
       return Long.hashCode((((long) a << 32) | b) * 0x9E3779B97F4A7C15L);
+    }
+
+    /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Edge o && a == o.a && b == o.b;
     }
   }
 

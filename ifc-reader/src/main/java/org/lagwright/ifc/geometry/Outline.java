@@ -135,4 +135,19 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
     Point width = isRound() ? null : (uIsWidth() ? u : v).unit().point();
     return new ShapeEnd(centre.point(), outward.unit().point(), section(), width);
   }
+
+  /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Outline o
+        && kind == o.kind
+        && centre.equals(o.centre)
+        && u.equals(o.u)
+        && v.equals(o.v);
+  }
+
+  @Override
+  public int hashCode() {
+    return ((kind.hashCode() * 31 + centre.hashCode()) * 31 + u.hashCode()) * 31 + v.hashCode();
+  }
 }

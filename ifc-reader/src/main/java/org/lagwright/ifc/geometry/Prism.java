@@ -41,6 +41,17 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
     double lengthM() {
       return axis.norm();
     }
+
+    /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Reading o && axis.equals(o.axis) && outline.equals(o.outline);
+    }
+
+    @Override
+    public int hashCode() {
+      return axis.hashCode() * 31 + outline.hashCode();
+    }
   }
 
   private record Choice(Reading reading, String why) {}

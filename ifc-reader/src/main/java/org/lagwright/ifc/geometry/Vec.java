@@ -1,5 +1,6 @@
 package org.lagwright.ifc.geometry;
 
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Point;
 
 /** A vector or a position; metres unless it is a direction. */
@@ -95,5 +96,19 @@ record Vec(double x, double y, double z) {
       count++;
     }
     return count == 0 ? ZERO : sum.times(1.0 / count);
+  }
+
+  /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Vec o
+        && Double.compare(x, o.x) == 0
+        && Double.compare(y, o.y) == 0
+        && Double.compare(z, o.z) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return (Double.hashCode(x) * 31 + Double.hashCode(y)) * 31 + Double.hashCode(z);
   }
 }

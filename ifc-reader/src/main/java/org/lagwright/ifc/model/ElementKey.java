@@ -1,5 +1,7 @@
 package org.lagwright.ifc.model;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Names one element among all models read in one run. GlobalIds cannot: real files repeat them.
  *
@@ -13,5 +15,16 @@ public record ElementKey(int model, long step) implements Comparable<ElementKey>
   public int compareTo(ElementKey other) {
     int byModel = Integer.compare(model, other.model);
     return byModel != 0 ? byModel : Long.compare(step, other.step);
+  }
+
+  /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ElementKey o && model == o.model && step == o.step;
+  }
+
+  @Override
+  public int hashCode() {
+    return model * 31 + Long.hashCode(step);
   }
 }

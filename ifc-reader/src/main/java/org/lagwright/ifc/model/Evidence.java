@@ -1,5 +1,7 @@
 package org.lagwright.ifc.model;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * The place in the file that a value comes from.
  *
@@ -27,5 +29,21 @@ public record Evidence(long step, String owner, String member, String raw) {
   @Override
   public String toString() {
     return "#" + step + " " + path() + " = " + raw;
+  }
+
+  /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Evidence o
+        && step == o.step
+        && owner.equals(o.owner)
+        && member.equals(o.member)
+        && raw.equals(o.raw);
+  }
+
+  @Override
+  public int hashCode() {
+    return ((Long.hashCode(step) * 31 + owner.hashCode()) * 31 + member.hashCode()) * 31
+        + raw.hashCode();
   }
 }

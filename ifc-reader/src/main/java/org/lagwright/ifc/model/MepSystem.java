@@ -1,5 +1,6 @@
 package org.lagwright.ifc.model;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,4 +14,21 @@ public record MepSystem(
     String name,
     @Nullable String longName,
     @Nullable String objectType,
-    @Nullable String predefinedType) {}
+    @Nullable String predefinedType) {
+  /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof MepSystem o
+        && step == o.step
+        && globalId.equals(o.globalId)
+        && name.equals(o.name)
+        && Objects.equals(longName, o.longName)
+        && Objects.equals(objectType, o.objectType)
+        && Objects.equals(predefinedType, o.predefinedType);
+  }
+
+  @Override
+  public int hashCode() {
+    return Long.hashCode(step) * 31 + globalId.hashCode();
+  }
+}

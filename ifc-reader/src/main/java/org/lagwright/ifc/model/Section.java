@@ -1,5 +1,7 @@
 package org.lagwright.ifc.model;
 
+import org.jspecify.annotations.Nullable;
+
 /** Outer cross-section of a pipe or duct, without insulation. Lengths in metres. */
 public sealed interface Section {
 
@@ -24,6 +26,17 @@ public sealed interface Section {
     public double largestSideM() {
       return outsideDiameterM;
     }
+
+    /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Round o && Double.compare(outsideDiameterM, o.outsideDiameterM) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(outsideDiameterM);
+    }
   }
 
   /** A rectangular duct. Width is the side that lies level, where the model tells. */
@@ -41,6 +54,19 @@ public sealed interface Section {
     @Override
     public double largestSideM() {
       return Math.max(widthM, heightM);
+    }
+
+    /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Rectangular o
+          && Double.compare(widthM, o.widthM) == 0
+          && Double.compare(heightM, o.heightM) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(widthM) * 31 + Double.hashCode(heightM);
     }
   }
 
@@ -61,6 +87,19 @@ public sealed interface Section {
     @Override
     public double largestSideM() {
       return Math.max(widthM, heightM);
+    }
+
+    /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Oval o
+          && Double.compare(widthM, o.widthM) == 0
+          && Double.compare(heightM, o.heightM) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(widthM) * 31 + Double.hashCode(heightM);
     }
   }
 
