@@ -34,10 +34,11 @@ public final class IfcFile {
   private IfcFile(StepFile step, IfcSchema schema) {
     this.step = step;
     this.schema = schema;
-    this.entities =
-        step.keywords().stream()
-            .map(keyword -> schema.entity(keyword.name()))
-            .toArray(IfcEntity[]::new);
+    List<StepKeyword> keywords = step.keywords();
+    this.entities = new IfcEntity[keywords.size()];
+    for (int i = 0; i < entities.length; i++) {
+      entities[i] = schema.entity(keywords.get(i).name());
+    }
   }
 
   /**
@@ -62,7 +63,12 @@ public final class IfcFile {
   }
 
   private static boolean isListed(String keyword) {
-    return LISTED.stream().anyMatch(entity -> IfcSchema.IFC4X3.isA(keyword, entity));
+    for (String entity : LISTED) {
+      if (IfcSchema.IFC4X3.isA(keyword, entity)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The schema that attribute names are taken from. */
@@ -107,16 +113,14 @@ public final class IfcFile {
 
   /** Instance numbers of an entity and its subtypes, ascending; see {@link #all}. */
   public long[] ids(String entity) {
-    List<long[]> lists =
-        step.keywords().stream()
-            .filter(keyword -> keyword.listed() && schema.isA(keyword.name(), entity))
-            .map(keyword -> step.ids(keyword.name()))
-            .toList();
-    long[] ids = new long[lists.stream().mapToInt(list -> list.length).sum()];
-    int at = 0;
-    for (long[] list : lists) {
-      System.arraycopy(list, 0, ids, at, list.length);
-      at += list.length;
+    long[] ids = new long[0];
+    for (StepKeyword keyword : step.keywords()) {
+      if (keyword.listed() && schema.isA(keyword.name(), entity)) {
+        long[] more = step.ids(keyword.name());
+        int before = ids.length;
+        ids = Arrays.copyOf(ids, before + more.length);
+        System.arraycopy(more, 0, ids, before, more.length);
+      }
     }
     Arrays.sort(ids);
     return ids;

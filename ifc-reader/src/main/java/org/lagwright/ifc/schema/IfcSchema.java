@@ -1,11 +1,5 @@
 package org.lagwright.ifc.schema;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -27,9 +21,9 @@ public enum IfcSchema {
   IFC4,
   IFC4X3;
 
-  /** Lines of the table by keyword; read when first asked for, as few files need all three. */
+  /** Read when first asked for, as few files need all three. */
   @SuppressWarnings("ImmutableEnumChecker") // a cache
-  private volatile @Nullable Map<String, String[]> lines;
+  private volatile @Nullable SchemaTable table;
 
   /** What has been asked for so far. */
   @SuppressWarnings("ImmutableEnumChecker") // a cache
@@ -95,56 +89,48 @@ public enum IfcSchema {
 
   private @Nullable IfcEntity own(String keyword) {
     IfcEntity known = entities.get(keyword);
-    if (known == null && lines().containsKey(keyword)) {
-      known = resolve(keyword, lines());
-      entities.put(keyword, known);
+    if (known == null) {
+      String[] words = table().find(keyword);
+      known = words == null ? null : entity(words);
+      if (known != null) {
+        entities.put(keyword, known);
+      }
     }
     return known;
   }
 
-  private Map<String, String[]> lines() {
-    Map<String, String[]> read = lines;
+  private SchemaTable table() {
+    SchemaTable read = table;
     if (read == null) {
-      read = lines(name().toLowerCase(Locale.ROOT) + ".txt");
-      lines = read;
+      read = SchemaTable.read(name().toLowerCase(Locale.ROOT) + ".txt");
+      table = read;
     }
     return read;
   }
 
-  /** Lines by keyword: name, supertype, own attributes. */
-  private static Map<String, String[]> lines(String resource) {
-    Map<String, String[]> lines = new HashMap<>();
-    for (String[] words : words(resource)) {
-      words[0] = words[0].startsWith("!") ? words[0].substring(1) : words[0];
-      lines.put(words[0].toUpperCase(Locale.ROOT), words);
-    }
-    return lines;
-  }
-
-  /** The words of each line of a table, without its comments. */
-  static List<String[]> words(String resource) {
-    InputStream in = IfcSchema.class.getResourceAsStream(resource);
-    if (in == null) {
-      throw new IllegalStateException("resource missing from the build: " + resource);
-    }
-    List<String[]> lines = new ArrayList<>();
-    try (BufferedReader reader =
-        new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-      for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-        if (!line.startsWith("#")) {
-          lines.add(line.split(" ", -1));
-        }
+  /**
+   * @param words name, supertype, own attributes
+   */
+  private IfcEntity entity(String[] words) {
+    Set<String> ancestors = new HashSet<>();
+    List<String> attributes = new ArrayList<>();
+    if (!words[1].equals("-")) {
+      IfcEntity supertype = own(words[1].toUpperCase(Locale.ROOT));
+      if (supertype == null) {
+        throw new IllegalStateException("supertype missing from the schema table: " + words[1]);
       }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      ancestors.addAll(supertype.ancestors());
+      attributes.addAll(supertype.attributes());
     }
-    return lines;
+    ancestors.add(words[0]);
+    attributes.addAll(Arrays.asList(words).subList(2, words.length));
+    return new IfcEntity(words[0], ancestors, attributes);
   }
 
   /** Names of the attributes that each entity of this schema itself adds, in file order. */
   Map<String, List<String>> ownAttributes() {
     Map<String, List<String>> own = new HashMap<>();
-    for (String[] words : lines().values()) {
+    for (String[] words : table().lines()) {
       own.put(words[0], List.of(words).subList(2, words.length));
     }
     return own;
@@ -152,24 +138,7 @@ public enum IfcSchema {
 
   /** Name of the supertype of an entity of this schema, {@code -} if it has none. */
   String supertype(String entity) {
-    String[] words = lines().get(entity.toUpperCase(Locale.ROOT));
+    String[] words = table().find(entity.toUpperCase(Locale.ROOT));
     return words == null ? "-" : words[1];
-  }
-
-  private static IfcEntity resolve(String keyword, Map<String, String[]> lines) {
-    List<String> attributes = new ArrayList<>();
-    Set<String> ancestors = new HashSet<>();
-    String name = "";
-    for (String at = keyword; !at.equals("-"); ) {
-      String[] words = lines.get(at);
-      if (words == null) {
-        throw new IllegalStateException("supertype missing from the schema table: " + at);
-      }
-      attributes.addAll(0, Arrays.asList(words).subList(2, words.length));
-      ancestors.add(words[0]);
-      name = name.isEmpty() ? words[0] : name;
-      at = words[1].toUpperCase(Locale.ROOT);
-    }
-    return new IfcEntity(name, ancestors, attributes);
   }
 }

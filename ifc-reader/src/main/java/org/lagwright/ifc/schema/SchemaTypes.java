@@ -38,7 +38,7 @@ public final class SchemaTypes {
     this.schema = schema;
     Map<String, String[]> types = new HashMap<>();
     String resource = schema.name().toLowerCase(Locale.ROOT) + "-types.txt";
-    for (String[] words : IfcSchema.words(resource)) {
+    for (String[] words : SchemaTable.read(resource).lines()) {
       types.put(words[0], words);
     }
     schema.ownAttributes().forEach((entity, own) -> add(entity, own, types.get(entity)));
