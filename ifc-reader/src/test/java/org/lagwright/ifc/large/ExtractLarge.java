@@ -1,10 +1,11 @@
 package org.lagwright.ifc.large;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -55,13 +56,16 @@ public final class ExtractLarge {
         memberships += element.systems().size();
       }
     }
-    return String.format(
-        Locale.ROOT,
-        "elements=%d lengthM=%.4f properties=%d ports=%d memberships=%d",
-        elements,
-        lengthM,
-        properties,
-        ports,
-        memberships);
+    // no format: to find out how the place we are in writes numbers takes longer than a small model
+    return "elements="
+        + elements
+        + " lengthM="
+        + BigDecimal.valueOf(lengthM).setScale(4, RoundingMode.HALF_UP).toPlainString()
+        + " properties="
+        + properties
+        + " ports="
+        + ports
+        + " memberships="
+        + memberships;
   }
 }
