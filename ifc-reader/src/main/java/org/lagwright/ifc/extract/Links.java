@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which instance numbers belong to which: a table of numbers, as an object for each would take ten
@@ -18,12 +19,11 @@ final class Links {
   /** Up to this many values of one key, repetitions are looked for one by one. */
   private static final int FEW = 16;
 
-  private long[] keys = new long[16];
-  private long[] values = new long[16];
-  private int size;
+  private Numbers keys = new Numbers();
+  private Numbers values = new Numbers();
 
-  /** Where the values of each key start; one more entry behind the last. */
-  private int[] starts = new int[0];
+  /** Where the values of each key start, and one more behind the last; null if each has one. */
+  private int @Nullable [] starts;
 
   private boolean inOrder = true;
 
@@ -32,19 +32,16 @@ final class Links {
     if (key == 0 || value == 0) {
       return;
     }
-    if (size == keys.length) {
-      keys = Arrays.copyOf(keys, size + (size >> 1));
-      values = Arrays.copyOf(values, keys.length);
-    }
-    inOrder &= size == 0 || keys[size - 1] <= key;
-    keys[size] = key;
-    values[size++] = value;
+    int size = keys.size();
+    inOrder &= size == 0 || keys.get(size - 1) <= key;
+    keys.add(key);
+    values.add(value);
   }
 
   /** Adds all links of a table that is not closed yet. */
   void addAll(Links more) {
-    for (int i = 0; i < more.size; i++) {
-      add(more.keys[i], more.values[i]);
+    for (int i = 0; i < more.keys.size(); i++) {
+      add(more.keys.get(i), more.values.get(i));
     }
   }
 
@@ -53,25 +50,42 @@ final class Links {
     if (!inOrder) {
       sort();
     }
-    int[] begins = new int[size + 1];
-    int count = 0;
-    for (int i = 0; i < size; i++) {
-      if (i == 0 || keys[i] != keys[i - 1]) {
-        keys[count] = keys[i];
-        begins[count++] = i;
-      }
+    int size = keys.size();
+    int count = distinctKeys();
+    if (count < size) {
+      starts = new int[count + 1];
+      starts[count] = size;
+      gather(starts);
     }
-    begins[count] = size;
-    starts = Arrays.copyOf(begins, count + 1);
-    keys = Arrays.copyOf(keys, count);
-    values = Arrays.copyOf(values, size);
+    keys.shorten(count);
+    values.shorten(size);
     return this;
   }
 
+  private int distinctKeys() {
+    int count = 0;
+    for (int i = 0; i < keys.size(); i++) {
+      count += i == 0 || keys.get(i) != keys.get(i - 1) ? 1 : 0;
+    }
+    return count;
+  }
+
+  /** Puts each key once to the front, and notes where its values start. */
+  private void gather(int[] begins) {
+    int count = 0;
+    for (int i = 0; i < keys.size(); i++) {
+      if (i == 0 || keys.get(i) != keys.get(count - 1)) {
+        keys.set(count, keys.get(i));
+        begins[count++] = i;
+      }
+    }
+  }
+
   private void sort() {
+    int size = keys.size();
     long greatest = 0;
     for (int i = 0; i < size; i++) {
-      greatest = Math.max(greatest, keys[i]);
+      greatest = Math.max(greatest, keys.get(i));
     }
     if (greatest >>> (63 - SEQUENCE_BITS) != 0 || size >>> SEQUENCE_BITS != 0) {
       sortGreat();
@@ -79,55 +93,59 @@ final class Links {
     }
     long[] order = new long[size];
     for (int i = 0; i < size; i++) {
-      order[i] = keys[i] << SEQUENCE_BITS | i;
+      order[i] = keys.get(i) << SEQUENCE_BITS | i;
     }
     Arrays.sort(order);
-    long[] sorted = new long[size];
+    Numbers sorted = new Numbers(size);
     for (int i = 0; i < size; i++) {
-      sorted[i] = values[(int) order[i] & ((1 << SEQUENCE_BITS) - 1)];
-      keys[i] = order[i] >>> SEQUENCE_BITS;
+      sorted.add(values.get((int) order[i] & ((1 << SEQUENCE_BITS) - 1)));
+      keys.set(i, order[i] >>> SEQUENCE_BITS);
     }
     values = sorted;
   }
 
   /** For instance numbers, or numbers of links, that do not fit into half a word each. */
   private void sortGreat() {
-    Integer[] order = new Integer[size];
+    Numbers unsorted = keys;
+    Numbers unsortedValues = values;
+    Integer[] order = new Integer[keys.size()];
     Arrays.setAll(order, i -> i);
-    long[] unsorted = keys;
-    long[] unsortedValues = values;
-    Arrays.sort(order, (a, b) -> Long.compare(unsorted[a], unsorted[b]));
-    keys = new long[size];
-    values = new long[size];
-    for (int i = 0; i < size; i++) {
-      keys[i] = unsorted[order[i]];
-      values[i] = unsortedValues[order[i]];
+    Arrays.sort(order, (a, b) -> Long.compare(unsorted.get(a), unsorted.get(b)));
+    keys = new Numbers(order.length);
+    values = new Numbers(order.length);
+    for (int at : order) {
+      keys.add(unsorted.get(at));
+      values.add(unsortedValues.get(at));
     }
   }
 
   boolean has(long key) {
-    return Arrays.binarySearch(keys, key) >= 0;
+    return keys.find(key) >= 0;
   }
 
   /** The value added first, 0 if there is none. */
   long first(long key) {
-    int at = Arrays.binarySearch(keys, key);
-    return at < 0 ? 0 : values[starts[at]];
+    int at = keys.find(key);
+    return at < 0 ? 0 : values.get(start(at));
   }
 
   /** The value added last, 0 if there is none. */
   long last(long key) {
-    int at = Arrays.binarySearch(keys, key);
-    return at < 0 ? 0 : values[starts[at + 1] - 1];
+    int at = keys.find(key);
+    return at < 0 ? 0 : values.get(start(at + 1) - 1);
+  }
+
+  private int start(int at) {
+    return starts == null ? at : starts[at];
   }
 
   /** All values in the order they were added, each once. */
   long[] of(long key) {
-    int at = Arrays.binarySearch(keys, key);
+    int at = keys.find(key);
     if (at < 0) {
       return NONE;
     }
-    long[] found = Arrays.copyOfRange(values, starts[at], starts[at + 1]);
+    long[] found = values.copy(start(at), start(at + 1));
     return found.length == 1 ? found : found.length <= FEW ? fewOnce(found) : manyOnce(found);
   }
 
