@@ -44,6 +44,7 @@ class ArchitectureTest {
               "org.lagwright.ifc.extract..",
               "org.lagwright.ifc.source..",
               "org.lagwright.ifc.append..",
+              "org.lagwright.ifc.packed..",
               "org.lagwright.ifc.threads..");
 
   @ArchTest
@@ -60,6 +61,7 @@ class ArchitectureTest {
               "org.lagwright.ifc.extract..",
               "org.lagwright.ifc.source..",
               "org.lagwright.ifc.append..",
+              "org.lagwright.ifc.packed..",
               "org.lagwright.ifc.threads..");
 
   @ArchTest

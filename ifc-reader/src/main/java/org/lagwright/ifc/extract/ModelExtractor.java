@@ -3,7 +3,6 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,6 +30,8 @@ import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.packed.PackedElements;
+import org.lagwright.ifc.packed.Vocabulary;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 import org.lagwright.ifc.schema.IfcSchema;
@@ -125,17 +126,19 @@ public final class ModelExtractor {
     noteFile();
     Map<ElementKey, Draft> drafts = drafts(progress);
     measure(drafts);
-    List<MepElement> elements = elements(drafts);
+    Identities identities = new Identities();
+    Set<MepSystem> systems = new LinkedHashSet<>();
+    List<MepElement> elements = elements(drafts, identities, systems);
     findings.addAll(repeated.findings(source.index()));
     List<Long> met = new ArrayList<>(units.unreadable());
     met.addAll(belongings.metAgain());
     Collections.sort(met);
     circles.finding(source.index(), met).ifPresent(findings::add);
-    noteIdentities(elements);
+    findings.addAll(identities.findings(elements));
     return new MepModel(
         source,
         elements,
-        systems(elements),
+        List.copyOf(systems),
         findings,
         otherProducts(),
         GeoreferenceReader.read(file, placements),
@@ -171,7 +174,14 @@ public final class ModelExtractor {
     return drafts;
   }
 
-  private List<MepElement> elements(Map<ElementKey, Draft> drafts) {
+  /**
+   * Makes the elements, some at a time.
+   *
+   * @param identities told the GlobalId of each
+   * @param systems given every system that an element belongs to, in the order they turn up
+   */
+  private List<MepElement> elements(
+      Map<ElementKey, Draft> drafts, Identities identities, Set<MepSystem> systems) {
     InsulationReader insulation =
         new InsulationReader(
             relations,
@@ -181,32 +191,40 @@ public final class ModelExtractor {
             units.lengthM());
     insulation.read();
     List<Draft> ordered = List.copyOf(drafts.values());
-    List<MepElement> elements = new ArrayList<>(ordered.size());
+    Vocabulary vocabulary = new Vocabulary();
+    List<PackedElements.Packed> packed = new ArrayList<>();
     workers.inOrder(
         ordered.size(),
         PIECE,
-        (from, to) -> {
-          List<MepElement> piece = new ArrayList<>(to - from);
-          for (Draft draft : ordered.subList(from, to)) {
-            piece.add(element(draft, insulation));
-          }
-          return piece;
-        },
-        elements::addAll);
+        (from, to) -> piece(ordered.subList(from, to), insulation, vocabulary),
+        piece -> {
+          packed.add(piece.packed);
+          piece.globalIds.forEach(identities::add);
+          systems.addAll(piece.systems);
+        });
     for (Draft draft : ordered) {
-      KindReader.noteProxy(draft);
       findings.addAll(draft.findings());
     }
-    return elements;
+    return new PackedElements(source.index(), vocabulary, properties::propertiesOf, packed);
   }
 
-  /** Every system that an element belongs to, in the order in which they turn up. */
-  private static List<MepSystem> systems(List<MepElement> elements) {
+  /** Some elements, and what is wanted of all. */
+  private record Piece(
+      PackedElements.Packed packed, List<String> globalIds, Set<MepSystem> systems) {}
+
+  private Piece piece(List<Draft> drafts, InsulationReader insulation, Vocabulary vocabulary) {
+    PackedElements.Piece piece = new PackedElements.Piece(vocabulary, drafts.size());
+    List<String> globalIds = new ArrayList<>(drafts.size());
     Set<MepSystem> systems = new LinkedHashSet<>();
-    for (MepElement element : elements) {
+    for (Draft draft : drafts) {
+      MepElement element = element(draft, insulation);
+      piece.add(element, draft.propertyCount);
+      globalIds.add(element.globalId());
       systems.addAll(element.systems());
+      KindReader.noteProxy(draft);
+      draft.finish();
     }
-    return List.copyOf(systems);
+    return new Piece(piece.packed(), globalIds, systems);
   }
 
   private Draft draft(IfcRecord record) {
@@ -373,7 +391,6 @@ public final class ModelExtractor {
             .openEnds(OpenEnds.of(draft))
             .build();
     circles.suspect(record, element, draft);
-    draft.finish();
     return element;
   }
 
@@ -402,34 +419,6 @@ public final class ModelExtractor {
 
   private void note(ReadFinding code, Effect effect, String... values) {
     findings.add(Finding.ofFile(source.index(), code, effect, values));
-  }
-
-  /** In the order of the identities, so that the findings do not depend on that of the file. */
-  private void noteIdentities(List<MepElement> elements) {
-    Map<String, ElementKey> first = new HashMap<>(elements.size() * 2);
-    Map<String, Integer> repeated = new TreeMap<>();
-    boolean missing = false;
-    for (MepElement element : elements) {
-      boolean again = first.putIfAbsent(element.globalId(), element.key()) != null;
-      if (element.globalId().isEmpty()) {
-        missing = true;
-      } else if (again) {
-        repeated.merge(element.globalId(), 2, (count, two) -> count + 1);
-      }
-    }
-    if (missing) {
-      ElementKey key = Objects.requireNonNull(first.get(""));
-      findings.add(Finding.about(key, ReadFinding.MISSING_GLOBAL_ID, Effect.NONE));
-    }
-    repeated.forEach(
-        (globalId, count) ->
-            findings.add(
-                Finding.about(
-                    Objects.requireNonNull(first.get(globalId)),
-                    ReadFinding.DUPLICATE_GLOBAL_ID,
-                    Effect.NONE,
-                    globalId,
-                    String.valueOf(count))));
   }
 
   /** Elements of the building that are no services, by class as the standard spells it. */

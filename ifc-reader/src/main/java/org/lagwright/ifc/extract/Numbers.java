@@ -72,7 +72,9 @@ final class Numbers {
     if (wide != null) {
       return Arrays.binarySearch(wide, number);
     }
-    return number > Integer.MAX_VALUE || number < 0 ? -1 : Arrays.binarySearch(narrow, (int) number);
+    return number > Integer.MAX_VALUE || number < 0
+        ? -1
+        : Arrays.binarySearch(narrow, (int) number);
   }
 
   /** The numbers from one place up to but not including another. */

@@ -10,7 +10,8 @@ import java.util.stream.Collectors;
 /**
  * One file, read and measured.
  *
- * @param elements every distribution element, covering and proxy of the file, in file order
+ * @param elements every distribution element, covering and proxy of the file, in file order; an
+ *     {@link ElementList} as it was read
  * @param systems every system and group that an element belongs to
  * @param findings what was noticed while reading
  * @param otherProducts how many products of which IFC class were not looked at (walls, doors ...)
@@ -38,7 +39,7 @@ public record MepModel(
   }
 
   public MepModel {
-    elements = List.copyOf(elements);
+    elements = elements instanceof ElementList ? elements : List.copyOf(elements);
     systems = List.copyOf(systems);
     findings = List.copyOf(findings);
     otherProducts = Collections.unmodifiableMap(new TreeMap<>(otherProducts));
