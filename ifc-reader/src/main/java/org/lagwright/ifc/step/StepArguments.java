@@ -1,6 +1,5 @@
 package org.lagwright.ifc.step;
 
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Locale;
@@ -8,7 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The arguments of one record, or the members of one list, as places in the file. Nothing is
+ * The arguments of one record, or the members of one list, as places in its bytes. Nothing is
  * decoded before it is asked for. Asking for an index that is not there gives {@link Token#ABSENT},
  * because real files write too few arguments.
  */
@@ -36,7 +35,7 @@ public final class StepArguments {
   }
 
   private static final StepArguments NONE =
-      new StepArguments(ByteBuffer.allocate(0), new int[1], 0, StepLimits.DEFAULT);
+      new StepArguments(new byte[0], 0, new int[1], 0, StepLimits.DEFAULT);
 
   /** True for the bytes that may open, close, part or hide arguments. */
   private static final boolean[] MATTERS = new boolean[256];
@@ -47,7 +46,10 @@ public final class StepArguments {
     }
   }
 
-  private final ByteBuffer bytes;
+  private final byte[] bytes;
+
+  /** Where the record ends. */
+  private final int limit;
 
   /** Start of argument i; start of i + 1 lies one byte behind its comma or the closing bracket. */
   private final int[] starts;
@@ -55,8 +57,9 @@ public final class StepArguments {
   private final int size;
   private final StepLimits limits;
 
-  private StepArguments(ByteBuffer bytes, int[] starts, int size, StepLimits limits) {
+  private StepArguments(byte[] bytes, int limit, int[] starts, int size, StepLimits limits) {
     this.bytes = bytes;
+    this.limit = limit;
     this.starts = starts;
     this.size = size;
     this.limits = limits;
@@ -66,21 +69,21 @@ public final class StepArguments {
    * Reads the list that opens at a bracket.
    *
    * @param open position of {@code (}
+   * @param limit behind the end of the record, or where the bytes end
    * @param limits brackets nested deeper read as nothing, and so do longer strings
    */
-  static StepArguments parse(ByteBuffer bytes, int open, StepLimits limits) {
-    int limit = bytes.limit();
+  static StepArguments parse(byte[] bytes, int open, int limit, StepLimits limits) {
     int[] starts = new int[8];
     int count = 0;
     int first = StepScanner.skipSpace(bytes, open + 1, limit);
-    if (first < limit && bytes.get(first) == ')') {
+    if (first < limit && bytes[first] == ')') {
       return NONE;
     }
     starts[0] = open + 1;
     int depth = 1;
     int i = open + 1;
     while (i >= 0 && i < limit && depth > 0) {
-      byte b = bytes.get(i);
+      byte b = bytes[i];
       if (!MATTERS[b & 0xFF]) {
         i++;
         continue;
@@ -101,15 +104,15 @@ public final class StepArguments {
         starts[count] = i;
       }
     }
-    return new StepArguments(bytes, starts, count, limits);
+    return new StepArguments(bytes, limit, starts, count, limits);
   }
 
   /** Position behind a string, a comment or a mere slash, -1 if it does not end. */
-  private static int behindMarked(ByteBuffer bytes, int at, int limit) {
-    if (bytes.get(at) == '\'') {
+  private static int behindMarked(byte[] bytes, int at, int limit) {
+    if (bytes[at] == '\'') {
       return StepScanner.endOfString(bytes, at, limit);
     }
-    boolean comment = at + 1 < limit && bytes.get(at + 1) == '*';
+    boolean comment = at + 1 < limit && bytes[at + 1] == '*';
     return comment ? StepScanner.endOfComment(bytes, at, limit) : at + 1;
   }
 
@@ -146,7 +149,7 @@ public final class StepArguments {
     if (at >= end(index)) {
       return Token.OTHER;
     }
-    int b = bytes.get(at);
+    int b = bytes[at];
     return switch (b) {
       case '$' -> Token.NULL;
       case '*' -> Token.DERIVED;
@@ -160,7 +163,7 @@ public final class StepArguments {
   }
 
   private boolean isDigit(int at) {
-    return at < bytes.limit() && bytes.get(at) >= '0' && bytes.get(at) <= '9';
+    return at < limit && bytes[at] >= '0' && bytes[at] <= '9';
   }
 
   /** The instance number referred to, 0 if it is no reference. */
@@ -171,7 +174,7 @@ public final class StepArguments {
   private long digits(int from, int to) {
     long value = 0;
     for (int i = from; i < to && isDigit(i); i++) {
-      value = value * 10 + (bytes.get(i) - '0');
+      value = value * 10 + (bytes[i] - '0');
     }
     return value;
   }
@@ -187,7 +190,7 @@ public final class StepArguments {
 
   private int trimmedEnd(int index) {
     int end = end(index);
-    while (end > starts[index] && bytes.get(end - 1) <= ' ') {
+    while (end > starts[index] && bytes[end - 1] <= ' ') {
       end--;
     }
     return end;
@@ -217,7 +220,7 @@ public final class StepArguments {
 
   /** Position behind a string, -1 if it is longer than the limits allow. */
   private int endOfText(int openingQuote) {
-    int end = StepScanner.endOfString(bytes, openingQuote, bytes.limit());
+    int end = StepScanner.endOfString(bytes, openingQuote, limit);
     return end - openingQuote > limits.maxTextBytes() ? -1 : end;
   }
 
@@ -226,9 +229,7 @@ public final class StepArguments {
     if (end < 0) {
       return Optional.empty();
     }
-    byte[] text = new byte[end - openingQuote - 2];
-    bytes.get(openingQuote + 1, text);
-    return Optional.of(StepText.decode(text));
+    return Optional.of(StepText.decode(Arrays.copyOfRange(bytes, openingQuote + 1, end - 1)));
   }
 
   /** The enumeration value in upper case without its dots, also inside a typed value. */
@@ -249,7 +250,7 @@ public final class StepArguments {
   }
 
   private StepArguments open(int bracket) {
-    return parse(bytes, bracket, limits);
+    return parse(bytes, bracket, limit, limits);
   }
 
   /** What stands inside a typed value; empty if it is none. */
@@ -259,7 +260,7 @@ public final class StepArguments {
     }
     int end = end(index);
     for (int i = start(index); i < end; i++) {
-      if (bytes.get(i) == '(') {
+      if (bytes[i] == '(') {
         return open(i);
       }
     }
@@ -273,7 +274,7 @@ public final class StepArguments {
     }
     int from = start(index);
     int to = from;
-    while (to < end(index) && StepScanner.isKeywordByte(bytes.get(to))) {
+    while (to < end(index) && StepScanner.isKeywordByte(bytes[to])) {
       to++;
     }
     return Optional.of(slice(from, to).toUpperCase(Locale.ROOT));
@@ -288,7 +289,7 @@ public final class StepArguments {
     int count = 0;
     int end = end(index);
     for (int i = start(index) + 1; i < end; ) {
-      byte b = bytes.get(i);
+      byte b = bytes[i];
       if (b == '#') {
         if (count == found.length) {
           found = Arrays.copyOf(found, count * 2);
@@ -336,12 +337,12 @@ public final class StepArguments {
     int end = end(index);
     int i = start(index);
     while (i < end) {
-      if (endsNumber(bytes.get(i))) {
+      if (endsNumber(bytes[i])) {
         i++;
         continue;
       }
       int from = i;
-      while (i < end && !endsNumber(bytes.get(i))) {
+      while (i < end && !endsNumber(bytes[i])) {
         i++;
       }
       if (count == found.length) {
@@ -367,8 +368,6 @@ public final class StepArguments {
   }
 
   private String slice(int from, int to) {
-    byte[] text = new byte[to - from];
-    bytes.get(from, text);
-    return new String(text, StandardCharsets.ISO_8859_1);
+    return new String(bytes, from, to - from, StandardCharsets.ISO_8859_1);
   }
 }

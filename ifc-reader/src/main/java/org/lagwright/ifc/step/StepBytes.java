@@ -119,6 +119,26 @@ public final class StepBytes {
     }
   }
 
+  /**
+   * Some bytes from an offset on.
+   *
+   * @param length at most 1 GiB; fewer come where the file ends
+   */
+  byte[] piece(long offset, int length) {
+    return copy(offset, Math.min(size, offset + length));
+  }
+
+  /**
+   * Reads into an array, from its start on.
+   *
+   * @return how many bytes, fewer than fit only where the file ends
+   */
+  int read(long offset, byte[] into) {
+    int length = (int) Math.min(into.length, size - offset);
+    window(offset).get(inWindow(offset), into, 0, length);
+    return length;
+  }
+
   /** A short stretch; see {@link #copy(long, long, OutputStream)}. */
   public byte[] copy(long from, long to) {
     byte[] stretch = new byte[Math.toIntExact(to - from)];

@@ -1,13 +1,14 @@
 package org.lagwright.ifc.step;
 
-import java.nio.ByteBuffer;
-
 /**
  * Guesses where a file can be cut into pieces of about one size: at a number sign that a digit
  * follows and a semicolon precedes. That may lie in a string or a comment, which only going through
  * the file can tell.
  */
 final class StepCuts {
+
+  /** Bytes that are looked through at a time; mostly one piece holds a cut. */
+  private static final int PIECE = 1 << 12;
 
   private final StepBytes bytes;
   private final long start;
@@ -51,26 +52,23 @@ final class StepCuts {
   }
 
   private long next(long offset) {
-    ByteBuffer window = bytes.window(offset);
-    int begin = StepBytes.inWindow(offset);
-    int stop = (int) Math.min(window.limit() - 1L, begin + distance - 1);
-    for (int i = begin; i < stop; i++) {
-      if (window.get(i) == '#' && isDigit(window.get(i + 1)) && endsStatement(window, i - 1)) {
-        return offset + (i - begin);
+    byte[] piece = new byte[(int) Math.min(PIECE, distance)];
+    long stop = Math.min(bytes.size(), offset + distance) - 1;
+    byte before = 0;
+    for (long from = offset; from < stop; ) {
+      int length = bytes.read(from, piece);
+      for (int i = 0; i + 1 < length && from + i < stop; i++) {
+        if (before == ';' && piece[i] == '#' && isDigit(piece[i + 1])) {
+          return from + i;
+        }
+        before = piece[i] >= 0 && piece[i] <= ' ' ? before : piece[i];
       }
+      from += Math.max(1, length - 1);
     }
     return -1;
   }
 
   private static boolean isDigit(byte b) {
     return b >= '0' && b <= '9';
-  }
-
-  private static boolean endsStatement(ByteBuffer window, int last) {
-    int i = last;
-    while (i > 0 && window.get(i) >= 0 && window.get(i) <= ' ') {
-      i--;
-    }
-    return i >= 0 && window.get(i) == ';';
   }
 }

@@ -1,6 +1,5 @@
 package org.lagwright.ifc.step;
 
-import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +26,7 @@ public final class StepFile {
   private final StepHeader header;
   private final long endOfData;
   private final StepLabels labels = new StepLabels();
+  private final StepPages pages;
 
   StepFile(
       StepBytes bytes,
@@ -38,6 +38,7 @@ public final class StepFile {
       StepHeader header,
       long endOfData) {
     this.bytes = bytes;
+    this.pages = new StepPages(bytes);
     this.limits = limits;
     this.index = index;
     this.keywords = keywords;
@@ -58,7 +59,10 @@ public final class StepFile {
    */
   public static StepFile open(
       StepBytes bytes, StepLimits limits, Predicate<String> listed, LongConsumer progress) {
-    return new StepIndexer(bytes, limits, listed, progress, StepIndexer.PART_BYTES).run();
+    int partBytes = StepIndexer.partBytes(bytes.size());
+    return new StepIndexer(
+            bytes, limits, listed, progress, partBytes, StepIndexer.CHUNK_BYTES)
+        .run();
   }
 
   /** The first schema identifier of FILE_SCHEMA, upper case. */
@@ -128,56 +132,11 @@ public final class StepFile {
 
   /** The instance with a number; empty if there is none, or if it is an external mapping. */
   public Optional<StepRecord> find(long id) {
-    long offset = index.find(id);
-    return offset < 0
-        ? Optional.empty()
-        : Optional.ofNullable(record(id, bytes.window(offset), StepBytes.inWindow(offset)));
-  }
-
-  private @Nullable StepRecord record(long id, ByteBuffer window, int hash) {
-    int from = startOfKeyword(window, hash);
-    StepKeyword keyword = keyword(window, from);
-    int open = keyword == null ? -1 : openingBracket(window, from, keyword);
-    return keyword == null || open < 0
-        ? null
-        : new StepRecord(id, keyword, StepArguments.parse(window, open, limits));
-  }
-
-  /** Position of what stands behind the equals sign of an instance. */
-  static int startOfKeyword(ByteBuffer window, int hash) {
-    int limit = window.limit();
-    int equals = StepScanner.find(window, hash + 1, limit, (byte) '=');
-    return StepScanner.skipSpace(window, equals + 1, limit);
-  }
-
-  /** Position of the bracket behind a keyword, -1 if there is none. */
-  static int openingBracket(ByteBuffer window, int from, StepKeyword keyword) {
-    int limit = window.limit();
-    int open = StepScanner.skipSpace(window, from + keyword.name().length(), limit);
-    return !keyword.name().isEmpty() && open < limit && window.get(open) == '(' ? open : -1;
-  }
-
-  ByteBuffer window(long offset) {
-    return bytes.window(offset);
+    return Optional.ofNullable(glance().record(id));
   }
 
   /** For looking at many instances without decoding them. */
   public StepGlance glance() {
-    return new StepGlance(this, labels);
-  }
-
-  @Nullable StepKeyword keyword(ByteBuffer window, int from) {
-    int limit = window.limit();
-    if (from + StepKeywords.REACH <= limit) {
-      StepKeyword found = keywords.find(window, from);
-      if (found != null) {
-        return found;
-      }
-    }
-    int to = from;
-    while (to < limit && StepScanner.isKeywordByte(window.get(to))) {
-      to++;
-    }
-    return keywords.of(window, from, to);
+    return new StepGlance(this, bytes, pages, keywords, labels);
   }
 }

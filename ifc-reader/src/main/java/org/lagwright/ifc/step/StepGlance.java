@@ -1,6 +1,5 @@
 package org.lagwright.ifc.step;
 
-import java.nio.ByteBuffer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,16 +9,29 @@ import org.jspecify.annotations.Nullable;
  */
 public final class StepGlance {
 
-  private static final ByteBuffer NOTHING = ByteBuffer.allocate(0);
-
   private final StepFile file;
+  private final StepBytes source;
+  private final StepPages pages;
+  private final StepKeywords keywords;
   private final StepLabels labels;
-  private ByteBuffer window = NOTHING;
+
+  /** What the instance lies in. */
+  private byte[] bytes = new byte[0];
+
+  private int start;
+
+  /** Behind the semicolon that ends it. */
+  private int end;
+
   private int open;
   private @Nullable StepKeyword keyword;
 
-  StepGlance(StepFile file, StepLabels labels) {
+  StepGlance(
+      StepFile file, StepBytes source, StepPages pages, StepKeywords keywords, StepLabels labels) {
     this.file = file;
+    this.source = source;
+    this.pages = pages;
+    this.keywords = keywords;
     this.labels = labels;
   }
 
@@ -32,13 +44,60 @@ public final class StepGlance {
     long offset = file.offset(id);
     keyword = null;
     if (offset >= 0) {
-      window = file.window(offset);
-      int from = StepFile.startOfKeyword(window, StepBytes.inWindow(offset));
-      StepKeyword found = file.keyword(window, from);
-      open = found == null ? -1 : StepFile.openingBracket(window, from, found);
+      bytes = pages.page(offset);
+      start = StepPages.inPage(offset);
+      end = StepScanner.endOfStatement(bytes, start, bytes.length);
+      if (end < 0) {
+        takeLong(offset);
+      }
+      int equals = StepScanner.find(bytes, start + 1, end, (byte) '=');
+      int from = StepScanner.skipSpace(bytes, equals + 1, end);
+      StepKeyword found = keyword(from);
+      open = found == null ? -1 : openingBracket(from, found);
       keyword = open < 0 ? null : found;
     }
     return keyword;
+  }
+
+  /** Of an instance that reaches beyond its page; bounded like every record. */
+  private void takeLong(long offset) {
+    long most = Math.min(file.limits().maxRecordBytes(), source.size() - offset);
+    long length = StepPages.PAGE;
+    start = 0;
+    do {
+      length *= 8;
+      bytes = source.piece(offset, (int) Math.min(length, most));
+      end = StepScanner.endOfStatement(bytes, 0, bytes.length);
+    } while (end < 0 && length < most);
+    end = end < 0 ? bytes.length : end;
+  }
+
+  private @Nullable StepKeyword keyword(int from) {
+    if (from + StepKeywords.REACH <= bytes.length) {
+      StepKeyword found = keywords.find(bytes, from);
+      if (found != null) {
+        return found;
+      }
+    }
+    int to = from;
+    while (to < end && StepScanner.isKeywordByte(bytes[to])) {
+      to++;
+    }
+    return keywords.of(bytes, from, to);
+  }
+
+  /** Position of the bracket behind a keyword, -1 if there is none. */
+  private int openingBracket(int from, StepKeyword itsKeyword) {
+    int at = StepScanner.skipSpace(bytes, from + itsKeyword.name().length(), end);
+    return !itsKeyword.name().isEmpty() && at < end && bytes[at] == '(' ? at : -1;
+  }
+
+  /** An instance with its arguments; null where {@link StepFile#find} finds nothing. */
+  @Nullable StepRecord record(long id) {
+    StepKeyword found = at(id);
+    return found == null
+        ? null
+        : new StepRecord(id, found, StepArguments.parse(bytes, open, end, file.limits()));
   }
 
   /**
@@ -48,12 +107,12 @@ public final class StepGlance {
    */
   public @Nullable String firstLabel() {
     int quote = open + 1;
-    if (keyword == null || quote >= window.limit() || window.get(quote) != '\'') {
+    if (keyword == null || quote >= end || bytes[quote] != '\'') {
       return null;
     }
-    int end = StepScanner.endOfString(window, quote, window.limit());
-    boolean isText = end > 0 && end - quote <= file.limits().maxTextBytes();
-    return isText && endsArgument(end) ? labels.text(window, quote + 1, end - 1) : null;
+    int behind = StepScanner.endOfString(bytes, quote, end);
+    boolean isText = behind > 0 && behind - quote <= file.limits().maxTextBytes();
+    return isText && endsArgument(behind) ? labels.text(bytes, quote + 1, behind - 1) : null;
   }
 
   /**
@@ -62,17 +121,16 @@ public final class StepGlance {
    * @param index from 0
    */
   public boolean has(int index) {
-    int limit = window.limit();
     int at = keyword == null ? -1 : open + 1;
-    for (int before = index; at >= 0 && at < limit; ) {
-      byte b = window.get(at);
+    for (int before = index; at >= 0 && at < end; ) {
+      byte b = bytes[at];
       if (b == ' ') {
         at++;
       } else if (b == '\'') {
         if (before == 0) {
           return true;
         }
-        at = StepScanner.endOfString(window, at, limit);
+        at = StepScanner.endOfString(bytes, at, end);
       } else if (before == 0) {
         return isSimple(b) ? b != '$' && b != '*' : decoded(index);
       } else if (b == ',') {
@@ -94,13 +152,13 @@ public final class StepGlance {
 
   /** The long way, for lists, comments, ends and whatever else is no simple argument. */
   private boolean decoded(int index) {
-    return switch (StepArguments.parse(window, open, file.limits()).token(index)) {
+    return switch (StepArguments.parse(bytes, open, end, file.limits()).token(index)) {
       case NULL, DERIVED, ABSENT -> false;
       default -> true;
     };
   }
 
   private boolean endsArgument(int at) {
-    return at < window.limit() && (window.get(at) == ',' || window.get(at) == ')');
+    return at < end && (bytes[at] == ',' || bytes[at] == ')');
   }
 }

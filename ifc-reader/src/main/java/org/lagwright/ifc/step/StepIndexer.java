@@ -1,6 +1,5 @@
 package org.lagwright.ifc.step;
 
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,10 +17,12 @@ import org.lagwright.ifc.threads.Workers;
  */
 final class StepIndexer {
 
-  /**
-   * Large enough that its start costs nothing, small enough that all processors finish together.
-   */
-  static final int PART_BYTES = 1 << 24;
+  private static final int LEAST_PART_BYTES = 1 << 20;
+  private static final int MOST_PART_BYTES = 1 << 24;
+  private static final int PARTS = 16;
+
+  /** Bytes that a part goes through at a time; few enough to stay close to the processor. */
+  static final int CHUNK_BYTES = 1 << 18;
 
   /** How far the first statement is looked for. */
   private static final int MAX_PRELUDE = 1 << 20;
@@ -31,6 +32,7 @@ final class StepIndexer {
   private final Predicate<String> listed;
   private final LongConsumer progress;
   private final int partBytes;
+  private final int chunkBytes;
   private StepKeywords keywords;
 
   StepIndexer(
@@ -38,13 +40,20 @@ final class StepIndexer {
       StepLimits limits,
       Predicate<String> listed,
       LongConsumer progress,
-      int partBytes) {
+      int partBytes,
+      int chunkBytes) {
     this.bytes = bytes;
     this.limits = limits;
     this.listed = listed;
     this.progress = progress;
     this.partBytes = partBytes;
+    this.chunkBytes = chunkBytes;
     this.keywords = new StepKeywords(listed, limits.maxKeywords());
+  }
+
+  /** Parts whose start costs nothing, and yet so many that all processors finish together. */
+  static int partBytes(long fileBytes) {
+    return (int) Math.max(LEAST_PART_BYTES, Math.min(MOST_PART_BYTES, fileBytes / PARTS));
   }
 
   StepFile run() {
@@ -74,12 +83,11 @@ final class StepIndexer {
   private long start() {
     bytes.await(MAX_PRELUDE);
     long at = bytes.at(0) == 0xEF && bytes.at(1) == 0xBB && bytes.at(2) == 0xBF ? 3 : 0;
-    ByteBuffer first = bytes.window(0);
-    int limit = Math.min(first.limit(), MAX_PRELUDE);
-    int from = StepScanner.skipSpace(first, (int) at, limit);
-    byte[] magic = new byte[Math.min(12, limit - from)];
-    first.get(from, magic);
-    if (!new String(magic, StandardCharsets.ISO_8859_1).equalsIgnoreCase("ISO-10303-21")) {
+    byte[] first = bytes.piece(0, MAX_PRELUDE);
+    int from = StepScanner.skipSpace(first, (int) at, first.length);
+    int length = Math.min(12, first.length - from);
+    String magic = new String(first, from, length, StandardCharsets.ISO_8859_1);
+    if (!magic.equalsIgnoreCase("ISO-10303-21")) {
       throw new StepException(
           1,
           "this is not an IFC file in STEP format (no ISO-10303-21 at its start). Give an .ifc or"
@@ -106,7 +114,7 @@ final class StepIndexer {
   }
 
   private StepPart part(long from, long to, RecordSink sink) {
-    return new StepPart(bytes, limits, keywords, from, to, sink);
+    return new StepPart(bytes, limits, keywords, from, to, chunkBytes, sink);
   }
 
   private static boolean isContiguous(List<StepPart> parts) {

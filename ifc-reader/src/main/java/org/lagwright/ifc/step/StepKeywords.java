@@ -1,7 +1,5 @@
 package org.lagwright.ifc.step;
 
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -41,13 +39,13 @@ final class StepKeywords {
     }
 
     /** All words before the last one are compared with the bytes, the last one as it is cut off. */
-    boolean matches(ByteBuffer bytes, int from, int last, long lastWord) {
+    boolean matches(byte[] bytes, int from, int last, long lastWord) {
       int count = (last - from) >>> 3;
       if (words.length != count + 1 || words[count] != lastWord) {
         return false;
       }
       for (int i = 0; i < count; i++) {
-        if (bytes.getLong(from + 8 * i) != words[i]) {
+        if (StepScanner.word(bytes, from + 8 * i) != words[i]) {
           return false;
         }
       }
@@ -70,13 +68,13 @@ final class StepKeywords {
   /**
    * The keyword that starts at a position and ends before the next opening bracket.
    *
-   * @param from at least {@link #REACH} bytes before the end of the buffer
+   * @param from at least {@link #REACH} bytes before the end of the bytes
    * @return null if what stands there is anything but one keyword, or one keyword too many
    */
-  @Nullable StepKeyword find(ByteBuffer bytes, int from) {
+  @Nullable StepKeyword find(byte[] bytes, int from) {
     long hash = 0;
     int at = from;
-    long word = bytes.getLong(at);
+    long word = StepScanner.word(bytes, at);
     long bracket = StepScanner.zeroBytes(word ^ BRACKETS);
     while (bracket == 0) {
       hash = (hash ^ word) * MULTIPLIER;
@@ -84,7 +82,7 @@ final class StepKeywords {
       if (at - from > MAX_BYTES) {
         return null;
       }
-      word = bytes.getLong(at);
+      word = StepScanner.word(bytes, at);
       bracket = StepScanner.zeroBytes(word ^ BRACKETS);
     }
     word &= (Long.lowestOneBit(bracket) >>> 7) - 1;
@@ -102,14 +100,14 @@ final class StepKeywords {
   }
 
   /** The keyword in {@code [from, to)}, wherever that lies; null as in {@link #find}. */
-  @Nullable StepKeyword of(ByteBuffer bytes, int from, int to) {
+  @Nullable StepKeyword of(byte[] bytes, int from, int to) {
     if (to - from > MAX_BYTES) {
       return null;
     }
     byte[] padded = new byte[to - from + 1 + REACH];
-    bytes.get(from, padded, 0, to - from);
+    System.arraycopy(bytes, from, padded, 0, to - from);
     padded[to - from] = '(';
-    return find(ByteBuffer.wrap(padded).order(ByteOrder.LITTLE_ENDIAN), 0);
+    return find(padded, 0);
   }
 
   private static int slot(long hash, int tableLength) {
@@ -117,9 +115,8 @@ final class StepKeywords {
   }
 
   private synchronized @Nullable StepKeyword newSpelling(
-      ByteBuffer bytes, int from, int length, long hash) {
-    byte[] raw = new byte[length];
-    bytes.get(from, raw);
+      byte[] bytes, int from, int length, long hash) {
+    byte[] raw = Arrays.copyOfRange(bytes, from, from + length);
     for (byte b : raw) {
       if (!StepScanner.isKeywordByte(b)) {
         return null;
@@ -144,10 +141,9 @@ final class StepKeywords {
   }
 
   private static long[] words(byte[] raw) {
-    ByteBuffer padded = ByteBuffer.allocate(raw.length / 8 * 8 + 8).order(ByteOrder.LITTLE_ENDIAN);
-    padded.put(raw).clear();
-    long[] words = new long[padded.capacity() / 8];
-    padded.asLongBuffer().get(words);
+    long[] words = new long[raw.length / 8 + 1];
+    byte[] padded = Arrays.copyOf(raw, words.length * 8);
+    Arrays.setAll(words, i -> StepScanner.word(padded, 8 * i));
     return words;
   }
 

@@ -1,6 +1,6 @@
 package org.lagwright.ifc.step;
 
-import java.nio.ByteBuffer;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,45 +16,31 @@ final class StepLabels {
 
   private record Label(int hash, byte[] bytes, String text) {
 
-    boolean is(int otherHash, ByteBuffer in, int from, int length) {
-      if (hash != otherHash || bytes.length != length) {
-        return false;
-      }
-      for (int i = 0; i < length; i++) {
-        if (bytes[i] != in.get(from + i)) {
-          return false;
-        }
-      }
-      return true;
+    boolean is(int otherHash, byte[] in, int from, int to) {
+      return hash == otherHash && Arrays.equals(bytes, 0, bytes.length, in, from, to);
     }
   }
 
   private final @Nullable Label[] labels = new Label[REMEMBERED];
 
   /** The text of the bytes between two quotes. */
-  String text(ByteBuffer bytes, int from, int to) {
+  String text(byte[] bytes, int from, int to) {
     int length = to - from;
     if (length > LONGEST) {
-      return StepText.decode(bytes(bytes, from, length));
+      return StepText.decode(Arrays.copyOfRange(bytes, from, to));
     }
     int hash = length;
     for (int i = from; i < to; i++) {
-      hash = hash * 31 + bytes.get(i);
+      hash = hash * 31 + bytes[i];
     }
     int slot = (hash ^ hash >>> 13) & (REMEMBERED - 1);
     Label label = labels[slot];
-    if (label != null && label.is(hash, bytes, from, length)) {
+    if (label != null && label.is(hash, bytes, from, to)) {
       return label.text();
     }
-    byte[] raw = bytes(bytes, from, length);
+    byte[] raw = Arrays.copyOfRange(bytes, from, to);
     String text = StepText.decode(raw);
     labels[slot] = new Label(hash, raw, text);
     return text;
-  }
-
-  private static byte[] bytes(ByteBuffer in, int from, int length) {
-    byte[] raw = new byte[length];
-    in.get(from, raw);
-    return raw;
   }
 }

@@ -1,6 +1,5 @@
 package org.lagwright.ifc.step;
 
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 
 /** Parses numbers in place: exactly rounded, fast for the usual short decimals. */
@@ -41,18 +40,18 @@ final class StepNumber {
   }
 
   /** The number in {@code [from, to)}, NaN if there is none (such as {@code 1.#INF}). */
-  static double parse(ByteBuffer bytes, int from, int to) {
+  static double parse(byte[] bytes, int from, int to) {
     long digits = 0;
     int count = 0;
     int scale = 0;
     boolean point = false;
     int i = from;
-    boolean negative = i < to && bytes.get(i) == '-';
-    if (i < to && (bytes.get(i) == '-' || bytes.get(i) == '+')) {
+    boolean negative = i < to && bytes[i] == '-';
+    if (i < to && (bytes[i] == '-' || bytes[i] == '+')) {
       i++;
     }
     for (; i < to; i++) {
-      int b = bytes.get(i);
+      int b = bytes[i];
       if (b >= '0' && b <= '9') {
         digits = digits * 10 + (b - '0');
         count++;
@@ -71,10 +70,9 @@ final class StepNumber {
     return negative ? -value : value;
   }
 
-  private static double exact(ByteBuffer bytes, int from, int to) {
-    byte[] text = new byte[to - from];
-    bytes.get(from, text);
-    String number = new String(text, StandardCharsets.US_ASCII).trim().replace('d', 'e');
+  private static double exact(byte[] bytes, int from, int to) {
+    String number =
+        new String(bytes, from, to - from, StandardCharsets.US_ASCII).trim().replace('d', 'e');
     try {
       return number.isEmpty() ? Double.NaN : Double.parseDouble(number.replace('D', 'E'));
     } catch (NumberFormatException e) {

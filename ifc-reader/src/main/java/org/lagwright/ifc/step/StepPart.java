@@ -1,6 +1,5 @@
 package org.lagwright.ifc.step;
 
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,8 +42,16 @@ final class StepPart {
   private final RecordSink sink;
   private final StepTypes types = new StepTypes();
   private final List<Note> notes = new ArrayList<>();
-  private ByteBuffer window;
-  private long windowStart;
+  private final int chunkBytes;
+  private byte[] chunk;
+  private long chunkStart;
+
+  /** Behind the last byte of the chunk. */
+  private int limit;
+
+  /** True if the statement, or the comment before it, must be looked at with more bytes. */
+  private boolean cut;
+
   private int notesInDataOnly;
   private long end;
   private Trouble trouble = Trouble.NONE;
@@ -62,6 +69,7 @@ final class StepPart {
       StepKeywords keywords,
       long from,
       long to,
+      int chunkBytes,
       RecordSink sink) {
     this.bytes = bytes;
     this.limits = limits;
@@ -69,26 +77,34 @@ final class StepPart {
     this.from = from;
     this.to = to;
     this.sink = sink;
-    this.window = bytes.window(from);
+    this.chunkBytes = chunkBytes;
+    this.chunk = new byte[chunkBytes];
   }
 
   StepPart scan() {
     end = from;
     while (trouble == Trouble.NONE && end < to) {
-      window = bytes.window(end);
-      int at = StepBytes.inWindow(end);
-      windowStart = end - at;
-      // a gap may reach beyond the window before
-      int begin = StepScanner.skipSpace(window, at, window.limit());
-      end = windowStart + statements(begin, (int) Math.min(to - windowStart, StepBytes.STRIDE));
+      chunkStart = end;
+      limit = bytes.read(end, chunk);
+      cut = false;
+      end = chunkStart + statements();
+      if (cut && end == chunkStart) {
+        chunk = new byte[(int) Math.min(8L * chunk.length, limits.maxRecordBytes() + (long) chunkBytes)];
+      }
     }
     return this;
   }
 
-  /** Takes statements until one starts at or behind a position. */
-  private int statements(int begin, int stop) {
-    int at = begin;
-    while (at < stop && trouble == Trouble.NONE) {
+  /**
+   * Takes statements until one starts at or behind the end of the part, or reaches beyond the
+   * chunk.
+   *
+   * @return where that one starts
+   */
+  private int statements() {
+    int stop = (int) Math.min(to - chunkStart, limit);
+    int at = next(0);
+    while (at < stop && !cut && trouble == Trouble.NONE) {
       at = statement(at);
     }
     return at;
@@ -96,29 +112,28 @@ final class StepPart {
 
   /** Takes one statement the quick way if it is usual; gives the start of the next one. */
   private int statement(int at) {
-    int limit = window.limit();
-    if (window.get(at) != '#' || at + REACH > limit) {
+    if (chunk[at] != '#' || at + REACH > limit) {
       return anyStatement(at);
     }
-    long word = window.getLong(at + 1);
+    long word = StepScanner.word(chunk, at + 1);
     int digits = StepNumber.leadingDigits(word);
     long id = digits == 0 ? 0 : StepNumber.wholeNumber(word, digits);
     int i = at + 1 + digits;
     if (digits == 8) {
-      for (; i < at + MAX_DIGITS && isDigit(window.get(i)); i++) {
-        id = id * 10 + (window.get(i) - '0');
+      for (; i < at + MAX_DIGITS && isDigit(chunk[i]); i++) {
+        id = id * 10 + (chunk[i] - '0');
       }
     }
-    return id == 0 || window.get(i) != '=' ? anyStatement(at) : usual(at, id, i + 1);
+    return id == 0 || chunk[i] != '=' ? anyStatement(at) : usual(at, id, i + 1);
   }
 
   private int usual(int at, long id, int behindEquals) {
-    int from = window.get(behindEquals) == ' ' ? behindEquals + 1 : behindEquals;
-    StepKeyword keyword = keywords.find(window, from);
+    int from = chunk[behindEquals] == ' ' ? behindEquals + 1 : behindEquals;
+    StepKeyword keyword = keywords.find(chunk, from);
     if (keyword == null) {
       return anyStatement(at);
     }
-    int end = StepScanner.endOfStatement(window, from + keyword.name().length(), stop(at));
+    int end = StepScanner.endOfStatement(chunk, from + keyword.name().length(), stop(at));
     if (end < 0) {
       return unfinished(at);
     }
@@ -128,19 +143,22 @@ final class StepPart {
 
   /** Where a record that starts at a position must have ended. */
   private int stop(int at) {
-    return (int) Math.min(window.limit(), (long) at + limits.maxRecordBytes());
+    return (int) Math.min(limit, (long) at + limits.maxRecordBytes());
   }
 
   private int next(int behind) {
-    int limit = window.limit();
-    if (behind + 1 < limit && window.get(behind) == '\n' && window.get(behind + 1) == '#') {
+    if (behind + 1 < limit && chunk[behind] == '\n' && chunk[behind + 1] == '#') {
       return behind + 1;
     }
-    return StepScanner.skipSpace(window, behind, limit);
+    int next = StepScanner.endOfSpace(chunk, behind, limit);
+    if (next < 0 && !endsFile()) {
+      return unfinished(behind);
+    }
+    return next < 0 ? limit : next;
   }
 
   private void take(long id, int at, StepKeyword keyword) {
-    long offset = windowStart + at;
+    long offset = chunkStart + at;
     if (sink.take(id, offset)) {
       types.add(keyword, id);
     } else {
@@ -149,11 +167,11 @@ final class StepPart {
   }
 
   private int anyStatement(int at) {
-    int behind = StepScanner.endOfStatement(window, at, stop(at));
+    int behind = StepScanner.endOfStatement(chunk, at, stop(at));
     if (behind < 0) {
       return unfinished(at);
     }
-    if (window.get(at) == '#') {
+    if (chunk[at] == '#') {
       instance(at, behind);
     } else {
       section(at, behind);
@@ -161,34 +179,44 @@ final class StepPart {
     return next(behind);
   }
 
+  /** For what starts at a position and does not end within the chunk. */
   private int unfinished(int at) {
-    boolean tooLong = stop(at) < window.limit();
-    trouble = tooLong ? Trouble.TOO_LONG : Trouble.NEVER_ENDS;
+    if (stop(at) < limit) {
+      trouble = Trouble.TOO_LONG;
+    } else if (endsFile()) {
+      trouble = Trouble.NEVER_ENDS;
+    } else {
+      cut = true;
+    }
     return at;
+  }
+
+  private boolean endsFile() {
+    return chunkStart + limit >= bytes.size();
   }
 
   private void instance(int at, int end) {
     int i = at + 1;
     long id = 0;
-    while (i < end && isDigit(window.get(i)) && id < Long.MAX_VALUE / 10 - 1) {
-      id = id * 10 + (window.get(i) - '0');
+    while (i < end && isDigit(chunk[i]) && id < Long.MAX_VALUE / 10 - 1) {
+      id = id * 10 + (chunk[i] - '0');
       i++;
     }
-    i = StepScanner.skipSpace(window, i, end);
-    if (id == 0 || i >= end || window.get(i) != '=') {
-      note(windowStart + at, "this is no instance: a number above 0 and '=' are expected", false);
+    i = StepScanner.skipSpace(chunk, i, end);
+    if (id == 0 || i >= end || chunk[i] != '=') {
+      note(chunkStart + at, "this is no instance: a number above 0 and '=' are expected", false);
       return;
     }
-    int from = StepScanner.skipSpace(window, i + 1, end);
+    int from = StepScanner.skipSpace(chunk, i + 1, end);
     int to = from;
-    while (to < end && StepScanner.isKeywordByte(window.get(to))) {
+    while (to < end && StepScanner.isKeywordByte(chunk[to])) {
       to++;
     }
     if (to - from > StepKeywords.MAX_BYTES) {
-      note(windowStart + at, "this is no instance: its keyword never ends", false);
+      note(chunkStart + at, "this is no instance: its keyword never ends", false);
       return;
     }
-    StepKeyword keyword = keywords.of(window, from, to);
+    StepKeyword keyword = keywords.of(chunk, from, to);
     if (keyword == null) {
       trouble = Trouble.TOO_MANY_KEYWORDS;
     } else {
@@ -201,21 +229,21 @@ final class StepPart {
   }
 
   private void section(int at, int end) {
-    byte[] text = new byte[Math.min(end - at, 4096)];
-    window.get(at, text);
-    String statement = new String(text, StandardCharsets.ISO_8859_1).toUpperCase(Locale.ROOT);
+    int length = Math.min(end - at, 4096);
+    String statement =
+        new String(chunk, at, length, StandardCharsets.ISO_8859_1).toUpperCase(Locale.ROOT);
     if (statement.startsWith("DATA")) {
       inData = true;
       sawData = true;
     } else if (statement.startsWith("ENDSEC")) {
-      endOfData = inData == null || inData ? windowStart + at : endOfData;
+      endOfData = inData == null || inData ? chunkStart + at : endOfData;
       inData = false;
     } else if (statement.startsWith("FILE_SCHEMA")) {
       schema = firstQuoted(statement);
     } else if (statement.startsWith("FILE_NAME")) {
       exporter = exporter(at, end);
     } else if (inData == null || inData) {
-      note(windowStart + at, "this is no instance and was passed over", inData == null);
+      note(chunkStart + at, "this is no instance and was passed over", inData == null);
     }
   }
 
@@ -223,11 +251,11 @@ final class StepPart {
    * ISO 10303-21: the sixth argument of FILE_NAME names the program, the fifth what wrote for it.
    */
   private String exporter(int at, int end) {
-    int open = StepScanner.find(window, at, end, (byte) '(');
+    int open = StepScanner.find(chunk, at, end, (byte) '(');
     if (open < 0 || open >= end) {
       return "";
     }
-    StepArguments name = StepArguments.parse(window, open, limits);
+    StepArguments name = StepArguments.parse(chunk, open, end, limits);
     String program = name.text(ORIGINATING_SYSTEM).orElse("").strip();
     return program.isEmpty() ? name.text(PREPROCESSOR).orElse("").strip() : program;
   }

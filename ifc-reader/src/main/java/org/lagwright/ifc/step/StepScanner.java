@@ -1,6 +1,8 @@
 package org.lagwright.ifc.step;
 
-import java.nio.ByteBuffer;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 
 /**
  * Finds its way through exchange-file syntax without making objects: ends of strings, comments and
@@ -14,16 +16,24 @@ final class StepScanner {
   private static final long SLASHES = LOW * '/';
   private static final long QUOTE_TO_SLASH = LOW * ('\'' ^ '/');
 
+  private static final VarHandle WORDS =
+      MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
+
   private StepScanner() {}
+
+  /** Eight bytes as one number, the first of them lowest. */
+  static long word(byte[] bytes, int at) {
+    return (long) WORDS.get(bytes, at);
+  }
 
   /**
    * Position just behind the semicolon that ends the statement starting at {@code from}, -1 if
    * there is none before the limit. Semicolons in strings and comments do not count.
    */
-  static int endOfStatement(ByteBuffer bytes, int from, int limit) {
+  static int endOfStatement(byte[] bytes, int from, int limit) {
     int at = skipPlain(bytes, from, limit);
     while (at >= 0 && at < limit) {
-      byte b = bytes.get(at);
+      byte b = bytes[at];
       if (b == ';') {
         return at + 1;
       }
@@ -33,11 +43,11 @@ final class StepScanner {
   }
 
   /** Position behind a string, a comment or a mere slash; -1 if it does not end. */
-  private static int endOfMarked(ByteBuffer bytes, int at, int limit) {
-    if (bytes.get(at) == '\'') {
+  private static int endOfMarked(byte[] bytes, int at, int limit) {
+    if (bytes[at] == '\'') {
       return endOfString(bytes, at, limit);
     }
-    boolean comment = at + 1 < limit && bytes.get(at + 1) == '*';
+    boolean comment = at + 1 < limit && bytes[at + 1] == '*';
     return comment ? endOfComment(bytes, at, limit) : at + 1;
   }
 
@@ -45,13 +55,13 @@ final class StepScanner {
    * First position from {@code at} on that holds a semicolon, a quote or a slash; the limit if none
    * does, -1 if already {@code at} is negative.
    */
-  private static int skipPlain(ByteBuffer bytes, int at, int limit) {
+  private static int skipPlain(byte[] bytes, int at, int limit) {
     if (at < 0) {
       return at;
     }
     int i = at;
     while (i + 8 <= limit) {
-      long word = bytes.getLong(i);
+      long word = word(bytes, i);
       // a quote and a slash differ in one bit, so one test finds both
       long hits = zeroBytes(word ^ SEMICOLONS) | zeroBytes((word | QUOTE_TO_SLASH) ^ SLASHES);
       if (hits != 0) {
@@ -60,7 +70,7 @@ final class StepScanner {
       i += 8;
     }
     while (i < limit) {
-      byte b = bytes.get(i);
+      byte b = bytes[i];
       if (b == ';' || b == '\'' || b == '/') {
         return i;
       }
@@ -70,17 +80,17 @@ final class StepScanner {
   }
 
   /** First position from {@code at} on that holds a byte; the limit if none does. */
-  static int find(ByteBuffer bytes, int at, int limit, byte wanted) {
+  static int find(byte[] bytes, int at, int limit, byte wanted) {
     long pattern = LOW * wanted;
     int i = at;
     while (i + 8 <= limit) {
-      long hits = zeroBytes(bytes.getLong(i) ^ pattern);
+      long hits = zeroBytes(word(bytes, i) ^ pattern);
       if (hits != 0) {
         return i + (Long.numberOfTrailingZeros(hits) >>> 3);
       }
       i += 8;
     }
-    while (i < limit && bytes.get(i) != wanted) {
+    while (i < limit && bytes[i] != wanted) {
       i++;
     }
     return Math.min(i, limit);
@@ -95,12 +105,12 @@ final class StepScanner {
    * Position behind the closing quote. Two quotes in a row are one inside the string, and so is a
    * quote that {@code \\S\\} escapes, unless what follows shows that the string ends there.
    */
-  static int endOfString(ByteBuffer bytes, int openingQuote, int limit) {
+  static int endOfString(byte[] bytes, int openingQuote, int limit) {
     int i = find(bytes, openingQuote + 1, limit, (byte) '\'');
     while (i < limit) {
       if (isEscapedQuote(bytes, openingQuote, i, limit)) {
         i = find(bytes, i + 1, limit, (byte) '\'');
-      } else if (i + 1 < limit && bytes.get(i + 1) == '\'') {
+      } else if (i + 1 < limit && bytes[i + 1] == '\'') {
         i = find(bytes, i + 2, limit, (byte) '\'');
       } else {
         return i + 1;
@@ -109,48 +119,53 @@ final class StepScanner {
     return -1;
   }
 
-  private static boolean isEscapedQuote(ByteBuffer bytes, int openingQuote, int quote, int limit) {
+  private static boolean isEscapedQuote(byte[] bytes, int openingQuote, int quote, int limit) {
     boolean escaped =
         quote - 3 > openingQuote
-            && bytes.get(quote - 1) == '\\'
-            && bytes.get(quote - 2) == 'S'
-            && bytes.get(quote - 3) == '\\'
-            && bytes.get(quote - 4) != '\\';
+            && bytes[quote - 1] == '\\'
+            && bytes[quote - 2] == 'S'
+            && bytes[quote - 3] == '\\'
+            && bytes[quote - 4] != '\\';
     if (!escaped) {
       return false;
     }
     int next = skipBlanks(bytes, quote + 1, limit);
-    return next >= limit || (bytes.get(next) != ',' && bytes.get(next) != ')');
+    return next >= limit || (bytes[next] != ',' && bytes[next] != ')');
   }
 
-  private static int skipBlanks(ByteBuffer bytes, int from, int limit) {
+  private static int skipBlanks(byte[] bytes, int from, int limit) {
     int i = from;
-    while (i < limit && bytes.get(i) >= 0 && bytes.get(i) <= ' ') {
+    while (i < limit && bytes[i] >= 0 && bytes[i] <= ' ') {
       i++;
     }
     return i;
   }
 
   /** Position behind the closing mark of a comment. */
-  static int endOfComment(ByteBuffer bytes, int openingSlash, int limit) {
+  static int endOfComment(byte[] bytes, int openingSlash, int limit) {
     int i = find(bytes, openingSlash + 3, limit, (byte) '/');
-    while (i < limit && bytes.get(i - 1) != '*') {
+    while (i < limit && bytes[i - 1] != '*') {
       i = find(bytes, i + 1, limit, (byte) '/');
     }
     return i < limit ? i + 1 : -1;
   }
 
   /** Position of the next byte that is neither white space nor in a comment; the limit if none. */
-  static int skipSpace(ByteBuffer bytes, int from, int limit) {
+  static int skipSpace(byte[] bytes, int from, int limit) {
+    int end = endOfSpace(bytes, from, limit);
+    return end < 0 ? limit : end;
+  }
+
+  /** Like {@link #skipSpace}, but -1 if a comment does not end before the limit. */
+  static int endOfSpace(byte[] bytes, int from, int limit) {
     int i = from;
     while (i < limit) {
-      int b = bytes.get(i);
-      if (b == '/' && i + 1 < limit && bytes.get(i + 1) == '*') {
-        int end = endOfComment(bytes, i, limit);
-        if (end < 0) {
-          return limit;
+      int b = bytes[i];
+      if (b == '/' && i + 1 < limit && bytes[i + 1] == '*') {
+        i = endOfComment(bytes, i, limit);
+        if (i < 0) {
+          return -1;
         }
-        i = end;
       } else if (b <= ' ' && b >= 0) {
         i++;
       } else {

@@ -18,7 +18,17 @@ import org.lagwright.ifc.SharedModels;
 /** Whatever the file and wherever it is cut, the fast reader finds what the slow one finds. */
 class StepAgainstSlowTest {
 
-  private static final List<Integer> PART_BYTES = List.of(8, 61, 500, 1 << 20);
+  /** Bytes of a part, and how many of them are gone through at a time. */
+  private record Cutting(int partBytes, int chunkBytes) {}
+
+  private static final List<Cutting> CUTTINGS =
+      List.of(
+          new Cutting(8, 1 << 18),
+          new Cutting(61, 16),
+          new Cutting(500, 200),
+          new Cutting(1 << 20, 1),
+          new Cutting(1 << 20, 300),
+          new Cutting(1 << 20, 1 << 18));
 
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4, 20261125})
@@ -26,7 +36,7 @@ class StepAgainstSlowTest {
     for (int i = 0; i < 400; i++) {
       long fileSeed = seed * 1000 + i;
       byte[] bytes = HostileFiles.write(fileSeed);
-      PART_BYTES.forEach(part -> assertSame("seed " + fileSeed + " part " + part, bytes, part));
+      CUTTINGS.forEach(cutting -> assertSame("seed " + fileSeed, bytes, cutting));
     }
   }
 
@@ -37,17 +47,24 @@ class StepAgainstSlowTest {
       for (Path model : models) {
         byte[] bytes = Files.readAllBytes(model);
         if (bytes.length < 100_000) {
-          PART_BYTES.forEach(part -> assertSame(model + " part " + part, bytes, part));
+          CUTTINGS.forEach(cutting -> assertSame(model.toString(), bytes, cutting));
         }
       }
     }
   }
 
-  private static void assertSame(String name, byte[] bytes, int partBytes) {
+  private static void assertSame(String file, byte[] bytes, Cutting cutting) {
+    String name = file + " " + cutting;
     SlowStep slow = SlowStep.read(bytes);
     try {
       StepFile fast =
-          new StepIndexer(StepBytes.of(bytes), StepLimits.DEFAULT, k -> true, n -> {}, partBytes)
+          new StepIndexer(
+                  StepBytes.of(bytes),
+                  StepLimits.DEFAULT,
+                  k -> true,
+                  n -> {},
+                  cutting.partBytes(),
+                  cutting.chunkBytes())
               .run();
       assertThat(slow.refusal).as(name).isEmpty();
       assertSame(name, fast, slow);

@@ -172,6 +172,30 @@ class StepFileTest {
     assertThat(file.size()).isEqualTo(1);
   }
 
+  /** Records are read page by page; none may be cut off where a page ends, however long it is. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 97, 1000, 1024, 8190, 8192, 9300, 65_530, 70_000, 600_000, 1_048_000})
+  void recordsOfAnyLengthAreReadAsAWhole(int length) {
+    StringBuilder records = new StringBuilder();
+    int count = Math.max(4, 40_000 / length);
+    for (int i = 1; i <= count; i++) {
+      records.append("#" + i + "=A('" + "x;".repeat(length / 2) + "'," + i + ",(#7,#8));\n");
+    }
+
+    StepFile file = open(records.toString());
+    StepGlance glance = file.glance();
+
+    for (int i = 1; i <= count; i++) {
+      StepArguments arguments = record(file, i).arguments();
+      assertThat(arguments.text(0).orElseThrow()).hasSize(length / 2 * 2);
+      assertThat(arguments.number(1)).isEqualTo(i);
+      assertThat(arguments.references(2)).containsExactly(7, 8);
+      assertThat(glance.at(i)).isNotNull();
+      assertThat(glance.firstLabel()).isEqualTo(arguments.text(0).orElseThrow());
+      assertThat(glance.has(2)).isTrue();
+    }
+  }
+
   @Test
   void moreRecordsThanTheLimitAreRefused() {
     StepLimits tight = new StepLimits(2, 100, 10, 1000, 100, 10, 1000, 10);
