@@ -2,7 +2,6 @@ package org.lagwright.ifc.source;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InterruptedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -10,49 +9,59 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.function.Supplier;
 
 /**
  * Fingerprint of a file, so that a result can name exactly what it was made from. Worked out by a
- * thread of its own while the file is read.
+ * thread of its own while other work goes on.
  */
-final class Digest {
+final class Digest implements Supplier<String> {
 
   private static final int CHUNK = 1 << 16;
 
+  private final Path file;
   private final FutureTask<String> task;
 
-  private Digest(FutureTask<String> task) {
-    this.task = task;
+  private Digest(Path file) throws IOException {
+    // opened at once, so that the file may be removed meanwhile
+    InputStream in = Files.newInputStream(file);
+    this.file = file;
+    this.task = new FutureTask<>(() -> sha256(in));
   }
 
   /** Begins to read the file. */
-  static Digest start(Path file) {
-    Digest digest = new Digest(new FutureTask<>(() -> sha256(file)));
+  static Digest start(Path file) throws IOException {
+    Digest digest = new Digest(file);
     Thread thread = new Thread(digest.task, "lagwright-digest");
     thread.setDaemon(true);
     thread.start();
     return digest;
   }
 
-  /** SHA-256 in lower-case hex, once it is there. */
-  String sha256() throws IOException {
+  /**
+   * SHA-256 in lower-case hex, once it is there.
+   *
+   * @throws ModelException if the file cannot be read to its end
+   */
+  @Override
+  public String get() {
     try {
       return task.get();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new InterruptedIOException("interrupted");
+      throw new ModelException(file + ": interrupted while it was read.", e);
     } catch (ExecutionException e) {
       if (e.getCause() instanceof IOException cause) {
-        throw cause;
+        throw ModelException.unreadable(file, cause);
       }
       throw new IllegalStateException("fingerprint failed", e.getCause());
     }
   }
 
-  private static String sha256(Path file) throws IOException {
+  private static String sha256(InputStream opened) throws IOException {
     MessageDigest digest = sha256Algorithm();
     byte[] chunk = new byte[CHUNK];
-    try (InputStream in = Files.newInputStream(file)) {
+    try (InputStream in = opened) {
       for (int read = in.read(chunk); read >= 0; read = in.read(chunk)) {
         digest.update(chunk, 0, read);
       }

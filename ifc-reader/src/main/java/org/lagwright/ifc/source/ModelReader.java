@@ -60,9 +60,9 @@ public final class ModelReader {
       String line = e.line() > 0 ? ":" + e.line() : "";
       throw new ModelException(file + line + ": " + e.getMessage(), e);
     } catch (IOException e) {
-      throw unreadable(file, e);
+      throw ModelException.unreadable(file, e);
     } catch (UncheckedIOException e) {
-      throw unreadable(file, Objects.requireNonNull(e.getCause()));
+      throw ModelException.unreadable(file, Objects.requireNonNull(e.getCause()));
     }
   }
 
@@ -93,7 +93,7 @@ public final class ModelReader {
     } else {
       again(StepBytes.map(file), use);
     }
-    if (!digest.sha256().equals(described.sha256())) {
+    if (!digest.get().equals(described.sha256())) {
       throw new ModelException(
           file + ": the file changed while it was worked on. Run again when it is at rest.");
     }
@@ -101,15 +101,6 @@ public final class ModelReader {
 
   private static void again(StepBytes bytes, Use use) throws IOException {
     use.of(bytes, IfcFile.open(bytes, StepLimits.DEFAULT, read -> {}));
-  }
-
-  private static ModelException unreadable(Path file, IOException cause) {
-    return new ModelException(
-        file
-            + ": cannot be read ("
-            + cause.getMessage()
-            + "). Check that it is complete and yours, and that the disk is not full.",
-        cause);
   }
 
   /**
@@ -123,7 +114,6 @@ public final class ModelReader {
       throw new ModelException(file + ": the file is empty. Export the model again.");
     }
     String name = String.valueOf(file.getFileName());
-    Digest digest = Digest.start(file);
     IfcFile ifc =
         IfcFile.open(
             bytes,
@@ -135,6 +125,7 @@ public final class ModelReader {
         ModelExtractor.extract(
             ifc, source, options, done -> listener.progress("measuring " + name, done));
     listener.progress("measuring " + name, 1);
-    return model.of(source.withSha256(digest.sha256()));
+    // only now, as until here every processor is busy
+    return model.of(source.with(Digest.start(file)));
   }
 }
