@@ -9,7 +9,11 @@ final class Coordinates {
   /** Coordinates are smaller, whatever their unit: a light year in millimetres. */
   private static final double LARGEST = 1e19;
 
+  /** Directions that are remembered: most files write those along the axes once. */
+  private static final int REMEMBERED = 1 << 8;
+
   private final GeometryUnits units;
+  private final Recent<Vec> directions = new Recent<>(REMEMBERED);
 
   Coordinates(GeometryUnits units) {
     this.units = units;
@@ -52,7 +56,16 @@ final class Coordinates {
 
   /** A direction attribute; the default where the record leaves it out, null where it is broken. */
   private @Nullable Vec direction(IfcRecord owner, String attribute, Vec absent) {
-    return owner.has(attribute) ? direction(owner.ref(attribute)) : absent;
+    long id = owner.refId(attribute);
+    Vec known = id == 0 ? null : directions.find(id);
+    if (known != null) {
+      return known;
+    }
+    Vec read = owner.has(attribute) ? direction(owner.ref(attribute)) : absent;
+    if (id != 0 && read != null) {
+      directions.keep(id, read);
+    }
+    return read;
   }
 
   /** The optional axis placement of a solid or a profile; the identity where left out. */

@@ -2,9 +2,7 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,20 +54,27 @@ final class EndFinder {
 
   private final Mesh mesh;
   private final MeshTopology topology;
-  private final Map<Integer, Vec> centroids = new HashMap<>();
+
+  /** Of each connected piece, by its number. */
+  private final @Nullable Vec[] centroids;
 
   EndFinder(Mesh mesh, MeshTopology topology) {
     this.mesh = mesh;
     this.topology = topology;
-    Map<Integer, Double> areas = new HashMap<>();
+    double[] areas = new double[mesh.vertices().size()];
+    centroids = new Vec[areas.length];
     for (int face = 0; face < mesh.faces().size(); face++) {
       double area = topology.area(face);
-      Vec middle = Vec.mean(mesh.points(mesh.faces().get(face).loops().get(0)));
-      centroids.merge(topology.piece(face), middle.times(area), Vec::plus);
-      areas.merge(topology.piece(face), area, Double::sum);
+      int piece = topology.piece(face);
+      Vec middle = Vec.mean(mesh.points(mesh.faces().get(face).loops().get(0))).times(area);
+      Vec sum = centroids[piece];
+      centroids[piece] = sum == null ? middle : sum.plus(middle);
+      areas[piece] += area;
     }
-    areas.forEach(
-        (piece, area) -> centroids.computeIfPresent(piece, (p, sum) -> sum.times(1 / area)));
+    for (int piece = 0; piece < areas.length; piece++) {
+      Vec sum = centroids[piece];
+      centroids[piece] = sum == null ? null : sum.times(1 / areas[piece]);
+    }
   }
 
   /** The ends, each once, none inside the body. */
@@ -98,9 +103,12 @@ final class EndFinder {
     }
     double sharp = outline.kind() == Outline.Kind.RECTANGULAR ? RECTANGULAR_SHARP : ROUND_SHARP;
     Vec normal = outline.normal();
-    if (boundary.stream().allMatch(edge -> topology.isSharp(edge, patch, normal, sharp))) {
-      into.add(outward(outline, topology.piece(faces.get(0)), mesh.points(outer)));
+    for (MeshTopology.Edge edge : boundary) {
+      if (!topology.isSharp(edge.a(), edge.b(), patch, normal, sharp)) {
+        return;
+      }
     }
+    into.add(outward(outline, topology.piece(faces.get(0)), mesh.points(outer)));
   }
 
   /**
@@ -115,8 +123,8 @@ final class EndFinder {
     }
     Vec normal = topology.normal(face);
     for (int i = 0; i < outer.length; i++) {
-      MeshTopology.Edge edge = MeshTopology.Edge.of(outer[i], outer[(i + 1) % outer.length]);
-      if (!topology.isSharp(edge, patch, normal, SURELY_SMOOTH)) {
+      int next = outer[(i + 1) % outer.length];
+      if (!topology.isSharp(outer[i], next, patch, normal, SURELY_SMOOTH)) {
         return true;
       }
     }
@@ -137,7 +145,8 @@ final class EndFinder {
   /** Faces may be turned inside out, so the outside is where the piece's centroid is not. */
   private Found outward(Outline outline, int piece, List<Vec> loop) {
     Vec normal = outline.normal();
-    Vec centroid = centroids.getOrDefault(piece, Vec.ZERO);
+    Vec known = centroids[piece];
+    Vec centroid = known == null ? Vec.ZERO : known;
     double side = outline.centre().minus(centroid).dot(normal);
     return new Found(outline, side < 0 ? normal.times(-1) : normal, loop);
   }

@@ -45,10 +45,11 @@ public record Frame(Point origin, Point ex, Point ey, Point ez) {
   }
 
   Vec vector(Vec local) {
-    return Vec.of(ex)
-        .times(local.x())
-        .plus(Vec.of(ey).times(local.y()))
-        .plus(Vec.of(ez).times(local.z()));
+    // by its numbers, as every corner of every mesh goes through here
+    return new Vec(
+        ex.x() * local.x() + ey.x() * local.y() + ez.x() * local.z(),
+        ex.y() * local.x() + ey.y() * local.y() + ez.y() * local.z(),
+        ex.z() * local.x() + ey.z() * local.y() + ez.z() * local.z());
   }
 
   /** The frame that applies the inner one first. */

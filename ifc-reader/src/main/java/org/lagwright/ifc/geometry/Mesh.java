@@ -2,10 +2,8 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -50,7 +48,7 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
   }
 
   List<Vec> points(int[] loop) {
-    List<Vec> points = new ArrayList<>();
+    List<Vec> points = new ArrayList<>(loop.length);
     for (int index : loop) {
       points.add(vertices.get(index));
     }
@@ -60,18 +58,23 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
   /** Collects faces and welds their corners. */
   static final class Builder {
 
-    private record Cell(long x, long y, long z) {
+    /** The corners of a face, whatever the order in which they stand. */
+    private record Corners(int[] sorted) {
 
-      /** Mixes the bits: the usual sum gives neighbours in a regular mesh one hash. */
-      @Override
-      public int hashCode() {
-        return Long.hashCode(((x * MIX + y) * MIX + z) * MIX);
+      static Corners of(int[] loop) {
+        int[] sorted = loop.clone();
+        Arrays.sort(sorted);
+        return new Corners(sorted);
       }
 
-      /** Spelled out: the compiler's own is put together when first asked, which takes long. */
       @Override
       public boolean equals(@Nullable Object other) {
-        return other instanceof Cell o && x == o.x && y == o.y && z == o.z;
+        return other instanceof Corners corners && Arrays.equals(sorted, corners.sorted);
+      }
+
+      @Override
+      public int hashCode() {
+        return Arrays.hashCode(sorted);
       }
     }
 
@@ -83,10 +86,16 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
     /** Odd, from the golden ratio, so that multiples spread over all bits. */
     private static final long MIX = 0x9E3779B97F4A7C15L;
 
-    private final Map<Cell, List<Integer>> cells = new HashMap<>();
     private final List<Vec> vertices = new ArrayList<>();
+
+    /** The first vertex of the cells at each place of a hash table, plus one; 0 if none. */
+    private int[] firstInCell = new int[64];
+
+    /** The vertex behind each in the same place, plus one; 0 if none. */
+    private int[] nextInCell = new int[64];
+
     private final List<Face> faces = new ArrayList<>();
-    private final Set<List<Integer>> corners = new HashSet<>();
+    private final Set<Corners> corners = new HashSet<>();
     private @Nullable Vec origin;
 
     /**
@@ -107,19 +116,9 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
         }
       }
       // a dome and the disk below it have the same corners
-      if (!welded.isEmpty() && (!plane || corners.add(sorted(welded.get(0))))) {
+      if (!welded.isEmpty() && (!plane || corners.add(Corners.of(welded.get(0))))) {
         faces.add(new Face(welded, plane, patch));
       }
-    }
-
-    private static List<Integer> sorted(int[] loop) {
-      int[] sorted = loop.clone();
-      Arrays.sort(sorted);
-      List<Integer> corners = new ArrayList<>(sorted.length);
-      for (int index : sorted) {
-        corners.add(index);
-      }
-      return corners;
     }
 
     private int[] weld(List<Vec> loop) {
@@ -142,10 +141,13 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
         origin = world;
       }
       Vec point = world.minus(origin);
-      for (long x = cell(point.x() - WELD_M); x <= cell(point.x() + WELD_M); x++) {
-        for (long y = cell(point.y() - WELD_M); y <= cell(point.y() + WELD_M); y++) {
-          for (long z = cell(point.z() - WELD_M); z <= cell(point.z() + WELD_M); z++) {
-            int index = near(point, cells.getOrDefault(new Cell(x, y, z), List.of()));
+      long toX = cell(point.x() + WELD_M);
+      long toY = cell(point.y() + WELD_M);
+      long toZ = cell(point.z() + WELD_M);
+      for (long x = cell(point.x() - WELD_M); x <= toX; x++) {
+        for (long y = cell(point.y() - WELD_M); y <= toY; y++) {
+          for (long z = cell(point.z() - WELD_M); z <= toZ; z++) {
+            int index = near(point, firstInCell[slot(x, y, z)]);
             if (index >= 0) {
               return index;
             }
@@ -155,25 +157,45 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
       return add(point);
     }
 
+    private int slot(long x, long y, long z) {
+      long mixed = ((x * MIX + y) * MIX + z) * MIX;
+      return (int) (mixed >>> Integer.SIZE) & (firstInCell.length - 1);
+    }
+
     private static long cell(double coordinate) {
       // within what a long holds, so that the loops over cells end
       return (long) Math.floor(Math.max(-1e12, Math.min(1e12, coordinate)) / CELL_M);
     }
 
-    private int near(Vec point, List<Integer> indices) {
-      for (int index : indices) {
-        if (vertices.get(index).distanceTo(point) <= WELD_M) {
-          return index;
+    /** The vertex at a point among those of a cell, and perhaps of others, from one on. */
+    private int near(Vec point, int first) {
+      for (int at = first; at > 0; at = nextInCell[at - 1]) {
+        if (vertices.get(at - 1).distanceTo(point) <= WELD_M) {
+          return at - 1;
         }
       }
       return -1;
     }
 
     private int add(Vec point) {
-      Cell cell = new Cell(cell(point.x()), cell(point.y()), cell(point.z()));
-      cells.computeIfAbsent(cell, c -> new ArrayList<>(1)).add(vertices.size());
       vertices.add(point);
+      if (vertices.size() > nextInCell.length) {
+        nextInCell = new int[2 * nextInCell.length];
+        firstInCell = new int[nextInCell.length];
+        for (int i = 0; i < vertices.size(); i++) {
+          enter(i);
+        }
+      } else {
+        enter(vertices.size() - 1);
+      }
       return vertices.size() - 1;
+    }
+
+    private void enter(int vertex) {
+      Vec point = vertices.get(vertex);
+      int slot = slot(cell(point.x()), cell(point.y()), cell(point.z()));
+      nextInCell[vertex] = firstInCell[slot];
+      firstInCell[slot] = vertex + 1;
     }
 
     /** The mesh, null if it has no face. */

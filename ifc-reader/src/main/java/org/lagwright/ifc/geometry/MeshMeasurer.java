@@ -213,8 +213,16 @@ final class MeshMeasurer {
   }
 
   private static boolean reaches(Found end, Vec port) {
-    double reach = Math.max(PORT_REACH_M, PORT_REACH * end.outline().largestHalfM());
-    return end.outline().centre().distanceTo(port) < reach;
+    return end.outline().centre().distanceTo(port) < reachM(end.outline().largestHalfM());
+  }
+
+  private static double reachM(double halfM) {
+    return Math.max(PORT_REACH_M, PORT_REACH * halfM);
+  }
+
+  /** True if a port belongs to an end. */
+  static boolean isAt(Point portM, ShapeEnd end) {
+    return end.centreM().distanceM(portM) < reachM(end.section().largestSideM() / 2);
   }
 
   /** Boxes, and straight bodies with slanted ends; null for anything else. */

@@ -35,9 +35,9 @@ final class MeshTopology {
   }
 
   private final Mesh mesh;
-  private final List<Vec> normals = new ArrayList<>();
-  private final List<Double> areas = new ArrayList<>();
-  private final Map<Edge, List<Integer>> edges = new LinkedHashMap<>();
+  private final Vec[] normals;
+  private final double[] areas;
+  private final EdgeTable edges = new EdgeTable();
   private final DisjointSets pieces;
   private final DisjointSets patches;
 
@@ -45,6 +45,8 @@ final class MeshTopology {
     this.mesh = mesh;
     this.pieces = new DisjointSets(mesh.vertices().size());
     this.patches = new DisjointSets(mesh.faces().size());
+    this.normals = new Vec[mesh.faces().size()];
+    this.areas = new double[mesh.faces().size()];
     for (int face = 0; face < mesh.faces().size(); face++) {
       index(face);
     }
@@ -53,38 +55,43 @@ final class MeshTopology {
 
   private void index(int face) {
     Vec areaNormal = mesh.areaNormal(mesh.faces().get(face));
-    normals.add(areaNormal.unit());
-    areas.add(areaNormal.norm());
-    for (int[] loop : mesh.faces().get(face).loops()) {
+    normals[face] = areaNormal.unit();
+    areas[face] = areaNormal.norm();
+    List<int[]> loops = mesh.faces().get(face).loops();
+    for (int[] loop : loops) {
       for (int i = 0; i < loop.length; i++) {
-        int next = loop[(i + 1) % loop.length];
-        edges.computeIfAbsent(Edge.of(loop[i], next), edge -> new ArrayList<>()).add(face);
+        int next = loop[i + 1 == loop.length ? 0 : i + 1];
+        edges.add(loop[i], next, face);
         pieces.join(loop[i], next);
       }
-      pieces.join(loop[0], mesh.faces().get(face).loops().get(0)[0]);
+      pieces.join(loop[0], loops.get(0)[0]);
     }
   }
 
   /** Also across edges of more than two faces, where several bodies touch. */
   private void joinPatches() {
-    for (List<Integer> faces : edges.values()) {
-      for (int a : faces) {
-        for (int b : faces) {
-          boolean plane = mesh.faces().get(a).plane() && mesh.faces().get(b).plane();
-          if (a < b && plane && normals.get(a).cross(normals.get(b)).norm() < COPLANAR) {
-            patches.join(a, b);
-          }
+    for (int edge = 0; edge < edges.size(); edge++) {
+      for (int one = edges.firstUse(edge); one != EdgeTable.NONE; one = edges.nextUse(one)) {
+        for (int two = edges.firstUse(edge); two != EdgeTable.NONE; two = edges.nextUse(two)) {
+          joinIfCoplanar(edges.face(one), edges.face(two));
         }
       }
     }
   }
 
+  private void joinIfCoplanar(int a, int b) {
+    boolean plane = a < b && mesh.faces().get(a).plane() && mesh.faces().get(b).plane();
+    if (plane && normals[a].cross(normals[b]).norm() < COPLANAR) {
+      patches.join(a, b);
+    }
+  }
+
   Vec normal(int face) {
-    return normals.get(face);
+    return normals[face];
   }
 
   double area(int face) {
-    return areas.get(face);
+    return areas[face];
   }
 
   /** Number of the connected piece that a face belongs to. */
@@ -109,20 +116,31 @@ final class MeshTopology {
 
   /** True if every edge is shared by an even number of faces. */
   boolean isClosed() {
-    return edges.values().stream().allMatch(faces -> faces.size() % 2 == 0);
+    for (int edge = 0; edge < edges.size(); edge++) {
+      if (edges.uses(edge) % 2 != 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   List<Integer> facesAt(Edge edge) {
-    return edges.getOrDefault(edge, List.of());
+    List<Integer> faces = new ArrayList<>(2);
+    int number = edges.find(edge.a, edge.b);
+    for (int use = edges.firstUse(number); use != EdgeTable.NONE; use = edges.nextUse(use)) {
+      faces.add(edges.face(use));
+    }
+    return faces;
   }
 
   /** The one face beyond an edge of a face, -1 if there is none or more than one. */
   int across(int face, int a, int b) {
-    List<Integer> faces = facesAt(Edge.of(a, b));
-    if (faces.size() != 2) {
+    int edge = edges.find(a, b);
+    if (edge == EdgeTable.NONE || edges.uses(edge) != 2) {
       return -1;
     }
-    return faces.get(0) == face ? faces.get(1) : faces.get(0);
+    int use = edges.firstUse(edge);
+    return edges.face(edges.face(use) == face ? edges.nextUse(use) : use);
   }
 
   /** Edges that only one face of a patch has. */
@@ -145,20 +163,25 @@ final class MeshTopology {
 
   /** Edges that only one face of the whole mesh has. */
   List<Edge> openEdges() {
-    return edges.entrySet().stream()
-        .filter(entry -> entry.getValue().size() == 1)
-        .map(Map.Entry::getKey)
-        .toList();
+    List<Edge> open = new ArrayList<>();
+    for (int edge = 0; edge < edges.size(); edge++) {
+      if (edges.uses(edge) == 1) {
+        open.add(new Edge(edges.a(edge), edges.b(edge)));
+      }
+    }
+    return open;
   }
 
   /**
    * True if the faces beyond an edge of a patch are turned away from it by more than the angle
    * whose cosine is given; so is an edge with nothing beyond.
    */
-  boolean isSharp(Edge edge, int patch, Vec patchNormal, double cosine) {
-    for (int face : edges.getOrDefault(edge, List.of())) {
+  boolean isSharp(int a, int b, int patch, Vec patchNormal, double cosine) {
+    int use = edges.firstUse(edges.find(a, b));
+    for (; use != EdgeTable.NONE; use = edges.nextUse(use)) {
+      int face = edges.face(use);
       boolean beyond = patches.find(face) != patch && mesh.faces().get(face).plane();
-      if (beyond && Math.abs(normals.get(face).dot(patchNormal)) > cosine) {
+      if (beyond && Math.abs(normals[face].dot(patchNormal)) > cosine) {
         return false;
       }
     }

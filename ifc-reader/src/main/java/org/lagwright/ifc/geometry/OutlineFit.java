@@ -55,13 +55,18 @@ final class OutlineFit {
 
   /** Newell's sum: at right angles to the loop, as long as its area. */
   static Vec areaNormal(List<Vec> loop, Vec origin) {
-    Vec sum = Vec.ZERO;
-    for (int i = 0; i < loop.size(); i++) {
-      Vec a = loop.get(i).minus(origin);
-      Vec b = loop.get((i + 1) % loop.size()).minus(origin);
-      sum = sum.plus(a.cross(b));
+    double x = 0;
+    double y = 0;
+    double z = 0;
+    Vec a = loop.get(0).minus(origin);
+    for (int i = 1; i <= loop.size(); i++) {
+      Vec b = loop.get(i == loop.size() ? 0 : i).minus(origin);
+      x += a.y() * b.z() - a.z() * b.y();
+      y += a.z() * b.x() - a.x() * b.z();
+      z += a.x() * b.y() - a.y() * b.x();
+      a = b;
     }
-    return sum.times(0.5);
+    return new Vec(x, y, z).times(0.5);
   }
 
   private static boolean isPlane(List<Vec> loop, Vec origin, Vec normal, double size) {

@@ -20,14 +20,14 @@ public final class Placements {
   /**
    * A frame that was worked out.
    *
-   * @param placement instance number
    * @param frame null if the placement is broken
    * @param depth how many placements its chain has
    */
-  private record Known(long placement, @Nullable Frame frame, int depth) {}
+  private record Known(@Nullable Frame frame, int depth) {}
 
-  /** By the last bits of the number; a later one takes the place of an earlier one. */
-  private final @Nullable Known[] known = new Known[REMEMBERED];
+  private static final Known START = new Known(Frame.WORLD, 0);
+
+  private final Recent<Known> known = new Recent<>(REMEMBERED);
 
   /**
    * @param units units of the file; frames come out in metres
@@ -49,17 +49,17 @@ public final class Placements {
   /** World frame of a placement record, null as in {@link #of}. */
   public @Nullable Frame world(IfcRecord placement) {
     Deque<IfcRecord> chain = new ArrayDeque<>();
-    Known start = new Known(0, Frame.WORLD, 0);
+    Known start = START;
     IfcRecord at = placement;
     int deepest = file.step().limits().maxReferenceDepth();
     while (at != null) {
-      Known before = known[slot(at.id())];
-      if (before != null && before.placement == at.id()) {
+      Known before = known.find(at.id());
+      if (before != null) {
         start = before;
         break;
       }
       if (chain.size() >= deepest) {
-        start = new Known(0, null, chain.size());
+        start = new Known(null, chain.size());
         break;
       }
       chain.push(at);
@@ -67,13 +67,9 @@ public final class Placements {
         break;
       }
       at = at.ref("PlacementRelTo");
-      start = at == null ? new Known(0, null, 0) : start;
+      start = at == null ? new Known(null, 0) : start;
     }
     return start.depth + chain.size() > deepest ? null : compose(chain, start);
-  }
-
-  private static int slot(long placement) {
-    return (int) placement & (REMEMBERED - 1);
   }
 
   private @Nullable Frame compose(Deque<IfcRecord> outermostFirst, Known start) {
@@ -82,7 +78,7 @@ public final class Placements {
     for (IfcRecord placement : outermostFirst) {
       Frame own = relative(placement);
       frame = frame == null || own == null ? null : frame.times(own);
-      known[slot(placement.id())] = new Known(placement.id(), frame, ++depth);
+      known.keep(placement.id(), new Known(frame, ++depth));
     }
     return frame;
   }

@@ -49,8 +49,12 @@ final class Solids {
     if (items.size() == 1) {
       return largest;
     }
-    Shape bend = largest.form() == Form.BEND ? BendChain.of(shapes, largest, hints) : null;
-    return bend != null ? bend : whole(items, shapes, largest, hints);
+    long step = items.get(0).record().id();
+    Shape told =
+        largest.form() == Form.BEND
+            ? BendChain.of(shapes, largest, hints)
+            : BranchedRun.of(shapes, largest, step, hints);
+    return told != null ? told : whole(items, shapes, largest, hints);
   }
 
   /** A union is the bodies it joins, as other programs write them side by side. */

@@ -32,7 +32,7 @@ public final class IfcGlance {
 
   /** True if the record is an instance of the entity or of a subtype. */
   public boolean is(String entityName) {
-    return entity != null && entity.ancestors().contains(entityName);
+    return entity != null && entity.isA(entityName);
   }
 
   /** True if the schema knows the attribute and the record gives it a value. */

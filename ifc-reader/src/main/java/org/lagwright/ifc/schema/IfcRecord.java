@@ -40,7 +40,7 @@ public final class IfcRecord {
 
   /** True if it is an instance of the entity or of a subtype. */
   public boolean is(String entityName) {
-    return entity.ancestors().contains(entityName);
+    return entity.isA(entityName);
   }
 
   /** True if the schema knows the attribute and the record gives it a value. */

@@ -62,7 +62,7 @@ public enum IfcSchema {
    */
   public boolean isA(String keyword, String entity) {
     IfcEntity found = find(keyword);
-    return found != null && found.ancestors().contains(entity);
+    return found != null && found.isA(entity);
   }
 
   /**

@@ -60,8 +60,7 @@ public final class StepFile {
   public static StepFile open(
       StepBytes bytes, StepLimits limits, Predicate<String> listed, LongConsumer progress) {
     int partBytes = StepIndexer.partBytes(bytes.size());
-    return new StepIndexer(
-            bytes, limits, listed, progress, partBytes, StepIndexer.CHUNK_BYTES)
+    return new StepIndexer(bytes, limits, listed, progress, partBytes, StepIndexer.CHUNK_BYTES)
         .run();
   }
 

@@ -89,7 +89,9 @@ final class StepPart {
       cut = false;
       end = chunkStart + statements();
       if (cut && end == chunkStart) {
-        chunk = new byte[(int) Math.min(8L * chunk.length, limits.maxRecordBytes() + (long) chunkBytes)];
+        chunk =
+            new byte
+                [(int) Math.min(8L * chunk.length, limits.maxRecordBytes() + (long) chunkBytes)];
       }
     }
     return this;

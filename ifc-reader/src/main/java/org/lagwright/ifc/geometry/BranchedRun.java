@@ -1,0 +1,102 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * A tee that is drawn as two round cylinders, one starting inside the other. Its free ends can be
+ * told without meshing the two.
+ */
+final class BranchedRun {
+
+  /** Cosine of the least angle between run and branch: 85 degrees, as for a tee. */
+  private static final double SQUARE = Math.cos(Math.toRadians(85));
+
+  /** Ends of unequal size are sorted largest first, as those of meshes are. */
+  private static final Comparator<ShapeEnd> LARGEST_FIRST =
+      Comparator.comparingDouble(end -> -end.section().largestSideM());
+
+  private BranchedRun() {}
+
+  /**
+   * The tee that two bodies make.
+   *
+   * @param step the record that evidence points to
+   * @return null if they are no such cylinders, or if the ports tell that not all ends count
+   */
+  static @Nullable Shape of(List<Shape> pieces, Shape run, long step, ShapeHints hints) {
+    Shape branch = pieces.get(pieces.get(0) == run ? 1 : 0);
+    boolean some = !hints.portsM().isEmpty() && hints.portsM().size() < 3;
+    ShapeEnd free =
+        some || pieces.size() != 2 || !isCylinder(run) || !isCylinder(branch)
+            ? null
+            : freeEnd(run, branch);
+    if (free == null) {
+      return null;
+    }
+    List<ShapeEnd> ends = new ArrayList<>(run.ends());
+    ends.add(pieces.get(0) == run ? 2 : 0, free);
+    ends.sort(LARGEST_FIRST);
+    String body = "body of " + pieces.size() + " items";
+    Evidence evidence = new Evidence(step, body, "the ends that stay free");
+    Shape tee = Shape.ofEnds(inOrderOfPorts(ends, hints.portsM()), How.SOLID, evidence);
+    return tee.form() == Form.TEE ? tee : null;
+  }
+
+  private static boolean isCylinder(Shape piece) {
+    return piece.form() == Form.STRAIGHT
+        && piece.section() != null
+        && piece.section().how() == How.SOLID
+        && piece.ends().size() == 2
+        && piece.ends().get(0).section() instanceof Section.Round
+        && piece.ends().get(0).section().equals(piece.ends().get(1).section());
+  }
+
+  /** The end of the branch outside the run, if the other one lies inside and it fits between. */
+  private static @Nullable ShapeEnd freeEnd(Shape run, Shape branch) {
+    Vec from = run.ends().get(0).centre();
+    Vec along = run.ends().get(1).out();
+    double lengthM = run.ends().get(1).centre().minus(from).dot(along);
+    double runM = halfM(run);
+    double branchM = halfM(branch);
+    for (int i = 0; i < 2; i++) {
+      ShapeEnd inner = branch.ends().get(i);
+      ShapeEnd outer = branch.ends().get(1 - i);
+      Vec toInner = inner.centre().minus(from);
+      Vec toOuter = outer.centre().minus(from);
+      double at = toInner.dot(along);
+      boolean between = at > branchM && at < lengthM - branchM;
+      boolean square = Math.abs(outer.out().dot(along)) < SQUARE;
+      boolean starts = toInner.across(along).norm() < runM + Mesh.WELD_M;
+      Vec off = toOuter.across(along);
+      boolean leaves = off.norm() > runM + Mesh.WELD_M && off.dot(outer.out()) > 0;
+      if (between && square && starts && leaves) {
+        return outer;
+      }
+    }
+    return null;
+  }
+
+  private static double halfM(Shape cylinder) {
+    return cylinder.ends().get(0).section().largestSideM() / 2;
+  }
+
+  /** The end nearest to each port; as they were unless each port has one of its own. */
+  private static List<ShapeEnd> inOrderOfPorts(List<ShapeEnd> ends, List<Point> portsM) {
+    List<ShapeEnd> ordered = new ArrayList<>();
+    for (Point portM : portsM) {
+      ends.stream()
+          .filter(end -> !ordered.contains(end) && MeshMeasurer.isAt(portM, end))
+          .min(Comparator.comparingDouble(end -> end.centreM().distanceM(portM)))
+          .ifPresent(ordered::add);
+    }
+    return ordered.size() == ends.size() ? ordered : ends;
+  }
+}
