@@ -1,11 +1,8 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
@@ -91,7 +88,23 @@ final class FittingEnds {
   }
 
   private List<Section> drawn() {
-    return draft.shape.ends().stream().map(e -> Sizes.withoutNoise(e.section())).toList();
+    return withoutNoise(sections(draft.shape.ends()));
+  }
+
+  private static List<Section> sections(List<ShapeEnd> ends) {
+    List<Section> sections = new ArrayList<>(ends.size());
+    for (ShapeEnd end : ends) {
+      sections.add(end.section());
+    }
+    return sections;
+  }
+
+  private static List<Section> withoutNoise(List<Section> sections) {
+    List<Section> clean = new ArrayList<>(sections.size());
+    for (Section section : sections) {
+      clean.add(Sizes.withoutNoise(section));
+    }
+    return List.copyOf(clean);
   }
 
   private How drawnHow() {
@@ -106,12 +119,12 @@ final class FittingEnds {
   }
 
   private Evidence metEvidence() {
-    return joints.stream()
-        .map(Neighbours.Joint::met)
-        .filter(Objects::nonNull)
-        .map(Neighbours.Found::evidence)
-        .findFirst()
-        .orElseThrow();
+    for (Neighbours.Joint joint : joints) {
+      if (joint.met() != null) {
+        return joint.met().evidence();
+      }
+    }
+    throw new IllegalStateException("nothing is met at " + draft.key);
   }
 
   /** The sizes met, in the order of the ends; empty unless every end is known. */
@@ -120,17 +133,21 @@ final class FittingEnds {
         FittingMeasurer.isWiderThanItsPipe(draft.form) || draft.shape.ends().size() != ways()
             ? metAtJoints()
             : metAtEnds();
-    return sections.stream().map(Sizes::withoutNoise).toList();
+    return withoutNoise(sections);
   }
 
   private List<Section> metAtJoints() {
-    boolean all = joints.stream().allMatch(j -> j.met() != null);
-    if (all && joints.size() == ways() && joints.size() > 1) {
-      return joined == null || joined.ends().size() != joints.size()
-          ? joints.stream().flatMap(FittingEnds::metAt).toList()
-          : joined.ends().stream().map(ShapeEnd::section).toList();
+    List<Section> known = new ArrayList<>(joints.size());
+    for (Neighbours.Joint joint : joints) {
+      if (joint.met() != null) {
+        known.add(joint.met().section());
+      }
     }
-    List<Section> known = joints.stream().flatMap(FittingEnds::metAt).toList();
+    if (known.size() == joints.size() && joints.size() == ways() && joints.size() > 1) {
+      return joined == null || joined.ends().size() != joints.size()
+          ? known
+          : sections(joined.ends());
+    }
     if (!FittingMeasurer.isWiderThanItsPipe(draft.form)) {
       return List.of();
     }
@@ -142,15 +159,13 @@ final class FittingEnds {
     return known.size() > 1 ? known : List.of();
   }
 
-  private static Stream<Section> metAt(Neighbours.Joint joint) {
-    return Stream.ofNullable(joint.met()).map(Neighbours.Found::section);
-  }
-
   /** At each drawn end what is met there, or what is met at an end drawn alike. */
   private List<Section> metAtEnds() {
     List<ShapeEnd> ends = draft.shape.ends();
     List<@Nullable Section> direct = new ArrayList<>();
-    ends.forEach(end -> direct.add(metNear(end.centreM())));
+    for (ShapeEnd end : ends) {
+      direct.add(metNear(end.centreM()));
+    }
     List<Section> sections = new ArrayList<>();
     for (int i = 0; i < ends.size(); i++) {
       Section met = direct.get(i);
@@ -165,11 +180,15 @@ final class FittingEnds {
   }
 
   private @Nullable Section metNear(Point atM) {
-    return joints.stream()
-        .filter(j -> j.met() != null && distanceM(j, atM) < SAME_PLACE_M)
-        .min(Comparator.comparingDouble(j -> distanceM(j, atM)))
-        .flatMap(j -> metAt(j).findFirst())
-        .orElse(null);
+    Section nearest = null;
+    double leastM = SAME_PLACE_M;
+    for (Neighbours.Joint joint : joints) {
+      if (joint.met() != null && distanceM(joint, atM) < leastM) {
+        nearest = joint.met().section();
+        leastM = distanceM(joint, atM);
+      }
+    }
+    return nearest;
   }
 
   private static double distanceM(Neighbours.Joint joint, Point atM) {
@@ -179,32 +198,35 @@ final class FittingEnds {
 
   /** Sizes that the ports state themselves, where one of the ends meets nothing that tells. */
   private void byPorts(Options<List<Section>> options) {
-    List<Neighbours.Found> known =
-        joints.stream().map(Neighbours.Joint::known).filter(Objects::nonNull).toList();
-    Optional<Neighbours.Found> stated =
-        joints.stream().map(Neighbours.Joint::stated).filter(Objects::nonNull).findFirst();
-    if (stated.isPresent() && known.size() == ways() && known.size() > 1) {
-      options.add(
-          known.stream().map(Neighbours.Found::section).toList(),
-          How.PROPERTY,
-          stated.get().evidence());
+    List<Section> known = new ArrayList<>(joints.size());
+    Neighbours.Found stated = null;
+    for (Neighbours.Joint joint : joints) {
+      Neighbours.Found its = joint.known();
+      if (its != null) {
+        known.add(its.section());
+      }
+      stated = stated == null ? joint.stated() : stated;
+    }
+    if (stated != null && known.size() == ways() && known.size() > 1) {
+      options.add(List.copyOf(known), How.PROPERTY, stated.evidence());
     }
   }
 
   /** Run, run and branch of nominal sizes that properties state. */
   private void byProperties(Options<List<Section>> options) {
-    Optional<Property> branch =
-        PropertyNames.of(draft.properties, PropertyNames.Role.BRANCH_NOMINAL).findFirst();
-    Optional<Section> branchSection = branch.flatMap(NominalSizes::section);
-    Optional<Section> run =
-        PropertyNames.of(draft.properties, PropertyNames.Role.NOMINAL)
-            .flatMap(p -> NominalSizes.section(p).stream())
-            .findFirst();
-    if (ways() == 3 && run.isPresent() && branchSection.isPresent()) {
+    List<Property> branches =
+        PropertyNames.listOf(draft.properties, PropertyNames.Role.BRANCH_NOMINAL);
+    if (branches.isEmpty() || ways() != 3) {
+      return;
+    }
+    Optional<Section> branch = NominalSizes.section(branches.get(0));
+    Optional<Section> run = Optional.empty();
+    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.NOMINAL)) {
+      run = run.isEmpty() ? NominalSizes.section(p) : run;
+    }
+    if (run.isPresent() && branch.isPresent()) {
       options.add(
-          List.of(run.get(), run.get(), branchSection.get()),
-          How.PROPERTY,
-          branch.orElseThrow().evidence());
+          List.of(run.get(), run.get(), branch.get()), How.PROPERTY, branches.get(0).evidence());
     }
   }
 
@@ -215,7 +237,7 @@ final class FittingEnds {
       List<Section> ends = inText(draft, text.value());
       if (ends.size() > 1
           && section != null
-          && largest(ends).filter(e -> Sizes.sameSection(e, section.value())).isPresent()) {
+          && Sizes.sameSection(largest(ends).orElseThrow(), section.value())) {
         options.add(ends, How.TEXT, text.evidence());
       }
     }
@@ -223,16 +245,26 @@ final class FittingEnds {
 
   /** Sections of the ends that a text names, as it names them; empty if it does not. */
   static List<Section> inText(Draft draft, String text) {
-    return draft.kind == Kind.DUCT_FITTING
-        ? Sizes.ductEnds(text)
-        : Sizes.dnEnds(text).stream()
-            .flatMap(dn -> PipeSizes.forNominal(dn).stream())
-            .map(PipeSizes.Size::section)
-            .toList();
+    if (draft.kind == Kind.DUCT_FITTING) {
+      return Sizes.ductEnds(text);
+    }
+    List<Section> ends = new ArrayList<>();
+    for (int dn : Sizes.dnEnds(text)) {
+      Optional<PipeSizes.Size> size = PipeSizes.forNominal(dn);
+      if (size.isPresent()) {
+        ends.add(size.get().section());
+      }
+    }
+    return List.copyOf(ends);
   }
 
   static Optional<Section> largest(List<Section> sections) {
-    return sections.stream().max(Comparator.comparingDouble(Section::largestSideM));
+    Section largest = null;
+    for (Section section : sections) {
+      largest =
+          largest == null || section.largestSideM() > largest.largestSideM() ? section : largest;
+    }
+    return Optional.ofNullable(largest);
   }
 
   /** The same sizes, in whatever order. */

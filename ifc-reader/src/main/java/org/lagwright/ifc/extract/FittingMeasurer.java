@@ -1,6 +1,6 @@
 package org.lagwright.ifc.extract;
 
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -68,8 +68,10 @@ final class FittingMeasurer {
     Shape joined = JointShape.of(draft, joints);
     FittingEnds ends = new FittingEnds(draft, joints, joined, false);
     if (insulation.isIn(draft, joints, ends.ways())) {
-      List<Neighbours.Joint> bare =
-          joints.stream().map(Neighbours.Joint::withSegmentsOnly).toList();
+      List<Neighbours.Joint> bare = new ArrayList<>(joints.size());
+      for (Neighbours.Joint joint : joints) {
+        bare.add(joint.withSegmentsOnly());
+      }
       ends = new FittingEnds(draft, bare, JointShape.of(draft, bare), true);
       size(draft, bare, ends);
     } else {
@@ -94,8 +96,16 @@ final class FittingMeasurer {
   private void size(Draft draft, List<Neighbours.Joint> joints, FittingEnds ends) {
     Options<Section> options = new Options<>(Sizes::sameSection);
     Measured<Section> drawn = draft.shape.section();
-    List<Neighbours.Found> met =
-        joints.stream().map(Neighbours.Joint::met).filter(Objects::nonNull).toList();
+    List<Neighbours.Found> met = new ArrayList<>(joints.size());
+    List<Neighbours.Found> stated = new ArrayList<>(joints.size());
+    for (Neighbours.Joint joint : joints) {
+      if (joint.met() != null) {
+        met.add(joint.met());
+      }
+      if (joint.stated() != null) {
+        stated.add(joint.stated());
+      }
+    }
     boolean insulated = draft.drawnInsulation != null;
     boolean bodyIsTheSize = !isWiderThanItsPipe(draft.form) && !insulated;
     boolean allKnown = met.size() == ends.ways() || ends.areMet();
@@ -103,25 +113,41 @@ final class FittingMeasurer {
     if (drawnFirst) {
       options.addAll(drawn);
     }
-    met.stream()
-        .max(Comparator.comparingDouble(n -> n.section().largestSideM()))
-        .ifPresent(n -> addMet(options, n, drawnFirst && !allKnown));
+    if (!met.isEmpty()) {
+      addMet(options, largest(met), drawnFirst && !allKnown);
+    }
     if (!drawnFirst && drawn != null) {
-      if (met.stream().allMatch(n -> Sizes.sameSection(n.section(), drawn.value()))) {
+      if (allHave(drawn.value(), met)) {
         options.addAll(drawn);
       } else {
         options.rule(drawn.value(), drawn.how(), drawn.evidence(), insulated ? INSULATED : BODY);
       }
     }
     options.addAll(profiles.ofMaterial(draft.key.step()));
-    joints.stream()
-        .map(Neighbours.Joint::stated)
-        .filter(Objects::nonNull)
-        .max(Comparator.comparingDouble(n -> n.section().largestSideM()))
-        .ifPresent(n -> options.add(n.section(), How.PROPERTY, n.evidence()));
+    if (!stated.isEmpty()) {
+      options.add(largest(stated).section(), How.PROPERTY, largest(stated).evidence());
+    }
     texts(draft, options);
     draft.section = Sizes.withoutNoise(options.choose());
     nominal(draft);
+  }
+
+  private static Neighbours.Found largest(List<Neighbours.Found> sizes) {
+    Neighbours.Found largest = sizes.get(0);
+    for (Neighbours.Found size : sizes) {
+      boolean larger = size.section().largestSideM() > largest.section().largestSideM();
+      largest = larger ? size : largest;
+    }
+    return largest;
+  }
+
+  private static boolean allHave(Section section, List<Neighbours.Found> sizes) {
+    for (Neighbours.Found size : sizes) {
+      if (!Sizes.sameSection(size.section(), section)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** What is met at some of the ends only need not be the largest of them. */
@@ -135,29 +161,40 @@ final class FittingMeasurer {
 
   private static void texts(Draft draft, Options<Section> options) {
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      FittingEnds.largest(FittingEnds.inText(draft, text.value()))
-          .or(() -> sizeInText(draft, text.value()))
-          .ifPresent(s -> options.add(s, How.TEXT, text.evidence()));
+      Optional<Section> size = FittingEnds.largest(FittingEnds.inText(draft, text.value()));
+      if (size.isEmpty()) {
+        size = sizeInText(draft, text.value());
+      }
+      if (size.isPresent()) {
+        options.add(size.get(), How.TEXT, text.evidence());
+      }
     }
   }
 
   private static Optional<Section> sizeInText(Draft draft, String text) {
-    return draft.kind == Kind.DUCT_FITTING
-        ? Sizes.sides(text).or(() -> Sizes.diameter(text))
-        : Sizes.dn(text).flatMap(PipeSizes::forNominal).map(PipeSizes.Size::section);
+    if (draft.kind == Kind.DUCT_FITTING) {
+      Optional<Section> sides = Sizes.sides(text);
+      return sides.isPresent() ? sides : Sizes.diameter(text);
+    }
+    Optional<Integer> dn = Sizes.dn(text);
+    Optional<PipeSizes.Size> size = dn.isEmpty() ? Optional.empty() : PipeSizes.forNominal(dn.get());
+    return size.isEmpty() ? Optional.empty() : Optional.of(size.get().section());
   }
 
   private static void nominal(Draft draft) {
     if (draft.kind == Kind.DUCT_FITTING || draft.section == null) {
       return;
     }
-    Section section = draft.section.value();
-    draft.names.ofType().stream()
-        .flatMap(t -> Sizes.dn(t).stream())
-        .filter(
-            dn -> section instanceof Section.Round r && PipeSizes.mayBe(dn, r.outsideDiameterM()))
-        .findFirst()
-        .ifPresent(dn -> draft.nominalSize = "DN" + dn);
+    if (!(draft.section.value() instanceof Section.Round round)) {
+      return;
+    }
+    for (String text : draft.names.ofType()) {
+      Optional<Integer> dn = Sizes.dn(text);
+      if (dn.isPresent() && PipeSizes.mayBe(dn.get(), round.outsideDiameterM())) {
+        draft.nominalSize = "DN" + dn.get();
+        return;
+      }
+    }
   }
 
   private @Nullable Measured<Double> length(
@@ -229,7 +266,10 @@ final class FittingMeasurer {
     Point a = faces.isEmpty() ? null : faces.get(0).port().positionM();
     Point b = faces.isEmpty() ? null : faces.get(1).port().positionM();
     if (a != null && b != null && ShapeMeasurer.isPossible(a.distanceM(b))) {
-      boolean inFile = faces.stream().allMatch(j -> j.port().isInFile());
+      boolean inFile = true;
+      for (Neighbours.Joint face : faces) {
+        inFile &= face.port().isInFile();
+      }
       Evidence evidence =
           new Evidence(
               inFile ? faces.get(0).port().step() : draft.key.step(),

@@ -1,5 +1,6 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -19,10 +20,18 @@ final class PipeSizes {
     }
   }
 
-  private static final List<Size> SIZES =
-      Resource.lines("pipe-sizes.csv").stream().skip(1).map(PipeSizes::parse).toList();
+  private static final List<Size> SIZES = read();
 
   private PipeSizes() {}
+
+  private static List<Size> read() {
+    List<String> lines = Resource.lines("pipe-sizes.csv");
+    List<Size> sizes = new ArrayList<>(lines.size());
+    for (String line : lines.subList(1, lines.size())) {
+      sizes.add(parse(line));
+    }
+    return List.copyOf(sizes);
+  }
 
   private static Size parse(String line) {
     String[] cells = line.split(",", -1);
@@ -32,7 +41,12 @@ final class PipeSizes {
 
   /** True if some standard has this outside diameter. */
   static boolean isOutsideDiameter(double diameterM) {
-    return SIZES.stream().anyMatch(s -> Math.abs(s.outsideDiameterM - diameterM) < TOLERANCE_M);
+    for (Size size : SIZES) {
+      if (Math.abs(size.outsideDiameterM - diameterM) < TOLERANCE_M) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** All tabulated sizes, steel first. */
@@ -47,7 +61,12 @@ final class PipeSizes {
 
   /** The first tabulated size of a nominal diameter: steel by EN 10255 / EN 10220. */
   static Optional<Size> forNominal(int dn) {
-    return SIZES.stream().filter(s -> s.dn == dn).findFirst();
+    for (Size size : SIZES) {
+      if (size.dn == dn) {
+        return Optional.of(size);
+      }
+    }
+    return Optional.empty();
   }
 
   /**

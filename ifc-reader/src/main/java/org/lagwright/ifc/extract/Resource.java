@@ -1,11 +1,10 @@
 package org.lagwright.ifc.extract;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Data files of this package: one fact a line, comments start with a hash. */
@@ -15,15 +14,24 @@ final class Resource {
 
   /** The lines of a file without comments and blank lines. */
   static List<String> lines(String name) {
-    InputStream in = Resource.class.getResourceAsStream(name);
-    if (in == null) {
-      throw new IllegalStateException("resource missing from the build: " + name);
-    }
-    try (BufferedReader reader =
-        new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-      return reader.lines().filter(l -> !l.isBlank() && !l.startsWith("#")).toList();
+    String text;
+    try (InputStream in = Resource.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalStateException("resource missing from the build: " + name);
+      }
+      text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+    List<String> lines = new ArrayList<>();
+    for (int from = 0; from < text.length(); ) {
+      int end = text.indexOf('\n', from);
+      String line = text.substring(from, end < 0 ? text.length() : end);
+      if (!line.isBlank() && line.charAt(0) != '#') {
+        lines.add(line);
+      }
+      from = end < 0 ? text.length() : end + 1;
+    }
+    return lines;
   }
 }
