@@ -41,13 +41,17 @@ final class BendMeasurer {
       options.addAll(draft.shape.angleDeg());
     }
     options.addAll(made == null ? null : made.angleDeg());
-    PropertyNames.of(draft.properties, PropertyNames.Role.ANGLE)
-        .forEach(
-            p -> degrees(p).ifPresent(deg -> options.addStated(deg, p, placeholders.contains(p))));
+    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.ANGLE)) {
+      Optional<Double> deg = degrees(p);
+      if (deg.isPresent()) {
+        options.addStated(deg.get(), p, placeholders.contains(p));
+      }
+    }
     for (String text : draft.names.all()) {
-      Sizes.angleDeg(text)
-          .ifPresent(
-              deg -> options.add(deg, How.TEXT, new Evidence(draft.key.step(), "name", text)));
+      Optional<Double> deg = Sizes.angleDeg(text);
+      if (deg.isPresent()) {
+        options.add(deg.get(), How.TEXT, new Evidence(draft.key.step(), "name", text));
+      }
     }
     return options.choose();
   }
@@ -71,11 +75,12 @@ final class BendMeasurer {
       options.addAll(draft.shape.bendRadiusM());
     }
     options.addAll(made == null ? null : made.bendRadiusM());
-    PropertyNames.of(draft.properties, PropertyNames.Role.BEND_RADIUS)
-        .forEach(
-            p ->
-                PropertyNames.lengthM(p, lengthUnitM)
-                    .ifPresent(r -> options.addStated(r, p, placeholders.contains(p))));
+    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.BEND_RADIUS)) {
+      Optional<Double> radiusM = PropertyNames.lengthM(p, lengthUnitM);
+      if (radiusM.isPresent()) {
+        options.addStated(radiusM.get(), p, placeholders.contains(p));
+      }
+    }
     return options.choose();
   }
 

@@ -1,7 +1,7 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.lagwright.ifc.extract.Neighbours.Found;
 import org.lagwright.ifc.extract.Neighbours.Joint;
@@ -34,28 +34,34 @@ final class FittingInsulation {
    */
   boolean isIn(Draft draft, List<Joint> joints, int ways) {
     Measured<Section> drawn = draft.shape.section();
-    List<Found> pipes =
-        joints.stream().map(Joint::met).filter(Objects::nonNull).filter(Found::ofSegment).toList();
+    List<Found> pipes = new ArrayList<>(joints.size());
+    for (Joint joint : joints) {
+      if (joint.met() != null && joint.met().ofSegment()) {
+        pipes.add(joint.met());
+      }
+    }
     boolean told = draft.form == Form.BEND ? !pipes.isEmpty() : pipes.size() == ways;
     if (drawn == null || !told || FittingMeasurer.isWiderThanItsPipe(draft.form)) {
       return false;
     }
-    Found widest =
-        pipes.stream()
-            .reduce((a, b) -> b.section().largestSideM() > a.section().largestSideM() ? b : a)
-            .orElseThrow();
-    Optional<Double> restM =
-        Thicknesses.between(widest.section(), drawn.value()).filter(Thicknesses::isPossible);
-    Optional<Evidence> said = restM.flatMap(m -> saidBy(draft, pipes, m));
-    said.ifPresent(by -> note(draft, drawn, widest, restM.orElseThrow(), by));
+    Found widest = FittingMeasurer.largest(pipes);
+    Optional<Double> restM = Thicknesses.between(widest.section(), drawn.value());
+    if (restM.isEmpty() || !Thicknesses.isPossible(restM.get())) {
+      return false;
+    }
+    Optional<Evidence> said = saidBy(draft, pipes, restM.get());
+    if (said.isPresent()) {
+      note(draft, drawn, widest, restM.get(), said.get());
+    }
     return said.isPresent();
   }
 
   /** What says that the rest is insulation; empty if nothing does. */
   private Optional<Evidence> saidBy(Draft draft, List<Found> pipes, double restM) {
-    boolean drawnThere =
-        pipes.stream()
-            .allMatch(p -> p.insulationM() > 0 && Thicknesses.same(p.insulationM(), restM));
+    boolean drawnThere = true;
+    for (Found pipe : pipes) {
+      drawnThere &= pipe.insulationM() > 0 && Thicknesses.same(pipe.insulationM(), restM);
+    }
     if (drawnThere) {
       return Optional.of(pipes.get(0).evidence());
     }

@@ -132,7 +132,7 @@ final class FittingMeasurer {
     nominal(draft);
   }
 
-  private static Neighbours.Found largest(List<Neighbours.Found> sizes) {
+  static Neighbours.Found largest(List<Neighbours.Found> sizes) {
     Neighbours.Found largest = sizes.get(0);
     for (Neighbours.Found size : sizes) {
       boolean larger = size.section().largestSideM() > largest.section().largestSideM();
@@ -177,7 +177,8 @@ final class FittingMeasurer {
       return sides.isPresent() ? sides : Sizes.diameter(text);
     }
     Optional<Integer> dn = Sizes.dn(text);
-    Optional<PipeSizes.Size> size = dn.isEmpty() ? Optional.empty() : PipeSizes.forNominal(dn.get());
+    Optional<PipeSizes.Size> size =
+        dn.isEmpty() ? Optional.empty() : PipeSizes.forNominal(dn.get());
     return size.isEmpty() ? Optional.empty() : Optional.of(size.get().section());
   }
 

@@ -2,7 +2,6 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
@@ -51,17 +50,21 @@ final class JointShape {
   }
 
   private static How how(List<Neighbours.Joint> joints) {
-    return joints.stream().allMatch(j -> j.port().isInFile()) ? How.PORTS : How.NEIGHBOUR;
+    for (Neighbours.Joint joint : joints) {
+      if (!joint.port().isInFile()) {
+        return How.NEIGHBOUR;
+      }
+    }
+    return How.PORTS;
   }
 
   private static Evidence evidence(Draft draft, List<Neighbours.Joint> joints) {
-    String ids =
-        joints.stream()
-            .map(Neighbours.Joint::port)
-            .map(JointShape::name)
-            .collect(Collectors.joining(", "));
+    List<String> ids = new ArrayList<>(joints.size());
+    for (Neighbours.Joint joint : joints) {
+      ids.add(name(joint.port()));
+    }
     String path = how(joints) == How.PORTS ? "axes of ports" : "axes of touching ends";
-    return new Evidence(draft.key.step(), path, ids);
+    return new Evidence(draft.key.step(), path, String.join(", ", ids));
   }
 
   private static String name(Port port) {

@@ -8,8 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.BiPredicate;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.extract.PropertyNames.Role;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Property;
@@ -31,57 +32,63 @@ final class Placeholders {
 
   private final List<Finding> findings = new ArrayList<>();
 
-  /** What a property of these roles says should agree with what is drawn. */
-  private static final List<Role> ASKED =
+  /**
+   * What a property should agree with.
+   *
+   * @param wrongShare share of elements on which it must be wrong. A length is wrong on most where
+   *     it is a placeholder; a nominal size is vague and fits many by chance
+   */
+  private record Question(
+      PropertyNames.Role role,
+      Function<Draft, @Nullable Double> drawn,
+      BiPredicate<Double, Double> agree,
+      double wrongShare) {}
+
+  private static final List<Question> QUESTIONS =
       List.of(
-          Role.LENGTH,
-          Role.OUTSIDE_DIAMETER,
-          Role.DIAMETER,
-          Role.INSIDE_DIAMETER,
-          Role.WIDTH,
-          Role.HEIGHT,
-          Role.BEND_RADIUS,
-          Role.ANGLE,
-          Role.NOMINAL);
+          new Question(
+              PropertyNames.Role.LENGTH, Placeholders::drawnLength, Placeholders::sameLength, 0.5),
+          new Question(
+              PropertyNames.Role.OUTSIDE_DIAMETER,
+              Placeholders::drawnDiameter,
+              Placeholders::sameLength,
+              0.5),
+          new Question(
+              PropertyNames.Role.DIAMETER,
+              Placeholders::drawnDiameter,
+              Placeholders::sameLength,
+              0.5),
+          new Question(
+              PropertyNames.Role.INSIDE_DIAMETER,
+              Placeholders::drawnDiameter,
+              Placeholders::fitsInside,
+              0.05),
+          new Question(
+              PropertyNames.Role.WIDTH, Placeholders::drawnWidth, Placeholders::sameLength, 0.5),
+          new Question(
+              PropertyNames.Role.HEIGHT, Placeholders::drawnHeight, Placeholders::sameLength, 0.5),
+          new Question(
+              PropertyNames.Role.BEND_RADIUS,
+              Placeholders::drawnRadius,
+              Placeholders::sameLength,
+              0.5),
+          new Question(
+              PropertyNames.Role.ANGLE, Placeholders::drawnAngle, Placeholders::sameAngle, 0.5),
+          new Question(
+              PropertyNames.Role.NOMINAL,
+              Placeholders::drawnDiameter,
+              Placeholders::nominal,
+              0.05));
 
   Placeholders(Collection<Draft> drafts, int model, Workers workers) {
     workers.inOrder(
-        ASKED.size(),
+        QUESTIONS.size(),
         1,
-        (from, to) -> new Looked(ASKED.get(from), look(drafts, ASKED.get(from))),
-        looked -> judge(looked, model));
+        (from, to) -> new Looked(QUESTIONS.get(from), look(drafts, QUESTIONS.get(from))),
+        looked -> looked.byName.forEach((name, seen) -> judge(name, seen, looked.question, model)));
   }
 
-  private record Looked(Role role, Map<Name, Sightings> byName) {}
-
-  /**
-   * Share of elements on which a property must be wrong. A length is wrong on most where it is a
-   * placeholder; a nominal size is vague and fits many by chance.
-   */
-  private static double wrongShare(Role role) {
-    return role == Role.INSIDE_DIAMETER || role == Role.NOMINAL ? 0.05 : 0.5;
-  }
-
-  /** What is drawn of that, null if nothing is. */
-  private static @Nullable Double drawn(Role role, Draft draft) {
-    return switch (role) {
-      case LENGTH -> drawnLength(draft);
-      case WIDTH -> drawnWidth(draft);
-      case HEIGHT -> drawnHeight(draft);
-      case BEND_RADIUS -> drawnRadius(draft);
-      case ANGLE -> drawnAngle(draft);
-      default -> drawnDiameter(draft);
-    };
-  }
-
-  private static boolean agree(Role role, double property, double drawn) {
-    return switch (role) {
-      case INSIDE_DIAMETER -> fitsInside(property, drawn);
-      case ANGLE -> sameAngle(property, drawn);
-      case NOMINAL -> nominal(property, drawn);
-      default -> sameLength(property, drawn);
-    };
-  }
+  private record Looked(Question question, Map<Name, Sightings> byName) {}
 
   private static @Nullable Double drawnLength(Draft draft) {
     return draft.shape.lengthM() == null ? null : draft.shape.lengthM().value();
@@ -158,49 +165,41 @@ final class Placeholders {
     }
   }
 
-  private static Map<Name, Sightings> look(Collection<Draft> drafts, Role role) {
+  private static Map<Name, Sightings> look(Collection<Draft> drafts, Question question) {
     Map<Name, Sightings> byName = new LinkedHashMap<>();
     for (Draft draft : drafts) {
       boolean measured = draft.isSegment() || draft.isLaggedItem();
-      if (measured && PropertyNames.anyAnswers(draft.properties, role)) {
-        look(draft, role, byName);
+      if (measured && PropertyNames.anyAnswers(draft.properties, question.role)) {
+        look(draft, question, byName);
       }
     }
     return byName;
   }
 
-  private static void look(Draft draft, Role role, Map<Name, Sightings> byName) {
-    Double drawnM = drawn(role, draft);
+  private static void look(Draft draft, Question question, Map<Name, Sightings> byName) {
+    Double drawnM = question.drawn.apply(draft);
     for (Property p : drawnM == null ? List.<Property>of() : draft.properties) {
       Double number = p.number();
-      if (number != null && drawnM != null && PropertyNames.answers(p, role)) {
-        Name name = name(p);
-        Sightings seen = byName.get(name);
-        if (seen == null) {
-          seen = new Sightings(p, drawnM);
-          byName.put(name, seen);
-        }
-        seen.add(p, drawnM, agree(role, number, drawnM));
+      if (number != null && drawnM != null && PropertyNames.answers(p, question.role)) {
+        byName
+            .computeIfAbsent(name(p), n -> new Sightings(p, drawnM))
+            .add(p, drawnM, question.agree.test(number, drawnM));
       }
     }
   }
 
-  private void judge(Looked looked, int model) {
-    for (Map.Entry<Name, Sightings> entry : looked.byName.entrySet()) {
-      Name name = entry.getKey();
-      Sightings seen = entry.getValue();
-      boolean oftenWrong = seen.wrong > wrongShare(looked.role) * seen.count;
-      if (seen.count >= AT_LEAST && seen.sameValue && !seen.sameSize && oftenWrong) {
-        names.add(name);
-        findings.add(
-            Finding.ofFile(
-                model,
-                ReadFinding.PLACEHOLDER_VALUES,
-                Effect.NONE,
-                name.set + "." + name.property,
-                seen.first.text(),
-                String.valueOf(seen.count)));
-      }
+  private void judge(Name name, Sightings seen, Question question, int model) {
+    boolean oftenWrong = seen.wrong > question.wrongShare * seen.count;
+    if (seen.count >= AT_LEAST && seen.sameValue && !seen.sameSize && oftenWrong) {
+      names.add(name);
+      findings.add(
+          Finding.ofFile(
+              model,
+              ReadFinding.PLACEHOLDER_VALUES,
+              Effect.NONE,
+              name.set + "." + name.property,
+              seen.first.text(),
+              String.valueOf(seen.count)));
     }
   }
 

@@ -66,7 +66,8 @@ final class PropertyNames {
       int colon = line.indexOf(':');
       Role role = Role.valueOf(line.substring(0, colon).toUpperCase(Locale.ROOT).replace('-', '_'));
       for (String name : line.substring(colon + 1).split(",")) {
-        ROLES.merge(bare(name), bit(role), (a, b) -> a | b);
+        String bare = bare(name);
+        ROLES.put(bare, ROLES.getOrDefault(bare, 0) | bit(role));
       }
     }
   }
@@ -129,7 +130,11 @@ final class PropertyNames {
   private static String bare(String name) {
     StringBuilder bare = new StringBuilder(name.length());
     String folded = UNIT_IN_BRACKETS.matcher(Words.fold(name)).replaceAll("");
-    folded.chars().filter(Character::isLetterOrDigit).forEach(c -> bare.append((char) c));
+    for (int i = 0; i < folded.length(); i++) {
+      if (Character.isLetterOrDigit(folded.charAt(i))) {
+        bare.append(folded.charAt(i));
+      }
+    }
     return bare.toString();
   }
 
@@ -178,9 +183,12 @@ final class PropertyNames {
   }
 
   private static Optional<Double> upTo(double largestM, Property property, double lengthUnitM) {
-    return lengthM(property, lengthUnitM)
-        .map(m -> m > largestM && !isTyped(property) ? m * 0.001 / lengthUnitM : m)
-        .filter(m -> m <= largestM);
+    Optional<Double> lengthM = lengthM(property, lengthUnitM);
+    if (lengthM.isEmpty() || lengthM.get() <= largestM) {
+      return lengthM;
+    }
+    double asMm = lengthM.get() * 0.001 / lengthUnitM;
+    return isTyped(property) || asMm > largestM ? Optional.empty() : Optional.of(asMm);
   }
 
   private static double unitInName(String name, double lengthUnitM) {

@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
@@ -20,6 +19,7 @@ final class Relations {
 
   private static final int PIECE = 16_384;
 
+  private final IfcFile file;
   private final Links typeOf = new Links();
   private final Links propertySetsOf = new Links();
   private final Links overridesOf = new Links();
@@ -38,54 +38,52 @@ final class Relations {
   private final Set<Long> types = new LinkedHashSet<>();
 
   Relations(IfcFile file, Workers workers) {
-    readProperties(file, workers);
-    read(
-        file,
-        "IfcRelDefinesByType",
-        r -> {
-          long type = r.refId("RelatingType");
-          types.add(type);
-          each(r, "RelatedObjects", id -> typeOf.add(id, type));
-        });
-    read(
-        file,
-        "IfcRelAssignsToGroup",
-        r -> each(r, "RelatedObjects", id -> groupsOf.add(id, r.refId("RelatingGroup"))));
-    read(file, "IfcRelReferencedInSpatialStructure", this::referenced);
-    read(file, "IfcRelContainedInSpatialStructure", this::contained);
-    read(file, "IfcRelAggregates", this::decomposed);
-    read(file, "IfcRelNests", r -> nested(file, r));
-    readPorts(file, workers);
-    read(
-        file,
-        "IfcRelAssociatesMaterial",
-        r -> each(r, "RelatedObjects", id -> materialsOf.add(id, r.refId("RelatingMaterial"))));
-    read(
-        file,
-        "IfcRelCoversBldgElements",
-        r ->
-            each(
-                r,
-                "RelatedCoverings",
-                id -> coveringsOf.add(r.refId("RelatingBuildingElement"), id)));
-    read(file, "IfcPresentationLayerAssignment", this::layer);
-    List.of(typeOf, propertySetsOf, overridesOf, groupsOf, containerOf, aggregateOf, nestOf)
-        .forEach(Links::close);
-    List.of(partsOf, portsOf, ownerOfPort, partnerOfPort, materialsOf, coveringsOf, referencesOf)
-        .forEach(Links::close);
+    this.file = file;
+    readProperties(workers);
+    read("IfcRelDefinesByType");
+    read("IfcRelAssignsToGroup");
+    read("IfcRelReferencedInSpatialStructure");
+    read("IfcRelContainedInSpatialStructure");
+    read("IfcRelAggregates");
+    read("IfcRelNests");
+    readPorts(workers);
+    read("IfcRelAssociatesMaterial");
+    read("IfcRelCoversBldgElements");
+    read("IfcPresentationLayerAssignment");
+    for (Links links :
+        List.of(typeOf, propertySetsOf, overridesOf, groupsOf, containerOf, aggregateOf, nestOf)) {
+      links.close();
+    }
+    for (Links links :
+        List.of(
+            partsOf, portsOf, ownerOfPort, partnerOfPort, materialsOf, coveringsOf, referencesOf)) {
+      links.close();
+    }
   }
 
-  private static void read(IfcFile file, String entity, Consumer<IfcRecord> taker) {
-    long[] ids = file.ids(entity);
-    read(file, ids, 0, ids.length, taker);
-  }
-
-  private static void read(IfcFile file, long[] ids, int from, int to, Consumer<IfcRecord> taker) {
-    for (int i = from; i < to; i++) {
-      IfcRecord record = file.find(ids[i]);
+  private void read(String entity) {
+    for (long id : file.ids(entity)) {
+      IfcRecord record = file.find(id);
       if (record != null) {
-        taker.accept(record);
+        take(entity, record);
       }
+    }
+  }
+
+  private void take(String entity, IfcRecord r) {
+    switch (entity) {
+      case "IfcRelDefinesByType" -> typed(r);
+      case "IfcRelAssignsToGroup" -> link(groupsOf, r, "RelatedObjects", "RelatingGroup");
+      case "IfcRelReferencedInSpatialStructure" ->
+          link(referencesOf, r, "RelatedElements", "RelatingStructure");
+      case "IfcRelContainedInSpatialStructure" ->
+          link(containerOf, r, "RelatedElements", "RelatingStructure");
+      case "IfcRelAggregates" -> decomposed(r);
+      case "IfcRelNests" -> nested(r);
+      case "IfcRelAssociatesMaterial" -> link(materialsOf, r, "RelatedObjects", "RelatingMaterial");
+      case "IfcRelCoversBldgElements" -> covered(r);
+      case "IfcPresentationLayerAssignment" -> layer(r);
+      default -> throw new IllegalArgumentException(entity);
     }
   }
 
@@ -96,63 +94,65 @@ final class Relations {
   }
 
   /** These are most of the relations of a file by far. */
-  private void readProperties(IfcFile file, Workers workers) {
+  private void readProperties(Workers workers) {
     long[] ids = file.ids("IfcRelDefinesByProperties");
     workers.inOrder(
-        ids.length,
-        PIECE,
-        (from, to) -> {
-          Piece piece = new Piece();
-          read(file, ids, from, to, r -> properties(r, piece.first, piece.second));
-          return piece;
-        },
-        piece -> {
-          propertySetsOf.addAll(piece.first);
-          overridesOf.addAll(piece.second);
-        });
+        ids.length, PIECE, (from, to) -> properties(ids, from, to), this::addProperties);
   }
 
-  private void readPorts(IfcFile file, Workers workers) {
+  private Piece properties(long[] ids, int from, int to) {
+    Piece piece = new Piece();
+    for (int i = from; i < to; i++) {
+      IfcRecord record = file.find(ids[i]);
+      if (record != null) {
+        properties(record, piece.first, piece.second);
+      }
+    }
+    return piece;
+  }
+
+  private void addProperties(Piece piece) {
+    propertySetsOf.addAll(piece.first);
+    overridesOf.addAll(piece.second);
+  }
+
+  private void readPorts(Workers workers) {
     long[] attached = file.ids("IfcRelConnectsPortToElement");
     workers.inOrder(
-        attached.length,
-        PIECE,
-        (from, to) -> {
-          Piece piece = new Piece();
-          read(
-              file,
-              attached,
-              from,
-              to,
-              r -> attach(r.refId("RelatedElement"), r.refId("RelatingPort"), piece));
-          return piece;
-        },
-        this::addPorts);
+        attached.length, PIECE, (from, to) -> attached(attached, from, to), this::addPorts);
     long[] connected = file.ids("IfcRelConnectsPorts");
     workers.inOrder(
         connected.length,
         PIECE,
-        (from, to) -> {
-          Piece piece = new Piece();
-          read(file, connected, from, to, r -> connected(r, piece.first));
-          return piece;
-        },
-        piece -> partnerOfPort.addAll(piece.first));
+        (from, to) -> connected(connected, from, to),
+        partnerOfPort::addAll);
+  }
+
+  private Piece attached(long[] ids, int from, int to) {
+    Piece piece = new Piece();
+    for (int i = from; i < to; i++) {
+      IfcRecord record = file.find(ids[i]);
+      if (record != null) {
+        attach(record.refId("RelatedElement"), record.refId("RelatingPort"), piece);
+      }
+    }
+    return piece;
+  }
+
+  private Links connected(long[] ids, int from, int to) {
+    Links partners = new Links();
+    for (int i = from; i < to; i++) {
+      IfcRecord record = file.find(ids[i]);
+      if (record != null) {
+        connected(record, partners);
+      }
+    }
+    return partners;
   }
 
   private void addPorts(Piece piece) {
     portsOf.addAll(piece.first);
     ownerOfPort.addAll(piece.second);
-  }
-
-  private interface Taker {
-    void take(long id);
-  }
-
-  private static void each(IfcRecord relation, String attribute, Taker taker) {
-    for (long id : relation.refIds(attribute)) {
-      taker.take(id);
-    }
   }
 
   /** One set, or from IFC4 on several sets in a list wrapped in a typed value. */
@@ -171,39 +171,45 @@ final class Relations {
     }
   }
 
-  private void referenced(IfcRecord r) {
-    each(r, "RelatedElements", id -> referencesOf.add(id, r.refId("RelatingStructure")));
+  /** Links each of the related to what relates them. */
+  private static void link(Links links, IfcRecord r, String related, String relating) {
+    long one = r.refId(relating);
+    for (long id : r.refIds(related)) {
+      links.add(id, one);
+    }
   }
 
-  private void contained(IfcRecord r) {
-    each(r, "RelatedElements", id -> containerOf.add(id, r.refId("RelatingStructure")));
+  private void typed(IfcRecord r) {
+    types.add(r.refId("RelatingType"));
+    link(typeOf, r, "RelatedObjects", "RelatingType");
+  }
+
+  private void covered(IfcRecord r) {
+    long covered = r.refId("RelatingBuildingElement");
+    for (long id : r.refIds("RelatedCoverings")) {
+      coveringsOf.add(covered, id);
+    }
   }
 
   private void decomposed(IfcRecord r) {
     long whole = r.refId("RelatingObject");
-    each(
-        r,
-        "RelatedObjects",
-        id -> {
-          aggregateOf.add(id, whole);
-          partsOf.add(whole, id);
-        });
+    for (long id : r.refIds("RelatedObjects")) {
+      aggregateOf.add(id, whole);
+      partsOf.add(whole, id);
+    }
   }
 
-  private void nested(IfcFile file, IfcRecord r) {
+  private void nested(IfcRecord r) {
     long whole = r.refId("RelatingObject");
     Piece piece = new Piece();
-    each(
-        r,
-        "RelatedObjects",
-        id -> {
-          IfcRecord part = file.find(id);
-          if (part != null && part.is("IfcPort")) {
-            attach(whole, id, piece);
-          } else {
-            nestOf.add(id, whole);
-          }
-        });
+    for (long id : r.refIds("RelatedObjects")) {
+      IfcRecord part = file.find(id);
+      if (part != null && part.is("IfcPort")) {
+        attach(whole, id, piece);
+      } else {
+        nestOf.add(id, whole);
+      }
+    }
     addPorts(piece);
   }
 
@@ -224,7 +230,9 @@ final class Relations {
   private void layer(IfcRecord assignment) {
     String name = assignment.text("Name");
     if (name != null && !name.isBlank()) {
-      each(assignment, "AssignedItems", id -> layerOfItem.putIfAbsent(id, name));
+      for (long id : assignment.refIds("AssignedItems")) {
+        layerOfItem.putIfAbsent(id, name);
+      }
     }
   }
 

@@ -80,9 +80,11 @@ final class SegmentSections {
     if (drawn != null) {
       List<Integer> sizes = nominals.of(draft);
       int dn = sizes.isEmpty() ? 0 : sizes.get(0);
-      drawnInsulation
-          .under(draft, drawn, options.stated(), dn)
-          .ifPresent(bare -> DrawnInsulation.apply(draft, drawn, bare, options));
+      Optional<DrawnInsulation.Bare> bare =
+          drawnInsulation.under(draft, drawn, options.stated(), dn);
+      if (bare.isPresent()) {
+        DrawnInsulation.apply(draft, drawn, bare.get(), options);
+      }
     }
   }
 
@@ -90,14 +92,20 @@ final class SegmentSections {
     List<Stated> stated = new ArrayList<>();
     Optional<Stated> byBore = byBore(draft);
     for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.OUTSIDE_DIAMETER)) {
-      sizeM(p).ifPresent(m -> stated.add(stated(draft, p, m, byBore)));
+      Optional<Double> sizeM = sizeM(p);
+      if (sizeM.isPresent()) {
+        stated.add(stated(draft, p, sizeM.get(), byBore));
+      }
     }
-    byBore.ifPresent(stated::add);
+    if (byBore.isPresent()) {
+      stated.add(byBore.get());
+    }
     if (draft.kind != Kind.DUCT_SEGMENT) {
       for (SizeTexts.Text text : SizeTexts.of(draft)) {
-        Sizes.outsideDiameterAndWall(text.value())
-            .filter(PipeSizes::isOutsideDiameter)
-            .ifPresent(m -> stated.add(stated(draft, m, How.TEXT, text.evidence(), byBore)));
+        Optional<Double> outsideM = Sizes.outsideDiameterAndWall(text.value());
+        if (outsideM.isPresent() && PipeSizes.isOutsideDiameter(outsideM.get())) {
+          stated.add(stated(draft, outsideM.get(), How.TEXT, text.evidence(), byBore));
+        }
       }
     }
     return stated;
@@ -152,7 +160,8 @@ final class SegmentSections {
       return Optional.empty();
     }
     double insideM = sizeM(inside.get()).orElse(0.0);
-    boolean boreDrawn = drawnM(draft).filter(m -> same(m, insideM)).isPresent();
+    Optional<Double> drawnM = drawnM(draft);
+    boolean boreDrawn = drawnM.isPresent() && same(drawnM.get(), insideM);
     Optional<Property> wall = first(draft, PropertyNames.Role.WALL);
     if (wall.isPresent()) {
       Optional<Double> wallM = PropertyNames.wallM(wall.get(), lengthUnitM);
@@ -200,9 +209,10 @@ final class SegmentSections {
 
   private void addRound(Options<Section> options, Property p) {
     How how = p.quantity() ? How.QUANTITY_SET : How.PROPERTY;
-    sizeM(p)
-        .map(m -> new Stated(m, how, p.evidence(), placeholders.contains(p), false))
-        .ifPresent(s -> s.addTo(options));
+    Optional<Double> sizeM = sizeM(p);
+    if (sizeM.isPresent()) {
+      new Stated(sizeM.get(), how, p.evidence(), placeholders.contains(p), false).addTo(options);
+    }
   }
 
   /** Width and height; equal ones on a pipe are a diameter written twice. */
@@ -250,13 +260,13 @@ final class SegmentSections {
 
   private static void texts(Draft draft, SizeTexts.Text text, Options<Section> options) {
     Optional<Section> round = Sizes.diameter(text.value());
-    if (draft.kind == Kind.DUCT_SEGMENT) {
-      Sizes.sides(text.value()).ifPresent(s -> options.add(s, How.TEXT, text.evidence()));
-      round.ifPresent(s -> options.add(s, How.TEXT, text.evidence()));
-    } else {
-      round
-          .filter(s -> PipeSizes.isOutsideDiameter(s.largestSideM()))
-          .ifPresent(s -> options.add(s, How.TEXT, text.evidence()));
+    boolean duct = draft.kind == Kind.DUCT_SEGMENT;
+    Optional<Section> sides = duct ? Sizes.sides(text.value()) : Optional.empty();
+    if (sides.isPresent()) {
+      options.add(sides.get(), How.TEXT, text.evidence());
+    }
+    if (round.isPresent() && (duct || PipeSizes.isOutsideDiameter(round.get().largestSideM()))) {
+      options.add(round.get(), How.TEXT, text.evidence());
     }
   }
 }

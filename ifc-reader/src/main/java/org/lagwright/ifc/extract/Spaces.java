@@ -1,7 +1,5 @@
 package org.lagwright.ifc.extract;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.lagwright.ifc.geometry.Box;
@@ -17,10 +15,12 @@ import org.locationtech.jts.index.strtree.STRtree;
 /** Finds the space that a point lies in by the bodies of the spaces; built when first asked. */
 final class Spaces {
 
-  private record Room(long space, Region region) {
+  private record Room(long space, Region region) implements Comparable<Room> {
 
-    double volumeM3() {
-      return region.box().volumeM3();
+    @Override
+    public int compareTo(Room other) {
+      int byVolume = Double.compare(region.box().volumeM3(), other.region.box().volumeM3());
+      return byVolume != 0 ? byVolume : Long.compare(space, other.space);
     }
   }
 
@@ -37,12 +37,14 @@ final class Spaces {
   /** The space around a world position; the smallest of several, as spaces lie within spaces. */
   Optional<Long> at(Point worldM) {
     readAll();
-    List<Room> around = new ArrayList<>();
-    rooms.query(new Envelope(new Coordinate(worldM.x(), worldM.y())), r -> around.add((Room) r));
-    return around.stream()
-        .filter(room -> room.region.holds(worldM))
-        .min(Comparator.comparingDouble(Room::volumeM3).thenComparing(Room::space))
-        .map(Room::space);
+    Room smallest = null;
+    for (Object found : rooms.query(new Envelope(new Coordinate(worldM.x(), worldM.y())))) {
+      Room room = (Room) found;
+      if (room.region.holds(worldM) && (smallest == null || room.compareTo(smallest) < 0)) {
+        smallest = room;
+      }
+    }
+    return smallest == null ? Optional.empty() : Optional.of(smallest.space);
   }
 
   private synchronized void readAll() {

@@ -36,19 +36,26 @@ final class Taps {
   static int join(Collection<Draft> drafts, double toleranceM) {
     Taps taps = new Taps(toleranceM);
     if (toleranceM > 0) {
-      drafts.forEach(taps::collect);
+      for (Draft draft : drafts) {
+        taps.collect(draft);
+      }
     }
     if (taps.search.isEmpty()) {
       return 0;
     }
-    drafts.forEach(taps::lookAlong);
+    for (Draft draft : drafts) {
+      taps.lookAlong(draft);
+    }
     return taps.join();
   }
 
   private void collect(Draft draft) {
     boolean inALine = draft.isSegment() || (draft.kind != null && draft.kind.isFitting());
     List<ShapeEnd> drawn = inALine ? draft.shape.ends() : List.of();
-    long connected = draft.joints.stream().filter(joint -> joint.connectedTo() != null).count();
+    int connected = 0;
+    for (Port joint : draft.joints) {
+      connected += joint.connectedTo() == null ? 0 : 1;
+    }
     if (!isToldWhichIsOpen(draft.joints)
         || connected >= Math.max(drawn.size(), draft.ports.size())) {
       return;
@@ -62,7 +69,12 @@ final class Taps {
 
   /** Where a connected port has no place, nothing tells which end is the open one. */
   static boolean isToldWhichIsOpen(List<Port> joints) {
-    return joints.stream().allMatch(j -> j.connectedTo() == null || j.positionM() != null);
+    for (Port joint : joints) {
+      if (joint.connectedTo() != null && joint.positionM() == null) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void lookAlong(Draft main) {

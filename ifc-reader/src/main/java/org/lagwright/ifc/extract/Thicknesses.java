@@ -39,14 +39,24 @@ final class Thicknesses {
    */
   static List<Property> stated(
       List<Property> properties, PropertyNames.Role role, double lengthUnitM) {
-    return PropertyNames.of(properties, role)
-        .filter(p -> metres(p, lengthUnitM) > 0 && metres(p, lengthUnitM) < SENTINEL_M)
-        .toList();
+    List<Property> stated = new ArrayList<>();
+    for (Property p : PropertyNames.listOf(properties, role)) {
+      double thicknessM = metres(p, lengthUnitM);
+      if (thicknessM > 0 && thicknessM < SENTINEL_M) {
+        stated.add(p);
+      }
+    }
+    return stated;
   }
 
   /** The first thickness that insulation can have. */
   static Optional<Property> firstPossible(List<Property> stated, double lengthUnitM) {
-    return stated.stream().filter(p -> isPossible(metres(p, lengthUnitM))).findFirst();
+    for (Property p : stated) {
+      if (isPossible(metres(p, lengthUnitM))) {
+        return Optional.of(p);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The figure in metres, 0 if it is none. Bare numbers too large to be metres are millimetres. */
@@ -66,10 +76,15 @@ final class Thicknesses {
     } else if (inner instanceof Section.Oval a && outer instanceof Section.Oval b) {
       addSides(a.widthM(), a.heightM(), b.widthM(), b.heightM(), sides);
     }
-    return sides.stream()
-        .findFirst()
-        .filter(t -> sides.stream().allMatch(other -> Math.abs(other - t) <= SAME_M))
-        .filter(t -> t > 0);
+    if (sides.isEmpty() || !(sides.get(0) > 0)) {
+      return Optional.empty();
+    }
+    for (double side : sides) {
+      if (!(Math.abs(side - sides.get(0)) <= SAME_M)) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(sides.get(0));
   }
 
   /** Which side is the width differs between a duct and its covering where it stands upright. */

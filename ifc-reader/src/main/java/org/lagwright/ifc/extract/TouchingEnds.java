@@ -3,7 +3,7 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.ShapeEnd;
@@ -46,7 +46,16 @@ final class TouchingEnds {
   private record Loose(
       Draft draft, Point atM, @Nullable Point outward, @Nullable Section section, int port) {}
 
-  private record Pair(int a, int b, long distance) {}
+  private record Pair(int a, int b, long distance) implements Comparable<Pair> {
+
+    /** The nearest first, and those of equal distance in the order of the file. */
+    @Override
+    public int compareTo(Pair other) {
+      int byDistance = Long.compare(distance, other.distance);
+      int byFirst = byDistance != 0 ? byDistance : Integer.compare(a, other.a);
+      return byFirst != 0 ? byFirst : Integer.compare(b, other.b);
+    }
+  }
 
   private final double toleranceM;
   private final List<Loose> ends = new ArrayList<>();
@@ -66,8 +75,12 @@ final class TouchingEnds {
   static int join(Collection<Draft> drafts, double toleranceM) {
     TouchingEnds touching = new TouchingEnds(toleranceM);
     if (toleranceM > 0) {
-      drafts.forEach(touching::collect);
-      touching.pairs().forEach(touching::join);
+      for (Draft draft : drafts) {
+        touching.collect(draft);
+      }
+      for (Pair pair : touching.pairs()) {
+        touching.join(pair);
+      }
     }
     return touching.joined;
   }
@@ -102,7 +115,10 @@ final class TouchingEnds {
 
   /** Ends that may be joined, nearest first. */
   private List<Pair> pairs() {
-    List<Point> points = ends.stream().map(Loose::atM).toList();
+    List<Point> points = new ArrayList<>(ends.size());
+    for (Loose end : ends) {
+      points.add(end.atM);
+    }
     PointGrid grid = new PointGrid(points, toleranceM);
     List<Pair> pairs = new ArrayList<>();
     for (int i = 0; i < points.size(); i++) {
@@ -116,8 +132,7 @@ final class TouchingEnds {
             }
           });
     }
-    pairs.sort(
-        Comparator.comparingLong(Pair::distance).thenComparing(Pair::a).thenComparing(Pair::b));
+    Collections.sort(pairs);
     return pairs;
   }
 

@@ -2,15 +2,15 @@ package org.lagwright.ifc.extract;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
 
 /** What words in names tell, in the languages of words.txt. */
@@ -24,6 +24,8 @@ final class Words {
 
   private static final Set<Form> REDUCING = Set.of(Form.REDUCER, Form.TRANSITION);
 
+  private static final Set<Form> SHAPES = EnumSet.allOf(Form.class);
+
   private static final Map<Form, List<Word>> FORMS = new EnumMap<>(Form.class);
   private static final List<Word> NEITHER_PIPE_NOR_DUCT = new ArrayList<>();
   private static final List<Word> DUCT = new ArrayList<>();
@@ -33,10 +35,15 @@ final class Words {
   private static final List<Word> INSULATION = new ArrayList<>();
 
   static {
+    SHAPES.removeAll(JOINTS);
+    SHAPES.removeAll(REDUCING);
     for (String line : Resource.lines("words.txt")) {
       int colon = line.indexOf(':');
       String head = line.substring(0, colon);
-      List<Word> words = Arrays.stream(line.substring(colon + 1).split(",")).map(Word::of).toList();
+      List<Word> words = new ArrayList<>();
+      for (String word : line.substring(colon + 1).split(",")) {
+        words.add(Word.of(word));
+      }
       switch (head) {
         case "not" -> NEITHER_PIPE_NOR_DUCT.addAll(words);
         case "duct" -> DUCT.addAll(words);
@@ -103,17 +110,17 @@ final class Words {
 
   private static Optional<Form> readForm(String text) {
     String folded = fold(text);
-    return first(folded, form -> !JOINTS.contains(form) && !REDUCING.contains(form))
-        .or(() -> first(folded, REDUCING::contains))
-        .or(() -> first(folded, JOINTS::contains));
+    Form best = first(folded, SHAPES);
+    best = best == null ? first(folded, REDUCING) : best;
+    return Optional.ofNullable(best == null ? first(folded, JOINTS) : best);
   }
 
-  private static Optional<Form> first(String folded, Predicate<Form> asked) {
+  private static @Nullable Form first(String folded, Set<Form> asked) {
     Form best = null;
     int bestAt = Integer.MAX_VALUE;
     int bestLength = 0;
     for (Map.Entry<Form, List<Word>> entry : FORMS.entrySet()) {
-      for (Word word : asked.test(entry.getKey()) ? entry.getValue() : List.<Word>of()) {
+      for (Word word : asked.contains(entry.getKey()) ? entry.getValue() : List.<Word>of()) {
         int at = indexOf(folded, word);
         int length = word.text.length();
         boolean earlier = at < bestAt || (at == bestAt && length > bestLength);
@@ -124,7 +131,7 @@ final class Words {
         }
       }
     }
-    return Optional.ofNullable(best);
+    return best;
   }
 
   /** False if the word that ends here only begins a compound that names a pipe or duct. */
@@ -134,7 +141,12 @@ final class Words {
       wordEnd++;
     }
     String rest = folded.substring(end, wordEnd);
-    return rest.isEmpty() || LINE.stream().noneMatch(word -> rest.endsWith(word.text));
+    for (Word word : rest.isEmpty() ? List.<Word>of() : LINE) {
+      if (rest.endsWith(word.text)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** True for cables, trays, conduits, chambers. */

@@ -40,7 +40,10 @@ final class OutlineFit {
     }
     Vec origin = Vec.mean(loop);
     Vec normal = areaNormal(loop, origin);
-    double size = loop.stream().mapToDouble(p -> p.distanceTo(origin)).max().orElse(0);
+    double size = 0;
+    for (Vec p : loop) {
+      size = Math.max(size, p.distanceTo(origin));
+    }
     if (normal.norm() < 1e-6 * size * size || !isPlane(loop, origin, normal.unit(), size)) {
       return null;
     }
@@ -70,8 +73,12 @@ final class OutlineFit {
   }
 
   private static boolean isPlane(List<Vec> loop, Vec origin, Vec normal, double size) {
-    return loop.stream()
-        .allMatch(p -> Math.abs(p.minus(origin).dot(normal)) <= PLANE_TOLERANCE * size);
+    for (Vec p : loop) {
+      if (!(Math.abs(p.minus(origin).dot(normal)) <= PLANE_TOLERANCE * size)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The points where the loop turns. */
@@ -236,10 +243,16 @@ final class OutlineFit {
   }
 
   private static Outline bounding(List<Vec> loop, Vec u, Vec v) {
-    double uMin = loop.stream().mapToDouble(p -> p.dot(u)).min().orElse(0);
-    double uMax = loop.stream().mapToDouble(p -> p.dot(u)).max().orElse(0);
-    double vMin = loop.stream().mapToDouble(p -> p.dot(v)).min().orElse(0);
-    double vMax = loop.stream().mapToDouble(p -> p.dot(v)).max().orElse(0);
+    double uMin = Double.POSITIVE_INFINITY;
+    double uMax = Double.NEGATIVE_INFINITY;
+    double vMin = Double.POSITIVE_INFINITY;
+    double vMax = Double.NEGATIVE_INFINITY;
+    for (Vec p : loop) {
+      uMin = Math.min(uMin, p.dot(u));
+      uMax = Math.max(uMax, p.dot(u));
+      vMin = Math.min(vMin, p.dot(v));
+      vMax = Math.max(vMax, p.dot(v));
+    }
     Vec n = u.cross(v);
     Vec centre =
         u.times((uMin + uMax) / 2)

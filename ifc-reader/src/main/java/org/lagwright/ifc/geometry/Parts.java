@@ -1,7 +1,6 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
@@ -40,11 +39,12 @@ final class Parts {
   }
 
   static @Nullable Measured<Section> largest(List<ShapeEnd> ends, How how, Evidence evidence) {
-    return ends.stream()
-        .map(ShapeEnd::section)
-        .max(Comparator.comparingDouble(Section::perimeterM))
-        .map(section -> Measured.of(section, how, evidence))
-        .orElse(null);
+    Section largest = null;
+    for (ShapeEnd end : ends) {
+      boolean larger = largest == null || end.section().perimeterM() > largest.perimeterM();
+      largest = larger ? end.section() : largest;
+    }
+    return largest == null ? null : Measured.of(largest, how, evidence);
   }
 
   static Shape withProblem(Shape shape, String problem) {
