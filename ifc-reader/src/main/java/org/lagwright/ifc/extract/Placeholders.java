@@ -80,15 +80,71 @@ final class Placeholders {
               Placeholders::nominal,
               0.05));
 
+  /** All roles of the questions. */
+  private static final int ROLES =
+      QUESTIONS.stream().mapToInt(q -> PropertyNames.bit(q.role)).reduce(0, (a, b) -> a | b);
+
+  /** Elements that are looked at together. */
+  private static final int PIECE = 1 << 10;
+
   Placeholders(Collection<Draft> drafts, int model, Workers workers) {
+    List<Draft> all = List.copyOf(drafts);
+    Seen seen = new Seen();
     workers.inOrder(
-        QUESTIONS.size(),
-        1,
-        (from, to) -> new Looked(QUESTIONS.get(from), look(drafts, QUESTIONS.get(from))),
-        looked -> looked.byName.forEach((name, seen) -> judge(name, seen, looked.question, model)));
+        all.size(),
+        PIECE,
+        (from, to) -> {
+          Seen piece = new Seen();
+          all.subList(from, to).forEach(piece::look);
+          return piece;
+        },
+        seen::addAll);
+    for (int i = 0; i < QUESTIONS.size(); i++) {
+      Question question = QUESTIONS.get(i);
+      seen.byName.get(i).forEach((name, sightings) -> judge(name, sightings, question, model));
+    }
   }
 
-  private record Looked(Question question, Map<Name, Sightings> byName) {}
+  /** What was seen of each question, by the names of properties. */
+  private static final class Seen {
+    final List<Map<Name, Sightings>> byName = new ArrayList<>(QUESTIONS.size());
+
+    Seen() {
+      QUESTIONS.forEach(question -> byName.add(new LinkedHashMap<>()));
+    }
+
+    void look(Draft draft) {
+      if (!draft.isSegment() && !draft.isLaggedItem()) {
+        return;
+      }
+      for (Property property : draft.properties) {
+        int roles = property.number() == null ? 0 : PropertyNames.roles(property.name()) & ROLES;
+        for (int i = 0; roles != 0 && i < QUESTIONS.size(); i++) {
+          if ((roles & PropertyNames.bit(QUESTIONS.get(i).role)) != 0) {
+            look(draft, property, QUESTIONS.get(i), byName.get(i));
+          }
+        }
+      }
+    }
+
+    private static void look(
+        Draft draft, Property property, Question question, Map<Name, Sightings> byName) {
+      Double drawnM = question.drawn.apply(draft);
+      Double number = property.number();
+      if (drawnM != null && number != null) {
+        byName
+            .computeIfAbsent(name(property), n -> new Sightings(property, drawnM))
+            .add(property, drawnM, question.agree.test(number, drawnM));
+      }
+    }
+
+    void addAll(Seen later) {
+      for (int i = 0; i < byName.size(); i++) {
+        Map<Name, Sightings> names = byName.get(i);
+        later.byName.get(i).forEach((name, more) -> names.merge(name, more, Sightings::with));
+      }
+    }
+  }
 
   private static @Nullable Double drawnLength(Draft draft) {
     return draft.shape.lengthM() == null ? null : draft.shape.lengthM().value();
@@ -163,28 +219,13 @@ final class Placeholders {
       sameValue &= Objects.equals(first.number(), property.number());
       sameSize &= firstDrawnMm == Math.round(drawnM * 1000);
     }
-  }
 
-  private static Map<Name, Sightings> look(Collection<Draft> drafts, Question question) {
-    Map<Name, Sightings> byName = new LinkedHashMap<>();
-    for (Draft draft : drafts) {
-      boolean measured = draft.isSegment() || draft.isLaggedItem();
-      if (measured && PropertyNames.anyAnswers(draft.properties, question.role)) {
-        look(draft, question, byName);
-      }
-    }
-    return byName;
-  }
-
-  private static void look(Draft draft, Question question, Map<Name, Sightings> byName) {
-    Double drawnM = question.drawn.apply(draft);
-    for (Property p : drawnM == null ? List.<Property>of() : draft.properties) {
-      Double number = p.number();
-      if (number != null && drawnM != null && PropertyNames.answers(p, question.role)) {
-        byName
-            .computeIfAbsent(name(p), n -> new Sightings(p, drawnM))
-            .add(p, drawnM, question.agree.test(number, drawnM));
-      }
+    Sightings with(Sightings later) {
+      count += later.count;
+      wrong += later.wrong;
+      sameValue &= later.sameValue && Objects.equals(first.number(), later.first.number());
+      sameSize &= later.sameSize && firstDrawnMm == later.firstDrawnMm;
+      return this;
     }
   }
 

@@ -74,7 +74,8 @@ final class PropertyNames {
 
   private PropertyNames() {}
 
-  private static int bit(Role role) {
+  /** A role as a bit of {@link #roles}. */
+  static int bit(Role role) {
     return 1 << role.ordinal();
   }
 
@@ -115,7 +116,7 @@ final class PropertyNames {
   }
 
   /** The questions that a property of this name answers, as bits. */
-  private static int roles(String name) {
+  static int roles(String name) {
     Integer known = SEEN.get(name);
     if (known == null) {
       known = ROLES.getOrDefault(bare(name), 0);

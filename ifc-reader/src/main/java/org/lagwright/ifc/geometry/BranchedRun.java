@@ -11,8 +11,8 @@ import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 
 /**
- * A tee that is drawn as two round cylinders, one starting inside the other. Its free ends can be
- * told without meshing the two.
+ * A tee, or a valve with its motor, that is drawn as two round cylinders, one starting inside the
+ * other. Its free ends can be told without meshing the two.
  */
 final class BranchedRun {
 
@@ -26,18 +26,15 @@ final class BranchedRun {
   private BranchedRun() {}
 
   /**
-   * The tee that two bodies make.
+   * What two bodies make: a tee, or a straight piece if only the ends of the run have ports.
    *
    * @param step the record that evidence points to
-   * @return null if they are no such cylinders, or if the ports tell that not all ends count
+   * @return null if they are no such cylinders
    */
   static @Nullable Shape of(List<Shape> pieces, Shape run, long step, ShapeHints hints) {
     Shape branch = pieces.get(pieces.get(0) == run ? 1 : 0);
-    boolean some = !hints.portsM().isEmpty() && hints.portsM().size() < 3;
-    ShapeEnd free =
-        some || pieces.size() != 2 || !isCylinder(run) || !isCylinder(branch)
-            ? null
-            : freeEnd(run, branch);
+    boolean two = pieces.size() == 2 && isCylinder(run) && isCylinder(branch);
+    ShapeEnd free = two ? freeEnd(run, branch) : null;
     if (free == null) {
       return null;
     }
@@ -46,8 +43,8 @@ final class BranchedRun {
     ends.sort(LARGEST_FIRST);
     String body = "body of " + pieces.size() + " items";
     Evidence evidence = new Evidence(step, body, "the ends that stay free");
-    Shape tee = Shape.ofEnds(inOrderOfPorts(ends, hints.portsM()), How.SOLID, evidence);
-    return tee.form() == Form.TEE ? tee : null;
+    Shape whole = Shape.ofEnds(atPorts(ends, hints.portsM()), How.SOLID, evidence);
+    return whole.form() == Form.TEE || whole.form() == Form.STRAIGHT ? whole : null;
   }
 
   private static boolean isCylinder(Shape piece) {
@@ -88,15 +85,15 @@ final class BranchedRun {
     return cylinder.ends().get(0).section().largestSideM() / 2;
   }
 
-  /** The end nearest to each port; as they were unless each port has one of its own. */
-  private static List<ShapeEnd> inOrderOfPorts(List<ShapeEnd> ends, List<Point> portsM) {
-    List<ShapeEnd> ordered = new ArrayList<>();
+  /** The end nearest to each port; all of them unless each port has one of its own. */
+  private static List<ShapeEnd> atPorts(List<ShapeEnd> ends, List<Point> portsM) {
+    List<ShapeEnd> chosen = new ArrayList<>();
     for (Point portM : portsM) {
       ends.stream()
-          .filter(end -> !ordered.contains(end) && MeshMeasurer.isAt(portM, end))
+          .filter(end -> !chosen.contains(end) && MeshMeasurer.isAt(portM, end))
           .min(Comparator.comparingDouble(end -> end.centreM().distanceM(portM)))
-          .ifPresent(ordered::add);
+          .ifPresent(chosen::add);
     }
-    return ordered.size() == ends.size() ? ordered : ends;
+    return chosen.isEmpty() || chosen.size() < portsM.size() ? ends : chosen;
   }
 }

@@ -2,10 +2,7 @@ package org.lagwright.ifc.schema;
 
 import java.util.Collection;
 
-/**
- * Where each of a few names stands. A table of our own, as every record asks all the time and most
- * askers hold the very same text.
- */
+/** Where each of a few names stands. A table of our own, as every record asks all the time. */
 final class NameTable {
 
   /** Each at the place its hash says or at the next free one. */
