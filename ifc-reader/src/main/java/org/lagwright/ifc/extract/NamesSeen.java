@@ -15,7 +15,7 @@ final class NamesSeen {
   private final List<String> names = new ArrayList<>(8);
 
   /** All names, folded, once there are many. */
-  private final Set<String> many = new HashSet<>(0);
+  private Set<String> many = Set.of();
 
   /** A bit for each length of a name seen; names of other length differ. */
   private long lengths;
@@ -24,6 +24,7 @@ final class NamesSeen {
   boolean add(String name) {
     if (names.size() == FEW) {
       if (many.isEmpty()) {
+        many = new HashSet<>();
         names.forEach(seen -> many.add(folded(seen)));
       }
       return many.add(folded(name));

@@ -173,7 +173,7 @@ public final class StepArguments {
 
   private long digits(int from, int to) {
     long value = 0;
-    for (int i = from; i < to && isDigit(i); i++) {
+    for (int i = from; i < to && bytes[i] >= '0' && bytes[i] <= '9'; i++) {
       value = value * 10 + (bytes[i] - '0');
     }
     return value;
@@ -285,33 +285,36 @@ public final class StepArguments {
     if (token(index) != Token.LIST) {
       return new long[0];
     }
-    long[] found = new long[8];
-    int count = 0;
     int end = end(index);
+    long[] found = new long[members(index)];
+    int count = 0;
     for (int i = start(index) + 1; i < end; ) {
       byte b = bytes[i];
       if (b == '#') {
-        if (count == found.length) {
-          found = Arrays.copyOf(found, count * 2);
+        long id = 0;
+        for (i++; i < end && bytes[i] >= '0' && bytes[i] <= '9'; i++) {
+          id = id * 10 + (bytes[i] - '0');
         }
-        found[count] = digits(i + 1, end);
-        count += found[count] == 0 ? 0 : 1;
-        i = behindDigits(i + 1, end);
+        if (id != 0) {
+          found = count == found.length ? Arrays.copyOf(found, count * 2) : found;
+          found[count++] = id;
+        }
       } else if (b == ',' || b == ')' || (b >= 0 && b <= ' ')) {
         i++;
       } else {
         return referencesAmongOthers(index);
       }
     }
-    return Arrays.copyOf(found, count);
+    return count == found.length ? found : Arrays.copyOf(found, count);
   }
 
-  private int behindDigits(int from, int to) {
-    int i = from;
-    while (i < to && isDigit(i)) {
-      i++;
+  /** How many members a list of simple values has; of other lists perhaps another number. */
+  private int members(int index) {
+    int count = 1;
+    for (int i = starts[index]; i < starts[index + 1]; i++) {
+      count += bytes[i] == ',' ? 1 : 0;
     }
-    return i;
+    return count;
   }
 
   private long[] referencesAmongOthers(int index) {
@@ -332,9 +335,9 @@ public final class StepArguments {
     if (token(index) != Token.LIST) {
       return new double[0];
     }
-    double[] found = new double[16];
-    int count = 0;
     int end = end(index);
+    double[] found = new double[members(index)];
+    int count = 0;
     int i = start(index);
     while (i < end) {
       if (endsNumber(bytes[i])) {
@@ -350,7 +353,7 @@ public final class StepArguments {
       }
       found[count++] = StepNumber.parse(bytes, from, i);
     }
-    return Arrays.copyOf(found, count);
+    return count == found.length ? found : Arrays.copyOf(found, count);
   }
 
   private static boolean endsNumber(byte b) {

@@ -134,8 +134,24 @@ public final class StepFile {
     return Optional.ofNullable(glance().record(id));
   }
 
+  StepBytes bytes() {
+    return bytes;
+  }
+
+  StepPages pages() {
+    return pages;
+  }
+
+  StepKeywords allKeywords() {
+    return keywords;
+  }
+
+  StepLabels labels() {
+    return labels;
+  }
+
   /** For looking at many instances without decoding them. */
   public StepGlance glance() {
-    return new StepGlance(this, bytes, pages, keywords, labels);
+    return new StepGlance(this);
   }
 }

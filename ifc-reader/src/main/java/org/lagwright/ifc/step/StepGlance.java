@@ -9,14 +9,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class StepGlance {
 
+  private static final byte[] NOTHING = new byte[0];
+
   private final StepFile file;
-  private final StepBytes source;
-  private final StepPages pages;
-  private final StepKeywords keywords;
-  private final StepLabels labels;
 
   /** What the instance lies in. */
-  private byte[] bytes = new byte[0];
+  private byte[] bytes = NOTHING;
 
   private int start;
 
@@ -26,13 +24,8 @@ public final class StepGlance {
   private int open;
   private @Nullable StepKeyword keyword;
 
-  StepGlance(
-      StepFile file, StepBytes source, StepPages pages, StepKeywords keywords, StepLabels labels) {
+  StepGlance(StepFile file) {
     this.file = file;
-    this.source = source;
-    this.pages = pages;
-    this.keywords = keywords;
-    this.labels = labels;
   }
 
   /**
@@ -44,7 +37,7 @@ public final class StepGlance {
     long offset = file.offset(id);
     keyword = null;
     if (offset >= 0) {
-      bytes = pages.page(offset);
+      bytes = file.pages().page(offset);
       start = StepPages.inPage(offset);
       end = StepScanner.endOfStatement(bytes, start, bytes.length);
       if (end < 0) {
@@ -61,12 +54,12 @@ public final class StepGlance {
 
   /** Of an instance that reaches beyond its page; bounded like every record. */
   private void takeLong(long offset) {
-    long most = Math.min(file.limits().maxRecordBytes(), source.size() - offset);
+    long most = Math.min(file.limits().maxRecordBytes(), file.bytes().size() - offset);
     long length = StepPages.PAGE;
     start = 0;
     do {
       length *= 8;
-      bytes = source.piece(offset, (int) Math.min(length, most));
+      bytes = file.bytes().piece(offset, (int) Math.min(length, most));
       end = StepScanner.endOfStatement(bytes, 0, bytes.length);
     } while (end < 0 && length < most);
     end = end < 0 ? bytes.length : end;
@@ -74,7 +67,7 @@ public final class StepGlance {
 
   private @Nullable StepKeyword keyword(int from) {
     if (from + StepKeywords.REACH <= bytes.length) {
-      StepKeyword found = keywords.find(bytes, from);
+      StepKeyword found = file.allKeywords().find(bytes, from);
       if (found != null) {
         return found;
       }
@@ -83,7 +76,7 @@ public final class StepGlance {
     while (to < end && StepScanner.isKeywordByte(bytes[to])) {
       to++;
     }
-    return keywords.of(bytes, from, to);
+    return file.allKeywords().of(bytes, from, to);
   }
 
   /** Position of the bracket behind a keyword, -1 if there is none. */
@@ -112,7 +105,7 @@ public final class StepGlance {
     }
     int behind = StepScanner.endOfString(bytes, quote, end);
     boolean isText = behind > 0 && behind - quote <= file.limits().maxTextBytes();
-    return isText && endsArgument(behind) ? labels.text(bytes, quote + 1, behind - 1) : null;
+    return isText && endsArgument(behind) ? file.labels().text(bytes, quote + 1, behind - 1) : null;
   }
 
   /**
