@@ -16,14 +16,14 @@ final class OpenEnds {
 
   static List<OpenEnd> of(Draft draft) {
     List<ShapeEnd> drawn = draft.shape.ends();
-    List<OpenEnd> open = new ArrayList<>();
-    long connected =
-        draft.joints.stream()
-            .filter(joint -> joint.connectedTo() != null && !isAtTheSide(draft, joint))
-            .count();
+    int connected = 0;
+    for (Port joint : draft.joints) {
+      connected += joint.connectedTo() != null && !isAtTheSide(draft, joint) ? 1 : 0;
+    }
     if (connected >= Math.max(drawn.size(), draft.ports.size())) {
       return List.of();
     }
+    List<OpenEnd> open = new ArrayList<>();
     for (ShapeEnd end : drawn) {
       if (!isConnected(draft.joints, end.centreM())) {
         open.add(new OpenEnd(end.centreM(), end.outward(), section(draft, end.section())));

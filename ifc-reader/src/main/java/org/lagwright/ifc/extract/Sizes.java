@@ -184,6 +184,9 @@ final class Sizes {
    * {@code 315 mmx450 mm-350 mm} with a diameter sign; empty if the text gives fewer than two.
    */
   static List<Section> ductEnds(String text) {
+    if (!hasAny(text, "-/")) {
+      return List.of();
+    }
     List<Section> byDash =
         Arrays.stream(text.split("-", -1))
             .flatMap(t -> sides(t).or(() -> diameter(t)).stream())
