@@ -35,6 +35,9 @@ final class Draft {
   Shape shape;
   final boolean generalSegment;
 
+  /** True if it is called insulation or lining. */
+  final boolean calledInsulation;
+
   /** The ports, and the ends that touch other elements; the ports first, in their order. */
   List<Port> joints;
 
@@ -82,6 +85,7 @@ final class Draft {
     this.form = reading.form();
     this.formIsWorded = reading.worded();
     this.generalSegment = generalSegment;
+    this.calledInsulation = names.all().stream().anyMatch(Words::isInsulation);
   }
 
   boolean isSegment() {

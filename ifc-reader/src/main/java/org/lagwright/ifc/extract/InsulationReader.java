@@ -143,7 +143,7 @@ final class InsulationReader {
         draft.kind == Kind.OTHER
             || draft.kind == Kind.PIPE_SEGMENT
             || draft.kind == Kind.DUCT_SEGMENT;
-    return drawnAsOther && draft.names.all().stream().anyMatch(Words::isInsulation);
+    return drawnAsOther && draft.calledInsulation;
   }
 
   private void lieAround(Draft covering, Draft host) {

@@ -11,6 +11,9 @@ public final class StepGlance {
 
   private static final byte[] NOTHING = new byte[0];
 
+  /** An eighth of the bytes that are read first for an instance that leaves its page. */
+  private static final int SHORT = 1 << 8;
+
   private final StepFile file;
 
   /** What the instance lies in. */
@@ -55,7 +58,7 @@ public final class StepGlance {
   /** Of an instance that reaches beyond its page; bounded like every record. */
   private void takeLong(long offset) {
     long most = Math.min(file.limits().maxRecordBytes(), file.bytes().size() - offset);
-    long length = StepPages.PAGE;
+    long length = SHORT;
     start = 0;
     do {
       length *= 8;

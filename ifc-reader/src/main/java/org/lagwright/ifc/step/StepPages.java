@@ -12,10 +12,10 @@ final class StepPages {
   private static final int SHIFT = 13;
 
   /** From the start of one page to the next, bytes. */
-  static final int PAGE = 1 << SHIFT;
+  private static final int PAGE = 1 << SHIFT;
 
   /** How far each page reaches into the next, so that most records lie in one. */
-  private static final int OVERLAP = 1 << 10;
+  private static final int OVERLAP = 1 << 9;
 
   private static final int KEPT = 1 << 9;
 
