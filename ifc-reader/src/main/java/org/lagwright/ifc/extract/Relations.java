@@ -50,15 +50,23 @@ final class Relations {
     read("IfcRelAssociatesMaterial");
     read("IfcRelCoversBldgElements");
     read("IfcPresentationLayerAssignment");
-    for (Links links :
-        List.of(typeOf, propertySetsOf, overridesOf, groupsOf, containerOf, aggregateOf, nestOf)) {
-      links.close();
-    }
-    for (Links links :
+    List<Links> all =
         List.of(
-            partsOf, portsOf, ownerOfPort, partnerOfPort, materialsOf, coveringsOf, referencesOf)) {
-      links.close();
-    }
+            propertySetsOf,
+            portsOf,
+            ownerOfPort,
+            partnerOfPort,
+            typeOf,
+            overridesOf,
+            groupsOf,
+            containerOf,
+            aggregateOf,
+            nestOf,
+            partsOf,
+            materialsOf,
+            coveringsOf,
+            referencesOf);
+    workers.inOrder(all.size(), 1, (from, to) -> all.get(from).close(), closed -> {});
   }
 
   private void read(String entity) {

@@ -87,12 +87,21 @@ final class BranchedRun {
 
   /** The end nearest to each port; all of them unless each port has one of its own. */
   private static List<ShapeEnd> atPorts(List<ShapeEnd> ends, List<Point> portsM) {
+    List<ShapeEnd> left = new ArrayList<>(ends);
     List<ShapeEnd> chosen = new ArrayList<>();
     for (Point portM : portsM) {
-      ends.stream()
-          .filter(end -> !chosen.contains(end) && MeshMeasurer.isAt(portM, end))
-          .min(Comparator.comparingDouble(end -> end.centreM().distanceM(portM)))
-          .ifPresent(chosen::add);
+      int nearest = -1;
+      double leastM = Double.MAX_VALUE;
+      for (int i = 0; i < left.size(); i++) {
+        double awayM = left.get(i).centreM().distanceM(portM);
+        if (awayM < leastM && MeshMeasurer.isAt(portM, left.get(i))) {
+          nearest = i;
+          leastM = awayM;
+        }
+      }
+      if (nearest >= 0) {
+        chosen.add(left.remove(nearest));
+      }
     }
     return chosen.isEmpty() || chosen.size() < portsM.size() ? ends : chosen;
   }

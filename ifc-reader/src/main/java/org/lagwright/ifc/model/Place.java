@@ -1,6 +1,7 @@
 package org.lagwright.ifc.model;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,5 +41,25 @@ public record Place(
       @Nullable String space,
       @Nullable Boolean external) {
     return new Place(building, storey, storeyElevationM, space, external, null, null, List.of());
+  }
+
+  /** Spelled out: the compiler's own is put together when first asked, which takes long. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Place o
+        && Objects.equals(building, o.building)
+        && Objects.equals(storey, o.storey)
+        && Objects.equals(storeyElevationM, o.storeyElevationM)
+        && Objects.equals(space, o.space)
+        && Objects.equals(external, o.external)
+        && Objects.equals(positionM, o.positionM)
+        && Objects.equals(heightAboveFloorM, o.heightAboveFloorM)
+        && basis.equals(o.basis);
+  }
+
+  @Override
+  public int hashCode() {
+    return (Objects.hashCode(storey) * 31 + Objects.hashCode(space)) * 31
+        + Objects.hashCode(positionM);
   }
 }
