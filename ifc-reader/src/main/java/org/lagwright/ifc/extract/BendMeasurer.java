@@ -28,26 +28,26 @@ final class BendMeasurer {
       return;
     }
     Shape made = joined != null && joined.form() == draft.form ? joined : null;
-    draft.angleDeg = angle(draft, made);
+    draft.change().angleDeg = angle(draft, made);
     if (draft.form == Form.BEND) {
-      draft.bendRadiusM = radius(draft, made);
+      draft.change().bendRadiusM = radius(draft, made);
       arc(draft);
     }
   }
 
   private @Nullable Measured<Double> angle(Draft draft, @Nullable Shape made) {
     Options<Double> options = new Options<>(Sizes::sameAngle);
-    if (draft.shape.form() == draft.form) {
-      options.addAll(draft.shape.angleDeg());
+    if (draft.shape().form() == draft.form) {
+      options.addAll(draft.shape().angleDeg());
     }
     options.addAll(made == null ? null : made.angleDeg());
-    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.ANGLE)) {
+    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.ANGLE)) {
       Optional<Double> deg = degrees(p);
       if (deg.isPresent()) {
         options.addStated(deg.get(), p, placeholders.contains(p));
       }
     }
-    for (String text : draft.names.all()) {
+    for (String text : draft.names().all()) {
       Optional<Double> deg = Sizes.angleDeg(text);
       if (deg.isPresent()) {
         options.add(deg.get(), How.TEXT, new Evidence(draft.key.step(), "name", text));
@@ -71,11 +71,11 @@ final class BendMeasurer {
 
   private @Nullable Measured<Double> radius(Draft draft, @Nullable Shape made) {
     Options<Double> options = new Options<>(Sizes::sameLength);
-    if (draft.shape.form() == Form.BEND) {
-      options.addAll(draft.shape.bendRadiusM());
+    if (draft.shape().form() == Form.BEND) {
+      options.addAll(draft.shape().bendRadiusM());
     }
     options.addAll(made == null ? null : made.bendRadiusM());
-    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.BEND_RADIUS)) {
+    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.BEND_RADIUS)) {
       Optional<Double> radiusM = PropertyNames.lengthM(p, lengthUnitM);
       if (radiusM.isPresent()) {
         options.addStated(radiusM.get(), p, placeholders.contains(p));
@@ -86,14 +86,14 @@ final class BendMeasurer {
 
   /** The centre line of a bend that only joints or properties describe. */
   private static void arc(Draft draft) {
-    if (draft.lengthM == null && draft.angleDeg != null && draft.bendRadiusM != null) {
-      double arcM = Math.toRadians(draft.angleDeg.value()) * draft.bendRadiusM.value();
-      draft.lengthM =
+    if (draft.lengthM() == null && draft.angleDeg() != null && draft.bendRadiusM() != null) {
+      double arcM = Math.toRadians(draft.angleDeg().value()) * draft.bendRadiusM().value();
+      draft.change().lengthM =
           Measured.of(
               arcM,
-              draft.bendRadiusM.how(),
+              draft.bendRadiusM().how(),
               new Evidence(
-                  draft.bendRadiusM.evidence().step(), "radius x angle", Sizes.metres(arcM)));
+                  draft.bendRadiusM().evidence().step(), "radius x angle", Sizes.metres(arcM)));
     }
   }
 }

@@ -31,15 +31,15 @@ final class BranchMeasurer {
       return;
     }
     Options<Double> options = new Options<>(Sizes::sameLength);
-    add(draft.shape, options);
+    add(draft.shape(), options);
     add(joined, options);
-    PropertyNames.of(draft.properties, PropertyNames.Role.BRANCH_LENGTH)
+    PropertyNames.of(draft.properties(), PropertyNames.Role.BRANCH_LENGTH)
         .forEach(
             p ->
                 PropertyNames.lengthM(p, lengthUnitM)
                     .ifPresent(m -> options.addStated(m, p, placeholders.contains(p))));
-    draft.branchLengthM = options.choose();
-    StatedLengths.noteConflict(draft, draft.branchLengthM);
+    draft.change().branchLengthM = options.choose();
+    StatedLengths.noteConflict(draft, draft.branchLengthM());
   }
 
   private static void add(@Nullable Shape shape, Options<Double> options) {

@@ -53,7 +53,7 @@ final class Circles {
   /** Remembers an element if a circle may be what it suffers from; safe for several threads. */
   void suspect(IfcRecord record, MepElement element, Draft draft) {
     boolean lost = element.place().positionM() == null && record.has("ObjectPlacement");
-    if (lost || !draft.shape.problems().isEmpty()) {
+    if (lost || !draft.shape().problems().isEmpty()) {
       doubtful.add(record.refId("ObjectPlacement"));
       doubtful.add(record.refId("Representation"));
     }

@@ -1,7 +1,9 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.model.Effect;
@@ -15,31 +17,29 @@ import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.packed.PackedReader;
+import org.lagwright.ifc.packed.PackedWriter;
+import org.lagwright.ifc.packed.Packing;
+import org.lagwright.ifc.packed.Vocabulary;
 
-/** One element while it is being worked out: what was read, and what has been decided so far. */
+/**
+ * One element while it is being worked out: what was read, and what has been decided so far. It is
+ * open to be worked on by one thread; between the steps of the work all elements are folded into
+ * few bytes, from which what is asked is made anew. Folded ones may be asked by several threads.
+ */
 final class Draft {
 
+  private static final byte[] NO_BYTES = {};
+
+  /** Of an element of which nothing is decided yet. */
+  private static final byte[] NO_FIGURES = new byte[9];
+
   final ElementKey key;
-  final String globalId;
-  final String ifcClass;
-  final Names names;
 
-  /** Those that answer some question about the element. */
-  List<Property> properties;
-
-  /** How many it has in all, as {@link PropertyReader.Reading#all}. */
+  /** How many properties it has in all, as {@link PropertyReader.Reading#all}. */
   final int propertyCount;
 
-  final List<PropertyReader.Repeated> repeated;
-  List<Port> ports;
-  Shape shape;
   final boolean generalSegment;
-
-  /** True if it is called insulation or lining. */
-  final boolean calledInsulation;
-
-  /** The ports, and the ends that touch other elements; the ports first, in their order. */
-  List<Port> joints;
 
   @Nullable Kind kind;
   Form form;
@@ -47,45 +47,202 @@ final class Draft {
   /** True if words told the form, not the enumeration of its class. */
   final boolean formIsWorded;
 
-  @Nullable Measured<Section> section;
-  @Nullable Measured<List<Section>> ends;
-  @Nullable String nominalSize;
-  @Nullable Measured<Double> lengthM;
-  @Nullable Measured<Double> angleDeg;
-  @Nullable Measured<Double> bendRadiusM;
-  @Nullable Measured<Double> eccentricityM;
-  @Nullable Measured<Double> branchLengthM;
+  /** True if one of its names calls it insulation. */
+  final boolean isCalledInsulation;
 
-  /** Insulation that was drawn into the body. */
-  @Nullable ExistingInsulation drawnInsulation;
+  /** True if a property states insulation on it or a lining in it. */
+  final boolean statesInsulation;
 
-  private final List<Finding> findings = new ArrayList<>();
+  private final Vocabulary vocabulary;
+  private @Nullable Worded worded;
+  private @Nullable Drawn drawn;
+  private @Nullable Figures figures = new Figures();
 
+  /** What was drawn, and behind it what is worded; others look at it while it is replaced. */
+  private volatile byte[] readBytes = NO_BYTES;
+
+  private byte[] figureBytes = NO_FIGURES;
+  private List<Finding> findings = List.of();
+
+  /** An element as it was read, open. */
   Draft(
       ElementKey key,
-      String globalId,
-      String ifcClass,
-      Names names,
-      PropertyReader.Reading properties,
-      List<Port> ports,
-      Shape shape,
+      Worded worded,
+      Drawn drawn,
       KindReader.Reading reading,
-      boolean generalSegment) {
+      int propertyCount,
+      boolean generalSegment,
+      Vocabulary vocabulary) {
     this.key = key;
-    this.globalId = globalId;
-    this.ifcClass = ifcClass;
-    this.names = names;
-    this.properties = properties.properties();
-    this.propertyCount = properties.all();
-    this.repeated = properties.repeated();
-    this.ports = ports;
-    this.joints = ports;
-    this.shape = shape;
+    this.worded = worded;
+    this.drawn = drawn;
     this.kind = reading.kind();
     this.form = reading.form();
     this.formIsWorded = reading.worded();
+    this.propertyCount = propertyCount;
     this.generalSegment = generalSegment;
-    this.calledInsulation = names.all().stream().anyMatch(Words::isInsulation);
+    this.vocabulary = vocabulary;
+    this.isCalledInsulation = worded.names().all().stream().anyMatch(Words::isInsulation);
+    this.statesInsulation =
+        PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_THICKNESS)
+            || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING_THICKNESS);
+  }
+
+  /** Makes everything from its bytes, to be asked and changed by one thread until it is folded. */
+  void open() {
+    if (worded == null || drawn == null) {
+      PackedReader from = reader(readBytes);
+      drawn = DraftPacking.DRAWN.read(from);
+      worded = DraftPacking.WORDED.read(from);
+    }
+    figures = figures();
+  }
+
+  /** Keeps but the bytes. */
+  void fold() {
+    if (readBytes.length == 0) {
+      keep(drawn(), worded());
+    }
+    byte[] bytes = bytes(DraftPacking.FIGURES, figures());
+    figureBytes = Arrays.equals(bytes, NO_FIGURES) ? NO_FIGURES : bytes;
+    worded = null;
+    drawn = null;
+    figures = null;
+  }
+
+  /** Folds it and lets go of what nobody asks for any more once the figures are decided. */
+  void foldMeasured() {
+    keep(drawn().afterMeasuring(), worded().afterMeasuring());
+    fold();
+  }
+
+  private void keep(Drawn nowDrawn, Worded nowWorded) {
+    PackedWriter to = new PackedWriter(vocabulary, key.step());
+    DraftPacking.DRAWN.write(nowDrawn, to);
+    DraftPacking.WORDED.write(nowWorded, to);
+    readBytes = to.bytes();
+  }
+
+  private <T> byte[] bytes(Packing<T> packing, T part) {
+    PackedWriter to = new PackedWriter(vocabulary, key.step());
+    packing.write(part, to);
+    return to.bytes();
+  }
+
+  private PackedReader reader(byte[] bytes) {
+    return new PackedReader(vocabulary, key.step(), bytes);
+  }
+
+  private Worded worded() {
+    Worded open = worded;
+    if (open != null) {
+      return open;
+    }
+    PackedReader from = reader(readBytes);
+    DraftPacking.DRAWN.read(from);
+    return DraftPacking.WORDED.read(from);
+  }
+
+  /** Where it lies and what it is connected to. */
+  Drawn drawn() {
+    Drawn open = drawn;
+    return open != null ? open : DraftPacking.DRAWN.read(reader(readBytes));
+  }
+
+  private Figures figures() {
+    Figures open = figures;
+    return open != null ? open : DraftPacking.FIGURES.read(reader(figureBytes));
+  }
+
+  String ifcClass() {
+    return worded().ifcClass();
+  }
+
+  Names names() {
+    return worded().names();
+  }
+
+  /** Those that answer some question about the element. */
+  List<Property> properties() {
+    return worded().properties();
+  }
+
+  Shape shape() {
+    return drawn().shape();
+  }
+
+  List<Port> ports() {
+    return drawn().ports();
+  }
+
+  /** The ports, and the ends that touch other elements; the ports first, in their order. */
+  List<Port> joints() {
+    return drawn().joints();
+  }
+
+  /** Sets what {@link #joints} gives. */
+  void join(List<Port> joints) {
+    Drawn before = drawn();
+    redraw(new Drawn(before.shape(), before.ports(), List.copyOf(joints)));
+  }
+
+  /** Sets the shape of what was not measured at first. */
+  void measured(Shape shape) {
+    Drawn before = drawn();
+    redraw(new Drawn(shape, before.ports(), before.joints()));
+  }
+
+  private void redraw(Drawn now) {
+    keep(now, worded());
+    drawn = drawn == null ? null : now;
+  }
+
+  @Nullable Measured<Section> section() {
+    Figures open = figures;
+    return open != null ? open.section : DraftPacking.sectionOf(reader(figureBytes));
+  }
+
+  /** Insulation that was drawn into the body. */
+  @Nullable ExistingInsulation drawnInsulation() {
+    Figures open = figures;
+    return open != null ? open.drawnInsulation : DraftPacking.insulationOf(reader(figureBytes));
+  }
+
+  @Nullable Measured<List<Section>> ends() {
+    return figures().ends;
+  }
+
+  @Nullable String nominalSize() {
+    return figures().nominalSize;
+  }
+
+  @Nullable Measured<Double> lengthM() {
+    return figures().lengthM;
+  }
+
+  @Nullable Measured<Double> angleDeg() {
+    return figures().angleDeg;
+  }
+
+  @Nullable Measured<Double> bendRadiusM() {
+    return figures().bendRadiusM;
+  }
+
+  @Nullable Measured<Double> eccentricityM() {
+    return figures().eccentricityM;
+  }
+
+  @Nullable Measured<Double> branchLengthM() {
+    return figures().branchLengthM;
+  }
+
+  /**
+   * The figures, to be set.
+   *
+   * @throws NullPointerException if the element is folded
+   */
+  Figures change() {
+    return Objects.requireNonNull(figures, "element is folded");
   }
 
   boolean isSegment() {
@@ -98,15 +255,19 @@ final class Draft {
   }
 
   void note(ReadFinding code, Effect effect, String... values) {
+    if (findings.isEmpty()) {
+      findings = new ArrayList<>(2);
+    }
     findings.add(Finding.about(key, code, effect, values));
   }
 
-  /** Lets go of what is not needed once the element is made. */
+  /** Lets go of everything but the findings, once the element is made. */
   void finish() {
-    properties = List.of();
-    ports = List.of();
-    joints = List.of();
-    shape = Shape.NOTHING;
+    worded = null;
+    drawn = null;
+    figures = null;
+    readBytes = NO_BYTES;
+    figureBytes = NO_BYTES;
   }
 
   List<Finding> findings() {

@@ -67,12 +67,12 @@ final class DrawnInsulation {
 
   /** The size of a lined duct is its free size, and the metal is as wide as drawn. */
   private static boolean isLined(Draft draft) {
-    for (Property p : draft.properties) {
+    for (Property p : draft.properties()) {
       if (p.name().equalsIgnoreCase("HasLiner") && p.text().matches("(?i)\\.?t.*")) {
         return true;
       }
     }
-    return PropertyNames.anyAnswers(draft.properties, PropertyNames.Role.LINING_THICKNESS);
+    return PropertyNames.anyAnswers(draft.properties(), PropertyNames.Role.LINING_THICKNESS);
   }
 
   /** A pipe of a tabulated size that nothing contradicts. */
@@ -96,7 +96,8 @@ final class DrawnInsulation {
   private Optional<Bare> byProperty(
       Draft draft, Section drawn, List<Section> stated, int dn, double toleranceM) {
     List<Property> thicknesses =
-        Thicknesses.stated(draft.properties, PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM);
+        Thicknesses.stated(
+            draft.properties(), PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM);
     for (Property property : thicknesses) {
       double thicknessM = Thicknesses.metres(property, lengthUnitM);
       Optional<Section> bare =
@@ -173,7 +174,7 @@ final class DrawnInsulation {
             Sizes.inWords(drawn.value()) + " - 2 x " + thickness);
     options.ruleOut(Set.of(How.SOLID, How.MESH), "drawn with its insulation");
     options.prefer(bare.section, drawn.how(), evidence);
-    draft.drawnInsulation =
+    draft.change().drawnInsulation =
         new ExistingInsulation(
             bare.thicknessM, null, 1, stated == null ? evidence : stated.evidence(), List.of());
     draft.note(

@@ -55,14 +55,14 @@ final class FittingEnds {
     Options<List<Section>> options = new Options<>(FittingEnds::sameSections);
     List<Section> met = met();
     boolean wider = FittingMeasurer.isWiderThanItsPipe(draft.form);
-    boolean drawnFirst = !wider && !insulated && isSolid() && draft.shape.ends().size() == ways();
+    boolean drawnFirst = !wider && !insulated && isSolid() && draft.shape().ends().size() == ways();
     if (drawnFirst) {
       addDrawn(options);
     }
     if (!met.isEmpty()) {
       options.add(met, How.NEIGHBOUR, metEvidence());
     }
-    if (!drawnFirst && draft.shape.ends().size() > 1) {
+    if (!drawnFirst && draft.shape().ends().size() > 1) {
       if ((met.isEmpty() && !insulated) || sameSections(met, drawn())) {
         addDrawn(options);
       } else {
@@ -80,7 +80,7 @@ final class FittingEnds {
   }
 
   private boolean isSolid() {
-    return draft.shape.section() != null && draft.shape.section().how() == How.SOLID;
+    return draft.shape().section() != null && draft.shape().section().how() == How.SOLID;
   }
 
   private void addDrawn(Options<List<Section>> options) {
@@ -88,7 +88,7 @@ final class FittingEnds {
   }
 
   private List<Section> drawn() {
-    return withoutNoise(sections(draft.shape.ends()));
+    return withoutNoise(sections(draft.shape().ends()));
   }
 
   private static List<Section> sections(List<ShapeEnd> ends) {
@@ -112,9 +112,9 @@ final class FittingEnds {
   }
 
   private Evidence drawnEvidence() {
-    Measured<Section> section = draft.shape.section();
+    Measured<Section> section = draft.shape().section();
     return section == null
-        ? new Evidence(draft.key.step(), "ends of the body", draft.shape.ends().size() + "")
+        ? new Evidence(draft.key.step(), "ends of the body", draft.shape().ends().size() + "")
         : section.evidence();
   }
 
@@ -130,7 +130,7 @@ final class FittingEnds {
   /** The sizes met, in the order of the ends; empty unless every end is known. */
   private List<Section> met() {
     List<Section> sections =
-        FittingMeasurer.isWiderThanItsPipe(draft.form) || draft.shape.ends().size() != ways()
+        FittingMeasurer.isWiderThanItsPipe(draft.form) || draft.shape().ends().size() != ways()
             ? metAtJoints()
             : metAtEnds();
     return withoutNoise(sections);
@@ -161,7 +161,7 @@ final class FittingEnds {
 
   /** At each drawn end what is met there, or what is met at an end drawn alike. */
   private List<Section> metAtEnds() {
-    List<ShapeEnd> ends = draft.shape.ends();
+    List<ShapeEnd> ends = draft.shape().ends();
     List<@Nullable Section> direct = new ArrayList<>();
     for (ShapeEnd end : ends) {
       direct.add(metNear(end.centreM()));
@@ -215,13 +215,13 @@ final class FittingEnds {
   /** Run, run and branch of nominal sizes that properties state. */
   private void byProperties(Options<List<Section>> options) {
     List<Property> branches =
-        PropertyNames.listOf(draft.properties, PropertyNames.Role.BRANCH_NOMINAL);
+        PropertyNames.listOf(draft.properties(), PropertyNames.Role.BRANCH_NOMINAL);
     if (branches.isEmpty() || ways() != 3) {
       return;
     }
     Optional<Section> branch = NominalSizes.section(branches.get(0));
     Optional<Section> run = Optional.empty();
-    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.NOMINAL)) {
+    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.NOMINAL)) {
       run = run.isEmpty() ? NominalSizes.section(p) : run;
     }
     if (run.isPresent() && branch.isPresent()) {
@@ -232,7 +232,7 @@ final class FittingEnds {
 
   /** Sizes of the ends that a text gives, if they do not contradict the size that was chosen. */
   private void byText(Options<List<Section>> options) {
-    Measured<Section> section = draft.section;
+    Measured<Section> section = draft.section();
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
       List<Section> ends = inText(draft, text.value());
       if (ends.size() > 1

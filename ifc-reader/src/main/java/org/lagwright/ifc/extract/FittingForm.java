@@ -59,7 +59,7 @@ final class FittingForm {
    * A body with more or fewer ends than joints has plugs, spindles or walls that look like ends.
    */
   private Form built() {
-    Form drawn = draft.shape.form();
+    Form drawn = draft.shape().form();
     boolean believable =
         drawn != Form.UNKNOWN && (joints.isEmpty() || ways(drawn) == joints.size());
     if (believable && drawn != Form.STRAIGHT) {
@@ -71,7 +71,7 @@ final class FittingForm {
 
   /** What a property such as ProductType calls a fitting; apparatus does not become one. */
   private Optional<Form> inProperties() {
-    return PropertyNames.of(draft.properties, PropertyNames.Role.FORM)
+    return PropertyNames.of(draft.properties(), PropertyNames.Role.FORM)
         .flatMap(p -> Words.form(p.text()).stream())
         .filter(form -> form.compareTo(Form.BEND) >= 0 && form.compareTo(Form.OFFSET) <= 0)
         .findFirst();
@@ -97,7 +97,7 @@ final class FittingForm {
   private boolean mayBeJoinedInPart(Form stated, boolean worded) {
     return joints.size() < ways(stated)
         && joints.stream().anyMatch(j -> !j.port().isInFile())
-        && (worded || draft.shape.ends().size() >= ways(stated));
+        && (worded || draft.shape().ends().size() >= ways(stated));
   }
 
   /** Both have two ends, or both have three. */
@@ -150,7 +150,7 @@ final class FittingForm {
   }
 
   private Form straight() {
-    return draft.shape.form() == Form.STRAIGHT ? Form.COUPLING : Form.UNKNOWN;
+    return draft.shape().form() == Form.STRAIGHT ? Form.COUPLING : Form.UNKNOWN;
   }
 
   private Form twoJoints() {
@@ -174,8 +174,8 @@ final class FittingForm {
    */
   private Form byEnds(Form stated) {
     List<Section> ends =
-        draft.shape.ends().size() == 2
-            ? draft.shape.ends().stream().map(ShapeEnd::section).toList()
+        draft.shape().ends().size() == 2
+            ? draft.shape().ends().stream().map(ShapeEnd::section).toList()
             : met();
     if (draft.kind == Kind.PIPE_FITTING) {
       return Form.REDUCER;

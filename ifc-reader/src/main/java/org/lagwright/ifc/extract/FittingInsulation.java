@@ -33,7 +33,7 @@ final class FittingInsulation {
    * @return true if the drawn size holds insulation, and what is met is the bare size
    */
   boolean isIn(Draft draft, List<Joint> joints, int ways) {
-    Measured<Section> drawn = draft.shape.section();
+    Measured<Section> drawn = draft.shape().section();
     List<Found> pipes = new ArrayList<>(joints.size());
     for (Joint joint : joints) {
       if (joint.met() != null && joint.met().ofSegment()) {
@@ -66,7 +66,7 @@ final class FittingInsulation {
       return Optional.of(pipes.get(0).evidence());
     }
     return Thicknesses.stated(
-            draft.properties, PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM)
+            draft.properties(), PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM)
         .stream()
         .filter(p -> Thicknesses.same(Thicknesses.metres(p, lengthUnitM), restM))
         .map(Property::evidence)
@@ -75,7 +75,7 @@ final class FittingInsulation {
 
   private static void note(
       Draft draft, Measured<Section> drawn, Found pipe, double thicknessM, Evidence saidBy) {
-    draft.drawnInsulation = new ExistingInsulation(thicknessM, null, 1, saidBy, List.of());
+    draft.change().drawnInsulation = new ExistingInsulation(thicknessM, null, 1, saidBy, List.of());
     draft.note(
         ReadFinding.INSULATION_IN_BODY,
         Effect.NONE,

@@ -77,9 +77,9 @@ final class FittingMeasurer {
     } else {
       size(draft, joints, ends);
     }
-    draft.ends = ends.choose();
-    draft.lengthM = length(draft, joints, joined);
-    draft.eccentricityM = eccentricity(draft, joined);
+    draft.change().ends = ends.choose();
+    draft.change().lengthM = length(draft, joints, joined);
+    draft.change().eccentricityM = eccentricity(draft, joined);
     bends.measure(draft, joined);
     branches.measure(draft, joined);
     note(draft);
@@ -95,7 +95,7 @@ final class FittingMeasurer {
 
   private void size(Draft draft, List<Neighbours.Joint> joints, FittingEnds ends) {
     Options<Section> options = new Options<>(Sizes::sameSection);
-    Measured<Section> drawn = draft.shape.section();
+    Measured<Section> drawn = draft.shape().section();
     List<Neighbours.Found> met = new ArrayList<>(joints.size());
     List<Neighbours.Found> stated = new ArrayList<>(joints.size());
     for (Neighbours.Joint joint : joints) {
@@ -106,7 +106,7 @@ final class FittingMeasurer {
         stated.add(joint.stated());
       }
     }
-    boolean insulated = draft.drawnInsulation != null;
+    boolean insulated = draft.drawnInsulation() != null;
     boolean bodyIsTheSize = !isWiderThanItsPipe(draft.form) && !insulated;
     boolean allKnown = met.size() == ends.ways() || ends.areMet();
     boolean drawnFirst = bodyIsTheSize && drawn != null && (drawn.how() == How.SOLID || !allKnown);
@@ -128,7 +128,7 @@ final class FittingMeasurer {
       options.add(largest(stated).section(), How.PROPERTY, largest(stated).evidence());
     }
     texts(draft, options);
-    draft.section = Sizes.withoutNoise(options.choose());
+    draft.change().section = Sizes.withoutNoise(options.choose());
     nominal(draft);
   }
 
@@ -183,16 +183,16 @@ final class FittingMeasurer {
   }
 
   private static void nominal(Draft draft) {
-    if (draft.kind == Kind.DUCT_FITTING || draft.section == null) {
+    if (draft.kind == Kind.DUCT_FITTING || draft.section() == null) {
       return;
     }
-    if (!(draft.section.value() instanceof Section.Round round)) {
+    if (!(draft.section().value() instanceof Section.Round round)) {
       return;
     }
-    for (String text : draft.names.ofType()) {
+    for (String text : draft.names().ofType()) {
       Optional<Integer> dn = Sizes.dn(text);
       if (dn.isPresent() && PipeSizes.mayBe(dn.get(), round.outsideDiameterM())) {
-        draft.nominalSize = "DN" + dn.get();
+        draft.change().nominalSize = "DN" + dn.get();
         return;
       }
     }
@@ -205,11 +205,11 @@ final class FittingMeasurer {
     List<Neighbours.Joint> faces =
         sameForm || !goesStraightThrough(draft.form) ? List.of() : faces(joints);
     // motors and handles are ends of the body too, and farther apart than its faces
-    boolean facesFirst = draft.shape.ends().size() > 2;
+    boolean facesFirst = draft.shape().ends().size() > 2;
     if (facesFirst) {
       faceToFace(draft, faces, options);
     }
-    options.addAll(draft.shape.lengthM());
+    options.addAll(draft.shape().lengthM());
     if (sameForm) {
       options.addAll(Objects.requireNonNull(joined).lengthM());
     } else if (!facesFirst) {
@@ -286,9 +286,9 @@ final class FittingMeasurer {
       return null;
     }
     Options<Double> options = new Options<>(Sizes::sameLength);
-    Measured<Double> drawnM = draft.shape.lengthM();
-    if (draft.shape.ends().size() == 2 && drawnM != null) {
-      options.add(sidewaysM(draft.shape.ends()), drawnM.how(), drawnM.evidence());
+    Measured<Double> drawnM = draft.shape().lengthM();
+    if (draft.shape().ends().size() == 2 && drawnM != null) {
+      options.add(sidewaysM(draft.shape().ends()), drawnM.how(), drawnM.evidence());
     }
     Measured<Double> joinedM = joined == null ? null : joined.lengthM();
     if (joined != null && joined.ends().size() == 2 && joinedM != null) {
@@ -310,15 +310,15 @@ final class FittingMeasurer {
   }
 
   private static void note(Draft draft) {
-    WeakSources.note(draft, draft.section, draft.lengthM);
-    StatedLengths.noteConflict(draft, draft.lengthM);
-    if (draft.section == null) {
+    WeakSources.note(draft, draft.section(), draft.lengthM());
+    StatedLengths.noteConflict(draft, draft.lengthM());
+    if (draft.section() == null) {
       draft.note(
           ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED,
           Effect.NONE,
-          draft.shape.problems().isEmpty()
+          draft.shape().problems().isEmpty()
               ? "The body gives no size"
-              : String.join("; ", draft.shape.problems()));
+              : String.join("; ", draft.shape().problems()));
     }
   }
 }

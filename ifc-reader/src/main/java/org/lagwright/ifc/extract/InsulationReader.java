@@ -33,7 +33,7 @@ final class InsulationReader {
 
   private final Relations relations;
   private final BelongingReader belongings;
-  private final Map<ElementKey, Draft> drafts;
+  private final Drafts drafts;
   private final Function<Draft, Shape> bodies;
   private final double lengthUnitM;
   private final Map<ElementKey, Set<Draft>> coveringsByHost = new LinkedHashMap<>();
@@ -48,7 +48,7 @@ final class InsulationReader {
   InsulationReader(
       Relations relations,
       BelongingReader belongings,
-      Map<ElementKey, Draft> drafts,
+      Drafts drafts,
       Function<Draft, Shape> bodies,
       double lengthUnitM) {
     this.relations = relations;
@@ -60,9 +60,9 @@ final class InsulationReader {
 
   /** Finds the hosts of all coverings, then reads element by element. */
   void read() {
-    drafts.values().forEach(this::collectNamed);
+    drafts.all().forEach(this::collectNamed);
     collectAround();
-    for (Draft draft : drafts.values()) {
+    for (Draft draft : drafts.all()) {
       if (draft.kind != Kind.COVERING && mayHaveInsulation(draft)) {
         read(draft);
       }
@@ -82,14 +82,14 @@ final class InsulationReader {
   private void collectNamed(Draft host) {
     long[] related = relations.coveringsOf(host.key.step());
     for (long id : related) {
-      host(drafts.get(new ElementKey(host.key.model(), id)), host);
+      host(drafts.find(id), host);
     }
     for (long id : relations.partsOf(host.key.step())) {
-      host(drafts.get(new ElementKey(host.key.model(), id)), host);
+      host(drafts.find(id), host);
     }
     if (host.kind == Kind.COVERING) {
       long wholeId = relations.wholeOf(host.key.step());
-      Draft whole = drafts.get(new ElementKey(host.key.model(), wholeId));
+      Draft whole = drafts.find(wholeId);
       if (whole != null) {
         host(host, whole);
       }
@@ -105,7 +105,7 @@ final class InsulationReader {
 
   /** Coverings that name no host are looked for by geometry; only then are the hosts indexed. */
   private void collectAround() {
-    List<Draft> orphans = drafts.values().stream().filter(this::mayLieAround).toList();
+    List<Draft> orphans = drafts.all().stream().filter(this::mayLieAround).toList();
     CoveringHosts<Draft> hosts = orphans.isEmpty() ? null : hosts();
     for (Draft orphan : orphans) {
       if (hosts != null) {
@@ -117,17 +117,20 @@ final class InsulationReader {
       if (orphan.kind == Kind.COVERING && !hosted.contains(orphan.key)) {
         orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
         // another file may hold what it lies around
-        orphan.shape = shape(orphan);
-        orphan.section = Sizes.withoutNoise(orphan.shape.section());
+        Shape drawn = shape(orphan);
+        orphan.open();
+        orphan.measured(drawn);
+        orphan.change().section = Sizes.withoutNoise(drawn.section());
+        orphan.fold();
       }
     }
   }
 
   private CoveringHosts<Draft> hosts() {
     CoveringHosts<Draft> hosts = new CoveringHosts<>(Comparator.comparing(draft -> draft.key));
-    for (Draft draft : drafts.values()) {
+    for (Draft draft : drafts.all()) {
       if (draft.kind != null && draft.kind.isLagged()) {
-        hosts.add(draft, draft.shape);
+        hosts.add(draft, draft.shape());
       }
     }
     return hosts;
@@ -143,7 +146,7 @@ final class InsulationReader {
         draft.kind == Kind.OTHER
             || draft.kind == Kind.PIPE_SEGMENT
             || draft.kind == Kind.DUCT_SEGMENT;
-    return drawnAsOther && draft.calledInsulation;
+    return drawnAsOther && draft.isCalledInsulation;
   }
 
   private void lieAround(Draft covering, Draft host) {
@@ -151,8 +154,8 @@ final class InsulationReader {
       Section outer = outer(covering);
       boolean wider =
           outer != null
-              && host.section != null
-              && Thicknesses.between(host.section.value(), outer).isPresent();
+              && host.section() != null
+              && Thicknesses.between(host.section().value(), outer).isPresent();
       if (!wider) {
         return;
       }
@@ -172,10 +175,9 @@ final class InsulationReader {
 
   /** Most elements of most files have none, and are passed over without asking further. */
   private boolean mayHaveInsulation(Draft draft) {
-    return draft.drawnInsulation != null
+    return draft.drawnInsulation() != null
         || coveringsByHost.containsKey(draft.key)
-        || PropertyNames.anyAnswers(draft.properties, PropertyNames.Role.INSULATION_THICKNESS)
-        || PropertyNames.anyAnswers(draft.properties, PropertyNames.Role.LINING_THICKNESS);
+        || draft.statesInsulation;
   }
 
   private void read(Draft draft) {
@@ -185,7 +187,7 @@ final class InsulationReader {
       (isLining(covering, draft) ? lining : around).add(covering);
     }
     Optional<ExistingInsulation> byCovering = byCoverings(draft, around);
-    Optional<ExistingInsulation> byBody = Optional.ofNullable(draft.drawnInsulation);
+    Optional<ExistingInsulation> byBody = Optional.ofNullable(draft.drawnInsulation());
     Optional<ExistingInsulation> byProperty =
         byProperty(draft, PropertyNames.Role.INSULATION_THICKNESS);
     byCovering.or(() -> byBody).or(() -> byProperty).ifPresent(e -> outside.put(draft.key, e));
@@ -197,11 +199,11 @@ final class InsulationReader {
 
   private boolean isLining(Draft covering, Draft host) {
     Layers.Host bare = new Layers.Host(host.kind, host.form, section(host));
-    return bare.isLinedBy(outer(covering), shape(covering).form(), covering.names);
+    return bare.isLinedBy(outer(covering), shape(covering).form(), covering.names());
   }
 
   private static @Nullable Section section(Draft host) {
-    return host.section == null ? null : host.section.value();
+    return host.section() == null ? null : host.section().value();
   }
 
   private Optional<ExistingInsulation> byCoverings(Draft host, List<Draft> coverings) {
@@ -217,16 +219,16 @@ final class InsulationReader {
             stacks.get(0).thicknessM().orElse(null),
             materialOf(coverings),
             Math.min(1, stacks.stream().mapToDouble(Layers.Stack::share).sum()),
-            new Evidence(first.key.step(), first.ifcClass, first.names.own()),
+            new Evidence(first.key.step(), first.ifcClass(), first.names().own()),
             coverings.stream().map(c -> c.key).toList()));
   }
 
   private Layers.Covering covering(Draft covering, Draft host) {
-    Coaxiality.Extent extent = Coaxiality.extent(shape(covering), host.shape);
+    Coaxiality.Extent extent = Coaxiality.extent(shape(covering), host.shape());
     return Layers.Covering.of(
         host.form,
         outer(covering),
-        Layers.statedM(covering.properties, lengthUnitM),
+        Layers.statedM(covering.properties(), lengthUnitM),
         extent == null ? Coaxiality.Extent.WHOLE : extent);
   }
 
@@ -266,7 +268,7 @@ final class InsulationReader {
 
   private Optional<ExistingInsulation> byProperty(Draft draft, PropertyNames.Role role) {
     return Thicknesses.firstPossible(
-            Thicknesses.stated(draft.properties, role, lengthUnitM), lengthUnitM)
+            Thicknesses.stated(draft.properties(), role, lengthUnitM), lengthUnitM)
         .map(
             thickness ->
                 new ExistingInsulation(
@@ -278,7 +280,7 @@ final class InsulationReader {
   }
 
   private static @Nullable String materialOf(Draft draft) {
-    return PropertyNames.of(draft.properties, PropertyNames.Role.INSULATION_MATERIAL)
+    return PropertyNames.of(draft.properties(), PropertyNames.Role.INSULATION_MATERIAL)
         .map(Property::text)
         .filter(t -> !t.isBlank())
         .findFirst()
@@ -296,7 +298,7 @@ final class InsulationReader {
     List<String> others = new ArrayList<>();
     for (Property p :
         Thicknesses.stated(
-            draft.properties, PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM)) {
+            draft.properties(), PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM)) {
       double statedM = Thicknesses.metres(p, lengthUnitM);
       if (chosenM == null ? chosen.isEmpty() : !Thicknesses.same(statedM, chosenM)) {
         others.add(p.evidence().toString());

@@ -38,14 +38,14 @@ final class JointMaker {
    */
   static void attach(
       Draft draft, int port, Point atM, @Nullable Point outward, ElementKey other, boolean tap) {
-    List<Port> joints = new ArrayList<>(draft.joints);
+    List<Port> joints = new ArrayList<>(draft.joints());
     int at = port >= 0 ? port : unplaced(joints, other);
     if (at >= 0) {
       joints.set(at, joints.get(at).touching(other, atM, outward, tap));
     } else {
       joints.add(Port.withoutRecord(atM, outward, other, tap));
     }
-    draft.joints = joints;
+    draft.join(joints);
   }
 
   /** A port without place that is connected to the other element, else one that is to nothing. */

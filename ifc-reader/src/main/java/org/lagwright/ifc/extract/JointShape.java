@@ -40,7 +40,7 @@ final class JointShape {
   }
 
   private static @Nullable Section anySize(Draft draft, List<Neighbours.Joint> joints) {
-    Measured<Section> drawn = draft.shape.section();
+    Measured<Section> drawn = draft.shape().section();
     Section any = drawn == null ? null : drawn.value();
     for (Neighbours.Joint joint : joints) {
       Neighbours.Found known = joint.known();

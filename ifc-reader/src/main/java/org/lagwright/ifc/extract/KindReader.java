@@ -230,8 +230,8 @@ final class KindReader {
 
   /** A proxy stands for anything, so its name alone makes it no pipe; but the user should know. */
   static void noteProxy(Draft draft) {
-    if (draft.ifcClass.equals("IfcBuildingElementProxy")) {
-      draft.names.all().stream()
+    if (draft.ifcClass().equals("IfcBuildingElementProxy")) {
+      draft.names().all().stream()
           .filter(name -> Words.isPipe(name) || Words.isDuct(name))
           .filter(name -> !Words.isNeitherPipeNorDuct(name))
           .findFirst()

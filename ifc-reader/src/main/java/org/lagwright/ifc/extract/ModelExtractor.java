@@ -3,7 +3,6 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -72,6 +71,8 @@ public final class ModelExtractor {
   private final List<Finding> findings = new ArrayList<>();
   private final RepeatedProperties repeated = new RepeatedProperties();
   private final Circles circles;
+  private final Vocabulary vocabulary = new Vocabulary();
+  private final Placeholders.Seen seen = new Placeholders.Seen();
 
   private ModelExtractor(IfcFile file, ModelFile source, ReadOptions options, Workers workers) {
     this.options = options;
@@ -124,7 +125,7 @@ public final class ModelExtractor {
 
   private MepModel run(DoubleConsumer progress) {
     noteFile();
-    Map<ElementKey, Draft> drafts = drafts(progress);
+    Drafts drafts = drafts(progress);
     measure(drafts);
     Identities identities = new Identities();
     Set<MepSystem> systems = new LinkedHashSet<>();
@@ -146,32 +147,41 @@ public final class ModelExtractor {
             file, source.index(), new BoxReader(units.geometry(), placements), places));
   }
 
-  private Map<ElementKey, Draft> drafts(DoubleConsumer progress) {
+  private Drafts drafts(DoubleConsumer progress) {
     long[] ids = TAKEN_IN.stream().flatMapToLong(e -> Arrays.stream(file.ids(e))).toArray();
-    Map<ElementKey, Draft> drafts = new LinkedHashMap<>();
+    List<Draft> drafts = new ArrayList<>(ids.length);
     workers.inOrder(
         ids.length,
         PIECE,
         (from, to) -> draft(ids, from, to),
         piece -> {
-          for (Draft draft : piece) {
-            drafts.put(draft.key, draft);
-            repeated.addAll(draft.repeated);
-          }
+          drafts.addAll(piece.drafts);
+          piece.repeated.forEach(repeated::addAll);
+          seen.addAll(piece.seen);
           progress.accept((double) drafts.size() / ids.length);
         });
-    return drafts;
+    return new Drafts(drafts);
   }
 
-  private List<Draft> draft(long[] ids, int from, int to) {
-    List<Draft> drafts = new ArrayList<>(to - from);
+  /** Some drafts, and what was seen on them that concerns all. */
+  private static final class Drafted {
+    final List<Draft> drafts = new ArrayList<>(PIECE);
+    final List<List<PropertyReader.Repeated>> repeated = new ArrayList<>();
+    final Placeholders.Seen seen = new Placeholders.Seen();
+  }
+
+  private Drafted draft(long[] ids, int from, int to) {
+    Drafted drafted = new Drafted();
     for (int i = from; i < to; i++) {
       IfcRecord record = file.find(ids[i]);
       if (record != null) {
-        drafts.add(draft(record));
+        Draft draft = draft(record, drafted.repeated);
+        drafted.seen.look(draft);
+        draft.fold();
+        drafted.drafts.add(draft);
       }
     }
-    return drafts;
+    return drafted;
   }
 
   /**
@@ -180,8 +190,7 @@ public final class ModelExtractor {
    * @param identities told the GlobalId of each
    * @param systems given every system that an element belongs to, in the order they turn up
    */
-  private List<MepElement> elements(
-      Map<ElementKey, Draft> drafts, Identities identities, Set<MepSystem> systems) {
+  private List<MepElement> elements(Drafts drafts, Identities identities, Set<MepSystem> systems) {
     InsulationReader insulation =
         new InsulationReader(
             relations,
@@ -190,13 +199,12 @@ public final class ModelExtractor {
             covering -> body(Objects.requireNonNull(file.find(covering.key.step()))),
             units.lengthM());
     insulation.read();
-    List<Draft> ordered = List.copyOf(drafts.values());
-    Vocabulary vocabulary = new Vocabulary();
+    List<Draft> ordered = drafts.all();
     List<PackedElements.Packed> packed = new ArrayList<>();
     workers.inOrder(
         ordered.size(),
         PIECE,
-        (from, to) -> piece(ordered.subList(from, to), insulation, vocabulary),
+        (from, to) -> piece(ordered.subList(from, to), insulation),
         piece -> {
           packed.add(piece.packed);
           piece.globalIds.forEach(identities::add);
@@ -212,11 +220,12 @@ public final class ModelExtractor {
   private record Piece(
       PackedElements.Packed packed, List<String> globalIds, Set<MepSystem> systems) {}
 
-  private Piece piece(List<Draft> drafts, InsulationReader insulation, Vocabulary vocabulary) {
+  private Piece piece(List<Draft> drafts, InsulationReader insulation) {
     PackedElements.Piece piece = new PackedElements.Piece(vocabulary, drafts.size());
     List<String> globalIds = new ArrayList<>(drafts.size());
     Set<MepSystem> systems = new LinkedHashSet<>();
     for (Draft draft : drafts) {
+      draft.open();
       MepElement element = element(draft, insulation);
       piece.add(element, draft.propertyCount);
       globalIds.add(element.globalId());
@@ -227,24 +236,24 @@ public final class ModelExtractor {
     return new Piece(piece.packed(), globalIds, systems);
   }
 
-  private Draft draft(IfcRecord record) {
+  private Draft draft(IfcRecord record, List<List<PropertyReader.Repeated>> repeatedToo) {
     long typeId = relations.typeOf(record.id());
     IfcRecord type = typeId == 0 ? null : file.find(typeId);
     Names names = Names.of(record, type);
     KindReader.Reading reading = KindReader.read(record, type, names);
     PropertyReader.Reading own = properties.wantedOf(record.id());
     List<Port> itsPorts = ports.portsOf(record.id());
-    String globalId = record.text("GlobalId");
+    if (!own.repeated().isEmpty()) {
+      repeatedToo.add(own.repeated());
+    }
     return new Draft(
         new ElementKey(source.index(), record.id()),
-        globalId == null ? "" : globalId,
-        record.entityName(),
-        names,
-        own,
-        itsPorts,
-        shape(record, names, reading, own.properties(), itsPorts),
+        new Worded(record.entityName(), names, own.properties()),
+        Drawn.of(shape(record, names, reading, own.properties(), itsPorts), itsPorts),
         reading,
-        record.is("IfcFlowSegment"));
+        own.all(),
+        record.is("IfcFlowSegment"),
+        vocabulary);
   }
 
   /**
@@ -289,8 +298,8 @@ public final class ModelExtractor {
   }
 
   /** Segments first, as fittings take over their sizes. */
-  private void measure(Map<ElementKey, Draft> drafts) {
-    Placeholders placeholders = new Placeholders(drafts.values(), source.index(), workers);
+  private void measure(Drafts drafts) {
+    Placeholders placeholders = new Placeholders(seen, source.index());
     findings.addAll(placeholders.findings());
     double lengthUnitM = units.lengthM();
     ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
@@ -298,24 +307,30 @@ public final class ModelExtractor {
     SegmentMeasurer segments = new SegmentMeasurer(placeholders, sections, lengthUnitM);
     Neighbours neighbours = new Neighbours(drafts, new PortSizes(properties, lengthUnitM));
     FittingMeasurer fittings = new FittingMeasurer(neighbours, placeholders, profiles, lengthUnitM);
-    List<Draft> ordered = List.copyOf(drafts.values());
+    List<Draft> ordered = drafts.all();
     workers.inOrder(
         ordered.size(),
         PIECE,
         (from, to) -> {
           List<Draft> piece = ordered.subList(from, to);
           for (Draft draft : piece) {
+            draft.open();
             if (draft.isSegment()) {
               segments.measure(draft);
             }
             segments.settleKind(draft);
+            if (draft.isLaggedItem()) {
+              draft.fold();
+            } else {
+              draft.foldMeasured();
+            }
           }
           return piece;
         },
         piece -> {});
     int joined =
-        TouchingEnds.join(drafts.values(), options.joinToleranceM())
-            + Taps.join(drafts.values(), options.joinToleranceM());
+        TouchingEnds.join(drafts.all(), options.joinToleranceM())
+            + Taps.join(drafts.all(), options.joinToleranceM());
     if (joined > 0) {
       note(
           ReadFinding.ENDS_JOINED,
@@ -344,7 +359,9 @@ public final class ModelExtractor {
         (from, to) -> {
           List<Form> piece = new ArrayList<>(to - from);
           for (Draft item : items.subList(from, to)) {
+            item.open();
             piece.add(fittings.formOf(item));
+            item.fold();
           }
           return piece;
         },
@@ -356,7 +373,11 @@ public final class ModelExtractor {
         items.size(),
         PIECE,
         (from, to) -> {
-          items.subList(from, to).forEach(fittings::measure);
+          for (Draft item : items.subList(from, to)) {
+            item.open();
+            fittings.measure(item);
+            item.foldMeasured();
+          }
           return to;
         },
         done -> {});
@@ -364,23 +385,24 @@ public final class ModelExtractor {
 
   private MepElement element(Draft draft, InsulationReader insulation) {
     IfcRecord record = Objects.requireNonNull(file.find(draft.key.step()));
+    String globalId = record.text("GlobalId");
     MepElement element =
-        MepElement.builder(draft.key, draft.globalId, draft.ifcClass)
+        MepElement.builder(draft.key, globalId == null ? "" : globalId, draft.ifcClass())
             .named(
-                draft.names.own(),
-                draft.names.objectType(),
-                draft.names.typeName(),
-                draft.names.tag())
+                draft.names().own(),
+                draft.names().objectType(),
+                draft.names().typeName(),
+                draft.names().tag())
             .is(Objects.requireNonNull(draft.kind), draft.form)
-            .section(draft.section)
+            .section(draft.section())
             .width(SectionWidth.of(draft))
-            .ends(draft.ends)
-            .nominalSize(draft.nominalSize)
-            .lengthM(draft.lengthM)
-            .bend(draft.angleDeg, draft.bendRadiusM)
-            .eccentricityM(draft.eccentricityM)
-            .branchLengthM(draft.branchLengthM)
-            .ports(draft.joints)
+            .ends(draft.ends())
+            .nominalSize(draft.nominalSize())
+            .lengthM(draft.lengthM())
+            .bend(draft.angleDeg(), draft.bendRadiusM())
+            .eccentricityM(draft.eccentricityM())
+            .branchLengthM(draft.branchLengthM())
+            .ports(draft.joints())
             .systems(belongings.systemsOf(draft.key.step()))
             .place(places.placeOf(record, draft))
             .properties(properties.propertiesOf(draft.key.step(), draft.propertyCount))

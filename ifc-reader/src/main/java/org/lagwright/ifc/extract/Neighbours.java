@@ -3,7 +3,6 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.ShapeEnd;
@@ -42,10 +41,10 @@ final class Neighbours {
     }
   }
 
-  private final Map<ElementKey, Draft> drafts;
+  private final Drafts drafts;
   private final PortSizes portSizes;
 
-  Neighbours(Map<ElementKey, Draft> drafts, PortSizes portSizes) {
+  Neighbours(Drafts drafts, PortSizes portSizes) {
     this.drafts = drafts;
     this.portSizes = portSizes;
   }
@@ -74,7 +73,7 @@ final class Neighbours {
 
   /** The joints; what a body next door is as wide as counts only where no line is met. */
   List<Joint> jointsOf(Draft draft) {
-    List<Port> ports = draft.joints;
+    List<Port> ports = draft.joints();
     List<@Nullable Found> found = new ArrayList<>(ports.size());
     boolean line = false;
     for (Port port : ports) {
@@ -96,12 +95,12 @@ final class Neighbours {
   private @Nullable Point axisAt(Port port) {
     ElementKey at = port.connectedTo();
     Point portM = port.positionM();
-    Draft next = at == null ? null : drafts.get(at);
+    Draft next = at == null ? null : drafts.find(at);
     if (next == null || portM == null || !next.isSegment() || port.tap()) {
       return port.direction();
     }
     ShapeEnd nearest = null;
-    for (ShapeEnd end : next.shape.ends()) {
+    for (ShapeEnd end : next.shape().ends()) {
       double bestM = nearest == null ? SAME_PLACE_M : nearest.centreM().distanceM(portM);
       nearest = end.centreM().distanceM(portM) < bestM ? end : nearest;
     }
@@ -111,8 +110,9 @@ final class Neighbours {
 
   /** The axis of a straight piece out of its end at a place, from the places of its two ports. */
   private static @Nullable Point alongPorts(Draft segment, Point atM) {
-    Point a = segment.ports.size() == 2 ? segment.ports.get(0).positionM() : null;
-    Point b = segment.ports.size() == 2 ? segment.ports.get(1).positionM() : null;
+    List<Port> ports = segment.ports();
+    Point a = ports.size() == 2 ? ports.get(0).positionM() : null;
+    Point b = ports.size() == 2 ? ports.get(1).positionM() : null;
     if (a == null || b == null || !(a.distanceM(b) > SAME_PLACE_M)) {
       return null;
     }
@@ -136,13 +136,13 @@ final class Neighbours {
     // what lies at the side of a main has a size of its own
     for (int i = 0; i < FARTHEST && !out.tap(); i++) {
       ElementKey at = out.connectedTo();
-      Draft next = at == null ? null : drafts.get(at);
+      Draft next = at == null ? null : drafts.find(at);
       if (next == null) {
         return Optional.empty();
       }
-      Measured<Section> section = next.section;
-      if (next.isSegment() && section != null) {
-        ExistingInsulation drawn = next.drawnInsulation;
+      Measured<Section> section = next.isSegment() ? next.section() : null;
+      if (section != null) {
+        ExistingInsulation drawn = next.drawnInsulation();
         Double thicknessM = drawn == null ? null : drawn.thicknessM();
         return Optional.of(
             new Found(
@@ -175,7 +175,7 @@ final class Neighbours {
       return Optional.empty();
     }
     boolean body = FittingMeasurer.isWiderThanItsPipe(fitting.form);
-    return fitting.shape.ends().stream()
+    return fitting.shape().ends().stream()
         .filter(end -> end.centreM().distanceM(portM) < SAME_PLACE_M)
         .min(Comparator.comparingDouble(end -> end.centreM().distanceM(portM)))
         .map(end -> new Found(end.section(), evidence(fitting, end.section()), false, body, 0));
@@ -184,12 +184,12 @@ final class Neighbours {
   private static boolean keepsSize(Draft item) {
     return switch (item.form) {
       case REDUCER, TRANSITION, TEE, CROSS, LATERAL, WYE, APPARATUS -> false;
-      default -> item.isLaggedItem() && item.joints.size() == 2;
+      default -> item.isLaggedItem() && item.joints().size() == 2;
     };
   }
 
   private static @Nullable Port onwards(Draft item, Draft cameFrom) {
-    for (Port port : item.joints) {
+    for (Port port : item.joints()) {
       ElementKey other = port.connectedTo();
       if (other != null && !other.equals(cameFrom.key)) {
         return port;

@@ -28,7 +28,7 @@ final class NominalSizes {
   /** All that are given, properties first. */
   List<Integer> of(Draft draft) {
     List<Integer> sizes = new ArrayList<>(4);
-    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.NOMINAL)) {
+    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.NOMINAL)) {
       if (!placeholders.contains(p)) {
         millimetres(p).ifPresent(sizes::add);
       }

@@ -15,21 +15,21 @@ final class OpenEnds {
   private OpenEnds() {}
 
   static List<OpenEnd> of(Draft draft) {
-    List<ShapeEnd> drawn = draft.shape.ends();
+    List<ShapeEnd> drawn = draft.shape().ends();
     int connected = 0;
-    for (Port joint : draft.joints) {
+    for (Port joint : draft.joints()) {
       connected += joint.connectedTo() != null && !isAtTheSide(draft, joint) ? 1 : 0;
     }
-    if (connected >= Math.max(drawn.size(), draft.ports.size())) {
+    if (connected >= Math.max(drawn.size(), draft.ports().size())) {
       return List.of();
     }
     List<OpenEnd> open = new ArrayList<>();
     for (ShapeEnd end : drawn) {
-      if (!isConnected(draft.joints, end.centreM())) {
+      if (!isConnected(draft.joints(), end.centreM())) {
         open.add(new OpenEnd(end.centreM(), end.outward(), section(draft, end.section())));
       }
     }
-    for (Port port : draft.ports) {
+    for (Port port : draft.ports()) {
       Point atM = port.positionM();
       boolean known =
           atM == null
@@ -47,7 +47,7 @@ final class OpenEnds {
     Point atM = joint.positionM();
     return joint.tap()
         && atM != null
-        && draft.shape.ends().stream()
+        && draft.shape().ends().stream()
             .noneMatch(end -> end.centreM().distanceM(atM) < JointMaker.SAME_PLACE_M);
   }
 
@@ -66,7 +66,7 @@ final class OpenEnds {
 
   /** Of a straight piece the size that was chosen, which may not be the one that was drawn. */
   private static Section section(Draft draft, Section drawn) {
-    Measured<Section> chosen = draft.section;
+    Measured<Section> chosen = draft.section();
     return draft.isSegment() && chosen != null ? chosen.value() : drawn;
   }
 }

@@ -79,7 +79,7 @@ final class PlaceReader {
     Structure contained = structure(container);
     Structure inSpace = spaceOf(element.id(), contained, middle, basis);
     Structure onStorey = storeyOf(element.id(), contained, inSpace, middle, basis);
-    Boolean external = externalOf(contained, inSpace, draft.properties, basis);
+    Boolean external = externalOf(contained, inSpace, draft.properties(), basis);
     OfStorey storey = onStorey.ofStorey;
     Double floorM = storey == null ? null : storey.floorM;
     return new Place(
@@ -102,10 +102,10 @@ final class PlaceReader {
   /** Centre of the open ends of the body, else of the ports, else the origin of the placement. */
   private @Nullable Point middle(IfcRecord element, Draft draft) {
     List<Point> points = new ArrayList<>(3);
-    for (ShapeEnd end : draft.shape.ends()) {
+    for (ShapeEnd end : draft.shape().ends()) {
       points.add(end.centreM());
     }
-    for (Port port : draft.shape.ends().isEmpty() ? draft.ports : List.<Port>of()) {
+    for (Port port : draft.shape().ends().isEmpty() ? draft.ports() : List.<Port>of()) {
       if (port.positionM() != null) {
         points.add(port.positionM());
       }

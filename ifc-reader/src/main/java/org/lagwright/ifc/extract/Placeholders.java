@@ -1,7 +1,6 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +15,6 @@ import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
-import org.lagwright.ifc.threads.Workers;
 
 /**
  * Finds properties that carry one and the same value on elements of different measured size: what
@@ -84,40 +82,30 @@ final class Placeholders {
   private static final int ROLES =
       QUESTIONS.stream().mapToInt(q -> PropertyNames.bit(q.role)).reduce(0, (a, b) -> a | b);
 
-  /** Elements that are looked at together. */
-  private static final int PIECE = 1 << 10;
-
-  Placeholders(Collection<Draft> drafts, int model, Workers workers) {
-    List<Draft> all = List.copyOf(drafts);
-    Seen seen = new Seen();
-    workers.inOrder(
-        all.size(),
-        PIECE,
-        (from, to) -> {
-          Seen piece = new Seen();
-          all.subList(from, to).forEach(piece::look);
-          return piece;
-        },
-        seen::addAll);
+  /**
+   * @param seen what was seen on all elements
+   */
+  Placeholders(Seen seen, int model) {
     for (int i = 0; i < QUESTIONS.size(); i++) {
       Question question = QUESTIONS.get(i);
       seen.byName.get(i).forEach((name, sightings) -> judge(name, sightings, question, model));
     }
   }
 
-  /** What was seen of each question, by the names of properties. */
-  private static final class Seen {
-    final List<Map<Name, Sightings>> byName = new ArrayList<>(QUESTIONS.size());
+  /** What was seen of each question on some elements, by the names of properties. */
+  static final class Seen {
+    private final List<Map<Name, Sightings>> byName = new ArrayList<>(QUESTIONS.size());
 
     Seen() {
       QUESTIONS.forEach(question -> byName.add(new LinkedHashMap<>()));
     }
 
+    /** Looks at one more element, as it was read. */
     void look(Draft draft) {
       if (!draft.isSegment() && !draft.isLaggedItem()) {
         return;
       }
-      for (Property property : draft.properties) {
+      for (Property property : draft.properties()) {
         int roles = property.number() == null ? 0 : PropertyNames.roles(property.name()) & ROLES;
         for (int i = 0; roles != 0 && i < QUESTIONS.size(); i++) {
           if ((roles & PropertyNames.bit(QUESTIONS.get(i).role)) != 0) {
@@ -138,6 +126,7 @@ final class Placeholders {
       }
     }
 
+    /** Adds what was seen on the elements that follow. */
     void addAll(Seen later) {
       for (int i = 0; i < byName.size(); i++) {
         Map<Name, Sightings> names = byName.get(i);
@@ -147,35 +136,35 @@ final class Placeholders {
   }
 
   private static @Nullable Double drawnLength(Draft draft) {
-    return draft.shape.lengthM() == null ? null : draft.shape.lengthM().value();
+    return draft.shape().lengthM() == null ? null : draft.shape().lengthM().value();
   }
 
   private static @Nullable Double drawnDiameter(Draft draft) {
-    return draft.shape.section() != null && draft.shape.section().value() instanceof Section.Round r
+    return draft.shape().section() != null && draft.shape().section().value() instanceof Section.Round r
         ? r.outsideDiameterM()
         : null;
   }
 
   private static @Nullable Double drawnWidth(Draft draft) {
-    return draft.shape.section() != null
-            && draft.shape.section().value() instanceof Section.Rectangular r
+    return draft.shape().section() != null
+            && draft.shape().section().value() instanceof Section.Rectangular r
         ? r.widthM()
         : null;
   }
 
   private static @Nullable Double drawnHeight(Draft draft) {
-    return draft.shape.section() != null
-            && draft.shape.section().value() instanceof Section.Rectangular r
+    return draft.shape().section() != null
+            && draft.shape().section().value() instanceof Section.Rectangular r
         ? r.heightM()
         : null;
   }
 
   private static @Nullable Double drawnRadius(Draft draft) {
-    return draft.shape.bendRadiusM() == null ? null : draft.shape.bendRadiusM().value();
+    return draft.shape().bendRadiusM() == null ? null : draft.shape().bendRadiusM().value();
   }
 
   private static @Nullable Double drawnAngle(Draft draft) {
-    return draft.shape.angleDeg() == null ? null : draft.shape.angleDeg().value();
+    return draft.shape().angleDeg() == null ? null : draft.shape().angleDeg().value();
   }
 
   /** A bore may come in metres or as a bare number of millimetres. */

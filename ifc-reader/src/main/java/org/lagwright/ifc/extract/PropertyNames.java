@@ -74,6 +74,14 @@ final class PropertyNames {
 
   private PropertyNames() {}
 
+  /** What is asked of an element when its place and its insulation are told. */
+  private static final int ASKED_LAST =
+      bit(Role.INSULATION_THICKNESS)
+          | bit(Role.INSULATION_MATERIAL)
+          | bit(Role.LINING_THICKNESS)
+          | bit(Role.COVERING_THICKNESS)
+          | bit(Role.EXTERNAL);
+
   /** A role as a bit of {@link #roles}. */
   static int bit(Role role) {
     return 1 << role.ordinal();
@@ -108,6 +116,11 @@ final class PropertyNames {
   /** True if a property answers a question. */
   static boolean answers(Property property, Role role) {
     return (roles(property.name()) & bit(role)) != 0;
+  }
+
+  /** True for a property that is still asked for once its element is measured. */
+  static boolean areAskedLast(Property property) {
+    return (roles(property.name()) & ASKED_LAST) != 0;
   }
 
   /** True if a property of this name answers some question. */

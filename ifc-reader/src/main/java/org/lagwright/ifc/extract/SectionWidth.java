@@ -13,11 +13,11 @@ final class SectionWidth {
 
   /** Along the width of the section that was chosen, which may be the height as drawn. */
   static @Nullable Point of(Draft draft) {
-    Measured<Section> chosen = draft.section;
+    Measured<Section> chosen = draft.section();
     if (chosen == null || chosen.value() instanceof Section.Round) {
       return null;
     }
-    for (ShapeEnd end : draft.shape.ends()) {
+    for (ShapeEnd end : draft.shape().ends()) {
       Point width = end.width();
       if (width != null) {
         return swapped(chosen.value(), end.section()) ? across(end.outward(), width) : width;

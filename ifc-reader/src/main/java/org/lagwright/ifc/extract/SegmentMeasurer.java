@@ -34,7 +34,7 @@ final class SegmentMeasurer {
   }
 
   void measure(Draft draft) {
-    draft.section = sections.choose(draft);
+    draft.change().section = sections.choose(draft);
     nominal(draft);
     length(draft);
     note(draft);
@@ -43,7 +43,8 @@ final class SegmentMeasurer {
   /** A general segment that nothing named is told apart by its shape. */
   void settleKind(Draft draft) {
     if (draft.kind == null) {
-      Measured<Section> section = draft.section != null ? draft.section : draft.shape.section();
+      Measured<Section> section =
+          draft.section() != null ? draft.section() : draft.shape().section();
       boolean round = section == null || section.value() instanceof Section.Round;
       draft.kind = KindReader.byShape(draft.generalSegment, round);
       draft.note(
@@ -63,15 +64,15 @@ final class SegmentMeasurer {
     }
     for (int dn : nominals.of(draft)) {
       if (fits(draft, dn)) {
-        draft.nominalSize = NominalSizes.named(dn);
-        draft.section = draft.section == null ? byTable(draft, dn) : draft.section;
+        draft.change().nominalSize = NominalSizes.named(dn);
+        draft.change().section = draft.section() == null ? byTable(draft, dn) : draft.section();
         return;
       }
     }
   }
 
   private static boolean fits(Draft draft, int dn) {
-    Measured<Section> section = draft.section;
+    Measured<Section> section = draft.section();
     return section == null
         || (section.value() instanceof Section.Round r
             && PipeSizes.mayBe(dn, r.outsideDiameterM()));
@@ -95,7 +96,7 @@ final class SegmentMeasurer {
 
   private void length(Draft draft) {
     Options<Double> options = new Options<>(Sizes::sameLength);
-    Measured<Double> drawn = draft.shape.lengthM();
+    Measured<Double> drawn = draft.shape().lengthM();
     boolean solidFirst = drawn != null && drawn.how() == How.SOLID;
     if (solidFirst) {
       options.addAll(drawn);
@@ -105,16 +106,16 @@ final class SegmentMeasurer {
       options.addAll(drawn);
     }
     lengths.addTo(options, draft);
-    draft.lengthM = options.choose();
+    draft.change().lengthM = options.choose();
   }
 
   private static void portDistance(Draft draft, Options<Double> options) {
     Port first = null;
     double farthestM = 0;
-    for (Port a : draft.ports) {
+    for (Port a : draft.ports()) {
       Point atM = a.positionM();
       first = first == null && atM != null ? a : first;
-      for (Port b : draft.ports) {
+      for (Port b : draft.ports()) {
         if (atM != null && b.positionM() != null) {
           farthestM = Math.max(farthestM, atM.distanceM(b.positionM()));
         }
@@ -130,15 +131,17 @@ final class SegmentMeasurer {
 
   /** A piece of which nothing gives the size has that of its ports or neighbours, if they agree. */
   void takeOver(Draft draft, Neighbours neighbours) {
-    if (draft.section != null) {
+    if (draft.section() != null) {
       return;
     }
+    draft.open();
     List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
     take(draft, joints, Neighbours.Joint::met, How.NEIGHBOUR);
-    if (draft.section == null) {
+    if (draft.section() == null) {
       take(draft, joints, Neighbours.Joint::stated, How.PROPERTY);
-      WeakSources.note(draft, draft.section, null);
+      WeakSources.note(draft, draft.section(), null);
     }
+    draft.fold();
   }
 
   private static void take(
@@ -149,23 +152,23 @@ final class SegmentMeasurer {
     List<Neighbours.Found> found = joints.stream().map(size).filter(Objects::nonNull).toList();
     if (!found.isEmpty()
         && found.stream().allMatch(n -> Sizes.sameSection(n.section(), found.get(0).section()))) {
-      draft.section =
+      draft.change().section =
           Measured.of(Sizes.withoutNoise(found.get(0).section()), how, found.get(0).evidence());
     }
   }
 
   private static void note(Draft draft) {
-    Optional<Candidate<Section>> otherSize = Options.firstConflict(draft.section);
-    if (otherSize.isPresent() && draft.section != null) {
+    Optional<Candidate<Section>> otherSize = Options.firstConflict(draft.section());
+    if (otherSize.isPresent() && draft.section() != null) {
       draft.note(
           ReadFinding.SECTION_CONFLICT,
           Effect.NONE,
-          Sizes.inWords(draft.section.value()),
-          draft.section.evidence().toString(),
+          Sizes.inWords(draft.section().value()),
+          draft.section().evidence().toString(),
           Sizes.inWords(otherSize.get().value()),
           otherSize.get().evidence().toString());
     }
-    StatedLengths.noteConflict(draft, draft.lengthM);
-    WeakSources.note(draft, draft.section, draft.lengthM);
+    StatedLengths.noteConflict(draft, draft.lengthM());
+    WeakSources.note(draft, draft.section(), draft.lengthM());
   }
 }

@@ -59,7 +59,7 @@ final class SegmentSections {
     if (best != null) {
       best.addTo(options);
     }
-    options.addAll(draft.shape.section());
+    options.addAll(draft.shape().section());
     options.addAll(profiles.ofMaterial(draft.key.step()));
     for (Stated each : stated) {
       if (!each.equals(best)) {
@@ -76,7 +76,7 @@ final class SegmentSections {
   }
 
   private void takeInsulationOff(Draft draft, Options<Section> options) {
-    Measured<Section> drawn = draft.shape.section();
+    Measured<Section> drawn = draft.shape().section();
     if (drawn != null) {
       List<Integer> sizes = nominals.of(draft);
       int dn = sizes.isEmpty() ? 0 : sizes.get(0);
@@ -91,7 +91,8 @@ final class SegmentSections {
   private List<Stated> stated(Draft draft) {
     List<Stated> stated = new ArrayList<>();
     Optional<Stated> byBore = byBore(draft);
-    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.OUTSIDE_DIAMETER)) {
+    for (Property p :
+        PropertyNames.listOf(draft.properties(), PropertyNames.Role.OUTSIDE_DIAMETER)) {
       Optional<Double> sizeM = sizeM(p);
       if (sizeM.isPresent()) {
         stated.add(stated(draft, p, sizeM.get(), byBore));
@@ -143,7 +144,7 @@ final class SegmentSections {
   }
 
   private static Optional<Double> drawnM(Draft draft) {
-    Measured<Section> drawn = draft.shape.section();
+    Measured<Section> drawn = draft.shape().section();
     return drawn != null && drawn.value() instanceof Section.Round round
         ? Optional.of(round.outsideDiameterM())
         : Optional.empty();
@@ -168,7 +169,7 @@ final class SegmentSections {
       return wallM.map(m -> byBore(inside.get(), insideM, m, wall.get(), boreDrawn));
     }
     return boreDrawn
-        ? profiles.drawnWallM(draft.shape).map(m -> byDrawnBore(draft, inside.get(), m))
+        ? profiles.drawnWallM(draft.shape()).map(m -> byDrawnBore(draft, inside.get(), m))
         : Optional.empty();
   }
 
@@ -187,7 +188,7 @@ final class SegmentSections {
 
   private static Stated byDrawnBore(Draft draft, Property inside, double wallM) {
     double boreM = drawnM(draft).orElseThrow();
-    Measured<Section> drawn = Objects.requireNonNull(draft.shape.section());
+    Measured<Section> drawn = Objects.requireNonNull(draft.shape().section());
     return new Stated(
         boreM + 2 * wallM,
         drawn.how(),
@@ -238,7 +239,7 @@ final class SegmentSections {
   }
 
   private Optional<Property> first(Draft draft, PropertyNames.Role role) {
-    for (Property p : PropertyNames.listOf(draft.properties, role)) {
+    for (Property p : PropertyNames.listOf(draft.properties(), role)) {
       if (!placeholders.contains(p) && sizeM(p).isPresent()) {
         return Optional.of(p);
       }
@@ -252,7 +253,7 @@ final class SegmentSections {
         first(draft, PropertyNames.Role.WIDTH).isPresent()
             && first(draft, PropertyNames.Role.HEIGHT).isPresent();
     if (!hasSides) {
-      for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.DIAMETER)) {
+      for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.DIAMETER)) {
         addRound(options, p);
       }
     }

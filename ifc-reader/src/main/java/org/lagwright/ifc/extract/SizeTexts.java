@@ -40,12 +40,12 @@ final class SizeTexts {
   /** Properties first, as they hold the size and nothing else; the own name last. */
   static List<Text> of(Draft draft) {
     List<Text> texts = new ArrayList<>(4);
-    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.SIZE)) {
+    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.SIZE)) {
       if (p.measure() == null || !p.measure().contains("LENGTHMEASURE")) {
         texts.add(new Text(p.text(), p.evidence()));
       }
     }
-    for (String name : draft.names.all()) {
+    for (String name : draft.names().all()) {
       texts.add(new Text(name, new Evidence(draft.key.step(), "name", name)));
     }
     return texts;

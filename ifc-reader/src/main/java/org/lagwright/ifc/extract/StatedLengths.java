@@ -22,7 +22,7 @@ final class StatedLengths {
   }
 
   void addTo(Options<Double> options, Draft draft) {
-    for (Property p : PropertyNames.listOf(draft.properties, PropertyNames.Role.LENGTH)) {
+    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.LENGTH)) {
       PropertyNames.lengthM(p, lengthUnitM).ifPresent(lengthM -> add(options, p, lengthM, draft));
     }
   }
@@ -40,8 +40,8 @@ final class StatedLengths {
 
   /** Some exporters write a side of a duct as its length; only a drawn length can tell. */
   private static boolean isSideOfSection(Draft draft, double lengthM) {
-    Measured<Double> drawn = draft.shape.lengthM();
-    Measured<Section> section = draft.section;
+    Measured<Double> drawn = draft.shape().lengthM();
+    Measured<Section> section = draft.section();
     if (drawn == null || section == null || Sizes.sameLength(drawn.value(), lengthM)) {
       return false;
     }

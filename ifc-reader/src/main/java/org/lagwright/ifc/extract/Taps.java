@@ -9,6 +9,7 @@ import org.lagwright.ifc.extract.SideSearch.Loose;
 import org.lagwright.ifc.extract.SideSearch.Main;
 import org.lagwright.ifc.extract.SideSearch.Meeting;
 import org.lagwright.ifc.geometry.Coaxiality;
+import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
@@ -51,17 +52,18 @@ final class Taps {
 
   private void collect(Draft draft) {
     boolean inALine = draft.isSegment() || (draft.kind != null && draft.kind.isFitting());
-    List<ShapeEnd> drawn = inALine ? draft.shape.ends() : List.of();
+    Drawn all = draft.drawn();
+    List<ShapeEnd> drawn = inALine ? all.shape().ends() : List.of();
     int connected = 0;
-    for (Port joint : draft.joints) {
+    for (Port joint : all.joints()) {
       connected += joint.connectedTo() == null ? 0 : 1;
     }
-    if (!isToldWhichIsOpen(draft.joints)
-        || connected >= Math.max(drawn.size(), draft.ports.size())) {
+    if (!isToldWhichIsOpen(all.joints())
+        || connected >= Math.max(drawn.size(), all.ports().size())) {
       return;
     }
     for (ShapeEnd end : drawn) {
-      if (!OpenEnds.isConnected(draft.joints, end.centreM())) {
+      if (!OpenEnds.isConnected(all.joints(), end.centreM())) {
         search.add(new Loose<>(draft, draft.kind, end.centreM(), end.outward(), end.section()));
       }
     }
@@ -78,9 +80,13 @@ final class Taps {
   }
 
   private void lookAlong(Draft main) {
-    Measured<Section> section = main.section;
-    List<ShapeEnd> drawn = main.isSegment() ? main.shape.ends() : List.of();
-    if (section == null || drawn.size() != 2 || !Coaxiality.isStraight(main.shape)) {
+    Measured<Section> section = main.isSegment() ? main.section() : null;
+    if (section == null) {
+      return;
+    }
+    Shape shape = main.shape();
+    List<ShapeEnd> drawn = shape.ends();
+    if (drawn.size() != 2 || !Coaxiality.isStraight(shape)) {
       return;
     }
     Axis axis = Axis.between(drawn.get(0).centreM(), drawn.get(1).centreM());
@@ -93,7 +99,7 @@ final class Taps {
     for (Meeting<Draft> meeting : search.nearest(Comparator.comparing(draft -> draft.key))) {
       Draft branch = meeting.branch().piece();
       Draft main = meeting.main().piece();
-      if (branch.joints.stream().noneMatch(j -> Objects.equals(j.connectedTo(), main.key))) {
+      if (branch.joints().stream().noneMatch(j -> Objects.equals(j.connectedTo(), main.key))) {
         join(meeting, branch, main);
         joined++;
       }
@@ -104,10 +110,11 @@ final class Taps {
   private static void join(Meeting<Draft> meeting, Draft branch, Draft main) {
     Point at = meeting.branch().atM();
     Point out = meeting.branch().outward();
-    int port = JointMaker.nearest(branch.ports, at, new boolean[branch.ports.size()]);
+    List<Port> ports = branch.ports();
+    int port = JointMaker.nearest(ports, at, new boolean[ports.size()]);
     JointMaker.attach(branch, port, at, out, main.key, true);
-    List<Port> sides = new ArrayList<>(main.joints);
+    List<Port> sides = new ArrayList<>(main.joints());
     sides.add(JointMaker.side(meeting, branch.key));
-    main.joints = sides;
+    main.join(sides);
   }
 }

@@ -86,27 +86,29 @@ final class TouchingEnds {
   }
 
   private void collect(Draft draft) {
+    Drawn all = draft.drawn();
+    List<Port> ports = all.ports();
     List<ShapeEnd> drawn =
-        draft.isSegment() || draft.isLaggedItem() ? draft.shape.ends() : List.of();
-    boolean[] seen = new boolean[draft.ports.size()];
+        draft.isSegment() || draft.isLaggedItem() ? all.shape().ends() : List.of();
+    boolean[] seen = new boolean[ports.size()];
     int connected = 0;
-    for (Port port : draft.ports) {
+    for (Port port : ports) {
       connected += port.connectedTo() == null || port.positionM() == null ? 0 : 1;
     }
-    if (connected == draft.ports.size() && connected >= drawn.size()) {
+    if (connected == ports.size() && connected >= drawn.size()) {
       return;
     }
     for (ShapeEnd end : drawn) {
-      int port = JointMaker.nearest(draft.ports, end.centreM(), seen);
+      int port = JointMaker.nearest(ports, end.centreM(), seen);
       if (port >= 0) {
         seen[port] = true;
       }
-      if (port < 0 || draft.ports.get(port).connectedTo() == null) {
+      if (port < 0 || ports.get(port).connectedTo() == null) {
         ends.add(new Loose(draft, end.centreM(), end.outward(), end.section(), port));
       }
     }
     for (int i = 0; i < seen.length; i++) {
-      Port port = draft.ports.get(i);
+      Port port = ports.get(i);
       if (!seen[i] && port.connectedTo() == null && port.positionM() != null) {
         ends.add(new Loose(draft, port.positionM(), port.direction(), null, i));
       }
@@ -169,7 +171,7 @@ final class TouchingEnds {
     if (end.section != null) {
       sections.add(end.section);
     }
-    Measured<Section> chosen = end.draft.section;
+    Measured<Section> chosen = end.draft.section();
     if (end.draft.isSegment() && chosen != null) {
       sections.add(chosen.value());
     }
@@ -181,7 +183,7 @@ final class TouchingEnds {
     if (draft.isSegment()) {
       return false;
     }
-    Measured<Section> drawn = draft.shape.section();
+    Measured<Section> drawn = draft.shape().section();
     return draft.kind == Kind.VALVE
         || draft.kind == Kind.INLINE
         || drawn == null

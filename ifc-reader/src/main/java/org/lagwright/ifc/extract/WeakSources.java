@@ -25,7 +25,7 @@ final class WeakSources {
       draft.note(
           ReadFinding.NO_GEOMETRY,
           Effect.ESTIMATED,
-          String.join("; ", draft.shape.problems()),
+          String.join("; ", draft.shape().problems()),
           String.join(", ", weak));
     }
   }

@@ -58,6 +58,11 @@ public final class PackedReader {
 
   /** See {@link PackedWriter#figure}. */
   public double figure() {
+    long code = count();
+    if (code != 0) {
+      long folded = code - 1;
+      return (folded >>> 1 ^ -(folded & 1)) / PackedWriter.DECIMALS;
+    }
     double value = Double.longBitsToDouble((long) PackedWriter.LONGS.get(bytes, at));
     at += Double.BYTES;
     return value;

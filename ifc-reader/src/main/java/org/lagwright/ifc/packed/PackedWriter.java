@@ -12,6 +12,12 @@ public final class PackedWriter {
   static final VarHandle LONGS =
       MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
 
+  /** One over the last decimal of a short figure. */
+  static final double DECIMALS = 1e4;
+
+  /** Beyond this a figure is not shorter than its bits. */
+  private static final long LARGEST_SHORT = 1L << 47;
+
   private static final int ROOM = 512;
   private static final int LONGEST_NUMBER = 10;
 
@@ -64,11 +70,20 @@ public final class PackedWriter {
     count(distance << 1 ^ distance >> 63);
   }
 
-  /** A figure, with all its bits. */
+  /** A figure, with all its bits. One of up to four decimals, as people write them, is short. */
   public void figure(double value) {
-    makeRoom(Double.BYTES);
-    LONGS.set(bytes, length, Double.doubleToRawLongBits(value));
-    length += Double.BYTES;
+    long shifted = Math.round(value * DECIMALS);
+    double again = shifted / DECIMALS;
+    if (shifted < LARGEST_SHORT
+        && shifted > -LARGEST_SHORT
+        && Double.doubleToRawLongBits(again) == Double.doubleToRawLongBits(value)) {
+      count(1 + (shifted << 1 ^ shifted >> 63));
+    } else {
+      count(0);
+      makeRoom(Double.BYTES);
+      LONGS.set(bytes, length, Double.doubleToRawLongBits(value));
+      length += Double.BYTES;
+    }
   }
 
   /** A text that is the element's own, or null. */

@@ -13,6 +13,7 @@ import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.packed.Vocabulary;
 
 /**
  * Pipes without ports, in runs of ten with a branch on the side of every fifth of them.
@@ -29,6 +30,7 @@ public final class TouchingEndsBenchmark {
   private static final Section BRANCH = new Section.Round(0.0337);
 
   private final List<Draft> drafts = new ArrayList<>();
+  private final Vocabulary vocabulary = new Vocabulary();
 
   TouchingEndsBenchmark(int elements) {
     int perRow = (int) Math.ceil(Math.sqrt(elements));
@@ -59,22 +61,23 @@ public final class TouchingEndsBenchmark {
     Draft draft =
         new Draft(
             new ElementKey(0, drafts.size() + 1),
-            "",
-            "IfcPipeSegment",
-            new Names("", null, null, null),
-            new PropertyReader.Reading(List.of(), List.of(), 0),
-            List.of(),
-            new Shape(
-                Form.STRAIGHT,
-                drawn,
-                Measured.of(lengthM, How.SOLID, evidence),
-                null,
-                null,
-                List.of(new ShapeEnd(start, back, section), new ShapeEnd(end, along, section)),
+            new Worded("IfcPipeSegment", new Names("", null, null, null), List.of()),
+            Drawn.of(
+                new Shape(
+                    Form.STRAIGHT,
+                    drawn,
+                    Measured.of(lengthM, How.SOLID, evidence),
+                    null,
+                    null,
+                    List.of(new ShapeEnd(start, back, section), new ShapeEnd(end, along, section)),
+                    List.of()),
                 List.of()),
             new KindReader.Reading(Kind.PIPE_SEGMENT, Form.STRAIGHT, false),
-            false);
-    draft.section = drawn;
+            0,
+            false,
+            vocabulary);
+    draft.change().section = drawn;
+    draft.fold();
     drafts.add(draft);
   }
 

@@ -28,7 +28,18 @@ final class RandomElements {
       List.of("", "DN 40", "24.15", "Höhe", "Труба", "配管", "\uD83D\uDE00", "x".repeat(700));
 
   private static final double[] FIGURES = {
-    0, -0.0, 1, -1, 0.0483, 1e-300, Double.MAX_VALUE, Double.NaN, Double.NEGATIVE_INFINITY
+    0,
+    -0.0,
+    1,
+    -1,
+    0.0483,
+    12345.6789,
+    -9.223372036854775808E14,
+    1e15,
+    1e-300,
+    Double.MAX_VALUE,
+    Double.NaN,
+    Double.NEGATIVE_INFINITY
   };
 
   private final Random random;

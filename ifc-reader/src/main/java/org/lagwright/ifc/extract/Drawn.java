@@ -1,0 +1,30 @@
+package org.lagwright.ifc.extract;
+
+import java.util.List;
+import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.model.Port;
+
+/**
+ * Where an element lies and what it is connected to.
+ *
+ * @param ports as the file has them
+ * @param joints the ports, and the ends that touch other elements; the ports first, in their order
+ */
+record Drawn(Shape shape, List<Port> ports, List<Port> joints) {
+
+  /** True if some joint is not as the file has it. */
+  boolean areJoined() {
+    return !joints.equals(ports);
+  }
+
+  /** What is still asked for once the element is measured: where it ends, and what went wrong. */
+  Drawn afterMeasuring() {
+    Shape ends = new Shape(shape.form(), null, null, null, null, shape.ends(), shape.problems());
+    return new Drawn(ends, ports, joints);
+  }
+
+  /** As the file has it. */
+  static Drawn of(Shape shape, List<Port> ports) {
+    return new Drawn(shape, ports, ports);
+  }
+}

@@ -1,0 +1,18 @@
+package org.lagwright.ifc.extract;
+
+import java.util.List;
+import org.lagwright.ifc.model.Property;
+
+/**
+ * What the file says of an element in words.
+ *
+ * @param properties those that answer some question about the element
+ */
+record Worded(String ifcClass, Names names, List<Property> properties) {
+
+  /** What is still asked for once the element is measured. */
+  Worded afterMeasuring() {
+    List<Property> left = properties.stream().filter(PropertyNames::areAskedLast).toList();
+    return left.size() == properties.size() ? this : new Worded(ifcClass, names, left);
+  }
+}
