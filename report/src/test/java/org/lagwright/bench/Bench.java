@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -40,6 +41,9 @@ public final class Bench {
     Engines engines = new Engines(Path.of(arguments[0]), Path.of(arguments[1]), work);
     Bench bench = new Bench(engines, work, arguments[3], Integer.parseInt(arguments[4]));
     System.out.print(machine(arguments[3], bench.rounds));
+    for (Engine engine : engines.archives(LargeFile.write(0, arguments[3], work))) {
+      Probe.run(engine, work);
+    }
     List<SizeResult> results = new ArrayList<>();
     for (String size : Arrays.copyOfRange(arguments, 5, arguments.length)) {
       SizeResult result = bench.measure(Integer.parseInt(size));
@@ -62,7 +66,8 @@ public final class Bench {
       return String.format(
           Locale.ROOT,
           "JDK %s, %s, %d cores, load %s%n%s, median of %d interleaved rounds, warm page cache,"
-              + " SerialGC, extraction with -Xmx%dm%n",
+              + " our program with SerialGC, TieredStopAtLevel=1, archive of classes, extraction with"
+              + " -Xmx%dm%n",
           Runtime.version(),
           cpu,
           Runtime.getRuntime().availableProcessors(),
@@ -76,6 +81,10 @@ public final class Bench {
   private SizeResult measure(int megabytes) throws IOException, InterruptedException {
     LargeFile file = LargeFile.write(megabytes, schema, work);
     Probe.run(engines.proof(file), work);
+    Map<String, Long> heapBytes = new HashMap<>();
+    for (Engine engine : engines.heaps(file)) {
+      heapBytes.put(engine.name(), Probe.run(engine, work).heapBytes());
+    }
     Map<String, List<Measurement>> measurements = new LinkedHashMap<>();
     for (int round = 0; round < rounds; round++) {
       for (Engine engine : engines.all(file)) {
@@ -84,6 +93,6 @@ public final class Bench {
             .add(Probe.run(engine, work));
       }
     }
-    return new SizeResult(megabytes, file.bytes(), measurements);
+    return new SizeResult(megabytes, file.bytes(), measurements, heapBytes);
   }
 }

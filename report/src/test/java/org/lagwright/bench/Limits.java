@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 /** What the figures of one run must keep, as ratios within that run. */
 final class Limits {
 
-  private static final double MEGABYTE = 1e6;
   private static final double HEAP_LIMIT_MB = Engines.HEAP_MB * 1.048576;
 
   private Limits() {}
@@ -66,7 +65,7 @@ final class Limits {
     limits.add(ratio(result, EXTRACT, OPEN, 1 / 6.0, 1 / 15.0));
     limits.add(ratio(result, EXTRACT, RELATIONS, 1 / 20.0, 1 / 50.0));
     limits.add(ratio(result, EXTRACT, LINES, 15, 8));
-    double heapMb = result.median(EXTRACT, Measurement::heapBytes) / MEGABYTE;
+    double heapMb = result.heapMb(EXTRACT);
     limits.add(new Limit(at(result, "heap of extraction, MB"), heapMb, HEAP_LIMIT_MB, 134));
     double anonymous = result.median(EXTRACT, Measurement::anonymousBytes) / result.bytes();
     limits.add(new Limit(at(result, "anonymous memory / file"), anonymous, 0.3, 0.2));

@@ -9,8 +9,13 @@ import java.util.function.ToDoubleFunction;
  * All rounds for one model.
  *
  * @param measurements by the name of the engine, one a round
+ * @param heapBytes by the name of the engine, most that was in use in a run of its own
  */
-record SizeResult(int megabytes, long bytes, Map<String, List<Measurement>> measurements) {
+record SizeResult(
+    int megabytes,
+    long bytes,
+    Map<String, List<Measurement>> measurements,
+    Map<String, Long> heapBytes) {
 
   private static final double MEGABYTE = 1e6;
 
@@ -27,6 +32,11 @@ record SizeResult(int megabytes, long bytes, Map<String, List<Measurement>> meas
     double[] sorted = rounds.stream().mapToDouble(figure).sorted().toArray();
     int middle = sorted.length / 2;
     return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+  }
+
+  /** 0 where the engine does not tell. */
+  double heapMb(String engine) {
+    return heapBytes.getOrDefault(engine, 0L) / MEGABYTE;
   }
 
   /** A table for the terminal. */
@@ -54,7 +64,7 @@ record SizeResult(int megabytes, long bytes, Map<String, List<Measurement>> meas
         fastest,
         median(name, Measurement::cpuSeconds),
         bytes / MEGABYTE / seconds,
-        median(name, Measurement::heapBytes) / MEGABYTE,
+        heapMb(name),
         median(name, Measurement::anonymousBytes) / MEGABYTE,
         median(name, Measurement::residentBytes) / MEGABYTE);
   }
