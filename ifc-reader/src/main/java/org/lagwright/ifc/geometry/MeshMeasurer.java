@@ -3,6 +3,8 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.EndFinder.Found;
@@ -11,6 +13,7 @@ import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
 
 /** Measures a mesh by its ends. */
 final class MeshMeasurer {
@@ -31,6 +34,11 @@ final class MeshMeasurer {
 
   /** Ends this square to the line between them are those of a straight body or a reducer. */
   private static final double SQUARE_RAD = Math.toRadians(0.2);
+
+  /** How far a face may lie off the axis at the end of an arc: angle, and share of the width. */
+  private static final double ON_AXIS_RAD = Math.toRadians(2);
+
+  private static final double ON_AXIS = 0.03;
 
   private final Mesh mesh;
   private final long step;
@@ -59,13 +67,102 @@ final class MeshMeasurer {
     if (prism != null) {
       return prism.measure(hints);
     }
-    List<Found> byWalls =
-        areEndsTold(ends) ? List.of() : WallFit.ends(mesh, topology, !areSquare(ends));
-    if (!byWalls.isEmpty()) {
-      return straight(byWalls);
+    Shape byWalls = areEndsTold(ends) ? null : byWalls(ends);
+    if (byWalls != null) {
+      return byWalls;
     }
     Shape shape = Parts.fromEnds(inWorld(ends), how, loops(ends), distances(), List.of());
-    return shape.form() == Form.BEND ? bend(shape, ends.get(0)) : shape;
+    if (shape.form() == Form.BEND) {
+      return bend(shape, ends.get(0));
+    }
+    boolean untold = shape.form() == Form.UNKNOWN || shape.form() == Form.CAP;
+    Shape bent = untold && areEndsTold(ends) ? bentByWalls() : null;
+    return bent == null ? shape : bent;
+  }
+
+  /** A body whose ends do not tell it; a slight bend passes for a straight piece too. */
+  private @Nullable Shape byWalls(List<Found> ends) {
+    Shape bent = hints.straight() ? null : bentByWalls();
+    if (bent != null) {
+      return bent;
+    }
+    List<Found> straight = WallFit.ends(mesh, topology, !areSquare(ends));
+    if (!straight.isEmpty()) {
+      return straight(straight);
+    }
+    return hints.straight() ? bentByWalls() : null;
+  }
+
+  /** A round bend by its walls, null if they make none. */
+  private @Nullable Shape bentByWalls() {
+    BendWalls.Bend bend = BendWalls.of(mesh, topology);
+    if (bend == null) {
+      return null;
+    }
+    Evidence walls = walls(bend);
+    List<ShapeEnd> ends = inWorld(bend.ends().stream().map(this::asCircle).toList());
+    return new Shape(
+        Form.BEND,
+        Parts.largest(ends, how, walls),
+        Measured.of(bend.radiusM() * bend.angleRad(), how, walls),
+        Measured.of(Math.toDegrees(bend.angleRad()), how, walls),
+        Measured.of(bend.radiusM(), how, walls),
+        ends,
+        List.of());
+  }
+
+  /** Flanges hide the pipe between them: the arc that leads from end to end, null if none does. */
+  private @Nullable Shape betweenEnds(Shape ends) {
+    Shape arc = bentByWalls();
+    if (arc == null || arc.section() == null) {
+      return null;
+    }
+    Section section = arc.section().value();
+    List<ShapeEnd> faces = new ArrayList<>();
+    double lengthM = Objects.requireNonNull(arc.lengthM()).value();
+    for (ShapeEnd end : ends.ends()) {
+      double alongM = beyondM(arc, end, section.largestSideM());
+      if (Double.isNaN(alongM)) {
+        return null;
+      }
+      faces.add(new ShapeEnd(end.centreM(), end.outward(), section));
+      lengthM += alongM;
+    }
+    return new Shape(
+        Form.BEND,
+        arc.section(),
+        Measured.of(lengthM, how, distances()),
+        ends.angleDeg(),
+        arc.bendRadiusM(),
+        faces,
+        List.of());
+  }
+
+  /** How far a face lies beyond the nearer end of an arc, NaN if it is not the end of its pipe. */
+  private static double beyondM(Shape arc, ShapeEnd face, double sizeM) {
+    ShapeEnd own =
+        arc.ends().stream()
+            .min(Comparator.comparingDouble(e -> e.centre().distanceTo(face.centre())))
+            .orElseThrow();
+    Vec beyond = face.centre().minus(own.centre());
+    double alongM = beyond.dot(own.out());
+    boolean onAxis =
+        own.out().angleTo(face.out()) < ON_AXIS_RAD
+            && beyond.across(own.out()).norm() < ON_AXIS * sizeM
+            && alongM > -ON_AXIS * sizeM
+            && face.section().largestSideM() > (1 - ON_AXIS) * sizeM;
+    return onAxis ? alongM : Double.NaN;
+  }
+
+  private Evidence walls(BendWalls.Bend bend) {
+    String spread =
+        String.format(
+            Locale.ROOT,
+            "%d of %d faces on an arc, normals spread over %.1f degrees",
+            bend.faces(),
+            mesh.faces().size(),
+            Math.toDegrees(bend.spreadRad()));
+    return new Evidence(step, what + " walls of a bend", spread);
   }
 
   /**
@@ -116,6 +213,10 @@ final class MeshMeasurer {
     BendFit.Fit fit = BendFit.of(corners, a, b);
     if (fit != null) {
       return withArc(shape, fit.lengthM(), fit.radiusM(), List.of());
+    }
+    Shape between = end.outline().isRound() ? betweenEnds(shape) : null;
+    if (between != null) {
+      return between;
     }
     Vec across = a.out().cross(b.out()).cross(a.out()).unit();
     double half = Math.abs(end.outline().u().dot(across)) + Math.abs(end.outline().v().dot(across));

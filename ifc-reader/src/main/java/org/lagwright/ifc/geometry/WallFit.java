@@ -3,9 +3,6 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.hipparchus.linear.EigenDecompositionSymmetric;
-import org.hipparchus.linear.MatrixUtils;
-import org.hipparchus.linear.RealMatrix;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.EndFinder.Found;
 
@@ -14,7 +11,6 @@ import org.lagwright.ifc.geometry.EndFinder.Found;
  * are torn, domed, pointed or missing. The covariance of the normals, weighted by area, has the
  * axis as one of its eigenvectors: of a capped cylinder the values are {@code pi r L, pi r L, 2 pi
  * r^2}, of an open tube the last one is 0. Which of the three it is shows by the walls around it.
- * Vertices would be biased by uneven tessellation.
  */
 final class WallFit {
 
@@ -55,15 +51,9 @@ final class WallFit {
     for (int face = 0; face < mesh.faces().size(); face++) {
       whole += topology.area(face);
     }
-    if (!(whole > 0 && Double.isFinite(whole))) {
-      return List.of();
-    }
-    EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(covariance(whole));
     Vec best = null;
     double most = MOST * whole;
-    for (int i = 0; i < 3; i++) {
-      double[] e = eigen.getEigenvector(i).toArray();
-      Vec axis = new Vec(e[0], e[1], e[2]).unit();
+    for (Vec axis : NormalSpread.axes(mesh, topology)) {
       double walls = walls(axis).stream().mapToDouble(topology::area).sum();
       if (walls > most) {
         most = walls;
@@ -76,22 +66,6 @@ final class WallFit {
     // four corners lie on a circle, so flat walls are looked for first
     List<Found> square = flat ? alongFlat(best) : List.of();
     return square.isEmpty() ? along(best) : square;
-  }
-
-  private RealMatrix covariance(double whole) {
-    RealMatrix covariance = MatrixUtils.createRealMatrix(3, 3);
-    for (int face = 0; face < mesh.faces().size(); face++) {
-      Vec n = topology.normal(face);
-      double[] each = {n.x(), n.y(), n.z()};
-      double share = topology.area(face) / whole;
-      for (int i = 0; i < 3; i++) {
-        for (int j = 0; j < 3; j++) {
-          // the product of both first, so that it is the same across the diagonal
-          covariance.addToEntry(i, j, share * (each[i] * each[j]));
-        }
-      }
-    }
-    return covariance;
   }
 
   private List<Integer> walls(Vec axis) {
