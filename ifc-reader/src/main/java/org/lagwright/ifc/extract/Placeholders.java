@@ -7,9 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.function.BiPredicate;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.PropertyNames.Role;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Property;
@@ -30,74 +29,78 @@ final class Placeholders {
 
   private final List<Finding> findings = new ArrayList<>();
 
-  /**
-   * What a property should agree with.
-   *
-   * @param wrongShare share of elements on which it must be wrong. A length is wrong on most where
-   *     it is a placeholder; a nominal size is vague and fits many by chance
-   */
-  private record Question(
-      PropertyNames.Role role,
-      Function<Draft, @Nullable Double> drawn,
-      BiPredicate<Double, Double> agree,
-      double wrongShare) {}
-
-  private static final List<Question> QUESTIONS =
+  /** What a property of these roles says should agree with what is drawn. */
+  private static final List<Role> ASKED =
       List.of(
-          new Question(
-              PropertyNames.Role.LENGTH, Placeholders::drawnLength, Placeholders::sameLength, 0.5),
-          new Question(
-              PropertyNames.Role.OUTSIDE_DIAMETER,
-              Placeholders::drawnDiameter,
-              Placeholders::sameLength,
-              0.5),
-          new Question(
-              PropertyNames.Role.DIAMETER,
-              Placeholders::drawnDiameter,
-              Placeholders::sameLength,
-              0.5),
-          new Question(
-              PropertyNames.Role.INSIDE_DIAMETER,
-              Placeholders::drawnDiameter,
-              Placeholders::fitsInside,
-              0.05),
-          new Question(
-              PropertyNames.Role.WIDTH, Placeholders::drawnWidth, Placeholders::sameLength, 0.5),
-          new Question(
-              PropertyNames.Role.HEIGHT, Placeholders::drawnHeight, Placeholders::sameLength, 0.5),
-          new Question(
-              PropertyNames.Role.BEND_RADIUS,
-              Placeholders::drawnRadius,
-              Placeholders::sameLength,
-              0.5),
-          new Question(
-              PropertyNames.Role.ANGLE, Placeholders::drawnAngle, Placeholders::sameAngle, 0.5),
-          new Question(
-              PropertyNames.Role.NOMINAL,
-              Placeholders::drawnDiameter,
-              Placeholders::nominal,
-              0.05));
+          Role.LENGTH,
+          Role.OUTSIDE_DIAMETER,
+          Role.DIAMETER,
+          Role.INSIDE_DIAMETER,
+          Role.WIDTH,
+          Role.HEIGHT,
+          Role.BEND_RADIUS,
+          Role.ANGLE,
+          Role.NOMINAL);
 
-  /** All roles of the questions. */
-  private static final int ROLES =
-      QUESTIONS.stream().mapToInt(q -> PropertyNames.bit(q.role)).reduce(0, (a, b) -> a | b);
+  /** All of them, as bits. */
+  private static final int ROLES = bits(ASKED);
+
+  private static int bits(List<Role> roles) {
+    int bits = 0;
+    for (Role role : roles) {
+      bits |= PropertyNames.bit(role);
+    }
+    return bits;
+  }
+
+  /**
+   * Share of elements on which a property must be wrong. A length is wrong on most where it is a
+   * placeholder; a nominal size is vague and fits many by chance.
+   */
+  private static double wrongShare(Role role) {
+    return role == Role.INSIDE_DIAMETER || role == Role.NOMINAL ? 0.05 : 0.5;
+  }
+
+  /** What is drawn of that, null if nothing is. */
+  private static @Nullable Double drawn(Role role, Draft draft) {
+    return switch (role) {
+      case LENGTH -> drawnLength(draft);
+      case WIDTH -> drawnWidth(draft);
+      case HEIGHT -> drawnHeight(draft);
+      case BEND_RADIUS -> drawnRadius(draft);
+      case ANGLE -> drawnAngle(draft);
+      default -> drawnDiameter(draft);
+    };
+  }
+
+  private static boolean agree(Role role, double property, double drawn) {
+    return switch (role) {
+      case INSIDE_DIAMETER -> fitsInside(property, drawn);
+      case ANGLE -> sameAngle(property, drawn);
+      case NOMINAL -> nominal(property, drawn);
+      default -> sameLength(property, drawn);
+    };
+  }
 
   /**
    * @param seen what was seen on all elements
    */
   Placeholders(Seen seen, int model) {
-    for (int i = 0; i < QUESTIONS.size(); i++) {
-      Question question = QUESTIONS.get(i);
-      seen.byName.get(i).forEach((name, sightings) -> judge(name, sightings, question, model));
+    for (int i = 0; i < ASKED.size(); i++) {
+      for (Map.Entry<Name, Sightings> each : seen.byName.get(i).entrySet()) {
+        judge(each.getKey(), each.getValue(), ASKED.get(i), model);
+      }
     }
   }
 
   /** What was seen of each question on some elements, by the names of properties. */
   static final class Seen {
-    private final List<Map<Name, Sightings>> byName = new ArrayList<>(QUESTIONS.size());
+    private final List<Map<Name, Sightings>> byName = new ArrayList<>(ASKED.size());
 
     Seen() {
-      QUESTIONS.forEach(question -> byName.add(new LinkedHashMap<>()));
+      for (int i = 0; i < ASKED.size(); i++) {
+        byName.add(new LinkedHashMap<>());
+      }
     }
 
     /** Looks at one more element, as it was read. */
@@ -107,22 +110,26 @@ final class Placeholders {
       }
       for (Property property : draft.properties()) {
         int roles = property.number() == null ? 0 : PropertyNames.roles(property.name()) & ROLES;
-        for (int i = 0; roles != 0 && i < QUESTIONS.size(); i++) {
-          if ((roles & PropertyNames.bit(QUESTIONS.get(i).role)) != 0) {
-            look(draft, property, QUESTIONS.get(i), byName.get(i));
+        for (int i = 0; roles != 0 && i < ASKED.size(); i++) {
+          if ((roles & PropertyNames.bit(ASKED.get(i))) != 0) {
+            look(draft, property, ASKED.get(i), byName.get(i));
           }
         }
       }
     }
 
     private static void look(
-        Draft draft, Property property, Question question, Map<Name, Sightings> byName) {
-      Double drawnM = question.drawn.apply(draft);
+        Draft draft, Property property, Role role, Map<Name, Sightings> byName) {
+      Double drawnM = drawn(role, draft);
       Double number = property.number();
       if (drawnM != null && number != null) {
-        byName
-            .computeIfAbsent(name(property), n -> new Sightings(property, drawnM))
-            .add(property, drawnM, question.agree.test(number, drawnM));
+        Name name = name(property);
+        Sightings seen = byName.get(name);
+        if (seen == null) {
+          seen = new Sightings(property, drawnM);
+          byName.put(name, seen);
+        }
+        seen.add(property, drawnM, agree(role, number, drawnM));
       }
     }
 
@@ -140,7 +147,8 @@ final class Placeholders {
   }
 
   private static @Nullable Double drawnDiameter(Draft draft) {
-    return draft.shape().section() != null && draft.shape().section().value() instanceof Section.Round r
+    return draft.shape().section() != null
+            && draft.shape().section().value() instanceof Section.Round r
         ? r.outsideDiameterM()
         : null;
   }
@@ -218,8 +226,8 @@ final class Placeholders {
     }
   }
 
-  private void judge(Name name, Sightings seen, Question question, int model) {
-    boolean oftenWrong = seen.wrong > question.wrongShare * seen.count;
+  private void judge(Name name, Sightings seen, Role role, int model) {
+    boolean oftenWrong = seen.wrong > wrongShare(role) * seen.count;
     if (seen.count >= AT_LEAST && seen.sameValue && !seen.sameSize && oftenWrong) {
       names.add(name);
       findings.add(

@@ -3,6 +3,7 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -80,7 +81,9 @@ final class EndFinder {
   /** The ends, each once, none inside the body. */
   List<Found> find() {
     List<Found> all = new ArrayList<>();
-    topology.patches().forEach((patch, faces) -> addPatch(patch, faces, all));
+    for (Map.Entry<Integer, List<Integer>> patch : topology.patches().entrySet()) {
+      addPatch(patch.getKey(), patch.getValue(), all);
+    }
     for (int[] loop : MeshTopology.loops(topology.openEdges())) {
       List<Vec> points = mesh.points(loop);
       Outline outline = OutlineFit.fit(points);
@@ -88,7 +91,13 @@ final class EndFinder {
         all.add(outward(outline, topology.pieceOfVertex(loop[0]), points));
       }
     }
-    return outermost(all).stream().filter(end -> !runsIntoBody(end)).toList();
+    List<Found> ends = new ArrayList<>();
+    for (Found end : outermost(all)) {
+      if (!runsIntoBody(end)) {
+        ends.add(end);
+      }
+    }
+    return ends;
   }
 
   private void addPatch(int patch, List<Integer> faces, List<Found> into) {
@@ -132,14 +141,17 @@ final class EndFinder {
   }
 
   private int @Nullable [] largest(List<int[]> loops) {
-    return loops.stream()
-        .max(
-            Comparator.comparingDouble(
-                loop -> {
-                  List<Vec> points = mesh.points(loop);
-                  return OutlineFit.areaNormal(points, points.get(0)).norm();
-                }))
-        .orElse(null);
+    int[] largest = null;
+    double largestM2 = 0;
+    for (int[] loop : loops) {
+      List<Vec> points = mesh.points(loop);
+      double areaM2 = OutlineFit.areaNormal(points, points.get(0)).norm();
+      if (largest == null || areaM2 > largestM2) {
+        largest = loop;
+        largestM2 = areaM2;
+      }
+    }
+    return largest;
   }
 
   /** Faces may be turned inside out, so the outside is where the piece's centroid is not. */
@@ -168,7 +180,11 @@ final class EndFinder {
       }
     }
     // largest first; nothing with more ends is a pipe or a duct
-    return clusters.stream().limit(MAX_ENDS).map(EndFinder::merged).toList();
+    List<Found> outermost = new ArrayList<>();
+    for (List<Found> cluster : clusters.subList(0, Math.min(MAX_ENDS, clusters.size()))) {
+      outermost.add(merged(cluster));
+    }
+    return outermost;
   }
 
   private static boolean coaxial(Found a, Found b) {
@@ -181,16 +197,18 @@ final class EndFinder {
   private static Found merged(List<Found> cluster) {
     Vec direction = cluster.get(0).outward();
     List<Found> perPlane = new ArrayList<>();
+    double outermost = Double.NEGATIVE_INFINITY;
     for (Found end : cluster) {
-      boolean bore =
-          perPlane.stream()
-              .anyMatch(o -> Math.abs(o.along(direction) - end.along(direction)) < SAME_PLANE_M);
+      outermost = Math.max(outermost, end.along(direction));
+      boolean bore = false;
+      for (Found outside : perPlane) {
+        bore |= Math.abs(outside.along(direction) - end.along(direction)) < SAME_PLANE_M;
+      }
       if (!bore) {
         perPlane.add(end);
       }
     }
     Found smallest = perPlane.get(perPlane.size() - 1);
-    double outermost = cluster.stream().mapToDouble(end -> end.along(direction)).max().orElse(0);
     double shift = outermost - smallest.along(direction);
     Vec centre = smallest.outline().centre().plus(direction.times(shift));
     return new Found(smallest.outline().at(centre), smallest.outward(), smallest.loop());

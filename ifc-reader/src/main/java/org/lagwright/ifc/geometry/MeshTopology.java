@@ -108,7 +108,7 @@ final class MeshTopology {
     Map<Integer, List<Integer>> byPatch = new LinkedHashMap<>();
     for (int face = 0; face < mesh.faces().size(); face++) {
       if (mesh.faces().get(face).plane() && area(face) > 0) {
-        byPatch.computeIfAbsent(patches.find(face), patch -> new ArrayList<>()).add(face);
+        add(face, patches.find(face), byPatch);
       }
     }
     return byPatch;
@@ -158,7 +158,8 @@ final class MeshTopology {
         }
       }
     }
-    return inOrder.stream().filter(once::contains).toList();
+    inOrder.retainAll(once);
+    return inOrder;
   }
 
   /** Edges that only one face of the whole mesh has. */
@@ -192,8 +193,8 @@ final class MeshTopology {
   static List<int[]> loops(List<Edge> boundary) {
     Map<Integer, List<Edge>> at = new HashMap<>();
     for (Edge edge : boundary) {
-      at.computeIfAbsent(edge.a(), v -> new ArrayList<>()).add(edge);
-      at.computeIfAbsent(edge.b(), v -> new ArrayList<>()).add(edge);
+      add(edge, edge.a(), at);
+      add(edge, edge.b(), at);
     }
     Set<Edge> used = new HashSet<>();
     List<int[]> loops = new ArrayList<>();
@@ -201,11 +202,24 @@ final class MeshTopology {
       if (used.add(first)) {
         List<Integer> loop = follow(first, at, used);
         if (loop.size() >= 3) {
-          loops.add(loop.stream().mapToInt(Integer::intValue).toArray());
+          int[] vertices = new int[loop.size()];
+          for (int i = 0; i < vertices.length; i++) {
+            vertices[i] = loop.get(i);
+          }
+          loops.add(vertices);
         }
       }
     }
     return loops;
+  }
+
+  private static <V> void add(V value, int key, Map<Integer, List<V>> lists) {
+    List<V> list = lists.get(key);
+    if (list == null) {
+      list = new ArrayList<>();
+      lists.put(key, list);
+    }
+    list.add(value);
   }
 
   /** The loop from an edge on; empty if it does not come back to its start. */
