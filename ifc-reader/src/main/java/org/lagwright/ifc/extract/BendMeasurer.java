@@ -50,7 +50,7 @@ final class BendMeasurer {
     for (String text : draft.names().all()) {
       Optional<Double> deg = Sizes.angleDeg(text);
       if (deg.isPresent()) {
-        options.add(deg.get(), How.TEXT, new Evidence(draft.key.step(), "name", text));
+        options.add(deg.get(), How.TEXT, new Evidence(draft.step(), "name", text));
       }
     }
     return options.choose();

@@ -34,7 +34,7 @@ final class Draft {
   /** Of an element of which nothing is decided yet. */
   private static final byte[] NO_FIGURES = new byte[9];
 
-  final ElementKey key;
+  private final long step;
 
   /** How many properties it has in all, as {@link PropertyReader.Reading#all}. */
   final int propertyCount;
@@ -54,9 +54,7 @@ final class Draft {
   final boolean statesInsulation;
 
   private final Vocabulary vocabulary;
-  private @Nullable Worded worded;
-  private @Nullable Drawn drawn;
-  private @Nullable Figures figures = new Figures();
+  private @Nullable Open open;
 
   /** What was drawn, and behind it what is worded; others look at it while it is replaced. */
   private volatile byte[] readBytes = NO_BYTES;
@@ -64,18 +62,20 @@ final class Draft {
   private byte[] figureBytes = NO_FIGURES;
   private List<Finding> findings = List.of();
 
+  /** All that is known, while it is open. */
+  private record Open(Worded worded, Drawn drawn, Figures figures) {}
+
   /** An element as it was read, open. */
   Draft(
-      ElementKey key,
+      long step,
       Worded worded,
       Drawn drawn,
       KindReader.Reading reading,
       int propertyCount,
       boolean generalSegment,
       Vocabulary vocabulary) {
-    this.key = key;
-    this.worded = worded;
-    this.drawn = drawn;
+    this.step = step;
+    this.open = new Open(worded, drawn, new Figures());
     this.kind = reading.kind();
     this.form = reading.form();
     this.formIsWorded = reading.worded();
@@ -90,53 +90,60 @@ final class Draft {
 
   /** Makes everything from its bytes, to be asked and changed by one thread until it is folded. */
   void open() {
-    if (worded == null || drawn == null) {
+    if (open == null) {
       PackedReader from = reader(readBytes);
-      drawn = DraftPacking.DRAWN.read(from);
-      worded = DraftPacking.WORDED.read(from);
+      Drawn drawn = DraftPacking.DRAWN.read(from);
+      open = new Open(DraftPacking.WORDED.read(from), drawn, figures());
     }
-    figures = figures();
   }
 
   /** Keeps but the bytes. */
   void fold() {
+    Open all = all();
     if (readBytes.length == 0) {
-      keep(drawn(), worded());
+      keep(all.drawn, all.worded);
     }
-    byte[] bytes = bytes(DraftPacking.FIGURES, figures());
-    figureBytes = Arrays.equals(bytes, NO_FIGURES) ? NO_FIGURES : bytes;
-    worded = null;
-    drawn = null;
-    figures = null;
+    fold(all.figures);
   }
 
   /** Folds it and lets go of what nobody asks for any more once the figures are decided. */
   void foldMeasured() {
-    keep(drawn().afterMeasuring(), worded().afterMeasuring());
-    fold();
+    Open all = all();
+    keep(all.drawn.afterMeasuring(), all.worded.afterMeasuring());
+    fold(all.figures);
+  }
+
+  private Open all() {
+    return Objects.requireNonNull(open, "element is folded");
+  }
+
+  private void fold(Figures figures) {
+    byte[] bytes = bytes(DraftPacking.FIGURES, figures);
+    figureBytes = Arrays.equals(bytes, NO_FIGURES) ? NO_FIGURES : bytes;
+    open = null;
   }
 
   private void keep(Drawn nowDrawn, Worded nowWorded) {
-    PackedWriter to = new PackedWriter(vocabulary, key.step());
+    PackedWriter to = new PackedWriter(vocabulary, step);
     DraftPacking.DRAWN.write(nowDrawn, to);
     DraftPacking.WORDED.write(nowWorded, to);
     readBytes = to.bytes();
   }
 
   private <T> byte[] bytes(Packing<T> packing, T part) {
-    PackedWriter to = new PackedWriter(vocabulary, key.step());
+    PackedWriter to = new PackedWriter(vocabulary, step);
     packing.write(part, to);
     return to.bytes();
   }
 
   private PackedReader reader(byte[] bytes) {
-    return new PackedReader(vocabulary, key.step(), bytes);
+    return new PackedReader(vocabulary, step, bytes);
   }
 
   private Worded worded() {
-    Worded open = worded;
-    if (open != null) {
-      return open;
+    Open all = open;
+    if (all != null) {
+      return all.worded;
     }
     PackedReader from = reader(readBytes);
     DraftPacking.DRAWN.read(from);
@@ -145,13 +152,22 @@ final class Draft {
 
   /** Where it lies and what it is connected to. */
   Drawn drawn() {
-    Drawn open = drawn;
-    return open != null ? open : DraftPacking.DRAWN.read(reader(readBytes));
+    Open all = open;
+    return all != null ? all.drawn : DraftPacking.DRAWN.read(reader(readBytes));
   }
 
   private Figures figures() {
-    Figures open = figures;
-    return open != null ? open : DraftPacking.FIGURES.read(reader(figureBytes));
+    Open all = open;
+    return all != null ? all.figures : DraftPacking.FIGURES.read(reader(figureBytes));
+  }
+
+  ElementKey key() {
+    return vocabulary.key(step);
+  }
+
+  /** Instance number of its record. */
+  long step() {
+    return step;
   }
 
   String ifcClass() {
@@ -193,19 +209,22 @@ final class Draft {
   }
 
   private void redraw(Drawn now) {
+    Open all = open;
     keep(now, worded());
-    drawn = drawn == null ? null : now;
+    open = all == null ? null : new Open(all.worded, now, all.figures);
   }
 
   @Nullable Measured<Section> section() {
-    Figures open = figures;
-    return open != null ? open.section : DraftPacking.sectionOf(reader(figureBytes));
+    Open all = open;
+    return all != null ? all.figures.section : DraftPacking.sectionOf(reader(figureBytes));
   }
 
   /** Insulation that was drawn into the body. */
   @Nullable ExistingInsulation drawnInsulation() {
-    Figures open = figures;
-    return open != null ? open.drawnInsulation : DraftPacking.insulationOf(reader(figureBytes));
+    Open all = open;
+    return all != null
+        ? all.figures.drawnInsulation
+        : DraftPacking.insulationOf(reader(figureBytes));
   }
 
   @Nullable Measured<List<Section>> ends() {
@@ -242,7 +261,7 @@ final class Draft {
    * @throws NullPointerException if the element is folded
    */
   Figures change() {
-    return Objects.requireNonNull(figures, "element is folded");
+    return all().figures;
   }
 
   boolean isSegment() {
@@ -258,16 +277,14 @@ final class Draft {
     if (findings.isEmpty()) {
       findings = new ArrayList<>(2);
     }
-    findings.add(Finding.about(key, code, effect, values));
+    findings.add(Finding.about(key(), code, effect, values));
   }
 
   /** Lets go of everything but the findings, once the element is made. */
   void finish() {
-    worded = null;
-    drawn = null;
-    figures = null;
+    open = null;
     readBytes = NO_BYTES;
-    figureBytes = NO_BYTES;
+    figureBytes = NO_FIGURES;
   }
 
   List<Finding> findings() {

@@ -9,14 +9,14 @@ final class Drafts {
 
   private final List<Draft> all;
 
-  /** Places in the list, from 1 on, by instance number; 0 is none. Twice as many as elements. */
+  /** Places in the list, from 1 on, by instance number; 0 is none. A third at least are. */
   private final int[] places;
 
   Drafts(List<Draft> all) {
     this.all = List.copyOf(all);
-    this.places = new int[Math.max(2, Integer.highestOneBit(Math.max(1, all.size())) << 2)];
+    this.places = new int[2 * Integer.highestOneBit(1 + all.size() * 3 / 2)];
     for (int i = 0; i < all.size(); i++) {
-      int slot = slot(all.get(i).key.step());
+      int slot = slot(all.get(i).step());
       while (places[slot] != 0) {
         slot = next(slot);
       }
@@ -46,7 +46,7 @@ final class Drafts {
   @Nullable Draft find(long step) {
     for (int slot = slot(step); places[slot] != 0; slot = next(slot)) {
       Draft draft = all.get(places[slot] - 1);
-      if (draft.key.step() == step) {
+      if (draft.step() == step) {
         return draft;
       }
     }

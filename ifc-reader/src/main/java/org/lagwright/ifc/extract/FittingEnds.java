@@ -114,7 +114,7 @@ final class FittingEnds {
   private Evidence drawnEvidence() {
     Measured<Section> section = draft.shape().section();
     return section == null
-        ? new Evidence(draft.key.step(), "ends of the body", draft.shape().ends().size() + "")
+        ? new Evidence(draft.step(), "ends of the body", draft.shape().ends().size() + "")
         : section.evidence();
   }
 
@@ -124,7 +124,7 @@ final class FittingEnds {
         return joint.met().evidence();
       }
     }
-    throw new IllegalStateException("nothing is met at " + draft.key);
+    throw new IllegalStateException("nothing is met at " + draft.key());
   }
 
   /** The sizes met, in the order of the ends; empty unless every end is known. */

@@ -123,7 +123,7 @@ final class FittingMeasurer {
         options.rule(drawn.value(), drawn.how(), drawn.evidence(), insulated ? INSULATED : BODY);
       }
     }
-    options.addAll(profiles.ofMaterial(draft.key.step()));
+    options.addAll(profiles.ofMaterial(draft.step()));
     if (!stated.isEmpty()) {
       options.add(largest(stated).section(), How.PROPERTY, largest(stated).evidence());
     }
@@ -273,7 +273,7 @@ final class FittingMeasurer {
       }
       Evidence evidence =
           new Evidence(
-              inFile ? faces.get(0).port().step() : draft.key.step(),
+              inFile ? faces.get(0).port().step() : draft.step(),
               inFile ? "distance of ports" : "distance of touching ends",
               Sizes.metres(a.distanceM(b)) + " m");
       options.add(a.distanceM(b), inFile ? How.PORTS : How.NEIGHBOUR, evidence);

@@ -80,15 +80,15 @@ final class InsulationReader {
   }
 
   private void collectNamed(Draft host) {
-    long[] related = relations.coveringsOf(host.key.step());
+    long[] related = relations.coveringsOf(host.step());
     for (long id : related) {
       host(drafts.find(id), host);
     }
-    for (long id : relations.partsOf(host.key.step())) {
+    for (long id : relations.partsOf(host.step())) {
       host(drafts.find(id), host);
     }
     if (host.kind == Kind.COVERING) {
-      long wholeId = relations.wholeOf(host.key.step());
+      long wholeId = relations.wholeOf(host.step());
       Draft whole = drafts.find(wholeId);
       if (whole != null) {
         host(host, whole);
@@ -98,8 +98,8 @@ final class InsulationReader {
 
   private void host(@Nullable Draft covering, Draft host) {
     if (covering != null && covering.kind == Kind.COVERING && host.kind != Kind.COVERING) {
-      hosted.add(covering.key);
-      coveringsByHost.computeIfAbsent(host.key, k -> new LinkedHashSet<>()).add(covering);
+      hosted.add(covering.key());
+      coveringsByHost.computeIfAbsent(host.key(), k -> new LinkedHashSet<>()).add(covering);
     }
   }
 
@@ -114,7 +114,7 @@ final class InsulationReader {
             .filter(host -> host != orphan && !isInsulation(host))
             .forEach(host -> lieAround(orphan, host));
       }
-      if (orphan.kind == Kind.COVERING && !hosted.contains(orphan.key)) {
+      if (orphan.kind == Kind.COVERING && !hosted.contains(orphan.key())) {
         orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
         // another file may hold what it lies around
         Shape drawn = shape(orphan);
@@ -127,7 +127,7 @@ final class InsulationReader {
   }
 
   private CoveringHosts<Draft> hosts() {
-    CoveringHosts<Draft> hosts = new CoveringHosts<>(Comparator.comparing(draft -> draft.key));
+    CoveringHosts<Draft> hosts = new CoveringHosts<>(Comparator.comparing(draft -> draft.key()));
     for (Draft draft : drafts.all()) {
       if (draft.kind != null && draft.kind.isLagged()) {
         hosts.add(draft, draft.shape());
@@ -137,7 +137,7 @@ final class InsulationReader {
   }
 
   private boolean mayLieAround(Draft draft) {
-    return draft.kind == Kind.COVERING ? !hosted.contains(draft.key) : isInsulation(draft);
+    return draft.kind == Kind.COVERING ? !hosted.contains(draft.key()) : isInsulation(draft);
   }
 
   /** Proxies and pipes that are called insulation; they are that only around something else. */
@@ -165,7 +165,7 @@ final class InsulationReader {
   }
 
   private Shape shape(Draft covering) {
-    return shapes.computeIfAbsent(covering.key, k -> bodies.apply(covering));
+    return shapes.computeIfAbsent(covering.key(), k -> bodies.apply(covering));
   }
 
   private @Nullable Section outer(Draft covering) {
@@ -176,25 +176,25 @@ final class InsulationReader {
   /** Most elements of most files have none, and are passed over without asking further. */
   private boolean mayHaveInsulation(Draft draft) {
     return draft.drawnInsulation() != null
-        || coveringsByHost.containsKey(draft.key)
+        || coveringsByHost.containsKey(draft.key())
         || draft.statesInsulation;
   }
 
   private void read(Draft draft) {
     List<Draft> around = new ArrayList<>();
     List<Draft> lining = new ArrayList<>();
-    for (Draft covering : coveringsByHost.getOrDefault(draft.key, Set.of())) {
+    for (Draft covering : coveringsByHost.getOrDefault(draft.key(), Set.of())) {
       (isLining(covering, draft) ? lining : around).add(covering);
     }
     Optional<ExistingInsulation> byCovering = byCoverings(draft, around);
     Optional<ExistingInsulation> byBody = Optional.ofNullable(draft.drawnInsulation());
     Optional<ExistingInsulation> byProperty =
         byProperty(draft, PropertyNames.Role.INSULATION_THICKNESS);
-    byCovering.or(() -> byBody).or(() -> byProperty).ifPresent(e -> outside.put(draft.key, e));
+    byCovering.or(() -> byBody).or(() -> byProperty).ifPresent(e -> outside.put(draft.key(), e));
     compare(draft, byCovering, byBody, byProperty);
     byCoverings(draft, lining)
         .or(() -> byProperty(draft, PropertyNames.Role.LINING_THICKNESS))
-        .ifPresent(e -> inside.put(draft.key, e));
+        .ifPresent(e -> inside.put(draft.key(), e));
   }
 
   private boolean isLining(Draft covering, Draft host) {
@@ -219,8 +219,8 @@ final class InsulationReader {
             stacks.get(0).thicknessM().orElse(null),
             materialOf(coverings),
             Math.min(1, stacks.stream().mapToDouble(Layers.Stack::share).sum()),
-            new Evidence(first.key.step(), first.ifcClass(), first.names().own()),
-            coverings.stream().map(c -> c.key).toList()));
+            new Evidence(first.step(), first.ifcClass(), first.names().own()),
+            coverings.stream().map(c -> c.key()).toList()));
   }
 
   private Layers.Covering covering(Draft covering, Draft host) {
@@ -234,7 +234,7 @@ final class InsulationReader {
 
   private @Nullable String materialOf(Collection<Draft> coverings) {
     return coverings.stream()
-        .flatMap(c -> belongings.materialsOf(c.key.step()).stream())
+        .flatMap(c -> belongings.materialsOf(c.step()).stream())
         .findFirst()
         .orElse(null);
   }
@@ -248,9 +248,7 @@ final class InsulationReader {
         conflict(
             host,
             Sizes.millimetres(stack.drawnM().get()) + " as drawn around it",
-            Sizes.millimetres(stack.statedM().get())
-                + " by the properties of #"
-                + covering.key.step());
+            Sizes.millimetres(stack.statedM().get()) + " by the properties of #" + covering.step());
       }
     }
     Optional<Double> longest = stacks.get(0).thicknessM();

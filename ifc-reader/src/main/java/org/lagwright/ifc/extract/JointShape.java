@@ -64,7 +64,7 @@ final class JointShape {
       ids.add(name(joint.port()));
     }
     String path = how(joints) == How.PORTS ? "axes of ports" : "axes of touching ends";
-    return new Evidence(draft.key.step(), path, String.join(", ", ids));
+    return new Evidence(draft.step(), path, String.join(", ", ids));
   }
 
   private static String name(Port port) {

@@ -119,6 +119,13 @@ final class Links {
     }
   }
 
+  /** Lets go of all links. */
+  void clear() {
+    keys = new Numbers(0);
+    values = keys;
+    starts = null;
+  }
+
   boolean has(long key) {
     return keys.find(key) >= 0;
   }

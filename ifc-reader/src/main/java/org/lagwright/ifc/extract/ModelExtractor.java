@@ -17,7 +17,6 @@ import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeHints;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Effect;
-import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
@@ -71,7 +70,7 @@ public final class ModelExtractor {
   private final List<Finding> findings = new ArrayList<>();
   private final RepeatedProperties repeated = new RepeatedProperties();
   private final Circles circles;
-  private final Vocabulary vocabulary = new Vocabulary();
+  private final Vocabulary vocabulary;
   private final Placeholders.Seen seen = new Placeholders.Seen();
 
   private ModelExtractor(IfcFile file, ModelFile source, ReadOptions options, Workers workers) {
@@ -79,6 +78,7 @@ public final class ModelExtractor {
     this.workers = workers;
     this.file = file;
     this.source = source;
+    this.vocabulary = new Vocabulary(source.index());
     this.units = new Units(file, source.index());
     this.relations = new Relations(file, workers);
     this.properties = new PropertyReader(file, relations, units);
@@ -126,6 +126,7 @@ public final class ModelExtractor {
   private MepModel run(DoubleConsumer progress) {
     noteFile();
     Drafts drafts = drafts(progress);
+    relations.forgetPartners();
     measure(drafts);
     Identities identities = new Identities();
     Set<MepSystem> systems = new LinkedHashSet<>();
@@ -136,6 +137,7 @@ public final class ModelExtractor {
     Collections.sort(met);
     circles.finding(source.index(), met).ifPresent(findings::add);
     findings.addAll(identities.findings(elements));
+    relations.forgetBelongings();
     return new MepModel(
         source,
         elements,
@@ -196,7 +198,7 @@ public final class ModelExtractor {
             relations,
             belongings,
             drafts,
-            covering -> body(Objects.requireNonNull(file.find(covering.key.step()))),
+            covering -> body(Objects.requireNonNull(file.find(covering.step()))),
             units.lengthM());
     insulation.read();
     List<Draft> ordered = drafts.all();
@@ -213,7 +215,7 @@ public final class ModelExtractor {
     for (Draft draft : ordered) {
       findings.addAll(draft.findings());
     }
-    return new PackedElements(source.index(), vocabulary, properties::propertiesOf, packed);
+    return new PackedElements(vocabulary, properties::propertiesOf, packed);
   }
 
   /** Some elements, and what is wanted of all. */
@@ -247,7 +249,7 @@ public final class ModelExtractor {
       repeatedToo.add(own.repeated());
     }
     return new Draft(
-        new ElementKey(source.index(), record.id()),
+        record.id(),
         new Worded(record.entityName(), names, own.properties()),
         Drawn.of(shape(record, names, reading, own.properties(), itsPorts), itsPorts),
         reading,
@@ -384,10 +386,10 @@ public final class ModelExtractor {
   }
 
   private MepElement element(Draft draft, InsulationReader insulation) {
-    IfcRecord record = Objects.requireNonNull(file.find(draft.key.step()));
+    IfcRecord record = Objects.requireNonNull(file.find(draft.step()));
     String globalId = record.text("GlobalId");
     MepElement element =
-        MepElement.builder(draft.key, globalId == null ? "" : globalId, draft.ifcClass())
+        MepElement.builder(draft.key(), globalId == null ? "" : globalId, draft.ifcClass())
             .named(
                 draft.names().own(),
                 draft.names().objectType(),
@@ -403,13 +405,13 @@ public final class ModelExtractor {
             .eccentricityM(draft.eccentricityM())
             .branchLengthM(draft.branchLengthM())
             .ports(draft.joints())
-            .systems(belongings.systemsOf(draft.key.step()))
+            .systems(belongings.systemsOf(draft.step()))
             .place(places.placeOf(record, draft))
-            .properties(properties.propertiesOf(draft.key.step(), draft.propertyCount))
-            .materials(belongings.materialsOf(draft.key.step()))
+            .properties(properties.propertiesOf(draft.step(), draft.propertyCount))
+            .materials(belongings.materialsOf(draft.step()))
             .layers(belongings.layersOf(record))
-            .existingInsulation(insulation.of(draft.key))
-            .lining(insulation.liningOf(draft.key))
+            .existingInsulation(insulation.of(draft.key()))
+            .lining(insulation.liningOf(draft.key()))
             .openEnds(OpenEnds.of(draft))
             .build();
     circles.suspect(record, element, draft);

@@ -166,7 +166,7 @@ final class Neighbours {
   }
 
   private static Evidence evidence(Draft neighbour, Section section) {
-    return new Evidence(neighbour.key.step(), "neighbour", Sizes.inWords(section));
+    return new Evidence(neighbour.step(), "neighbour", Sizes.inWords(section));
   }
 
   /** The drawn end of a tee, reducer or the like that lies at a port. */
@@ -191,7 +191,7 @@ final class Neighbours {
   private static @Nullable Port onwards(Draft item, Draft cameFrom) {
     for (Port port : item.joints()) {
       ElementKey other = port.connectedTo();
-      if (other != null && !other.equals(cameFrom.key)) {
+      if (other != null && !other.equals(cameFrom.key())) {
         return port;
       }
     }

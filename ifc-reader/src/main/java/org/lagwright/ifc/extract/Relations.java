@@ -297,6 +297,17 @@ final class Relations {
     return partner == 0 ? 0 : ownerOfPort.first(partner);
   }
 
+  /** Lets go of what is on the other side of ports, once all of them were read. */
+  void forgetPartners() {
+    partnerOfPort.clear();
+    ownerOfPort.clear();
+  }
+
+  /** Lets go of all but what properties and places are read by, once all elements are made. */
+  void forgetBelongings() {
+    List.of(portsOf, groupsOf, partsOf, materialsOf, coveringsOf).forEach(Links::clear);
+  }
+
   /** True if some element owns the port. */
   boolean isOwned(long port) {
     return ownerOfPort.has(port);

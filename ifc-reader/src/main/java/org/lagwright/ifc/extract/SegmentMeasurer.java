@@ -91,7 +91,7 @@ final class SegmentMeasurer {
         Sizes.inWords(section).replace(" mm", ""),
         size.get().series());
     return Measured.of(
-        section, How.TEXT, new Evidence(draft.key.step(), "nominal size by table", "DN" + dn));
+        section, How.TEXT, new Evidence(draft.step(), "nominal size by table", "DN" + dn));
   }
 
   private void length(Draft draft) {

@@ -60,7 +60,7 @@ final class SegmentSections {
       best.addTo(options);
     }
     options.addAll(draft.shape().section());
-    options.addAll(profiles.ofMaterial(draft.key.step()));
+    options.addAll(profiles.ofMaterial(draft.step()));
     for (Stated each : stated) {
       if (!each.equals(best)) {
         each.addTo(options);

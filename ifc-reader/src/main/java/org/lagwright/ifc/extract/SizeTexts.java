@@ -46,7 +46,7 @@ final class SizeTexts {
       }
     }
     for (String name : draft.names().all()) {
-      texts.add(new Text(name, new Evidence(draft.key.step(), "name", name)));
+      texts.add(new Text(name, new Evidence(draft.step(), "name", name)));
     }
     return texts;
   }

@@ -96,10 +96,10 @@ final class Taps {
   /** Each end is joined once, to the main whose surface is nearest. */
   private int join() {
     int joined = 0;
-    for (Meeting<Draft> meeting : search.nearest(Comparator.comparing(draft -> draft.key))) {
+    for (Meeting<Draft> meeting : search.nearest(Comparator.comparing(draft -> draft.key()))) {
       Draft branch = meeting.branch().piece();
       Draft main = meeting.main().piece();
-      if (branch.joints().stream().noneMatch(j -> Objects.equals(j.connectedTo(), main.key))) {
+      if (branch.joints().stream().noneMatch(j -> Objects.equals(j.connectedTo(), main.key()))) {
         join(meeting, branch, main);
         joined++;
       }
@@ -112,9 +112,9 @@ final class Taps {
     Point out = meeting.branch().outward();
     List<Port> ports = branch.ports();
     int port = JointMaker.nearest(ports, at, new boolean[ports.size()]);
-    JointMaker.attach(branch, port, at, out, main.key, true);
+    JointMaker.attach(branch, port, at, out, main.key(), true);
     List<Port> sides = new ArrayList<>(main.joints());
-    sides.add(JointMaker.side(meeting, branch.key));
+    sides.add(JointMaker.side(meeting, branch.key()));
     main.join(sides);
   }
 }

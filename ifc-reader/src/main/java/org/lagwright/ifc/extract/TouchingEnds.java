@@ -204,8 +204,8 @@ final class TouchingEnds {
     used.set(pair.b);
     Loose a = ends.get(pair.a);
     Loose b = ends.get(pair.b);
-    JointMaker.attach(a.draft, a.port, a.atM, a.outward, b.draft.key, false);
-    JointMaker.attach(b.draft, b.port, b.atM, b.outward, a.draft.key, false);
+    JointMaker.attach(a.draft, a.port, a.atM, a.outward, b.draft.key(), false);
+    JointMaker.attach(b.draft, b.port, b.atM, b.outward, a.draft.key(), false);
     joined++;
   }
 }

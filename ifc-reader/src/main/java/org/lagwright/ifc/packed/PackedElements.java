@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.RandomAccess;
-import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ElementList;
 import org.lagwright.ifc.model.MepElement;
 
@@ -54,7 +53,6 @@ public final class PackedElements extends ElementList implements RandomAccess {
     }
   }
 
-  private final int model;
   private final Vocabulary vocabulary;
   private final PropertySource properties;
   private final List<Packed> pieces;
@@ -63,13 +61,10 @@ public final class PackedElements extends ElementList implements RandomAccess {
   /**
    * All elements of a model.
    *
-   * @param model position of its file among all read
    * @param vocabulary that of all pieces
    * @param pieces in the order of the elements
    */
-  public PackedElements(
-      int model, Vocabulary vocabulary, PropertySource properties, List<Packed> pieces) {
-    this.model = model;
+  public PackedElements(Vocabulary vocabulary, PropertySource properties, List<Packed> pieces) {
     this.vocabulary = vocabulary;
     this.properties = properties;
     this.pieces = List.copyOf(pieces);
@@ -89,7 +84,7 @@ public final class PackedElements extends ElementList implements RandomAccess {
         new PackedReader(vocabulary, 0, piece.bytes, piece.starts[index - firsts[number]]);
     long step = from.count();
     from.about(step);
-    return ElementPacking.read(new ElementKey(model, step), properties, from);
+    return ElementPacking.read(vocabulary.key(step), properties, from);
   }
 
   @Override

@@ -1,15 +1,21 @@
 package org.lagwright.ifc.packed;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
 
 /** Reads what {@link PackedWriter} wrote, value by value in the same order. */
 public final class PackedReader {
+
+  private static final Evidence[] NONE = {};
 
   private final Vocabulary vocabulary;
   private long base;
   private final byte[] bytes;
   private int at;
+  private Evidence[] seen = NONE;
+  private int seenCount;
 
   /**
    * @param base as it was for the writer
@@ -28,6 +34,21 @@ public final class PackedReader {
   /** Goes on with another element. */
   void about(long step) {
     base = step;
+    seenCount = 0;
+  }
+
+  /** Remembers an evidence that was read for this element. */
+  Evidence see(Evidence evidence) {
+    if (seenCount == seen.length) {
+      seen = Arrays.copyOf(seen, Math.max(8, 2 * seenCount));
+    }
+    seen[seenCount++] = evidence;
+    return evidence;
+  }
+
+  /** One of those that were read before, by its number. */
+  Evidence seen(int number) {
+    return seen[number];
   }
 
   Vocabulary vocabulary() {
@@ -52,7 +73,11 @@ public final class PackedReader {
   }
 
   long step() {
-    long folded = count();
+    return step(count());
+  }
+
+  /** The instance number behind a distance as it was written. */
+  long step(long folded) {
     return base + (folded >>> 1 ^ -(folded & 1));
   }
 

@@ -5,6 +5,7 @@ import java.lang.invoke.VarHandle;
 import java.nio.ByteOrder;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
 
 /** Writes the values of one element behind each other; what is small takes a byte. */
 public final class PackedWriter {
@@ -25,6 +26,8 @@ public final class PackedWriter {
   private long base;
   private byte[] bytes = new byte[ROOM];
   private int length;
+  private Evidence[] seen = new Evidence[8];
+  private int seenCount;
 
   /**
    * @param base instance number of the element; others are written as distances from it
@@ -37,6 +40,7 @@ public final class PackedWriter {
   /** Goes on with another element. */
   void about(long step) {
     base = step;
+    seenCount = 0;
   }
 
   int length() {
@@ -66,8 +70,33 @@ public final class PackedWriter {
 
   /** An instance number. */
   void step(long step) {
+    count(folded(step));
+  }
+
+  /** The distance from the element, as a number from 0 on that is small where the distance is. */
+  private long folded(long step) {
     long distance = step - base;
-    count(distance << 1 ^ distance >> 63);
+    return distance << 1 ^ distance >> 63;
+  }
+
+  /**
+   * Writes the instance number of a new evidence, which the caller goes on with; or 0 and the
+   * number among those that were written for this element.
+   */
+  boolean isNew(Evidence evidence) {
+    for (int i = 0; i < seenCount; i++) {
+      if (seen[i].equals(evidence)) {
+        count(0);
+        count(i);
+        return false;
+      }
+    }
+    if (seenCount == seen.length) {
+      seen = Arrays.copyOf(seen, 2 * seenCount);
+    }
+    seen[seenCount++] = evidence;
+    count(1 + folded(evidence.step()));
+    return true;
   }
 
   /** A figure, with all its bits. One of up to four decimals, as people write them, is short. */

@@ -155,15 +155,21 @@ public final class Packings {
       new Packing<>() {
         @Override
         public void write(Evidence evidence, PackedWriter to) {
-          to.step(evidence.step());
-          to.word(evidence.owner());
-          to.word(evidence.member());
-          PHRASE.write(evidence.raw(), to);
+          if (to.isNew(evidence)) {
+            to.word(evidence.owner());
+            to.word(evidence.member());
+            PHRASE.write(evidence.raw(), to);
+          }
         }
 
         @Override
         public Evidence read(PackedReader from) {
-          return new Evidence(from.step(), WORD.read(from), WORD.read(from), PHRASE.read(from));
+          long code = from.count();
+          if (code == 0) {
+            return from.seen((int) from.count());
+          }
+          long step = from.step(code - 1);
+          return from.see(new Evidence(step, WORD.read(from), WORD.read(from), PHRASE.read(from)));
         }
       };
 

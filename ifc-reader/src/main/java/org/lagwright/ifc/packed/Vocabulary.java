@@ -1,5 +1,6 @@
 package org.lagwright.ifc.packed;
 
+import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.Place;
 
@@ -11,6 +12,20 @@ public final class Vocabulary {
 
   private static final int MOST_PLACES = 1 << 12;
   private static final int MOST_SYSTEMS = 1 << 18;
+
+  private final int model;
+
+  /**
+   * @param model position of the file among all read
+   */
+  public Vocabulary(int model) {
+    this.model = model;
+  }
+
+  /** The name of an element of this model. */
+  public ElementKey key(long step) {
+    return new ElementKey(model, step);
+  }
 
   final Shared<String> words = new Shared<>(MOST_WORDS);
   final Shared<MepSystem> systems = new Shared<>(MOST_SYSTEMS);

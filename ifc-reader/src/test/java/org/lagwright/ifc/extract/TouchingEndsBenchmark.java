@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
-import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
@@ -30,7 +29,7 @@ public final class TouchingEndsBenchmark {
   private static final Section BRANCH = new Section.Round(0.0337);
 
   private final List<Draft> drafts = new ArrayList<>();
-  private final Vocabulary vocabulary = new Vocabulary();
+  private final Vocabulary vocabulary = new Vocabulary(0);
 
   TouchingEndsBenchmark(int elements) {
     int perRow = (int) Math.ceil(Math.sqrt(elements));
@@ -60,7 +59,7 @@ public final class TouchingEndsBenchmark {
     Measured<Section> drawn = Measured.of(section, How.SOLID, evidence);
     Draft draft =
         new Draft(
-            new ElementKey(0, drafts.size() + 1),
+            drafts.size() + 1,
             new Worded("IfcPipeSegment", new Names("", null, null, null), List.of()),
             Drawn.of(
                 new Shape(
