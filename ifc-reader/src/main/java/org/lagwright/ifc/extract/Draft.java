@@ -53,6 +53,9 @@ final class Draft {
   /** True if a property states insulation on it or a lining in it. */
   final boolean statesInsulation;
 
+  /** True if the file connects all its ports, and it has no more ends than ports. */
+  final boolean isWhollyConnected;
+
   private final Vocabulary vocabulary;
   private @Nullable Open open;
 
@@ -82,6 +85,7 @@ final class Draft {
     this.propertyCount = propertyCount;
     this.generalSegment = generalSegment;
     this.vocabulary = vocabulary;
+    this.isWhollyConnected = drawn.isWhollyConnected();
     this.isCalledInsulation = worded.names().all().stream().anyMatch(Words::isInsulation);
     this.statesInsulation =
         PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_THICKNESS)
@@ -95,6 +99,11 @@ final class Draft {
       Drawn drawn = DraftPacking.DRAWN.read(from);
       open = new Open(DraftPacking.WORDED.read(from), drawn, figures());
     }
+  }
+
+  /** Lets go of what {@link #open} made; for who changed nothing. */
+  void close() {
+    open = null;
   }
 
   /** Keeps but the bytes. */

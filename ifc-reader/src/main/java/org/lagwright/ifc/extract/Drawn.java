@@ -17,6 +17,16 @@ record Drawn(Shape shape, List<Port> ports, List<Port> joints) {
     return !joints.equals(ports);
   }
 
+  /** True if every port is connected and has its place, and there are no more ends than ports. */
+  boolean isWhollyConnected() {
+    for (Port port : ports) {
+      if (port.connectedTo() == null || port.positionM() == null) {
+        return false;
+      }
+    }
+    return ports.size() >= shape.ends().size();
+  }
+
   /** What is still asked for once the element is measured: where it ends, and what went wrong. */
   Drawn afterMeasuring() {
     Shape ends = new Shape(shape.form(), null, null, null, null, shape.ends(), shape.problems());

@@ -179,7 +179,11 @@ public final class ModelExtractor {
       if (record != null) {
         Draft draft = draft(record, drafted.repeated);
         drafted.seen.look(draft);
-        draft.fold();
+        if (draft.kind == null || draft.kind.isLagged()) {
+          draft.fold();
+        } else {
+          draft.foldMeasured();
+        }
         drafted.drafts.add(draft);
       }
     }
@@ -316,15 +320,8 @@ public final class ModelExtractor {
         (from, to) -> {
           List<Draft> piece = ordered.subList(from, to);
           for (Draft draft : piece) {
-            draft.open();
-            if (draft.isSegment()) {
-              segments.measure(draft);
-            }
-            segments.settleKind(draft);
-            if (draft.isLaggedItem()) {
-              draft.fold();
-            } else {
-              draft.foldMeasured();
+            if (draft.kind == null || draft.isSegment()) {
+              measure(draft, segments);
             }
           }
           return piece;
@@ -352,6 +349,19 @@ public final class ModelExtractor {
     measureItems(items, fittings);
   }
 
+  private static void measure(Draft draft, SegmentMeasurer segments) {
+    draft.open();
+    if (draft.isSegment()) {
+      segments.measure(draft);
+    }
+    segments.settleKind(draft);
+    if (draft.isLaggedItem()) {
+      draft.fold();
+    } else {
+      draft.foldMeasured();
+    }
+  }
+
   /** First the forms of all, as the size of one is taken through others; then all sizes. */
   private void measureItems(List<Draft> items, FittingMeasurer fittings) {
     List<Form> forms = new ArrayList<>(items.size());
@@ -363,7 +373,7 @@ public final class ModelExtractor {
           for (Draft item : items.subList(from, to)) {
             item.open();
             piece.add(fittings.formOf(item));
-            item.fold();
+            item.close();
           }
           return piece;
         },

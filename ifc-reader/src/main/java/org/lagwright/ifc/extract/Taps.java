@@ -51,6 +51,9 @@ final class Taps {
   }
 
   private void collect(Draft draft) {
+    if (draft.isWhollyConnected) {
+      return;
+    }
     boolean inALine = draft.isSegment() || (draft.kind != null && draft.kind.isFitting());
     Drawn all = draft.drawn();
     List<ShapeEnd> drawn = inALine ? all.shape().ends() : List.of();

@@ -86,6 +86,9 @@ final class TouchingEnds {
   }
 
   private void collect(Draft draft) {
+    if (draft.isWhollyConnected) {
+      return;
+    }
     Drawn all = draft.drawn();
     List<Port> ports = all.ports();
     List<ShapeEnd> drawn =

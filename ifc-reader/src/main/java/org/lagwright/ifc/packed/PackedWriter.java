@@ -19,7 +19,7 @@ public final class PackedWriter {
   /** Beyond this a figure is not shorter than its bits. */
   private static final long LARGEST_SHORT = 1L << 47;
 
-  private static final int ROOM = 512;
+  private static final int ROOM = 256;
   private static final int LONGEST_NUMBER = 10;
 
   private final Vocabulary vocabulary;
