@@ -5,7 +5,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the body of one product encloses. Curved surfaces are measured as polygons with their
- * corners on the surface, in steps of one degree, which falls short by up to 0.02 %.
+ * corners on the surface, in steps of one degree, which falls short by up to 0.02 %; curved faces
+ * of a boundary representation by integrals, unless other bodies cut it.
  *
  * @param box the smallest box along the world axes; of curved faces of a boundary representation it
  *     holds the edges only; null if nothing could be read

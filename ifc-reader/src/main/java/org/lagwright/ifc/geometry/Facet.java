@@ -3,6 +3,7 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,6 +53,12 @@ record Facet(List<List<Vec>> loops, Role role, @Nullable Patch patch) {
 
   double areaM2() {
     return patch == null ? areaNormal().norm() : patch.areaM2();
+  }
+
+  /** Itself, or the tiles of a curved face. */
+  Stream<Facet> plane() {
+    List<List<List<Vec>>> tiles = patch == null ? List.of() : patch.tiles().get();
+    return tiles.isEmpty() ? Stream.of(this) : tiles.stream().map(tile -> new Facet(tile, role));
   }
 
   Facet reversed() {

@@ -32,6 +32,20 @@ record HalfSpace(Vec normal, double at) {
    * @param cut what the closing facet is to the body
    */
   List<Facet> closed(List<Facet> piece, Facet.Role cut) {
+    Closed closed = close(piece, cut);
+    List<Facet> all = new ArrayList<>(closed.kept);
+    all.addAll(closed.closing);
+    return all;
+  }
+
+  /**
+   * What of a closed piece lies inside.
+   *
+   * @param closing the facet in the plane that closes it again; empty if the plane cuts nothing
+   */
+  record Closed(List<Facet> kept, List<Facet> closing) {}
+
+  Closed close(List<Facet> piece, Facet.Role cut) {
     List<Facet> kept = new ArrayList<>();
     List<List<Vec>> fan = new ArrayList<>();
     Vec[] tip = new Vec[1];
@@ -48,10 +62,7 @@ record HalfSpace(Vec normal, double at) {
         kept.add(new Facet(loops, role(facet)));
       }
     }
-    if (!fan.isEmpty()) {
-      kept.add(new Facet(fan, cut));
-    }
-    return kept;
+    return new Closed(kept, fan.isEmpty() ? List.of() : List.of(new Facet(fan, cut)));
   }
 
   /** What of a facet lies inside; empty where nothing does. */

@@ -137,7 +137,7 @@ final class MeshReader {
   private @Nullable Patch patch(@Nullable IfcRecord surface, List<List<Vec>> loops, Frame frame) {
     Surface read = surface == null || surfaces == null ? null : surfaces.read(surface);
     List<List<Vec>> open = loops.stream().filter(loop -> loop.size() > 1).toList();
-    return read == null || open.isEmpty() ? null : PatchIntegral.of(read, open, frame);
+    return read == null || open.isEmpty() ? null : PatchIntegral.of(read, open, frame, stepRad);
   }
 
   /** Points of a loop in the direction of its face. */

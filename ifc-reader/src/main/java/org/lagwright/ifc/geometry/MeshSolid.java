@@ -81,7 +81,8 @@ final class MeshSolid {
     return sum.norm() < CLOSED * area;
   }
 
-  private static @Nullable Tool tool(List<Facet> facets) {
+  /** What others are cut with, null if it is not convex or of too many sides. */
+  static @Nullable Tool tool(List<Facet> facets) {
     if (facets.size() > MAX_SIDES) {
       return null;
     }

@@ -1,5 +1,8 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.List;
+import java.util.function.Supplier;
+
 /**
  * A curved face by its figures.
  *
@@ -7,11 +10,12 @@ package org.lagwright.ifc.geometry;
  * @param fluxM3 a third of the flux of the position from {@code from} through it, along the normal
  *     of its loops: its share of the volume of a closed body about that point
  * @param from the point that the flux is counted from
+ * @param tiles nearly plane parts of it by their loops, for those who cut it
  */
-record Patch(double areaM2, double fluxM3, Vec from) {
+record Patch(double areaM2, double fluxM3, Vec from, Supplier<List<List<List<Vec>>>> tiles) {
 
   Patch reversed() {
-    return new Patch(areaM2, -fluxM3, from);
+    return new Patch(areaM2, -fluxM3, from, () -> PatchTiles.reversed(tiles.get()));
   }
 
   /**

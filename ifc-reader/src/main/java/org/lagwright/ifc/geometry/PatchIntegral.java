@@ -1,6 +1,7 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Surface.UV;
@@ -8,8 +9,8 @@ import org.lagwright.ifc.geometry.Surface.UV;
 /**
  * Area and flux of a face on a curved surface. Over the part of the parameter plane within its
  * loops they are, by Green's theorem, integrals along the loops of integrals across; so no face is
- * cut into triangles. Loops that go round a closed surface count too, as the seam between them
- * would be passed both ways.
+ * cut into triangles, unless the body is cut: then it falls into {@link PatchTiles}. Loops that go
+ * round a closed surface count too, as the seam between them would be passed both ways.
  */
 final class PatchIntegral {
 
@@ -34,14 +35,16 @@ final class PatchIntegral {
   private final Surface surface;
   private final Frame frame;
   private final Vec from;
+  private final double stepRad;
 
   /** True if the inner integral runs along u. */
   private boolean swapped;
 
-  private PatchIntegral(Surface surface, Frame frame, Vec from) {
+  private PatchIntegral(Surface surface, Frame frame, Vec from, double stepRad) {
     this.surface = surface;
     this.frame = frame;
     this.from = from;
+    this.stepRad = stepRad;
   }
 
   private record Sum(double area, double flux) {
@@ -59,10 +62,11 @@ final class PatchIntegral {
    *
    * @param loops points of its edges on the surface, before the frame
    * @param frame where the face stands
+   * @param stepRad by how much the surface turns at most across a tile, where the face is cut
    */
-  static @Nullable Patch of(Surface surface, List<List<Vec>> loops, Frame frame) {
+  static @Nullable Patch of(Surface surface, List<List<Vec>> loops, Frame frame, double stepRad) {
     Vec from = frame.point(loops.get(0).get(0));
-    return new PatchIntegral(surface, frame, from).patch(loops);
+    return new PatchIntegral(surface, frame, from, stepRad).patch(loops);
   }
 
   private @Nullable Patch patch(List<List<Vec>> loops) {
@@ -85,7 +89,93 @@ final class PatchIntegral {
       return null;
     }
     // the sign of the area says whether the loops run with the normal of the surface
-    return new Patch(Math.abs(sum.area), sum.flux, from);
+    double flux = sum.flux;
+    return new Patch(Math.abs(sum.area), flux, from, () -> tiles(paths, flux));
+  }
+
+  private List<List<List<Vec>>> tiles(List<List<UV>> paths, double flux) {
+    List<List<UV>> loops = closed(paths);
+    List<List<List<Vec>>> tiles = new PatchTiles(surface, frame, stepRad).tiles(loops);
+    double own =
+        tiles.stream().mapToDouble(tile -> new Facet(tile, Facet.Role.OUTER).volumeM3(from)).sum();
+    return own * flux < 0 ? PatchTiles.reversed(tiles) : tiles;
+  }
+
+  /** The loops as they bound the face in the parameter plane. */
+  private List<List<UV>> closed(List<List<UV>> paths) {
+    List<UV> first = paths.get(0);
+    boolean round = turns(first, swapped) != 0;
+    if (round && paths.size() == 1) {
+      return List.of(toThePole(first));
+    }
+    if (round) {
+      return List.of(band(first, paths.get(1)));
+    }
+    Sum outer = along(first, first.get(0).v());
+    if (paths.size() == 1 && Math.abs(outer.area) < SEAM * extent(first)) {
+      return List.of(allRound(first));
+    }
+    List<List<UV>> loops = new ArrayList<>(List.of(first));
+    for (List<UV> hole : paths.subList(1, paths.size())) {
+      boolean same = along(hole, first.get(0).v()).area * outer.area > 0;
+      loops.add(same ? backwards(hole) : hole);
+    }
+    return loops;
+  }
+
+  private List<UV> toThePole(List<UV> path) {
+    double pole = surface.poleV(turns(path, false) > 0);
+    List<UV> loop = new ArrayList<>(path);
+    loop.add(new UV(path.get(path.size() - 1).u(), pole));
+    loop.add(new UV(path.get(0).u(), pole));
+    return loop;
+  }
+
+  /** From one loop that goes round over to the other one and back a period away. */
+  private List<UV> band(List<UV> first, List<UV> second) {
+    double period = swapped ? surface.periodV() : surface.periodU();
+    UV last = first.get(first.size() - 1);
+    boolean alike = turns(first, swapped) * turns(second, swapped) > 0;
+    List<UV> back = alike ? backwards(second) : second;
+    int start = 0;
+    double least = Double.MAX_VALUE;
+    for (int i = 0; i < back.size() - 1; i++) {
+      double apart = along(last) - along(back.get(i));
+      double off = Math.abs(apart - period * Math.rint(apart / period));
+      start = off < least ? i : start;
+      least = Math.min(off, least);
+    }
+    double shift = period * Math.rint((along(last) - along(back.get(start))) / period);
+    double turn = along(back.get(back.size() - 1)) - along(back.get(0));
+    List<UV> loop = new ArrayList<>(first);
+    for (int i = 0; i < back.size(); i++) {
+      boolean again = start + i >= back.size() - 1;
+      UV at = back.get(again ? start + i - (back.size() - 1) : start + i);
+      loop.add(moved(at, shift + (again ? turn : 0)));
+    }
+    return loop;
+  }
+
+  private double along(UV at) {
+    return swapped ? at.v() : at.u();
+  }
+
+  private UV moved(UV at, double by) {
+    return swapped ? new UV(at.u(), at.v() + by) : new UV(at.u() + by, at.v());
+  }
+
+  private List<UV> allRound(List<UV> seam) {
+    double low = seam.stream().mapToDouble(UV::v).min().orElse(0);
+    double high = seam.stream().mapToDouble(UV::v).max().orElse(0);
+    double u = seam.get(0).u();
+    double end = u + surface.periodU();
+    return List.of(new UV(u, low), new UV(end, low), new UV(end, high), new UV(u, high));
+  }
+
+  private static List<UV> backwards(List<UV> path) {
+    List<UV> turned = new ArrayList<>(path);
+    Collections.reverse(turned);
+    return turned;
   }
 
   /** Parameters along a loop without jumps, ending where it begins or a period away. */

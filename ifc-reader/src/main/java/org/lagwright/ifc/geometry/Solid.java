@@ -52,35 +52,52 @@ record Solid(List<List<Facet>> pieces, @Nullable Tool tool, boolean closed) {
     return pieces.stream().mapToDouble(Solid::volumeM3).sum();
   }
 
+  private boolean isCurved() {
+    return facets().anyMatch(facet -> facet.patch() != null);
+  }
+
+  /** The pieces with curved faces in tiles, so that they can be cut. */
+  private List<List<Facet>> plane() {
+    return !isCurved()
+        ? pieces
+        : pieces.stream().map(piece -> piece.stream().flatMap(Facet::plane).toList()).toList();
+  }
+
+  /** The tool; that of curved faces is only made when something is cut with them. */
+  private @Nullable Tool cutting() {
+    boolean untold = tool == null && closed && pieces.size() == 1 && isCurved();
+    return untold ? MeshSolid.tool(plane().get(0)) : tool;
+  }
+
   /** This without another body; null if that cannot be cut with. */
   @Nullable Solid minus(Solid other) {
-    Tool by = other.tool;
+    Tool by = other.cutting();
     Tool left = tool == null || by == null ? null : new Tool.Minus(tool, by);
-    return by == null ? null : new Solid(by.outside(pieces, Role.INNER), left, closed);
+    return by == null ? null : new Solid(by.outside(plane(), Role.INNER), left, closed);
   }
 
   /** What this and another body have in common; null if neither can be cut with. */
   @Nullable Solid and(Solid other) {
-    Tool by = other.tool;
+    Tool by = other.cutting();
     if (by == null) {
-      return tool == null ? null : other.and(this);
+      return cutting() == null ? null : other.and(this);
     }
     Tool both = tool == null ? null : new Tool.Both(tool, by);
-    return new Solid(by.inside(pieces, Role.OUTER), both, closed);
+    return new Solid(by.inside(plane(), Role.OUTER), both, closed);
   }
 
   /** Both bodies as one; null if neither can be cut with. */
   @Nullable Solid plus(Solid other) {
-    Tool own = tool;
+    Tool own = cutting();
     if (own == null) {
-      return other.tool == null ? null : other.plus(this);
+      return other.cutting() == null ? null : other.plus(this);
     }
     List<List<Facet>> all = new ArrayList<>();
-    Tool by = other.tool;
-    for (List<Facet> piece : pieces) {
+    Tool by = other.cutting();
+    for (List<Facet> piece : plane()) {
       all.add(by == null ? piece : by.split(piece));
     }
-    all.addAll(own.outside(other.pieces, Role.SEAM));
+    all.addAll(own.outside(other.plane(), Role.SEAM));
     return new Solid(all, by == null ? null : new Tool.AnyOf(List.of(own, by)), closed);
   }
 }

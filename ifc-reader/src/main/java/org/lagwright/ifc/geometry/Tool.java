@@ -31,15 +31,30 @@ sealed interface Tool {
       List<List<Facet>> kept = new ArrayList<>();
       for (List<Facet> piece : pieces) {
         List<Facet> rest = piece;
-        for (HalfSpace side : sides) {
-          List<Facet> out = side.opposite().closed(rest, cut);
-          if (!out.isEmpty()) {
-            kept.add(out);
+        for (int i = 0; i < sides.size(); i++) {
+          HalfSpace side = sides.get(i);
+          HalfSpace.Closed out = side.opposite().close(rest, cut);
+          if (!out.kept().isEmpty()) {
+            kept.add(seamed(out, sides.subList(i + 1, sides.size())));
           }
           rest = side.closed(rest, Role.SEAM);
         }
       }
       return kept;
+    }
+
+    /** What closes a part is a side of the tool only within the sides that are to come. */
+    private static List<Facet> seamed(HalfSpace.Closed out, List<HalfSpace> toCome) {
+      List<Facet> parts = new ArrayList<>(out.kept());
+      List<Facet> own = out.closing();
+      for (HalfSpace side : toCome) {
+        for (Facet part : own) {
+          side.opposite().part(part).forEach(off -> parts.add(off.as(Role.SEAM)));
+        }
+        own = own.stream().flatMap(part -> side.part(part).stream()).toList();
+      }
+      parts.addAll(own);
+      return parts;
     }
 
     @Override
