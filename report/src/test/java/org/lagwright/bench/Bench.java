@@ -66,8 +66,8 @@ public final class Bench {
       return String.format(
           Locale.ROOT,
           "JDK %s, %s, %d cores, load %s%n%s, median of %d interleaved rounds, warm page cache,"
-              + " our program with SerialGC, TieredStopAtLevel=1, archive of classes, extraction with"
-              + " -Xmx%dm%n",
+              + " our program with SerialGC and an archive of classes, extraction with"
+              + " TieredStopAtLevel=1 and -Xmx%dm%n",
           Runtime.version(),
           cpu,
           Runtime.getRuntime().availableProcessors(),

@@ -95,7 +95,11 @@ record Engines(Path root, Path node, Path work) {
 
   private List<String> java(int heapMb, Purpose purpose, String main, String... arguments) {
     List<String> command = new ArrayList<>(List.of("java", "-Xmx" + heapMb + "m"));
-    command.addAll(List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
+    command.add("-XX:+UseSerialGC");
+    if (main.equals(EXTRACT_MAIN)) {
+      // cutting plans are long arithmetic, which wants the other compiler too
+      command.add("-XX:TieredStopAtLevel=1");
+    }
     String archive = work + main.substring(main.lastIndexOf('.')).replace('.', '/') + ".jsa";
     boolean made = purpose != Purpose.ARCHIVE;
     command.add((made ? "-XX:SharedArchiveFile=" : "-XX:ArchiveClassesAtExit=") + archive);
