@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 /** What the figures of one run must keep, as ratios within that run. */
 final class Limits {
 
-  private static final double HEAP_LIMIT_MB = Engines.HEAP_MB * 1.048576;
+  private static final double HEAP_LIMIT_MB = 256 * 1.048576;
 
   private Limits() {}
 
