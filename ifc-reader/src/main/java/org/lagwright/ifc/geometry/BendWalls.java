@@ -203,17 +203,27 @@ final class BendWalls {
     return gap < LARGEST_GAP_RAD;
   }
 
-  /** Enough of the whole surface, and more than all else between both ends. */
+  /** Enough of the whole surface, and more than all else between both ends, as a bore is not. */
   private boolean isMost(double from, double turn) {
     double whole = 0;
     double between = 0;
     for (int face = 0; face < mesh.faces().size(); face++) {
       whole += topology.area(face);
-      double at = azimuth(centroid(mesh, face)) - from;
-      between += at > 0.05 * turn && at < 0.95 * turn ? topology.area(face) : 0;
+      between += areaBetween(face, from, turn);
     }
-    double own = walls.stream().mapToDouble(topology::area).sum();
-    return own > LEAST * whole && own > between / 2;
+    double own = 0;
+    double ownBetween = 0;
+    for (int face : walls) {
+      own += topology.area(face);
+      ownBetween += areaBetween(face, from, turn);
+    }
+    return own > LEAST * whole && ownBetween > between / 2;
+  }
+
+  /** Area of a face if it lies well between both ends, else 0. */
+  private double areaBetween(int face, double from, double turn) {
+    double at = azimuth(centroid(mesh, face)) - from;
+    return at > 0.05 * turn && at < 0.95 * turn ? topology.area(face) : 0;
   }
 
   /** The angle over which normals spread as those of the walls do; NaN if none does. */
