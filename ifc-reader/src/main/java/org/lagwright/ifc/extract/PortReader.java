@@ -2,11 +2,9 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Frame;
 import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.model.ElementKey;
-import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
@@ -14,20 +12,10 @@ import org.lagwright.ifc.schema.IfcRecord;
 /** The connection points of an element: where, which way, to what. */
 final class PortReader {
 
-  private static final List<Point> AXES =
-      List.of(
-          new Point(1, 0, 0),
-          new Point(-1, 0, 0),
-          new Point(0, 1, 0),
-          new Point(0, -1, 0),
-          new Point(0, 0, 1),
-          new Point(0, 0, -1));
-
   private final IfcFile file;
   private final Relations relations;
   private final Placements placements;
   private final int model;
-  private final Remembered<String> words = Remembered.once();
 
   PortReader(IfcFile file, Relations relations, Placements placements, int model) {
     this.file = file;
@@ -49,31 +37,18 @@ final class PortReader {
 
   private Port port(IfcRecord record, long element) {
     long other = relations.acrossPort(record.id());
-    boolean sink = "SINK".equals(record.enumeration("FlowDirection"));
+    String flow = record.enumeration("FlowDirection");
+    boolean sink = "SINK".equals(flow);
     Frame frame = placements.of(record);
     boolean hasAxis = frame != null && hasAxis(record);
     return new Port(
         record.id(),
         frame == null ? null : frame.origin(),
         // the axis points out of the element, except for a sink, where it points in
-        !hasAxis || frame == null ? null : once(frame.direction(0, 0, sink ? -1 : 1)),
-        once(record.enumeration("FlowDirection")),
-        once(record.enumeration("SystemType")),
+        !hasAxis || frame == null ? null : frame.direction(0, 0, sink ? -1 : 1),
+        flow,
+        record.enumeration("SystemType"),
         other == 0 || other == element ? null : new ElementKey(model, other));
-  }
-
-  private @Nullable String once(@Nullable String word) {
-    return word == null ? null : words.of(word);
-  }
-
-  /** Most ports look along an axis of the building. */
-  private static Point once(Point direction) {
-    for (Point axis : AXES) {
-      if (axis.equals(direction)) {
-        return axis;
-      }
-    }
-    return direction;
   }
 
   /** A port whose own placement gives no axis has no direction of its own. */
