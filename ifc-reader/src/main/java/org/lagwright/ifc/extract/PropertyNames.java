@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Property;
@@ -39,7 +38,7 @@ final class PropertyNames {
     EXTERNAL
   }
 
-  /** Roles by bare name, as bits: 1 shifted by the ordinal of the role. */
+  /** Roles by bare name as in property-names.txt, as bits: 1 shifted by the ordinal of the role. */
   private static final Map<String, Integer> ROLES = new HashMap<>();
 
   /**
@@ -55,18 +54,18 @@ final class PropertyNames {
 
   private static final double THICKEST_WALL_M = 0.2;
 
-  private static final Pattern WRITTEN =
-      Pattern.compile("([+-]?\\d+(?:[.,]\\d*)?)\\s*(" + Sizes.UNIT + ")?");
-  private static final Pattern UNIT_IN_BRACKETS =
-      Pattern.compile("[\\[(](?:mm|cm|m|\u00B0|deg|grad)[\\])]");
-  private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d*)?");
+  private static final LatePattern WRITTEN =
+      new LatePattern("([+-]?\\d+(?:[.,]\\d*)?)\\s*(" + Sizes.UNIT + ")?");
+  private static final LatePattern UNIT_IN_BRACKETS =
+      new LatePattern("[\\[(](?:mm|cm|m|\u00B0|deg|grad)[\\])]");
+  private static final LatePattern NUMBER = new LatePattern("[+-]?\\d+(\\.\\d*)?");
 
   static {
     for (String line : Resource.lines("property-names.txt")) {
       int colon = line.indexOf(':');
       Role role = Role.valueOf(line.substring(0, colon).toUpperCase(Locale.ROOT).replace('-', '_'));
       for (String name : line.substring(colon + 1).split(",")) {
-        String bare = bare(name);
+        String bare = name.trim();
         ROLES.put(bare, ROLES.getOrDefault(bare, 0) | bit(role));
       }
     }
@@ -143,7 +142,10 @@ final class PropertyNames {
   /** The name without case, accents, spaces, punctuation, and a unit in brackets. */
   private static String bare(String name) {
     StringBuilder bare = new StringBuilder(name.length());
-    String folded = UNIT_IN_BRACKETS.matcher(Words.fold(name)).replaceAll("");
+    String folded = Words.fold(name);
+    if (folded.indexOf('(') >= 0 || folded.indexOf('[') >= 0) {
+      folded = UNIT_IN_BRACKETS.matcher(folded).replaceAll("");
+    }
     for (int i = 0; i < folded.length(); i++) {
       if (Character.isLetterOrDigit(folded.charAt(i))) {
         bare.append(folded.charAt(i));

@@ -32,7 +32,7 @@ final class PropertyValues {
   private final Units units;
 
   /** Values and measure types, of which millions are equal. */
-  private final Remembered<String> texts = Remembered.once();
+  private final Remembered<String> texts = new Remembered<>();
 
   PropertyValues(Units units) {
     this.units = units;
@@ -75,12 +75,18 @@ final class PropertyValues {
         new Property(
             set,
             name,
-            texts.of(shown),
+            once(shown),
             si(number, measure, p.ref("Unit")),
-            measure == null ? null : texts.of(measure),
+            measure == null ? null : once(measure),
             false,
             fromType,
             p.id()));
+  }
+
+  /** One object for equal texts, as far as they are remembered. */
+  private String once(String text) {
+    String known = texts.find(text);
+    return known == null ? texts.keep(text, text) : known;
   }
 
   /** The figures inside a typed value: {@code 60.3} of {@code IFCPOSITIVELENGTHMEASURE(60.3)}. */

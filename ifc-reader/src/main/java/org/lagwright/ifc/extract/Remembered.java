@@ -1,6 +1,5 @@
 package org.lagwright.ifc.extract;
 
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,31 +12,28 @@ final class Remembered<T> {
 
   private record Answer<T>(String text, T value) {}
 
-  private final Function<String, T> question;
-
   @SuppressWarnings({"unchecked", "rawtypes"})
   private final @Nullable Answer<T>[] answers = new Answer[SLOTS];
 
+  /** The answer for a text, null if it is not known or not any more. */
+  @Nullable T find(String text) {
+    Answer<T> known = answers[slot(text)];
+    return known != null && known.text.equals(text) ? known.value : null;
+  }
+
   /**
-   * @param question must depend on nothing but the text
+   * Keeps an answer.
+   *
+   * @param answer must depend on nothing but the text
+   * @return the answer
    */
-  Remembered(Function<String, T> question) {
-    this.question = question;
+  T keep(String text, T answer) {
+    answers[slot(text)] = new Answer<>(text, answer);
+    return answer;
   }
 
-  /** Gives one object for equal texts, as far as it remembers them. */
-  static Remembered<String> once() {
-    return new Remembered<>(text -> text);
-  }
-
-  T of(String text) {
+  private static int slot(String text) {
     int hash = text.hashCode();
-    int slot = (hash ^ hash >>> 11 ^ hash >>> 22) & (SLOTS - 1);
-    Answer<T> known = answers[slot];
-    if (known == null || !known.text.equals(text)) {
-      known = new Answer<>(text, question.apply(text));
-      answers[slot] = known;
-    }
-    return known.value;
+    return (hash ^ hash >>> 11 ^ hash >>> 22) & (SLOTS - 1);
   }
 }

@@ -2,11 +2,10 @@ package org.lagwright.ifc.extract;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
@@ -37,38 +36,36 @@ final class Sizes {
   private static final String TIMES = "\\s?[xX\u00D7\u0445]\\s?";
   private static final String ROUND = "[\u00D8\u00F8\u2300]";
 
-  private static final Pattern DN = Pattern.compile("\\bDN\\s?(\\d{1,4})\\b");
-  private static final Pattern SIDES =
-      Pattern.compile("(?<![\\p{L}\\d.,])" + NUMBER + TIMES + NUMBER + "(?![\\d.,])");
-  private static final Pattern DIAMETER =
-      Pattern.compile("(?:\\bd\\s?=\\s?|" + ROUND + "\\s?)" + NUMBER);
-  private static final Pattern DIAMETER_BEFORE_SIGN =
-      Pattern.compile("(?<![\\p{L}\\d.,])" + NUMBER + "\\s?" + ROUND);
-  private static final Pattern OUTSIDE_AND_WALL =
-      Pattern.compile(
+  private static final LatePattern DN = new LatePattern("\\bDN\\s?(\\d{1,4})\\b");
+  private static final LatePattern SIDES =
+      new LatePattern("(?<![\\p{L}\\d.,])" + NUMBER + TIMES + NUMBER + "(?![\\d.,])");
+  private static final LatePattern DIAMETER =
+      new LatePattern("(?:\\bd\\s?=\\s?|" + ROUND + "\\s?)" + NUMBER);
+  private static final LatePattern DIAMETER_BEFORE_SIGN =
+      new LatePattern("(?<![\\p{L}\\d.,])" + NUMBER + "\\s?" + ROUND);
+  private static final LatePattern OUTSIDE_AND_WALL =
+      new LatePattern(
           "(?<![\\p{L}\\d.,])"
               + NUMBER
               + TIMES
               + "(\\d{1,2}(?:[.,]\\d{1,2})?)(?![\\d.,]|"
               + TIMES
               + "\\d)");
-  private static final Pattern DN_ENDS =
-      Pattern.compile(
+  private static final LatePattern DN_ENDS =
+      new LatePattern(
           "(?<![\\d.,/])(?:DN\\s?)?(\\d{2,4}(?:\\s?/\\s?(?:DN\\s?)?\\d{2,4}){1,2})(?![\\d.,/])");
-  private static final Pattern ANGLE =
-      Pattern.compile("(?<![\\d.,])(\\d{1,3}(?:[.,]\\d+)?)\\s?(?:\u00B0|deg|grad)");
+  private static final LatePattern ANGLE =
+      new LatePattern("(?<![\\d.,])(\\d{1,3}(?:[.,]\\d+)?)\\s?(?:\u00B0|deg|grad)");
 
   /** Signs of which one stands in every text that the patterns above find something in. */
   private static final String TIMES_SIGNS = "xX\u00D7\u0445";
 
   private static final String DIAMETER_SIGNS = "=\u00D8\u00F8\u2300";
 
-  private static final Remembered<Optional<Section>> DIAMETERS =
-      new Remembered<>(Sizes::readDiameter);
-  private static final Remembered<Optional<Section>> ALL_SIDES = new Remembered<>(Sizes::readSides);
-  private static final Remembered<Optional<Integer>> NOMINALS = new Remembered<>(Sizes::readDn);
-  private static final Remembered<Optional<Double>> OUTSIDES =
-      new Remembered<>(Sizes::readOutsideDiameter);
+  private static final Remembered<Optional<Section>> DIAMETERS = new Remembered<>();
+  private static final Remembered<Optional<Section>> ALL_SIDES = new Remembered<>();
+  private static final Remembered<Optional<Integer>> NOMINALS = new Remembered<>();
+  private static final Remembered<Optional<Double>> OUTSIDES = new Remembered<>();
 
   private Sizes() {}
 
@@ -104,7 +101,11 @@ final class Sizes {
 
   /** The first nominal diameter in a text, such as 80 in {@code DN80/50}. */
   static Optional<Integer> dn(String text) {
-    return text.contains("DN") ? NOMINALS.of(text) : Optional.empty();
+    if (!text.contains("DN")) {
+      return Optional.empty();
+    }
+    Optional<Integer> known = NOMINALS.find(text);
+    return known == null ? NOMINALS.keep(text, readDn(text)) : known;
   }
 
   private static Optional<Integer> readDn(String text) {
@@ -114,7 +115,11 @@ final class Sizes {
 
   /** Two sides as in {@code 400x1000} or {@code 305 mm x305 mm}; millimetres unless it says. */
   static Optional<Section> sides(String text) {
-    return hasAny(text, TIMES_SIGNS) ? ALL_SIDES.of(text) : Optional.empty();
+    if (!multiplies(text)) {
+      return Optional.empty();
+    }
+    Optional<Section> known = ALL_SIDES.find(text);
+    return known == null ? ALL_SIDES.keep(text, readSides(text)) : known;
   }
 
   private static Optional<Section> readSides(String text) {
@@ -132,12 +137,16 @@ final class Sizes {
 
   /** A diameter as in {@code d=300 mm} or {@code 350 mm} before a diameter sign. */
   static Optional<Section> diameter(String text) {
-    return hasAny(text, DIAMETER_SIGNS) ? DIAMETERS.of(text) : Optional.empty();
+    if (!hasAny(text, DIAMETER_SIGNS)) {
+      return Optional.empty();
+    }
+    Optional<Section> known = DIAMETERS.find(text);
+    return known == null ? DIAMETERS.keep(text, readDiameter(text)) : known;
   }
 
   private static Optional<Section> readDiameter(String text) {
-    return firstDiameter(DIAMETER.matcher(text))
-        .or(() -> firstDiameter(DIAMETER_BEFORE_SIGN.matcher(text)));
+    Optional<Section> behindSign = firstDiameter(DIAMETER.matcher(text));
+    return behindSign.isPresent() ? behindSign : firstDiameter(DIAMETER_BEFORE_SIGN.matcher(text));
   }
 
   /** Regular expressions are asked only where one of the signs that they need is there. */
@@ -150,21 +159,39 @@ final class Sizes {
     return false;
   }
 
+  /** True if a digit stands next to a sign of multiplication or one place behind it. */
+  private static boolean multiplies(String text) {
+    for (int i = 1; i < text.length(); i++) {
+      boolean digit = text.charAt(i) >= '0' && text.charAt(i) <= '9';
+      if (digit && (isTimes(text.charAt(i - 1)) || (i > 1 && isTimes(text.charAt(i - 2))))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isTimes(char c) {
+    return TIMES_SIGNS.indexOf(c) >= 0;
+  }
+
   private static boolean hasAngleUnit(String text) {
     return text.indexOf('\u00B0') >= 0 || text.contains("deg") || text.contains("grad");
   }
 
   private static Optional<Section> firstDiameter(Matcher m) {
-    return m.find()
-        ? Optional.of(metres(m.group(1), m.group(2)))
-            .filter(d -> d >= SMALLEST_SIDE_M)
-            .map(Section.Round::new)
+    double diameterM = m.find() ? metres(m.group(1), m.group(2)) : 0;
+    return diameterM >= SMALLEST_SIDE_M
+        ? Optional.of(new Section.Round(diameterM))
         : Optional.empty();
   }
 
   /** The outside diameter in metres in {@code 22 x 1 mm}, where the second figure is a wall. */
   static Optional<Double> outsideDiameterAndWall(String text) {
-    return hasAny(text, TIMES_SIGNS) ? OUTSIDES.of(text) : Optional.empty();
+    if (!multiplies(text)) {
+      return Optional.empty();
+    }
+    Optional<Double> known = OUTSIDES.find(text);
+    return known == null ? OUTSIDES.keep(text, readOutsideDiameter(text)) : known;
   }
 
   private static Optional<Double> readOutsideDiameter(String text) {
@@ -187,23 +214,36 @@ final class Sizes {
     if (!hasAny(text, "-/")) {
       return List.of();
     }
-    List<Section> byDash =
-        Arrays.stream(text.split("-", -1))
-            .flatMap(t -> sides(t).or(() -> diameter(t)).stream())
-            .toList();
-    return byDash.size() > 1
-        ? byDash
-        : ends(text).stream()
-            .filter(mm -> mm >= 50)
-            .<Section>map(mm -> new Section.Round(mm / 1000.0))
-            .toList();
+    List<Section> byDash = new ArrayList<>();
+    for (String part : text.split("-", -1)) {
+      Optional<Section> sides = sides(part);
+      Optional<Section> end = sides.isPresent() ? sides : diameter(part);
+      if (end.isPresent()) {
+        byDash.add(end.get());
+      }
+    }
+    return byDash.size() > 1 ? List.copyOf(byDash) : roundEnds(text);
+  }
+
+  private static List<Section> roundEnds(String text) {
+    List<Section> round = new ArrayList<>();
+    for (int mm : ends(text)) {
+      if (mm >= 50) {
+        round.add(new Section.Round(mm / 1000.0));
+      }
+    }
+    return List.copyOf(round);
   }
 
   /** Nominal sizes of the ends of a pipe fitting as in {@code DN80/80/25} or {@code 80/50}. */
   static List<Integer> dnEnds(String text) {
     List<Integer> ends = ends(text);
-    boolean nominal = ends.stream().allMatch(dn -> PipeSizes.forNominal(dn).isPresent());
-    return nominal ? ends : List.of();
+    for (int dn : ends) {
+      if (PipeSizes.forNominal(dn).isEmpty()) {
+        return List.of();
+      }
+    }
+    return ends;
   }
 
   private static List<Integer> ends(String text) {
@@ -211,9 +251,11 @@ final class Sizes {
       return List.of();
     }
     Matcher m = DN_ENDS.matcher(text);
-    return m.find()
-        ? Arrays.stream(m.group(1).split("[^\\d]+", -1)).map(Integer::parseInt).toList()
-        : List.of();
+    List<Integer> ends = new ArrayList<>();
+    for (String end : m.find() ? m.group(1).split("[^\\d]+", -1) : new String[0]) {
+      ends.add(Integer.parseInt(end));
+    }
+    return List.copyOf(ends);
   }
 
   /** Metres in a unit as people write it. */

@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
 
@@ -18,7 +17,7 @@ final class Words {
 
   private static final int MAY_BE_INSIDE_A_COMPOUND = 5;
 
-  private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+  private static final LatePattern MARKS = new LatePattern("\\p{M}+");
 
   private static final Set<Form> JOINTS = Set.of(Form.FLANGE, Form.COUPLING, Form.UNION);
 
@@ -27,12 +26,13 @@ final class Words {
   private static final Set<Form> SHAPES = EnumSet.allOf(Form.class);
 
   private static final Map<Form, List<Word>> FORMS = new EnumMap<>(Form.class);
-  private static final List<Word> NEITHER_PIPE_NOR_DUCT = new ArrayList<>();
-  private static final List<Word> DUCT = new ArrayList<>();
-  private static final List<Word> PIPE = new ArrayList<>();
+  private static final Remembered<Optional<Form>> FORM_OF = new Remembered<>();
   private static final List<Word> LINE = new ArrayList<>();
-  private static final List<Word> LINING = new ArrayList<>();
-  private static final List<Word> INSULATION = new ArrayList<>();
+  private static final Meaning NEITHER_PIPE_NOR_DUCT = new Meaning();
+  private static final Meaning DUCT = new Meaning();
+  private static final Meaning PIPE = new Meaning();
+  private static final Meaning LINING = new Meaning();
+  private static final Meaning INSULATION = new Meaning();
 
   static {
     SHAPES.removeAll(JOINTS);
@@ -45,40 +45,43 @@ final class Words {
         words.add(Word.of(word));
       }
       switch (head) {
-        case "not" -> NEITHER_PIPE_NOR_DUCT.addAll(words);
-        case "duct" -> DUCT.addAll(words);
-        case "pipe" -> PIPE.addAll(words);
+        case "not" -> NEITHER_PIPE_NOR_DUCT.words.addAll(words);
+        case "duct" -> DUCT.words.addAll(words);
+        case "pipe" -> PIPE.words.addAll(words);
         case "line" -> LINE.addAll(words);
-        case "lining" -> LINING.addAll(words);
-        case "insulation" -> INSULATION.addAll(words);
+        case "lining" -> LINING.words.addAll(words);
+        case "insulation" -> INSULATION.words.addAll(words);
         default -> FORMS.put(Form.valueOf(head.substring("form ".length())), words);
       }
     }
   }
 
-  /** A word to look for, folded; one marked as first tells only at the beginning of a name. */
+  /**
+   * A word to look for, folded as it stands in words.txt; one marked as first tells only at the
+   * beginning of a name.
+   */
   private record Word(String text, boolean first) {
 
     static Word of(String written) {
-      String word = fold(written.trim());
+      String word = written.trim();
       boolean first = word.startsWith("^");
       return new Word(first ? word.substring(1) : word, first);
     }
   }
 
-  private static final Remembered<Optional<Form>> FORM_OF = new Remembered<>(Words::readForm);
-  private static final Remembered<Boolean> NEITHER = containing(NEITHER_PIPE_NOR_DUCT);
-  private static final Remembered<Boolean> IS_DUCT = containing(DUCT);
-  private static final Remembered<Boolean> IS_PIPE = containing(PIPE);
+  /** Words of which each tells the same. */
+  private static final class Meaning {
 
-  private static final Remembered<Boolean> IS_INSULATION =
-      new Remembered<>(text -> containsAny(fold(text), INSULATION) || isLining(text));
+    private final List<Word> words = new ArrayList<>();
+    private final Remembered<Boolean> answers = new Remembered<>();
+
+    boolean isOf(String text) {
+      Boolean known = answers.find(text);
+      return known == null ? answers.keep(text, containsAny(fold(text), words)) : known;
+    }
+  }
 
   private Words() {}
-
-  private static Remembered<Boolean> containing(List<Word> words) {
-    return new Remembered<>(text -> containsAny(fold(text), words));
-  }
 
   /** Lower case without accents; the German sharp s as ss. */
   static String fold(String text) {
@@ -105,7 +108,8 @@ final class Words {
    * also say how a piece is joined: a flanged elbow is a bend.
    */
   static Optional<Form> form(String text) {
-    return FORM_OF.of(text);
+    Optional<Form> known = FORM_OF.find(text);
+    return known == null ? FORM_OF.keep(text, readForm(text)) : known;
   }
 
   private static Optional<Form> readForm(String text) {
@@ -151,25 +155,25 @@ final class Words {
 
   /** True for cables, trays, conduits, chambers. */
   static boolean isNeitherPipeNorDuct(String text) {
-    return NEITHER.of(text);
+    return NEITHER_PIPE_NOR_DUCT.isOf(text);
   }
 
   static boolean isDuct(String text) {
-    return IS_DUCT.of(text);
+    return DUCT.isOf(text);
   }
 
   static boolean isPipe(String text) {
-    return IS_PIPE.of(text);
+    return PIPE.isOf(text);
   }
 
   /** True for insulation and for lining. */
   static boolean isInsulation(String text) {
-    return IS_INSULATION.of(text);
+    return INSULATION.isOf(text) || LINING.isOf(text);
   }
 
   /** True for what lines a duct on its inside. */
   static boolean isLining(String text) {
-    return containsAny(fold(text), LINING);
+    return LINING.isOf(text);
   }
 
   private static boolean containsAny(String folded, List<Word> words) {

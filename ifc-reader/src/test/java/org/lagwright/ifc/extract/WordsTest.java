@@ -2,6 +2,8 @@ package org.lagwright.ifc.extract;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -9,6 +11,18 @@ import org.lagwright.ifc.model.Form;
 
 /** Names as exporters write them, in nine languages. Common practice, no source. */
 class WordsTest {
+
+  /** As folding would leave it, so that nothing needs to be folded at start. */
+  @Test
+  void everyWordOfTheTableIsWrittenFolded() {
+    List<String> lines = Resource.lines("words.txt");
+    assertThat(lines).isNotEmpty().allSatisfy(WordsTest::isFolded);
+  }
+
+  private static void isFolded(String line) {
+    String words = line.substring(line.indexOf(':') + 1);
+    assertThat(words).isEqualTo(Words.fold(words));
+  }
 
   @ParameterizedTest
   @CsvFileSource(resources = "type-names.csv", numLinesToSkip = 2)
