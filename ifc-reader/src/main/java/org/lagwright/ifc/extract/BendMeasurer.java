@@ -36,7 +36,7 @@ final class BendMeasurer {
   }
 
   private @Nullable Measured<Double> angle(Draft draft, @Nullable Shape made) {
-    Options<Double> options = new Options<>(Sizes::sameAngle);
+    Options<Double> options = new Options.Angles();
     if (draft.shape().form() == draft.form) {
       options.addAll(draft.shape().angleDeg());
     }
@@ -70,7 +70,7 @@ final class BendMeasurer {
   }
 
   private @Nullable Measured<Double> radius(Draft draft, @Nullable Shape made) {
-    Options<Double> options = new Options<>(Sizes::sameLength);
+    Options<Double> options = new Options.Lengths();
     if (draft.shape().form() == Form.BEND) {
       options.addAll(draft.shape().bendRadiusM());
     }

@@ -30,7 +30,7 @@ final class BranchMeasurer {
     if (draft.form != Form.TEE && draft.form != Form.LATERAL) {
       return;
     }
-    Options<Double> options = new Options<>(Sizes::sameLength);
+    Options<Double> options = new Options.Lengths();
     add(draft.shape(), options);
     add(joined, options);
     PropertyNames.of(draft.properties(), PropertyNames.Role.BRANCH_LENGTH)

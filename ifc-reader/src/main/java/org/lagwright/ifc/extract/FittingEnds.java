@@ -52,7 +52,7 @@ final class FittingEnds {
 
   /** The sections, run and run before branch; null if unknown. */
   @Nullable Measured<List<Section>> choose() {
-    Options<List<Section>> options = new Options<>(FittingEnds::sameSections);
+    Options<List<Section>> options = new EndSections();
     List<Section> met = met();
     boolean wider = FittingMeasurer.isWiderThanItsPipe(draft.form);
     boolean drawnFirst = !wider && !insulated && isSolid() && draft.shape().ends().size() == ways();
@@ -265,6 +265,15 @@ final class FittingEnds {
           largest == null || section.largestSideM() > largest.largestSideM() ? section : largest;
     }
     return Optional.ofNullable(largest);
+  }
+
+  /** What is found for the ends together. */
+  private static final class EndSections extends Options<List<Section>> {
+
+    @Override
+    boolean agree(List<Section> some, List<Section> others) {
+      return sameSections(some, others);
+    }
   }
 
   /** The same sizes, in whatever order. */

@@ -94,7 +94,7 @@ final class FittingMeasurer {
   }
 
   private void size(Draft draft, List<Neighbours.Joint> joints, FittingEnds ends) {
-    Options<Section> options = new Options<>(Sizes::sameSection);
+    Options<Section> options = new Options.Sections();
     Measured<Section> drawn = draft.shape().section();
     List<Neighbours.Found> met = new ArrayList<>(joints.size());
     List<Neighbours.Found> stated = new ArrayList<>(joints.size());
@@ -200,7 +200,7 @@ final class FittingMeasurer {
 
   private @Nullable Measured<Double> length(
       Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
-    Options<Double> options = new Options<>(Sizes::sameLength);
+    Options<Double> options = new Options.Lengths();
     boolean sameForm = joined != null && joined.form() == draft.form;
     List<Neighbours.Joint> faces =
         sameForm || !goesStraightThrough(draft.form) ? List.of() : faces(joints);
@@ -285,7 +285,7 @@ final class FittingMeasurer {
     if (draft.form != Form.REDUCER && draft.form != Form.TRANSITION && draft.form != Form.OFFSET) {
       return null;
     }
-    Options<Double> options = new Options<>(Sizes::sameLength);
+    Options<Double> options = new Options.Lengths();
     Measured<Double> drawnM = draft.shape().lengthM();
     if (draft.shape().ends().size() == 2 && drawnM != null) {
       options.add(sidewaysM(draft.shape().ends()), drawnM.how(), drawnM.evidence());

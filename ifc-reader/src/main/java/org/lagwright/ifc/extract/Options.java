@@ -4,33 +4,55 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.Section;
 
 /**
  * The answers found for one question, most trusted first, and the choice among them. Answers that
  * were ruled out beforehand are kept with the reason.
  */
-final class Options<T> {
+abstract class Options<T> {
+
+  /** Lengths in metres. */
+  static final class Lengths extends Options<Double> {
+
+    @Override
+    boolean agree(Double aM, Double bM) {
+      return Sizes.sameLength(aM, bM);
+    }
+  }
+
+  /** Angles in degrees. */
+  static final class Angles extends Options<Double> {
+
+    @Override
+    boolean agree(Double aDeg, Double bDeg) {
+      return Sizes.sameAngle(aDeg, bDeg);
+    }
+  }
+
+  /** Cross-sections. */
+  static final class Sections extends Options<Section> {
+
+    @Override
+    boolean agree(Section a, Section b) {
+      return Sizes.sameSection(a, b);
+    }
+  }
 
   private record Option<T>(T value, How how, Evidence evidence, @Nullable String ruledOut) {}
 
   private static final String DIFFERS = "differs";
 
-  private final BiPredicate<T, T> agree;
   private final List<Option<T>> options = new ArrayList<>(4);
 
-  /**
-   * @param agree true if two values are the same within tolerance
-   */
-  Options(BiPredicate<T, T> agree) {
-    this.agree = agree;
-  }
+  /** True if two values are the same within tolerance. */
+  abstract boolean agree(T a, T b);
 
   void add(T value, How how, Evidence evidence) {
     options.add(new Option<>(value, how, evidence, null));
@@ -108,7 +130,7 @@ final class Options<T> {
   private Candidate<T> lost(Option<T> other, Option<T> chosen) {
     String why = other.ruledOut();
     if (why == null) {
-      why = agree.test(other.value(), chosen.value()) ? "agrees" : DIFFERS;
+      why = agree(other.value(), chosen.value()) ? "agrees" : DIFFERS;
     }
     return new Candidate<>(other.value(), other.how(), other.evidence(), why);
   }

@@ -1,9 +1,8 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Candidate;
@@ -95,7 +94,7 @@ final class SegmentMeasurer {
   }
 
   private void length(Draft draft) {
-    Options<Double> options = new Options<>(Sizes::sameLength);
+    Options<Double> options = new Options.Lengths();
     Measured<Double> drawn = draft.shape().lengthM();
     boolean solidFirst = drawn != null && drawn.how() == How.SOLID;
     if (solidFirst) {
@@ -135,25 +134,36 @@ final class SegmentMeasurer {
       return;
     }
     draft.open();
-    List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
-    take(draft, joints, Neighbours.Joint::met, How.NEIGHBOUR);
+    List<Neighbours.Found> met = new ArrayList<>();
+    List<Neighbours.Found> stated = new ArrayList<>();
+    for (Neighbours.Joint joint : neighbours.jointsOf(draft)) {
+      addKnown(joint.met(), met);
+      addKnown(joint.stated(), stated);
+    }
+    takeAgreed(draft, met, How.NEIGHBOUR);
     if (draft.section() == null) {
-      take(draft, joints, Neighbours.Joint::stated, How.PROPERTY);
+      takeAgreed(draft, stated, How.PROPERTY);
       WeakSources.note(draft, draft.section(), null);
     }
     draft.fold();
   }
 
-  private static void take(
-      Draft draft,
-      List<Neighbours.Joint> joints,
-      Function<Neighbours.Joint, Neighbours.@Nullable Found> size,
-      How how) {
-    List<Neighbours.Found> found = joints.stream().map(size).filter(Objects::nonNull).toList();
-    if (!found.isEmpty()
-        && found.stream().allMatch(n -> Sizes.sameSection(n.section(), found.get(0).section()))) {
+  private static void addKnown(Neighbours.@Nullable Found size, List<Neighbours.Found> to) {
+    if (size != null) {
+      to.add(size);
+    }
+  }
+
+  private static void takeAgreed(Draft draft, List<Neighbours.Found> sizes, How how) {
+    for (Neighbours.Found size : sizes) {
+      if (!Sizes.sameSection(size.section(), sizes.get(0).section())) {
+        return;
+      }
+    }
+    if (!sizes.isEmpty()) {
+      Neighbours.Found first = sizes.get(0);
       draft.change().section =
-          Measured.of(Sizes.withoutNoise(found.get(0).section()), how, found.get(0).evidence());
+          Measured.of(Sizes.withoutNoise(first.section()), how, first.evidence());
     }
   }
 

@@ -50,7 +50,7 @@ final class SegmentSections {
   }
 
   @Nullable Measured<Section> choose(Draft draft) {
-    Options<Section> options = new Options<>(Sizes::sameSection);
+    Options<Section> options = new Options.Sections();
     List<Stated> stated = stated(draft);
     Stated best = null;
     for (Stated each : stated) {
@@ -166,10 +166,13 @@ final class SegmentSections {
     Optional<Property> wall = first(draft, PropertyNames.Role.WALL);
     if (wall.isPresent()) {
       Optional<Double> wallM = PropertyNames.wallM(wall.get(), lengthUnitM);
-      return wallM.map(m -> byBore(inside.get(), insideM, m, wall.get(), boreDrawn));
+      return wallM.isPresent()
+          ? Optional.of(byBore(inside.get(), insideM, wallM.get(), wall.get(), boreDrawn))
+          : Optional.empty();
     }
-    return boreDrawn
-        ? profiles.drawnWallM(draft.shape()).map(m -> byDrawnBore(draft, inside.get(), m))
+    Optional<Double> drawnWallM = boreDrawn ? profiles.drawnWallM(draft.shape()) : Optional.empty();
+    return drawnWallM.isPresent()
+        ? Optional.of(byDrawnBore(draft, inside.get(), drawnWallM.get()))
         : Optional.empty();
   }
 
