@@ -90,8 +90,7 @@ final class CrossJoints {
 
   /** Ends that met no other end may lie on the side of a piece of another file. */
   private void joinSides(BitSet used) {
-    SideSearch<MepElement> search =
-        new SideSearch<>(toleranceM, (branch, main) -> branch.key().model() != main.key().model());
+    SideSearch<MepElement> search = new OtherFiles(toleranceM);
     for (int i = used.nextClearBit(0); i < ends.size(); i = used.nextClearBit(i + 1)) {
       MepElement piece = ends.get(i).element;
       Point outward = ends.get(i).end.outward();
@@ -107,7 +106,25 @@ final class CrossJoints {
       return;
     }
     joining.read().forEach(model -> model.elements().forEach(main -> lookAlong(main, search)));
-    search.nearest(Comparator.comparing(MepElement::key)).forEach(this::join);
+    search.nearest().forEach(this::join);
+  }
+
+  /** Ends at the sides of pieces of other files. */
+  private static final class OtherFiles extends SideSearch<MepElement> {
+
+    OtherFiles(double toleranceM) {
+      super(toleranceM);
+    }
+
+    @Override
+    boolean mayMeet(MepElement branch, MepElement main) {
+      return branch.key().model() != main.key().model();
+    }
+
+    @Override
+    ElementKey key(MepElement piece) {
+      return piece.key();
+    }
   }
 
   private void lookAlong(MepElement main, SideSearch<MepElement> search) {

@@ -1,9 +1,9 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
@@ -61,8 +61,10 @@ final class DrawnInsulation {
     }
     double toleranceM =
         drawn.how() == How.MESH ? MESH_TOLERANCE * drawn.value().largestSideM() : TABLE_TOLERANCE_M;
-    return byProperty(draft, drawn.value(), stated, dn, toleranceM)
-        .or(() -> byRest(draft, drawn.value(), stated, dn, toleranceM));
+    Optional<Bare> byProperty = byProperty(draft, drawn.value(), stated, dn, toleranceM);
+    return byProperty.isPresent()
+        ? byProperty
+        : byRest(draft, drawn.value(), stated, dn, toleranceM);
   }
 
   /** The size of a lined duct is its free size, and the metal is as wide as drawn. */
@@ -77,11 +79,20 @@ final class DrawnInsulation {
 
   /** A pipe of a tabulated size that nothing contradicts. */
   private static boolean isBarePipe(Draft draft, Section drawn, List<Section> stated, int dn) {
-    boolean otherStated = stated.stream().anyMatch(s -> Thicknesses.between(s, drawn).isPresent());
     return draft.kind != Kind.DUCT_SEGMENT
         && drawn instanceof Section.Round round
         && PipeSizes.isOutsideDiameter(round.outsideDiameterM())
-        && (dn == 0 ? !otherStated : PipeSizes.mayBe(dn, round.outsideDiameterM()));
+        && (dn == 0 ? !isAround(drawn, stated) : PipeSizes.mayBe(dn, round.outsideDiameterM()));
+  }
+
+  /** True if one of the stated sizes leaves room for insulation. */
+  private static boolean isAround(Section drawn, List<Section> stated) {
+    for (Section section : stated) {
+      if (Thicknesses.between(section, drawn).isPresent()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Some exporters draw the nominal size, which is no outside diameter either. */
@@ -100,23 +111,20 @@ final class DrawnInsulation {
             draft.properties(), PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM);
     for (Property property : thicknesses) {
       double thicknessM = Thicknesses.metres(property, lengthUnitM);
-      Optional<Section> bare =
-          Thicknesses.isPossible(thicknessM)
-              ? possibleByThickness(draft, stated, dn)
-                  .filter(s -> isRest(s, drawn, thicknessM, toleranceM))
-                  .findFirst()
-              : Optional.empty();
-      if (bare.isPresent()) {
-        return bare.map(section -> new Bare(section, thicknessM, property));
+      List<Section> possible =
+          Thicknesses.isPossible(thicknessM) ? possibleByThickness(draft, stated, dn) : List.of();
+      for (Section bare : possible) {
+        if (isRest(bare, drawn, thicknessM, toleranceM)) {
+          return Optional.of(new Bare(bare, thicknessM, property));
+        }
       }
     }
     return Optional.empty();
   }
 
   private static boolean isRest(Section bare, Section drawn, double thicknessM, double toleranceM) {
-    return Thicknesses.between(bare, drawn)
-        .filter(t -> Math.abs(t - thicknessM) <= toleranceM)
-        .isPresent();
+    Optional<Double> restM = Thicknesses.between(bare, drawn);
+    return restM.isPresent() && Math.abs(restM.get() - thicknessM) <= toleranceM;
   }
 
   /** What a property need not say: the rest is whole millimetres of insulation. */
@@ -125,41 +133,49 @@ final class DrawnInsulation {
     if (toleranceM > TABLE_TOLERANCE_M || (dn == 0 && stated.isEmpty())) {
       return Optional.empty();
     }
-    return possible(draft, stated, dn)
-        .flatMap(
-            bare ->
-                Thicknesses.between(bare, drawn)
-                    .filter(t -> t >= THINNEST_GUESS_M && Thicknesses.isPossible(t))
-                    .filter(DrawnInsulation::isWholeMillimetres)
-                    .map(t -> new Bare(bare, t, null))
-                    .stream())
-        .findFirst();
+    for (Section bare : possible(draft, stated, dn)) {
+      Optional<Double> restM = Thicknesses.between(bare, drawn);
+      if (restM.isPresent() && mayBeGuessed(restM.get())) {
+        return Optional.of(new Bare(bare, restM.get(), null));
+      }
+    }
+    return Optional.empty();
   }
 
-  private static boolean isWholeMillimetres(double thicknessM) {
+  private static boolean mayBeGuessed(double thicknessM) {
     double mm = thicknessM * 1000;
-    return Math.abs(mm - Math.rint(mm)) < WHOLE_MM;
+    return thicknessM >= THINNEST_GUESS_M
+        && Thicknesses.isPossible(thicknessM)
+        && Math.abs(mm - Math.rint(mm)) < WHOLE_MM;
   }
 
   /** A stated thickness may leave any tabulated pipe where nothing states a size. */
-  private static Stream<Section> possibleByThickness(Draft draft, List<Section> stated, int dn) {
+  private static List<Section> possibleByThickness(Draft draft, List<Section> stated, int dn) {
     boolean anyPipe = draft.kind != Kind.DUCT_SEGMENT && dn == 0 && stated.isEmpty();
     return anyPipe ? PipeSizes.all() : possible(draft, stated, dn);
   }
 
   /** Stated sizes first, then those that tables give for the nominal size. */
-  private static Stream<Section> possible(Draft draft, List<Section> stated, int dn) {
+  private static List<Section> possible(Draft draft, List<Section> stated, int dn) {
     if (draft.kind == Kind.DUCT_SEGMENT) {
-      return stated.stream();
+      return stated;
     }
-    Stream<Section> pipes =
-        stated.stream()
-            .filter(
-                s ->
-                    s instanceof Section.Round r
-                        && PipeSizes.isOutsideDiameter(r.outsideDiameterM())
-                        && (dn == 0 || PipeSizes.mayBe(dn, r.outsideDiameterM())));
-    return Stream.concat(pipes, dn == 0 ? Stream.of() : PipeSizes.ofNominal(dn));
+    List<Section> pipes = new ArrayList<>();
+    for (Section section : stated) {
+      if (mayBePipe(section, dn)) {
+        pipes.add(section);
+      }
+    }
+    if (dn != 0) {
+      pipes.addAll(PipeSizes.ofNominal(dn));
+    }
+    return pipes;
+  }
+
+  private static boolean mayBePipe(Section section, int dn) {
+    return section instanceof Section.Round round
+        && PipeSizes.isOutsideDiameter(round.outsideDiameterM())
+        && (dn == 0 || PipeSizes.mayBe(dn, round.outsideDiameterM()));
   }
 
   /** Puts the bare size first, rules out the drawn one and notes what was done. */

@@ -8,12 +8,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.ShapeHints;
+import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
@@ -22,6 +24,8 @@ import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
 
 /**
  * Insulation that the model already shows: coverings that name what they cover, are a part of it or
@@ -31,10 +35,11 @@ import org.lagwright.ifc.model.Section;
  */
 final class InsulationReader {
 
+  private final IfcFile file;
   private final Relations relations;
   private final BelongingReader belongings;
   private final Drafts drafts;
-  private final Function<Draft, Shape> bodies;
+  private final ShapeMeasurer bodies;
   private final double lengthUnitM;
   private final Map<ElementKey, Set<Draft>> coveringsByHost = new LinkedHashMap<>();
   private final Map<ElementKey, Shape> shapes = new HashMap<>();
@@ -43,14 +48,16 @@ final class InsulationReader {
   private final Map<ElementKey, ExistingInsulation> inside = new HashMap<>();
 
   /**
-   * @param bodies measures the body of a covering
+   * @param bodies measures the bodies of coverings
    */
   InsulationReader(
+      IfcFile file,
       Relations relations,
       BelongingReader belongings,
       Drafts drafts,
-      Function<Draft, Shape> bodies,
+      ShapeMeasurer bodies,
       double lengthUnitM) {
+    this.file = file;
     this.relations = relations;
     this.belongings = belongings;
     this.drafts = drafts;
@@ -60,7 +67,9 @@ final class InsulationReader {
 
   /** Finds the hosts of all coverings, then reads element by element. */
   void read() {
-    drafts.all().forEach(this::collectNamed);
+    for (Draft draft : drafts.all()) {
+      collectNamed(draft);
+    }
     collectAround();
     for (Draft draft : drafts.all()) {
       if (draft.kind != Kind.COVERING && mayHaveInsulation(draft)) {
@@ -105,7 +114,12 @@ final class InsulationReader {
 
   /** Coverings that name no host are looked for by geometry; only then are the hosts indexed. */
   private void collectAround() {
-    List<Draft> orphans = drafts.all().stream().filter(this::mayLieAround).toList();
+    List<Draft> orphans = new ArrayList<>();
+    for (Draft draft : drafts.all()) {
+      if (mayLieAround(draft)) {
+        orphans.add(draft);
+      }
+    }
     CoveringHosts<Draft> hosts = orphans.isEmpty() ? null : hosts();
     for (Draft orphan : orphans) {
       if (hosts != null) {
@@ -165,7 +179,13 @@ final class InsulationReader {
   }
 
   private Shape shape(Draft covering) {
-    return shapes.computeIfAbsent(covering.key(), k -> bodies.apply(covering));
+    Shape shape = shapes.get(covering.key());
+    if (shape == null) {
+      IfcRecord written = Objects.requireNonNull(file.find(covering.step()));
+      shape = bodies.measure(written, ShapeHints.NONE);
+      shapes.put(covering.key(), shape);
+    }
+    return shape;
   }
 
   private @Nullable Section outer(Draft covering) {
@@ -190,11 +210,21 @@ final class InsulationReader {
     Optional<ExistingInsulation> byBody = Optional.ofNullable(draft.drawnInsulation());
     Optional<ExistingInsulation> byProperty =
         byProperty(draft, PropertyNames.Role.INSULATION_THICKNESS);
-    byCovering.or(() -> byBody).or(() -> byProperty).ifPresent(e -> outside.put(draft.key(), e));
-    compare(draft, byCovering, byBody, byProperty);
-    byCoverings(draft, lining)
-        .or(() -> byProperty(draft, PropertyNames.Role.LINING_THICKNESS))
-        .ifPresent(e -> inside.put(draft.key(), e));
+    Optional<ExistingInsulation> chosen = first(byCovering, first(byBody, byProperty));
+    if (chosen.isPresent()) {
+      outside.put(draft.key(), chosen.get());
+    }
+    compare(draft, chosen);
+    Optional<ExistingInsulation> lined =
+        first(byCoverings(draft, lining), byProperty(draft, PropertyNames.Role.LINING_THICKNESS));
+    if (lined.isPresent()) {
+      inside.put(draft.key(), lined.get());
+    }
+  }
+
+  private static Optional<ExistingInsulation> first(
+      Optional<ExistingInsulation> one, Optional<ExistingInsulation> other) {
+    return one.isPresent() ? one : other;
   }
 
   private boolean isLining(Draft covering, Draft host) {
@@ -265,34 +295,33 @@ final class InsulationReader {
   }
 
   private Optional<ExistingInsulation> byProperty(Draft draft, PropertyNames.Role role) {
-    return Thicknesses.firstPossible(
-            Thicknesses.stated(draft.properties(), role, lengthUnitM), lengthUnitM)
-        .map(
-            thickness ->
-                new ExistingInsulation(
-                    Thicknesses.metres(thickness, lengthUnitM),
-                    role == PropertyNames.Role.INSULATION_THICKNESS ? materialOf(draft) : null,
-                    1,
-                    thickness.evidence(),
-                    List.of()));
+    Optional<Property> thickness =
+        Thicknesses.firstPossible(
+            Thicknesses.stated(draft.properties(), role, lengthUnitM), lengthUnitM);
+    return thickness.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new ExistingInsulation(
+                Thicknesses.metres(thickness.get(), lengthUnitM),
+                role == PropertyNames.Role.INSULATION_THICKNESS ? materialOf(draft) : null,
+                1,
+                thickness.get().evidence(),
+                List.of()));
   }
 
   private static @Nullable String materialOf(Draft draft) {
-    return PropertyNames.of(draft.properties(), PropertyNames.Role.INSULATION_MATERIAL)
-        .map(Property::text)
-        .filter(t -> !t.isBlank())
-        .findFirst()
-        .orElse(null);
+    for (Property p :
+        PropertyNames.listOf(draft.properties(), PropertyNames.Role.INSULATION_MATERIAL)) {
+      if (!p.text().isBlank()) {
+        return p.text();
+      }
+    }
+    return null;
   }
 
   /** Everything else that the element states, against the thickness that was chosen. */
-  private void compare(
-      Draft draft,
-      Optional<ExistingInsulation> byCovering,
-      Optional<ExistingInsulation> byBody,
-      Optional<ExistingInsulation> byProperty) {
-    Optional<ExistingInsulation> chosen = byCovering.or(() -> byBody).or(() -> byProperty);
-    Double chosenM = chosen.map(ExistingInsulation::thicknessM).orElse(null);
+  private void compare(Draft draft, Optional<ExistingInsulation> chosen) {
+    Double chosenM = chosen.isPresent() ? chosen.get().thicknessM() : null;
     List<String> others = new ArrayList<>();
     for (Property p :
         Thicknesses.stated(

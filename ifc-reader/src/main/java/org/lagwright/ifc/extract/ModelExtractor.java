@@ -198,12 +198,7 @@ public final class ModelExtractor {
    */
   private List<MepElement> elements(Drafts drafts, Identities identities, Set<MepSystem> systems) {
     InsulationReader insulation =
-        new InsulationReader(
-            relations,
-            belongings,
-            drafts,
-            covering -> body(Objects.requireNonNull(file.find(covering.step()))),
-            units.lengthM());
+        new InsulationReader(file, relations, belongings, drafts, shapes, units.lengthM());
     insulation.read();
     List<Draft> ordered = drafts.all();
     List<PackedElements.Packed> packed = new ArrayList<>();
@@ -297,10 +292,6 @@ public final class ModelExtractor {
                 PropertyNames.of(own, PropertyNames.Role.OUTSIDE_DIAMETER)
                     .flatMap(p -> PropertyNames.lengthM(p, units.lengthM()).stream())
                     .toList()));
-  }
-
-  private Shape body(IfcRecord covering) {
-    return shapes.measure(covering, ShapeHints.NONE);
   }
 
   /** Segments first, as fittings take over their sizes. */

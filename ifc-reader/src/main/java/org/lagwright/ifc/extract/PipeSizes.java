@@ -3,7 +3,6 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.lagwright.ifc.model.Section;
 
 /** Tabulated outside diameters of pipes (pipe-sizes.csv names the standards). */
@@ -50,13 +49,23 @@ final class PipeSizes {
   }
 
   /** All tabulated sizes, steel first. */
-  static Stream<Section> all() {
-    return SIZES.stream().map(Size::section);
+  static List<Section> all() {
+    List<Section> sections = new ArrayList<>(SIZES.size());
+    for (Size size : SIZES) {
+      sections.add(size.section());
+    }
+    return sections;
   }
 
   /** The tabulated sizes of a nominal diameter, steel first. */
-  static Stream<Section> ofNominal(int dn) {
-    return SIZES.stream().filter(s -> s.dn == dn).map(Size::section);
+  static List<Section> ofNominal(int dn) {
+    List<Section> sections = new ArrayList<>();
+    for (Size size : SIZES) {
+      if (size.dn == dn) {
+        sections.add(size.section());
+      }
+    }
+    return sections;
   }
 
   /** The first tabulated size of a nominal diameter: steel by EN 10255 / EN 10220. */

@@ -26,13 +26,22 @@ final class RepeatedProperties {
       if (seen.add(new InSet(each.set(), each.fromType(), each.second()))) {
         Property first = each.first();
         String name = (first.set() + "\n" + first.name()).toLowerCase(Locale.ROOT);
-        byName.computeIfAbsent(name, n -> new ArrayList<>()).add(each);
+        List<PropertyReader.Repeated> before = byName.get(name);
+        if (before == null) {
+          before = new ArrayList<>();
+          byName.put(name, before);
+        }
+        before.add(each);
       }
     }
   }
 
   List<Finding> findings(int model) {
-    return byName.values().stream().map(repeated -> finding(model, repeated)).toList();
+    List<Finding> findings = new ArrayList<>(byName.size());
+    for (List<PropertyReader.Repeated> repeated : byName.values()) {
+      findings.add(finding(model, repeated));
+    }
+    return findings;
   }
 
   private static Finding finding(int model, List<PropertyReader.Repeated> repeated) {

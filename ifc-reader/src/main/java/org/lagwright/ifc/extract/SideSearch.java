@@ -3,8 +3,8 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
@@ -18,7 +18,7 @@ import org.locationtech.jts.index.hprtree.HPRtree;
  *
  * @param <P> the pieces, in one file or in several
  */
-final class SideSearch<P> {
+abstract class SideSearch<P> {
 
   /** A branch leaves the main by 30 degrees at least: cosine. */
   private static final double STEEPEST = Math.cos(Math.toRadians(30));
@@ -50,20 +50,34 @@ final class SideSearch<P> {
     }
   }
 
+  /** The meetings of one end stand together, that with the nearest surface first. */
+  private final class NearestFirst implements Comparator<Meeting<P>> {
+
+    @Override
+    public int compare(Meeting<P> a, Meeting<P> b) {
+      int byEnd = Integer.compare(a.end, b.end);
+      int byGap = byEnd != 0 ? byEnd : Double.compare(Math.abs(a.gapM), Math.abs(b.gapM));
+      return byGap != 0 ? byGap : key(a.main.piece).compareTo(key(b.main.piece));
+    }
+  }
+
   private final double toleranceM;
-  private final BiPredicate<P, P> mayMeet;
   private final List<Loose<P>> ends = new ArrayList<>();
   private final HPRtree byPlace = new HPRtree();
   private final List<Meeting<P>> meetings = new ArrayList<>();
 
   /**
    * @param toleranceM how far from the surface an end may lie, metres
-   * @param mayMeet true if an end of the first piece may lie on the second
    */
-  SideSearch(double toleranceM, BiPredicate<P, P> mayMeet) {
+  SideSearch(double toleranceM) {
     this.toleranceM = toleranceM;
-    this.mayMeet = mayMeet;
   }
+
+  /** True if an end of one piece may lie on the other. */
+  abstract boolean mayMeet(P branch, P main);
+
+  /** Names a piece; of several mains as near, the one that comes first is taken. */
+  abstract ElementKey key(P piece);
 
   /** Ends are added before the first main is looked along. */
   void add(Loose<P> end) {
@@ -86,7 +100,9 @@ final class SideSearch<P> {
       Point to = axis.at(axis.lengthM() * (i + 1) / parallel);
       Envelope box = new Envelope(from.x(), to.x(), from.y(), to.y());
       box.expandBy(reachM);
-      byPlace.query(box, found -> meet((Integer) found, main));
+      for (Object found : byPlace.query(box)) {
+        meet((Integer) found, main);
+      }
     }
   }
 
@@ -95,7 +111,7 @@ final class SideSearch<P> {
     Axis axis = main.axis;
     double alongM = axis.along(loose.atM);
     boolean besideIt =
-        mayMeet.test(loose.piece, main.piece)
+        mayMeet(loose.piece, main.piece)
             && alongM > toleranceM
             && alongM < axis.lengthM() - toleranceM;
     if (!besideIt || !JointMaker.sameLine(loose.kind, main.kind)) {
@@ -139,16 +155,9 @@ final class SideSearch<P> {
     return besideM + halfM <= main.largestSideM() / 2 + ROUNDING_M;
   }
 
-  /**
-   * The main of each end whose surface is nearest, in the order of the ends.
-   *
-   * @param order which of several mains as near is taken
-   */
-  List<Meeting<P>> nearest(Comparator<P> order) {
-    meetings.sort(
-        Comparator.<Meeting<P>>comparingInt(Meeting::end)
-            .thenComparingDouble(m -> Math.abs(m.gapM))
-            .thenComparing(m -> m.main.piece, order));
+  /** The main of each end whose surface is nearest, in the order of the ends. */
+  List<Meeting<P>> nearest() {
+    meetings.sort(new NearestFirst());
     List<Meeting<P>> nearest = new ArrayList<>();
     int last = -1;
     for (Meeting<P> meeting : meetings) {

@@ -3,7 +3,6 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.Section;
@@ -23,18 +22,29 @@ final class SizeTexts {
     if (width.isPresent() && height.isPresent()) {
       return Optional.of(new Section.Rectangular(width.get(), height.get()));
     }
-    return Stream.concat(
-            PropertyNames.of(properties, PropertyNames.Role.SIZE).map(Property::text),
-            names.all().stream())
-        .flatMap(text -> Sizes.sides(text).stream())
-        .findFirst();
+    List<String> texts = new ArrayList<>();
+    for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.SIZE)) {
+      texts.add(p.text());
+    }
+    texts.addAll(names.all());
+    for (String text : texts) {
+      Optional<Section> sides = Sizes.sides(text);
+      if (sides.isPresent()) {
+        return sides;
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<Double> side(
       List<Property> properties, PropertyNames.Role role, double lengthUnitM) {
-    return PropertyNames.of(properties, role)
-        .flatMap(p -> PropertyNames.sizeM(p, lengthUnitM).stream())
-        .findFirst();
+    for (Property p : PropertyNames.listOf(properties, role)) {
+      Optional<Double> sizeM = PropertyNames.sizeM(p, lengthUnitM);
+      if (sizeM.isPresent()) {
+        return sizeM;
+      }
+    }
+    return Optional.empty();
   }
 
   /** Properties first, as they hold the size and nothing else; the own name last. */

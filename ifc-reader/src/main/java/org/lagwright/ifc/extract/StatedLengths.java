@@ -23,7 +23,10 @@ final class StatedLengths {
 
   void addTo(Options<Double> options, Draft draft) {
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.LENGTH)) {
-      PropertyNames.lengthM(p, lengthUnitM).ifPresent(lengthM -> add(options, p, lengthM, draft));
+      Optional<Double> lengthM = PropertyNames.lengthM(p, lengthUnitM);
+      if (lengthM.isPresent()) {
+        add(options, p, lengthM.get(), draft);
+      }
     }
   }
 

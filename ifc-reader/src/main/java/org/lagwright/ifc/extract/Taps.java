@@ -2,15 +2,11 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
-import org.lagwright.ifc.extract.SideSearch.Loose;
-import org.lagwright.ifc.extract.SideSearch.Main;
-import org.lagwright.ifc.extract.SideSearch.Meeting;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
@@ -20,12 +16,20 @@ import org.lagwright.ifc.model.Section;
  * Joins ends that meet the side of a straight piece of their own file. Works after {@link
  * TouchingEnds}, on the ends that are still open.
  */
-final class Taps {
-
-  private final SideSearch<Draft> search;
+final class Taps extends SideSearch<Draft> {
 
   private Taps(double toleranceM) {
-    this.search = new SideSearch<>(toleranceM, (branch, main) -> branch != main);
+    super(toleranceM);
+  }
+
+  @Override
+  boolean mayMeet(Draft branch, Draft main) {
+    return branch != main;
+  }
+
+  @Override
+  ElementKey key(Draft piece) {
+    return piece.key();
   }
 
   /**
@@ -41,7 +45,7 @@ final class Taps {
         taps.collect(draft);
       }
     }
-    if (taps.search.isEmpty()) {
+    if (taps.isEmpty()) {
       return 0;
     }
     for (Draft draft : drafts) {
@@ -67,7 +71,7 @@ final class Taps {
     }
     for (ShapeEnd end : drawn) {
       if (!OpenEnds.isConnected(all.joints(), end.centreM())) {
-        search.add(new Loose<>(draft, draft.kind, end.centreM(), end.outward(), end.section()));
+        add(new Loose<>(draft, draft.kind, end.centreM(), end.outward(), end.section()));
       }
     }
   }
@@ -93,21 +97,30 @@ final class Taps {
       return;
     }
     Axis axis = Axis.between(drawn.get(0).centreM(), drawn.get(1).centreM());
-    search.lookAlong(new Main<>(main, main.kind, axis, section.value()));
+    lookAlong(new Main<>(main, main.kind, axis, section.value()));
   }
 
   /** Each end is joined once, to the main whose surface is nearest. */
   private int join() {
     int joined = 0;
-    for (Meeting<Draft> meeting : search.nearest(Comparator.comparing(draft -> draft.key()))) {
+    for (Meeting<Draft> meeting : nearest()) {
       Draft branch = meeting.branch().piece();
       Draft main = meeting.main().piece();
-      if (branch.joints().stream().noneMatch(j -> Objects.equals(j.connectedTo(), main.key()))) {
+      if (!areJoined(branch, main)) {
         join(meeting, branch, main);
         joined++;
       }
     }
     return joined;
+  }
+
+  private static boolean areJoined(Draft branch, Draft main) {
+    for (Port joint : branch.joints()) {
+      if (main.key().equals(joint.connectedTo())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static void join(Meeting<Draft> meeting, Draft branch, Draft main) {

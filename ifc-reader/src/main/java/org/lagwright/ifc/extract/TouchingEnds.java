@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.How;
@@ -125,20 +126,28 @@ final class TouchingEnds {
       points.add(end.atM);
     }
     PointGrid grid = new PointGrid(points, toleranceM);
-    List<Pair> pairs = new ArrayList<>();
+    Partners partners = new Partners();
     for (int i = 0; i < points.size(); i++) {
-      int a = i;
-      grid.near(
-          points.get(i),
-          b -> {
-            double distanceM = b <= a ? Double.NaN : points.get(a).distanceM(points.get(b));
-            if (distanceM <= toleranceM && mayJoin(ends.get(a), ends.get(b))) {
-              pairs.add(new Pair(a, b, Math.round(distanceM / STEP_M)));
-            }
-          });
+      partners.of = i;
+      grid.near(points.get(i), partners);
     }
-    Collections.sort(pairs);
-    return pairs;
+    Collections.sort(partners.pairs);
+    return partners.pairs;
+  }
+
+  /** Pairs one end after the other with those near it that come behind it. */
+  private final class Partners implements IntConsumer {
+
+    final List<Pair> pairs = new ArrayList<>();
+    int of;
+
+    @Override
+    public void accept(int other) {
+      double distanceM = other <= of ? Double.NaN : ends.get(of).atM.distanceM(ends.get(other).atM);
+      if (distanceM <= toleranceM && mayJoin(ends.get(of), ends.get(other))) {
+        pairs.add(new Pair(of, other, Math.round(distanceM / STEP_M)));
+      }
+    }
   }
 
   private static boolean mayJoin(Loose a, Loose b) {

@@ -69,7 +69,9 @@ final class Units {
     for (IfcRecord project : file.all("IfcProject")) {
       IfcRecord assignment = project.ref("UnitsInContext");
       if (assignment != null) {
-        assignment.refs("Units").forEach(this::assign);
+        for (IfcRecord unit : assignment.refs("Units")) {
+          assign(unit);
+        }
       }
     }
     assumeIfMissing("LENGTHUNIT", "length", "metre", model);

@@ -2,8 +2,8 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
@@ -19,8 +19,12 @@ final class WeakSources {
   static void note(
       Draft draft, @Nullable Measured<Section> section, @Nullable Measured<Double> lengthM) {
     List<String> weak = new ArrayList<>();
-    source(section).ifPresent(from -> weak.add("the size comes from " + from));
-    source(lengthM).ifPresent(from -> weak.add("the length comes from " + from));
+    if (section != null && isWeak(section)) {
+      weak.add("the size comes from " + section.evidence());
+    }
+    if (lengthM != null && isWeak(lengthM)) {
+      weak.add("the length comes from " + lengthM.evidence());
+    }
     if (!weak.isEmpty()) {
       draft.note(
           ReadFinding.NO_GEOMETRY,
@@ -30,13 +34,17 @@ final class WeakSources {
     }
   }
 
-  private static <T> Optional<String> source(@Nullable Measured<T> measured) {
-    if (measured == null || !isWritten(measured.how())) {
-      return Optional.empty();
+  /** True if a value was written and nothing that is drawn gives another. */
+  private static <T> boolean isWeak(Measured<T> measured) {
+    if (!isWritten(measured.how())) {
+      return false;
     }
-    return measured.lost().stream().noneMatch(c -> isDrawn(c.how()))
-        ? Optional.of(measured.evidence().toString())
-        : Optional.empty();
+    for (Candidate<T> other : measured.lost()) {
+      if (isDrawn(other.how())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean isWritten(How how) {

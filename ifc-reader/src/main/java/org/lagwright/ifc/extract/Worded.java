@@ -1,5 +1,6 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.lagwright.ifc.model.Property;
 
@@ -12,7 +13,12 @@ record Worded(String ifcClass, Names names, List<Property> properties) {
 
   /** What is still asked for once the element is measured. */
   Worded afterMeasuring() {
-    List<Property> left = properties.stream().filter(PropertyNames::areAskedLast).toList();
-    return left.size() == properties.size() ? this : new Worded(ifcClass, names, left);
+    List<Property> left = new ArrayList<>();
+    for (Property property : properties) {
+      if (PropertyNames.areAskedLast(property)) {
+        left.add(property);
+      }
+    }
+    return left.size() == properties.size() ? this : new Worded(ifcClass, names, List.copyOf(left));
   }
 }
