@@ -57,6 +57,10 @@ final class Draft {
   final boolean isWhollyConnected;
 
   private final Vocabulary vocabulary;
+
+  /** False if it stays open all the time, as the model is small. */
+  private final boolean folds;
+
   private @Nullable Open open;
 
   /** What was drawn, and behind it what is worded; others look at it while it is replaced. */
@@ -76,7 +80,8 @@ final class Draft {
       KindReader.Reading reading,
       int propertyCount,
       boolean generalSegment,
-      Vocabulary vocabulary) {
+      Vocabulary vocabulary,
+      boolean folds) {
     this.step = step;
     this.open = new Open(worded, drawn, new Figures());
     this.kind = reading.kind();
@@ -85,6 +90,7 @@ final class Draft {
     this.propertyCount = propertyCount;
     this.generalSegment = generalSegment;
     this.vocabulary = vocabulary;
+    this.folds = folds;
     this.isWhollyConnected = drawn.isWhollyConnected();
     this.isCalledInsulation = worded.names().all().stream().anyMatch(Words::isInsulation);
     this.statesInsulation =
@@ -103,23 +109,32 @@ final class Draft {
 
   /** Lets go of what {@link #open} made; for who changed nothing. */
   void close() {
-    open = null;
+    if (folds) {
+      open = null;
+    }
   }
 
   /** Keeps but the bytes. */
   void fold() {
-    Open all = all();
-    if (readBytes.length == 0) {
-      keep(all.drawn, all.worded);
+    if (folds) {
+      Open all = all();
+      if (readBytes.length == 0) {
+        keep(all.drawn, all.worded);
+      }
+      fold(all.figures);
     }
-    fold(all.figures);
   }
 
   /** Folds it and lets go of what nobody asks for any more once the figures are decided. */
   void foldMeasured() {
     Open all = all();
-    keep(all.drawn.afterMeasuring(), all.worded.afterMeasuring());
-    fold(all.figures);
+    Open left = new Open(all.worded.afterMeasuring(), all.drawn.afterMeasuring(), all.figures);
+    if (folds) {
+      keep(left.drawn, left.worded);
+      fold(left.figures);
+    } else {
+      open = left;
+    }
   }
 
   private Open all() {
@@ -219,7 +234,9 @@ final class Draft {
 
   private void redraw(Drawn now) {
     Open all = open;
-    keep(now, worded());
+    if (folds) {
+      keep(now, worded());
+    }
     open = all == null ? null : new Open(all.worded, now, all.figures);
   }
 

@@ -138,7 +138,7 @@ public final class HostReader {
   private Relations relations() {
     Relations known = relations;
     if (known == null) {
-      try (Workers workers = new Workers(Runtime.getRuntime().availableProcessors())) {
+      try (Workers workers = Workers.forThisMachine()) {
         known = new Relations(file, workers);
       }
       relations = known;

@@ -6,27 +6,21 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.DoubleConsumer;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.BoxReader;
 import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.geometry.RegionReader;
-import org.lagwright.ifc.geometry.Shape;
-import org.lagwright.ifc.geometry.ShapeHints;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
-import org.lagwright.ifc.model.Form;
-import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.ModelFile;
-import org.lagwright.ifc.model.Point;
-import org.lagwright.ifc.model.Port;
-import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.packed.PackedElements;
 import org.lagwright.ifc.packed.Vocabulary;
@@ -50,10 +44,13 @@ public final class ModelExtractor {
           "IfcBuildingElementProxy",
           "IfcDiscreteAccessory");
 
-  private static final int MAX_SYNTAX_FINDINGS = 20;
+  private static final int SYNTAX_FINDINGS = 20;
 
   /** Elements that one thread works on before it hands them on. */
-  private static final int PIECE = 64;
+  private static final int RUN = 64;
+
+  /** A model of more elements than this is folded while it is worked out, and packed for good. */
+  static final int LARGE = 10_000;
 
   private final IfcFile file;
   private final ReadOptions options;
@@ -64,6 +61,7 @@ public final class ModelExtractor {
   private final Placements placements;
   private final PlaceReader places;
   private final PortReader ports;
+  private final DraftReader reader;
   private final BelongingReader belongings;
   private final ShapeMeasurer shapes;
   private final Workers workers;
@@ -73,7 +71,15 @@ public final class ModelExtractor {
   private final Vocabulary vocabulary;
   private final Placeholders.Seen seen = new Placeholders.Seen();
 
-  private ModelExtractor(IfcFile file, ModelFile source, ReadOptions options, Workers workers) {
+  private final long[] ids;
+
+  /** True if elements are kept as bytes between the steps of the work, and afterwards. */
+  private final boolean folding;
+
+  private ModelExtractor(
+      IfcFile file, ModelFile source, ReadOptions options, Workers workers, int large) {
+    this.ids = takenIn(file);
+    this.folding = ids.length > large;
     this.options = options;
     this.workers = workers;
     this.file = file;
@@ -94,7 +100,20 @@ public final class ModelExtractor {
     this.ports = new PortReader(file, relations, placements, source.index());
     this.belongings = new BelongingReader(file, relations);
     this.shapes = new ShapeMeasurer(file, units.geometry(), placements);
+    this.reader =
+        new DraftReader(
+            file, relations, properties, ports, shapes, units.lengthM(), vocabulary, folding);
     this.circles = new Circles(file, relations);
+  }
+
+  private static long[] takenIn(IfcFile file) {
+    long[] ids = new long[0];
+    for (String entity : TAKEN_IN) {
+      long[] more = file.ids(entity);
+      ids = Arrays.copyOf(ids, ids.length + more.length);
+      System.arraycopy(more, 0, ids, ids.length - more.length, more.length);
+    }
+    return ids;
   }
 
   /**
@@ -113,14 +132,22 @@ public final class ModelExtractor {
    */
   public static MepModel extract(
       IfcFile file, ModelFile source, ReadOptions options, DoubleConsumer progress) {
-    return extract(file, source, options, progress, Runtime.getRuntime().availableProcessors());
+    try (Workers workers = Workers.forThisMachine()) {
+      return extract(file, source, options, progress, workers, LARGE);
+    }
   }
 
+  /**
+   * @param large a model of more elements than this is folded; that changes nothing but the memory
+   */
   static MepModel extract(
-      IfcFile file, ModelFile source, ReadOptions options, DoubleConsumer progress, int threads) {
-    try (Workers workers = new Workers(threads)) {
-      return new ModelExtractor(file, source, options, workers).run(progress);
-    }
+      IfcFile file,
+      ModelFile source,
+      ReadOptions options,
+      DoubleConsumer progress,
+      Workers workers,
+      int large) {
+    return new ModelExtractor(file, source, options, workers, large).run(progress);
   }
 
   private MepModel run(DoubleConsumer progress) {
@@ -135,7 +162,10 @@ public final class ModelExtractor {
     List<Long> met = new ArrayList<>(units.unreadable());
     met.addAll(belongings.metAgain());
     Collections.sort(met);
-    circles.finding(source.index(), met).ifPresent(findings::add);
+    Optional<Finding> circle = circles.finding(source.index(), met);
+    if (circle.isPresent()) {
+      findings.add(circle.get());
+    }
     findings.addAll(identities.findings(elements));
     relations.forgetBelongings();
     return new MepModel(
@@ -150,44 +180,76 @@ public final class ModelExtractor {
   }
 
   private Drafts drafts(DoubleConsumer progress) {
-    long[] ids = TAKEN_IN.stream().flatMapToLong(e -> Arrays.stream(file.ids(e))).toArray();
-    List<Draft> drafts = new ArrayList<>(ids.length);
-    workers.inOrder(
-        ids.length,
-        PIECE,
-        (from, to) -> draft(ids, from, to),
-        piece -> {
-          drafts.addAll(piece.drafts);
-          piece.repeated.forEach(repeated::addAll);
-          seen.addAll(piece.seen);
-          progress.accept((double) drafts.size() / ids.length);
-        });
-    return new Drafts(drafts);
+    Drafting drafting = new Drafting(progress);
+    workers.inOrder(ids.length, RUN, drafting);
+    return new Drafts(drafting.drafts);
   }
 
   /** Some drafts, and what was seen on them that concerns all. */
   private static final class Drafted {
-    final List<Draft> drafts = new ArrayList<>(PIECE);
+    final List<Draft> drafts = new ArrayList<>(RUN);
     final List<List<PropertyReader.Repeated>> repeated = new ArrayList<>();
     final Placeholders.Seen seen = new Placeholders.Seen();
   }
 
-  private Drafted draft(long[] ids, int from, int to) {
-    Drafted drafted = new Drafted();
-    for (int i = from; i < to; i++) {
-      IfcRecord record = file.find(ids[i]);
-      if (record != null) {
-        Draft draft = draft(record, drafted.repeated);
-        drafted.seen.look(draft);
-        if (draft.kind == null || draft.kind.isLagged()) {
-          draft.fold();
-        } else {
-          draft.foldMeasured();
-        }
-        drafted.drafts.add(draft);
-      }
+  /** Reads every element by itself. */
+  private final class Drafting implements Workers.Work<Drafted> {
+    private final DoubleConsumer progress;
+    final List<Draft> drafts = new ArrayList<>(ids.length);
+
+    Drafting(DoubleConsumer progress) {
+      this.progress = progress;
     }
-    return drafted;
+
+    @Override
+    public Drafted on(int from, int to) {
+      Drafted drafted = new Drafted();
+      for (int i = from; i < to; i++) {
+        IfcRecord record = file.find(ids[i]);
+        if (record != null) {
+          Draft draft = reader.read(record, drafted.repeated);
+          drafted.seen.look(draft);
+          if (draft.kind == null || draft.kind.isLagged()) {
+            draft.fold();
+          } else {
+            draft.foldMeasured();
+          }
+          drafted.drafts.add(draft);
+        }
+      }
+      return drafted;
+    }
+
+    @Override
+    public void take(Drafted done) {
+      drafts.addAll(done.drafts);
+      for (List<PropertyReader.Repeated> each : done.repeated) {
+        repeated.addAll(each);
+      }
+      seen.addAll(done.seen);
+      progress.accept((double) drafts.size() / ids.length);
+    }
+  }
+
+  private void measure(Drafts drafts) {
+    Placeholders placeholders = new Placeholders(seen, source.index());
+    findings.addAll(placeholders.findings());
+    double lengthUnitM = units.lengthM();
+    ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
+    SegmentSections sections = new SegmentSections(placeholders, profiles, lengthUnitM);
+    SegmentMeasurer segments = new SegmentMeasurer(placeholders, sections, lengthUnitM);
+    Neighbours neighbours = new Neighbours(drafts, new PortSizes(properties, lengthUnitM));
+    FittingMeasurer fittings = new FittingMeasurer(neighbours, placeholders, profiles, lengthUnitM);
+    int joined =
+        new ModelMeasurer(drafts, segments, neighbours, fittings, workers)
+            .measure(options.joinToleranceM());
+    if (joined > 0) {
+      note(
+          ReadFinding.ENDS_JOINED,
+          Effect.ASSUMED,
+          String.valueOf(joined),
+          Sizes.millimetres(options.joinToleranceM()));
+    }
   }
 
   /**
@@ -200,241 +262,91 @@ public final class ModelExtractor {
     InsulationReader insulation =
         new InsulationReader(file, relations, belongings, drafts, shapes, units.lengthM());
     insulation.read();
-    List<Draft> ordered = drafts.all();
-    List<PackedElements.Packed> packed = new ArrayList<>();
-    workers.inOrder(
-        ordered.size(),
-        PIECE,
-        (from, to) -> piece(ordered.subList(from, to), insulation),
-        piece -> {
-          packed.add(piece.packed);
-          piece.globalIds.forEach(identities::add);
-          systems.addAll(piece.systems);
-        });
-    for (Draft draft : ordered) {
+    Making making =
+        new Making(
+            drafts.all(),
+            new ElementMaker(file, properties, places, belongings, insulation, circles),
+            identities,
+            systems);
+    workers.inOrder(drafts.all().size(), RUN, making);
+    for (Draft draft : drafts.all()) {
       findings.addAll(draft.findings());
     }
-    return new PackedElements(vocabulary, properties::propertiesOf, packed);
+    return folding ? new PackedElements(vocabulary, properties, making.packed) : making.elements;
   }
 
-  /** Some elements, and what is wanted of all. */
-  private record Piece(
-      PackedElements.Packed packed, List<String> globalIds, Set<MepSystem> systems) {}
+  /** Some elements, and what is wanted of all; packed if the model is large. */
+  private record Made(
+      List<MepElement> elements,
+      PackedElements.@Nullable Packed packed,
+      List<String> globalIds,
+      Set<MepSystem> systems) {}
 
-  private Piece piece(List<Draft> drafts, InsulationReader insulation) {
-    PackedElements.Piece piece = new PackedElements.Piece(vocabulary, drafts.size());
-    List<String> globalIds = new ArrayList<>(drafts.size());
-    Set<MepSystem> systems = new LinkedHashSet<>();
-    for (Draft draft : drafts) {
-      draft.open();
-      MepElement element = element(draft, insulation);
-      piece.add(element, draft.propertyCount);
-      globalIds.add(element.globalId());
-      systems.addAll(element.systems());
-      KindReader.noteProxy(draft);
-      draft.finish();
-    }
-    return new Piece(piece.packed(), globalIds, systems);
-  }
+  /** Makes the elements. */
+  private final class Making implements Workers.Work<Made> {
+    private final List<Draft> drafts;
+    private final ElementMaker maker;
+    private final Identities identities;
+    private final Set<MepSystem> systems;
+    final List<MepElement> elements = new ArrayList<>();
+    final List<PackedElements.Packed> packed = new ArrayList<>();
 
-  private Draft draft(IfcRecord record, List<List<PropertyReader.Repeated>> repeatedToo) {
-    long typeId = relations.typeOf(record.id());
-    IfcRecord type = typeId == 0 ? null : file.find(typeId);
-    Names names = Names.of(record, type);
-    KindReader.Reading reading = KindReader.read(record, type, names);
-    PropertyReader.Reading own = properties.wantedOf(record.id());
-    List<Port> itsPorts = ports.portsOf(record.id());
-    if (!own.repeated().isEmpty()) {
-      repeatedToo.add(own.repeated());
+    Making(List<Draft> drafts, ElementMaker maker, Identities identities, Set<MepSystem> systems) {
+      this.drafts = drafts;
+      this.maker = maker;
+      this.identities = identities;
+      this.systems = systems;
     }
-    return new Draft(
-        record.id(),
-        new Worded(record.entityName(), names, own.properties()),
-        Drawn.of(shape(record, names, reading, own.properties(), itsPorts), itsPorts),
-        reading,
-        own.all(),
-        record.is("IfcFlowSegment"),
-        vocabulary);
-  }
 
-  /**
-   * Only what is lagged is measured; apparatus, terminals and coverings would cost and not count.
-   */
-  private Shape shape(
-      IfcRecord record,
-      Names names,
-      KindReader.Reading reading,
-      List<Property> own,
-      List<Port> itsPorts) {
-    Kind kind = reading.kind();
-    if (kind != null && !kind.isLagged()) {
-      return Shape.NOTHING;
-    }
-    List<Point> portsM = new ArrayList<>(itsPorts.size());
-    for (Port port : itsPorts) {
-      if (port.positionM() != null) {
-        portsM.add(port.positionM());
+    @Override
+    public Made on(int from, int to) {
+      List<MepElement> made = new ArrayList<>(to - from);
+      PackedElements.Piece piece = folding ? new PackedElements.Piece(vocabulary, to - from) : null;
+      List<String> globalIds = new ArrayList<>(to - from);
+      Set<MepSystem> itsSystems = new LinkedHashSet<>();
+      for (Draft draft : drafts.subList(from, to)) {
+        draft.open();
+        MepElement element = maker.element(draft);
+        if (piece == null) {
+          made.add(element);
+        } else {
+          piece.add(element, draft.propertyCount);
+        }
+        globalIds.add(element.globalId());
+        itsSystems.addAll(element.systems());
+        KindReader.noteProxy(draft);
+        draft.finish();
       }
+      return new Made(made, piece == null ? null : piece.packed(), globalIds, itsSystems);
     }
-    Double lengthM = null;
-    for (Property p : PropertyNames.listOf(own, PropertyNames.Role.LENGTH)) {
-      lengthM = lengthM == null ? PropertyNames.lengthM(p, units.lengthM()).orElse(null) : lengthM;
-    }
-    boolean straight = record.is("IfcFlowSegment");
-    return shapes.measure(
-        record,
-        new ShapeHints(
-            portsM,
-            lengthM,
-            straight,
-            () -> SizeTexts.sides(own, names, units.lengthM()),
-            () ->
-                PropertyNames.of(own, PropertyNames.Role.OUTSIDE_DIAMETER)
-                    .flatMap(p -> PropertyNames.lengthM(p, units.lengthM()).stream())
-                    .toList()));
-  }
 
-  /** Segments first, as fittings take over their sizes. */
-  private void measure(Drafts drafts) {
-    Placeholders placeholders = new Placeholders(seen, source.index());
-    findings.addAll(placeholders.findings());
-    double lengthUnitM = units.lengthM();
-    ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
-    SegmentSections sections = new SegmentSections(placeholders, profiles, lengthUnitM);
-    SegmentMeasurer segments = new SegmentMeasurer(placeholders, sections, lengthUnitM);
-    Neighbours neighbours = new Neighbours(drafts, new PortSizes(properties, lengthUnitM));
-    FittingMeasurer fittings = new FittingMeasurer(neighbours, placeholders, profiles, lengthUnitM);
-    List<Draft> ordered = drafts.all();
-    workers.inOrder(
-        ordered.size(),
-        PIECE,
-        (from, to) -> {
-          List<Draft> piece = ordered.subList(from, to);
-          for (Draft draft : piece) {
-            if (draft.kind == null || draft.isSegment()) {
-              measure(draft, segments);
-            }
-          }
-          return piece;
-        },
-        piece -> {});
-    int joined =
-        TouchingEnds.join(drafts.all(), options.joinToleranceM())
-            + Taps.join(drafts.all(), options.joinToleranceM());
-    if (joined > 0) {
-      note(
-          ReadFinding.ENDS_JOINED,
-          Effect.ASSUMED,
-          String.valueOf(joined),
-          Sizes.millimetres(options.joinToleranceM()));
-    }
-    List<Draft> items = new ArrayList<>();
-    for (Draft draft : ordered) {
-      if (draft.isSegment()) {
-        segments.takeOver(draft, neighbours);
+    @Override
+    public void take(Made done) {
+      elements.addAll(done.elements);
+      if (done.packed != null) {
+        packed.add(done.packed);
       }
-      if (draft.isLaggedItem()) {
-        items.add(draft);
+      for (String globalId : done.globalIds) {
+        identities.add(globalId);
       }
+      systems.addAll(done.systems);
     }
-    measureItems(items, fittings);
-  }
-
-  private static void measure(Draft draft, SegmentMeasurer segments) {
-    draft.open();
-    if (draft.isSegment()) {
-      segments.measure(draft);
-    }
-    segments.settleKind(draft);
-    if (draft.isLaggedItem()) {
-      draft.fold();
-    } else {
-      draft.foldMeasured();
-    }
-  }
-
-  /** First the forms of all, as the size of one is taken through others; then all sizes. */
-  private void measureItems(List<Draft> items, FittingMeasurer fittings) {
-    List<Form> forms = new ArrayList<>(items.size());
-    workers.inOrder(
-        items.size(),
-        PIECE,
-        (from, to) -> {
-          List<Form> piece = new ArrayList<>(to - from);
-          for (Draft item : items.subList(from, to)) {
-            item.open();
-            piece.add(fittings.formOf(item));
-            item.close();
-          }
-          return piece;
-        },
-        forms::addAll);
-    for (int i = 0; i < items.size(); i++) {
-      items.get(i).form = forms.get(i);
-    }
-    workers.inOrder(
-        items.size(),
-        PIECE,
-        (from, to) -> {
-          for (Draft item : items.subList(from, to)) {
-            item.open();
-            fittings.measure(item);
-            item.foldMeasured();
-          }
-          return to;
-        },
-        done -> {});
-  }
-
-  private MepElement element(Draft draft, InsulationReader insulation) {
-    IfcRecord record = Objects.requireNonNull(file.find(draft.step()));
-    String globalId = record.text("GlobalId");
-    MepElement element =
-        MepElement.builder(draft.key(), globalId == null ? "" : globalId, draft.ifcClass())
-            .named(
-                draft.names().own(),
-                draft.names().objectType(),
-                draft.names().typeName(),
-                draft.names().tag())
-            .is(Objects.requireNonNull(draft.kind), draft.form)
-            .section(draft.section())
-            .width(SectionWidth.of(draft))
-            .ends(draft.ends())
-            .nominalSize(draft.nominalSize())
-            .lengthM(draft.lengthM())
-            .bend(draft.angleDeg(), draft.bendRadiusM())
-            .eccentricityM(draft.eccentricityM())
-            .branchLengthM(draft.branchLengthM())
-            .ports(draft.joints())
-            .systems(belongings.systemsOf(draft.step()))
-            .place(places.placeOf(record, draft))
-            .properties(properties.propertiesOf(draft.step(), draft.propertyCount))
-            .materials(belongings.materialsOf(draft.step()))
-            .layers(belongings.layersOf(record))
-            .existingInsulation(insulation.of(draft.key()))
-            .lining(insulation.liningOf(draft.key()))
-            .openEnds(OpenEnds.of(draft))
-            .build();
-    circles.suspect(record, element, draft);
-    return element;
   }
 
   private void noteFile() {
     if (!IfcSchema.isReleased(source.schema())) {
       note(ReadFinding.DRAFT_SCHEMA, Effect.NONE, source.schema(), file.schema().name());
     }
-    for (StepProblem problem :
-        file.step().problems().stream().limit(MAX_SYNTAX_FINDINGS).toList()) {
+    List<StepProblem> problems = file.step().problems();
+    for (StepProblem problem : problems.subList(0, Math.min(problems.size(), SYNTAX_FINDINGS))) {
       note(ReadFinding.SYNTAX, Effect.NONE, String.valueOf(problem.line()), problem.what());
     }
-    file.step()
-        .counts()
-        .forEach(
-            (keyword, count) -> {
-              if (!file.schema().knows(keyword)) {
-                note(ReadFinding.UNKNOWN_ENTITY, Effect.NONE, keyword, String.valueOf(count));
-              }
-            });
+    for (Map.Entry<String, Integer> each : file.step().counts().entrySet()) {
+      if (!file.schema().knows(each.getKey())) {
+        String count = String.valueOf(each.getValue());
+        note(ReadFinding.UNKNOWN_ENTITY, Effect.NONE, each.getKey(), count);
+      }
+    }
     findings.addAll(units.findings());
     int orphans = ports.orphans();
     if (orphans > 0) {
@@ -449,15 +361,21 @@ public final class ModelExtractor {
   /** Elements of the building that are no services, by class as the standard spells it. */
   private Map<String, Integer> otherProducts() {
     Map<String, Integer> others = new TreeMap<>();
-    file.step()
-        .counts()
-        .forEach(
-            (keyword, count) -> {
-              boolean takenIn = TAKEN_IN.stream().anyMatch(e -> file.schema().isA(keyword, e));
-              if (file.schema().isA(keyword, "IfcElement") && !takenIn) {
-                others.put(file.schema().spelling(keyword), count);
-              }
-            });
+    for (Map.Entry<String, Integer> each : file.step().counts().entrySet()) {
+      String keyword = each.getKey();
+      if (file.schema().isA(keyword, "IfcElement") && !isTakenIn(keyword)) {
+        others.put(file.schema().spelling(keyword), each.getValue());
+      }
+    }
     return others;
+  }
+
+  private boolean isTakenIn(String keyword) {
+    for (String entity : TAKEN_IN) {
+      if (file.schema().isA(keyword, entity)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -13,9 +13,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.LongStream;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.PropertyList;
+import org.lagwright.ifc.packed.PropertySource;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcGlance;
 import org.lagwright.ifc.schema.IfcRecord;
@@ -24,7 +24,7 @@ import org.lagwright.ifc.schema.IfcRecord;
  * Properties and quantities of an element: those of the occurrence and of its type, merged property
  * by property. Within the same set the occurrence wins; of two in one set the first with a value.
  */
-final class PropertyReader {
+final class PropertyReader implements PropertySource {
 
   private final IfcFile file;
   private final Relations relations;
@@ -62,7 +62,9 @@ final class PropertyReader {
     }
 
     void addAll(Gathered ofType) {
-      ofType.properties.forEach(property -> addMissing(properties, property));
+      for (Property property : ofType.properties) {
+        addMissing(properties, property);
+      }
       repeated.addAll(ofType.repeated);
       boolean counted = all >= 0 && ofType.all >= 0 && sets.addAll(ofType.sets);
       all = counted ? all + ofType.all : UNCOUNTED;
@@ -85,7 +87,8 @@ final class PropertyReader {
    *
    * @param count as {@link #wantedOf} told
    */
-  PropertyList propertiesOf(long element, int count) {
+  @Override
+  public PropertyList propertiesOf(long element, int count) {
     return new PropertyList(count) {
       @Override
       protected List<Property> read() {
@@ -134,7 +137,7 @@ final class PropertyReader {
     }
     long type = relations.typeOf(element);
     if (type != 0) {
-      gathered.addAll(ofTypes.computeIfAbsent(type, this::wantedOfType));
+      gathered.addAll(ofType(type));
     }
     return gathered.reading();
   }
@@ -142,12 +145,24 @@ final class PropertyReader {
   /** Sets of a type object: its own list, and those related to it like to an occurrence. */
   private long[] setsOfType(long type) {
     IfcRecord record = type == 0 ? null : file.find(type);
-    return record == null
-        ? Links.NONE
-        : LongStream.concat(
-                Arrays.stream(record.refIds("HasPropertySets")),
-                Arrays.stream(relations.propertySetsOf(type)))
-            .toArray();
+    if (record == null) {
+      return Links.NONE;
+    }
+    long[] listed = record.refIds("HasPropertySets");
+    long[] related = relations.propertySetsOf(type);
+    long[] sets = Arrays.copyOf(listed, listed.length + related.length);
+    System.arraycopy(related, 0, sets, listed.length, related.length);
+    return sets;
+  }
+
+  /** Two threads may read one at the same time; they read the same. */
+  private Gathered ofType(long type) {
+    Gathered known = ofTypes.get(type);
+    if (known == null) {
+      known = wantedOfType(type);
+      ofTypes.put(type, known);
+    }
+    return known;
   }
 
   private Gathered wantedOfType(long type) {

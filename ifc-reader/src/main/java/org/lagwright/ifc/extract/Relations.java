@@ -39,14 +39,16 @@ final class Relations {
 
   Relations(IfcFile file, Workers workers) {
     this.file = file;
-    readProperties(workers);
+    // these are most of the relations of a file by far
+    read(workers, "IfcRelDefinesByProperties", propertySetsOf, overridesOf);
     read("IfcRelDefinesByType");
     read("IfcRelAssignsToGroup");
     read("IfcRelReferencedInSpatialStructure");
     read("IfcRelContainedInSpatialStructure");
     read("IfcRelAggregates");
     read("IfcRelNests");
-    readPorts(workers);
+    read(workers, "IfcRelConnectsPortToElement", portsOf, ownerOfPort);
+    read(workers, "IfcRelConnectsPorts", partnerOfPort);
     read("IfcRelAssociatesMaterial");
     read("IfcRelCoversBldgElements");
     read("IfcPresentationLayerAssignment");
@@ -66,7 +68,14 @@ final class Relations {
             materialsOf,
             coveringsOf,
             referencesOf);
-    workers.inOrder(all.size(), 1, (from, to) -> all.get(from).close(), closed -> {});
+    workers.inOrder(all.size(), 1, new Closing(all));
+  }
+
+  private record Closing(List<Links> all) implements Workers.Work<Links> {
+    @Override
+    public Links on(int at, int next) {
+      return all.get(at).close();
+    }
   }
 
   private void read(String entity) {
@@ -95,72 +104,54 @@ final class Relations {
     }
   }
 
-  /** Links of a piece of the relations, before they are put together. */
-  private static final class Piece {
-    final Links first = new Links();
-    final Links second = new Links();
+  private void read(Workers workers, String entity, Links... into) {
+    Pass pass = new Pass(entity, into);
+    workers.inOrder(pass.ids.length, PIECE, pass);
   }
 
-  /** These are most of the relations of a file by far. */
-  private void readProperties(Workers workers) {
-    long[] ids = file.ids("IfcRelDefinesByProperties");
-    workers.inOrder(
-        ids.length, PIECE, (from, to) -> properties(ids, from, to), this::addProperties);
-  }
+  /** Goes through the relations of an entity, some at a time. */
+  private final class Pass implements Workers.Work<Links[]> {
+    private final String entity;
+    private final long[] ids;
+    private final Links[] into;
 
-  private Piece properties(long[] ids, int from, int to) {
-    Piece piece = new Piece();
-    for (int i = from; i < to; i++) {
-      IfcRecord record = file.find(ids[i]);
-      if (record != null) {
-        properties(record, piece.first, piece.second);
+    Pass(String entity, Links... into) {
+      this.entity = entity;
+      this.ids = file.ids(entity);
+      this.into = into;
+    }
+
+    @Override
+    public Links[] on(int from, int to) {
+      Links[] found = new Links[into.length];
+      for (int i = 0; i < found.length; i++) {
+        found[i] = new Links();
+      }
+      for (int i = from; i < to; i++) {
+        IfcRecord record = file.find(ids[i]);
+        if (record != null) {
+          read(record, found);
+        }
+      }
+      return found;
+    }
+
+    private void read(IfcRecord r, Links[] found) {
+      switch (entity) {
+        case "IfcRelDefinesByProperties" -> properties(r, found[0], found[1]);
+        case "IfcRelConnectsPortToElement" ->
+            attach(r.refId("RelatedElement"), r.refId("RelatingPort"), found[0], found[1]);
+        case "IfcRelConnectsPorts" -> connected(r, found[0]);
+        default -> throw new IllegalArgumentException(entity);
       }
     }
-    return piece;
-  }
 
-  private void addProperties(Piece piece) {
-    propertySetsOf.addAll(piece.first);
-    overridesOf.addAll(piece.second);
-  }
-
-  private void readPorts(Workers workers) {
-    long[] attached = file.ids("IfcRelConnectsPortToElement");
-    workers.inOrder(
-        attached.length, PIECE, (from, to) -> attached(attached, from, to), this::addPorts);
-    long[] connected = file.ids("IfcRelConnectsPorts");
-    workers.inOrder(
-        connected.length,
-        PIECE,
-        (from, to) -> connected(connected, from, to),
-        partnerOfPort::addAll);
-  }
-
-  private Piece attached(long[] ids, int from, int to) {
-    Piece piece = new Piece();
-    for (int i = from; i < to; i++) {
-      IfcRecord record = file.find(ids[i]);
-      if (record != null) {
-        attach(record.refId("RelatedElement"), record.refId("RelatingPort"), piece);
+    @Override
+    public void take(Links[] found) {
+      for (int i = 0; i < found.length; i++) {
+        into[i].addAll(found[i]);
       }
     }
-    return piece;
-  }
-
-  private Links connected(long[] ids, int from, int to) {
-    Links partners = new Links();
-    for (int i = from; i < to; i++) {
-      IfcRecord record = file.find(ids[i]);
-      if (record != null) {
-        connected(record, partners);
-      }
-    }
-    return partners;
-  }
-
-  private void addPorts(Piece piece) {
-    portsOf.addAll(piece.first);
-    ownerOfPort.addAll(piece.second);
   }
 
   /** One set, or from IFC4 on several sets in a list wrapped in a typed value. */
@@ -209,21 +200,19 @@ final class Relations {
 
   private void nested(IfcRecord r) {
     long whole = r.refId("RelatingObject");
-    Piece piece = new Piece();
     for (long id : r.refIds("RelatedObjects")) {
       IfcRecord part = file.find(id);
       if (part != null && part.is("IfcPort")) {
-        attach(whole, id, piece);
+        attach(whole, id, portsOf, ownerOfPort);
       } else {
         nestOf.add(id, whole);
       }
     }
-    addPorts(piece);
   }
 
-  private static void attach(long element, long port, Piece piece) {
-    piece.first.add(element, port);
-    piece.second.add(port, element);
+  private static void attach(long element, long port, Links portsOf, Links ownerOfPort) {
+    portsOf.add(element, port);
+    ownerOfPort.add(port, element);
   }
 
   private static void connected(IfcRecord r, Links partners) {
@@ -305,7 +294,9 @@ final class Relations {
 
   /** Lets go of all but what properties and places are read by, once all elements are made. */
   void forgetBelongings() {
-    List.of(portsOf, groupsOf, partsOf, materialsOf, coveringsOf).forEach(Links::clear);
+    for (Links links : List.of(portsOf, groupsOf, partsOf, materialsOf, coveringsOf)) {
+      links.clear();
+    }
   }
 
   /** True if some element owns the port. */

@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 /**
  * One file, read and measured.
  *
- * @param elements every distribution element, covering and proxy of the file, in file order; an
- *     {@link ElementList} as it was read
+ * @param elements every distribution element, covering and proxy of the file, in file order; of a
+ *     large file an {@link ElementList}
  * @param systems every system and group that an element belongs to
  * @param findings what was noticed while reading
  * @param otherProducts how many products of which IFC class were not looked at (walls, doors ...)

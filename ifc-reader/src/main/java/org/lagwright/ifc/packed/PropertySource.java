@@ -3,7 +3,6 @@ package org.lagwright.ifc.packed;
 import org.lagwright.ifc.model.PropertyList;
 
 /** Where the properties of elements come from. */
-@FunctionalInterface
 public interface PropertySource {
 
   /**

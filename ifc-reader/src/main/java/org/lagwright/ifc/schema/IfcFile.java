@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongConsumer;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.step.StepBytes;
 import org.lagwright.ifc.step.StepException;
@@ -49,26 +50,25 @@ public final class IfcFile {
    *     is not IFC2X3, IFC4 or IFC4X3
    */
   public static IfcFile open(StepBytes bytes, StepLimits limits, LongConsumer progress) {
-    StepFile step = StepFile.open(bytes, limits, IfcFile::isListed, progress);
-    IfcSchema schema =
-        IfcSchema.forIdentifier(step.schema())
-            .orElseThrow(
-                () ->
-                    new StepException(
-                        0,
-                        "schema '"
-                            + step.schema()
-                            + "' is not supported. Export as IFC2X3, IFC4 or IFC4X3."));
+    StepFile step = StepFile.open(bytes, limits, new Listed(), progress);
+    IfcSchema schema = IfcSchema.forIdentifier(step.schema()).orElse(null);
+    if (schema == null) {
+      throw new StepException(
+          0, "schema '" + step.schema() + "' is not supported. Export as IFC2X3, IFC4 or IFC4X3.");
+    }
     return new IfcFile(step, schema);
   }
 
-  private static boolean isListed(String keyword) {
-    for (String entity : LISTED) {
-      if (IfcSchema.IFC4X3.isA(keyword, entity)) {
-        return true;
+  private static final class Listed implements Predicate<String> {
+    @Override
+    public boolean test(String keyword) {
+      for (String entity : LISTED) {
+        if (IfcSchema.IFC4X3.isA(keyword, entity)) {
+          return true;
+        }
       }
+      return false;
     }
-    return false;
   }
 
   /** The schema that attribute names are taken from. */
@@ -115,7 +115,7 @@ public final class IfcFile {
   public long[] ids(String entity) {
     long[] ids = new long[0];
     for (StepKeyword keyword : step.keywords()) {
-      if (keyword.listed() && schema.isA(keyword.name(), entity)) {
+      if (keyword.listed() && entities[keyword.number()].isA(entity)) {
         long[] more = step.ids(keyword.name());
         int before = ids.length;
         ids = Arrays.copyOf(ids, before + more.length);

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
@@ -26,7 +27,7 @@ final class Digest implements Supplier<String> {
     // opened at once, so that the file may be removed meanwhile
     InputStream in = Files.newInputStream(file);
     this.file = file;
-    this.task = new FutureTask<>(() -> sha256(in));
+    this.task = new FutureTask<>(new Reading(in));
   }
 
   /** Begins to read the file. */
@@ -58,15 +59,18 @@ final class Digest implements Supplier<String> {
     }
   }
 
-  private static String sha256(InputStream opened) throws IOException {
-    MessageDigest digest = sha256Algorithm();
-    byte[] chunk = new byte[CHUNK];
-    try (InputStream in = opened) {
-      for (int read = in.read(chunk); read >= 0; read = in.read(chunk)) {
-        digest.update(chunk, 0, read);
+  private record Reading(InputStream opened) implements Callable<String> {
+    @Override
+    public String call() throws IOException {
+      MessageDigest digest = sha256Algorithm();
+      byte[] chunk = new byte[CHUNK];
+      try (InputStream in = opened) {
+        for (int read = in.read(chunk); read >= 0; read = in.read(chunk)) {
+          digest.update(chunk, 0, read);
+        }
       }
+      return HexFormat.of().formatHex(digest.digest());
     }
-    return HexFormat.of().formatHex(digest.digest());
   }
 
   private static MessageDigest sha256Algorithm() {

@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.DoubleConsumer;
+import java.util.function.LongConsumer;
 import org.lagwright.ifc.extract.ModelExtractor;
 import org.lagwright.ifc.extract.ReadOptions;
 import org.lagwright.ifc.model.MepModel;
@@ -99,6 +101,21 @@ public final class ModelReader {
     }
   }
 
+  /** Tells a listener how much of something is done. */
+  private record Share(String what, long whole, ProgressListener listener)
+      implements LongConsumer, DoubleConsumer {
+
+    @Override
+    public void accept(long part) {
+      accept((double) part);
+    }
+
+    @Override
+    public void accept(double part) {
+      listener.progress(what, part / whole);
+    }
+  }
+
   private static void again(StepBytes bytes, Use use) throws IOException {
     use.of(bytes, IfcFile.open(bytes, StepLimits.DEFAULT, read -> {}));
   }
@@ -116,15 +133,12 @@ public final class ModelReader {
     String name = String.valueOf(file.getFileName());
     IfcFile ifc =
         IfcFile.open(
-            bytes,
-            StepLimits.DEFAULT,
-            read -> listener.progress("reading " + name, (double) read / bytes.size()));
-    listener.progress("measuring " + name, 0);
+            bytes, StepLimits.DEFAULT, new Share("reading " + name, bytes.size(), listener));
+    Share measured = new Share("measuring " + name, 1, listener);
+    measured.accept(0.0);
     ModelFile source = new ModelFile(index, name, "", ifc.step().schema(), ifc.step().exporter());
-    MepModel model =
-        ModelExtractor.extract(
-            ifc, source, options, done -> listener.progress("measuring " + name, done));
-    listener.progress("measuring " + name, 1);
+    MepModel model = ModelExtractor.extract(ifc, source, options, measured);
+    measured.accept(1.0);
     // only now, as until here every processor is busy
     return model.of(source.with(Digest.start(file)));
   }

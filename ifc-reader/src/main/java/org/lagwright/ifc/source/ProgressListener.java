@@ -5,7 +5,11 @@ package org.lagwright.ifc.source;
 public interface ProgressListener {
 
   /** Tells nobody. */
-  ProgressListener SILENT = (what, fraction) -> {};
+  ProgressListener SILENT =
+      new ProgressListener() {
+        @Override
+        public void progress(String what, double fraction) {}
+      };
 
   /**
    * Some progress.

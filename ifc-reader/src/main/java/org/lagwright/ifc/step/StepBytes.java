@@ -28,7 +28,11 @@ public final class StepBytes {
   public interface Arrival {
 
     /** There from the start. */
-    Arrival COMPLETE = offset -> {};
+    Arrival COMPLETE =
+        new Arrival() {
+          @Override
+          public void await(long offset) {}
+        };
 
     /**
      * Returns once all bytes before an offset are there. May throw what keeps them from coming.

@@ -3,10 +3,8 @@ package org.lagwright.ifc.step;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,7 +18,6 @@ public final class StepFile {
   private final StepLimits limits;
   private final StepIndex index;
   private final StepKeywords keywords;
-  private final Map<String, StepKeyword> keywordsByName;
   private final List<StepTypes> types;
   private final List<StepProblem> problems;
   private final StepHeader header;
@@ -42,8 +39,6 @@ public final class StepFile {
     this.limits = limits;
     this.index = index;
     this.keywords = keywords;
-    this.keywordsByName =
-        keywords.all().stream().collect(Collectors.toMap(StepKeyword::name, Function.identity()));
     this.types = List.copyOf(types);
     this.problems = List.copyOf(problems);
     this.header = header;
@@ -96,7 +91,7 @@ public final class StepFile {
 
   /** Instance numbers of one keyword in file order; only for keywords listed at {@link #open}. */
   public long[] ids(String keyword) {
-    StepKeyword known = keywordsByName.get(keyword);
+    StepKeyword known = keywords.named(keyword);
     return known == null ? new long[0] : StepTypes.ids(types, known);
   }
 

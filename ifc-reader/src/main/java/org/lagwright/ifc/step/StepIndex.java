@@ -45,17 +45,43 @@ final class StepIndex {
    *
    * @param fileSize beyond the greatest offset
    */
-  static StepIndex layOut(List<RecordLog> logs, long fileSize) {
-    long records = logs.stream().mapToLong(RecordLog::size).sum();
-    long greatest = logs.stream().mapToLong(RecordLog::greatestId).max().orElse(0);
+  static StepIndex layOut(List<RecordLog> logs, long fileSize, Workers workers) {
+    long records = 0;
+    long greatest = 0;
+    for (RecordLog log : logs) {
+      records += log.size();
+      greatest = Math.max(greatest, log.greatestId());
+    }
     StepIndex index = new StepIndex(records, greatest);
-    Marker[] markers = new Marker[logs.size()];
-    Workers.each(logs.size(), i -> markers[i] = index.new Marker().mark(logs.get(i)), done -> {});
-    index.takeFarIds(markers);
+    Marking marking = index.new Marking(logs);
+    workers.inOrder(logs.size(), 1, marking);
+    index.takeFarIds(marking.farIds);
     index.countRanks();
     index.low = new int[index.size()];
     index.high = fileSize > 1L << Integer.SIZE ? new byte[index.size()] : null;
     return index;
+  }
+
+  /** Notes which numbers occur, one log after the other. */
+  private final class Marking implements Workers.Work<Marker> {
+    private final List<RecordLog> logs;
+    private long[] farIds = new long[0];
+
+    Marking(List<RecordLog> logs) {
+      this.logs = logs;
+    }
+
+    @Override
+    public Marker on(int from, int to) {
+      return new Marker().mark(logs.get(from));
+    }
+
+    @Override
+    public void take(Marker done) {
+      int before = farIds.length;
+      farIds = Arrays.copyOf(farIds, before + done.farCount);
+      System.arraycopy(done.far, 0, farIds, before, done.farCount);
+    }
   }
 
   /** Notes which numbers of one log occur. */
@@ -98,7 +124,10 @@ final class StepIndex {
     }
 
     private void flush() {
-      long before = present.getAndAccumulate(word, mask, (a, b) -> a | b);
+      long before = present.get(word);
+      while (!present.compareAndSet(word, before, before | mask)) {
+        before = present.get(word);
+      }
       if ((before & mask) != 0) {
         duplicates.set(true);
       }
@@ -106,12 +135,8 @@ final class StepIndex {
     }
   }
 
-  private void takeFarIds(Marker[] markers) {
-    long[] all =
-        Arrays.stream(markers)
-            .flatMapToLong(m -> Arrays.stream(m.far, 0, m.farCount))
-            .sorted()
-            .toArray();
+  private void takeFarIds(long[] all) {
+    Arrays.sort(all);
     int count = 0;
     for (int i = 0; i < all.length; i++) {
       if (i > 0 && all[i] == all[i - 1]) {
@@ -138,13 +163,28 @@ final class StepIndex {
   }
 
   /** Puts the records of all logs into their places; only if there are no duplicates. */
-  void fill(List<RecordLog> logs) {
-    Workers.each(logs.size(), i -> logs.get(i).forEach(this::put), done -> {});
+  void fill(List<RecordLog> logs, Workers workers) {
+    workers.inOrder(logs.size(), 1, new Filling(logs));
   }
 
-  private boolean put(long id, long offset) {
-    set(rank(id), offset);
-    return true;
+  private final class Filling implements Workers.Work<Integer>, RecordSink {
+    private final List<RecordLog> logs;
+
+    Filling(List<RecordLog> logs) {
+      this.logs = logs;
+    }
+
+    @Override
+    public Integer on(int from, int to) {
+      logs.get(from).forEach(this);
+      return to;
+    }
+
+    @Override
+    public boolean take(long id, long offset) {
+      set(rank(id), offset);
+      return true;
+    }
   }
 
   /** Puts one record into its place; false if an earlier one has it. */

@@ -2,11 +2,9 @@ package org.lagwright.ifc.step;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.threads.Workers;
 
@@ -57,24 +55,38 @@ final class StepIndexer {
   }
 
   StepFile run() {
-    long start = start();
-    List<RecordLog> logs = new ArrayList<>();
-    List<StepPart> parts = scan(new StepCuts(bytes, start, partBytes), logs);
-    if (!isContiguous(parts)) {
-      parts = scan(new StepCuts(bytes, start, Long.MAX_VALUE), logs);
+    try (Workers workers = Workers.forThisMachine()) {
+      return run(workers);
     }
+  }
+
+  private StepFile run(Workers workers) {
+    long start = start();
+    Scan scan = scan(new StepCuts(bytes, start, partBytes), workers);
+    if (!isContiguous(scan.parts)) {
+      scan = scan(new StepCuts(bytes, start, Long.MAX_VALUE), workers);
+    }
+    List<StepPart> parts = scan.parts;
     refuseTrouble(parts);
-    refuseTooMany(logs);
-    StepIndex index = StepIndex.layOut(logs, bytes.size());
+    refuseTooMany(scan.logs);
+    StepIndex index = StepIndex.layOut(scan.logs, bytes.size(), workers);
     if (index.hasDuplicates()) {
       keywords = new StepKeywords(listed, limits.maxKeywords());
       parts = List.of(part(start, bytes.size(), index::putFirst).scan());
     } else {
-      index.fill(logs);
+      index.fill(scan.logs, workers);
     }
     progress.accept(bytes.size());
-    List<StepTypes> types = parts.stream().map(StepPart::types).toList();
-    long endOfData = parts.stream().mapToLong(StepPart::endOfData).max().orElseThrow();
+    return file(index, parts);
+  }
+
+  private StepFile file(StepIndex index, List<StepPart> parts) {
+    List<StepTypes> types = new ArrayList<>(parts.size());
+    long endOfData = -1;
+    for (StepPart part : parts) {
+      types.add(part.types());
+      endOfData = Math.max(endOfData, part.endOfData());
+    }
     return new StepFile(
         bytes, limits, index, keywords, types, problems(parts), header(parts), endOfData);
   }
@@ -96,21 +108,41 @@ final class StepIndexer {
     return from;
   }
 
-  private List<StepPart> scan(StepCuts cuts, List<RecordLog> logs) {
+  private Scan scan(StepCuts cuts, Workers workers) {
     keywords = new StepKeywords(listed, limits.maxKeywords());
-    @Nullable StepPart[] parts = new StepPart[cuts.count()];
-    RecordLog[] partLogs = new RecordLog[cuts.count()];
-    Workers.each(
-        parts.length,
-        i -> {
-          long from = cuts.begin(i);
-          partLogs[i] = new RecordLog(from);
-          parts[i] = from < 0 ? null : part(from, cuts.end(i), partLogs[i]).scan();
-        },
-        done -> progress.accept(Math.min(bytes.size(), done * partBytes)));
-    logs.clear();
-    logs.addAll(List.of(partLogs));
-    return Arrays.stream(parts).flatMap(Stream::ofNullable).toList();
+    Scan scan = new Scan(cuts);
+    workers.inOrder(cuts.count(), 1, scan);
+    return scan;
+  }
+
+  /** A part and what it logged; none where there is no cut. */
+  private record Scanned(@Nullable StepPart part, RecordLog log) {}
+
+  /** Goes through the parts. */
+  private final class Scan implements Workers.Work<Scanned> {
+    private final StepCuts cuts;
+    final List<StepPart> parts = new ArrayList<>();
+    final List<RecordLog> logs = new ArrayList<>();
+
+    Scan(StepCuts cuts) {
+      this.cuts = cuts;
+    }
+
+    @Override
+    public Scanned on(int at, int next) {
+      long from = cuts.begin(at);
+      RecordLog log = new RecordLog(from);
+      return new Scanned(from < 0 ? null : part(from, cuts.end(at), log).scan(), log);
+    }
+
+    @Override
+    public void take(Scanned done) {
+      if (done.part != null) {
+        parts.add(done.part);
+      }
+      logs.add(done.log);
+      progress.accept(Math.min(bytes.size(), (long) logs.size() * partBytes));
+    }
   }
 
   private StepPart part(long from, long to, RecordSink sink) {
@@ -129,7 +161,10 @@ final class StepIndexer {
   /** Only the last part can be in trouble, as all others end where the next one begins. */
   private void refuseTrouble(List<StepPart> parts) {
     StepPart last = parts.get(parts.size() - 1);
-    boolean sawData = parts.stream().anyMatch(StepPart::sawData);
+    boolean sawData = false;
+    for (StepPart part : parts) {
+      sawData |= part.sawData();
+    }
     boolean inData = endsInData(parts);
     switch (last.trouble()) {
       case NONE -> refuseWithoutEnd(sawData, inData);
@@ -183,7 +218,11 @@ final class StepIndexer {
   }
 
   private void refuseTooMany(List<RecordLog> logs) {
-    if (logs.stream().mapToLong(RecordLog::size).sum() > limits.maxRecords()) {
+    long records = 0;
+    for (RecordLog log : logs) {
+      records += log.size();
+    }
+    if (records > limits.maxRecords()) {
       throw new StepException(0, "the file has more than " + limits.maxRecords() + " records.");
     }
   }
@@ -211,7 +250,11 @@ final class StepIndexer {
       inData = part.endsInData(inData);
     }
     List<StepPart.Note> shown = notes.subList(0, Math.min(notes.size(), StepPart.MAX_NOTES));
-    long[] lines = bytes.linesOf(shown.stream().mapToLong(StepPart.Note::offset).toArray());
+    long[] offsets = new long[shown.size()];
+    for (int i = 0; i < offsets.length; i++) {
+      offsets[i] = shown.get(i).offset();
+    }
+    long[] lines = bytes.linesOf(offsets);
     List<StepProblem> problems = new ArrayList<>();
     for (int i = 0; i < lines.length; i++) {
       problems.add(new StepProblem(lines[i], shown.get(i).what()));

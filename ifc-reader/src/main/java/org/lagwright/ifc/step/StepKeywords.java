@@ -143,7 +143,9 @@ final class StepKeywords {
   private static long[] words(byte[] raw) {
     long[] words = new long[raw.length / 8 + 1];
     byte[] padded = Arrays.copyOf(raw, words.length * 8);
-    Arrays.setAll(words, i -> StepScanner.word(padded, 8 * i));
+    for (int i = 0; i < words.length; i++) {
+      words[i] = StepScanner.word(padded, 8 * i);
+    }
     return words;
   }
 
@@ -173,6 +175,11 @@ final class StepKeywords {
       slot = (slot + 1) & (entries.length - 1);
     }
     entries[slot] = spelling;
+  }
+
+  /** The keyword of a name in upper case, null if the file has none. */
+  synchronized @Nullable StepKeyword named(String name) {
+    return byName.get(name);
   }
 
   /** All keywords by number. */

@@ -45,8 +45,7 @@ final class StepTypes {
 
   /** Instances of one keyword in all stretches of a file, in their order. */
   static long[] ids(List<StepTypes> stretches, StepKeyword keyword) {
-    int total = stretches.stream().mapToInt(s -> s.count(keyword.number())).sum();
-    long[] ids = new long[keyword.listed() ? total : 0];
+    long[] ids = new long[keyword.listed() ? count(stretches, keyword) : 0];
     int at = 0;
     for (StepTypes stretch : stretches) {
       IdLog log = stretch.find(keyword.number());
@@ -62,11 +61,19 @@ final class StepTypes {
   static Map<String, Integer> counts(List<StepTypes> stretches, List<StepKeyword> keywords) {
     Map<String, Integer> counts = new TreeMap<>();
     for (StepKeyword keyword : keywords) {
-      int total = stretches.stream().mapToInt(s -> s.count(keyword.number())).sum();
+      int total = count(stretches, keyword);
       if (total > 0) {
         counts.put(keyword.name(), total);
       }
     }
     return counts;
+  }
+
+  private static int count(List<StepTypes> stretches, StepKeyword keyword) {
+    int total = 0;
+    for (StepTypes stretch : stretches) {
+      total += stretch.count(keyword.number());
+    }
+    return total;
   }
 }

@@ -2,14 +2,13 @@ package org.lagwright.ifc.threads;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.ThreadFactory;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Consumer;
-import java.util.function.IntConsumer;
-import java.util.function.LongConsumer;
 
 /**
  * Spreads work over the processors. What comes out is handed on in the order of the work, so the
@@ -20,7 +19,7 @@ public final class Workers implements AutoCloseable {
   /** More threads than this would only contend for the memory. */
   private static final int MOST = 16;
 
-  /** Pieces of work for each thread that may wait to be handed on. */
+  /** Runs for each thread that may wait to be taken. */
   private static final int AHEAD = 4;
 
   private final int threads;
@@ -33,62 +32,59 @@ public final class Workers implements AutoCloseable {
    */
   public Workers(int wanted) {
     this.threads = Math.min(MOST, wanted);
-    this.pool =
-        Executors.newFixedThreadPool(
-            threads,
-            run -> {
-              Thread thread = new Thread(run, "lagwright-reader");
-              thread.setDaemon(true);
-              return thread;
-            });
+    this.pool = Executors.newFixedThreadPool(threads, new Daemons());
   }
 
-  /**
-   * Does the pieces of work 0 to count - 1 on all processors and returns when all are done.
-   *
-   * @param progress told on the calling thread, now and then, how many pieces are done
-   */
-  public static void each(int count, IntConsumer work, LongConsumer progress) {
-    int wanted = Math.min(Runtime.getRuntime().availableProcessors(), count);
-    try (Workers workers = new Workers(Math.max(1, wanted))) {
-      workers.<Integer>inOrder(
-          count,
-          1,
-          (from, to) -> {
-            work.accept(from);
-            return to;
-          },
-          progress::accept);
+  /** As many threads as the machine has processors. */
+  public static Workers forThisMachine() {
+    return new Workers(Runtime.getRuntime().availableProcessors());
+  }
+
+  private static final class Daemons implements ThreadFactory {
+    @Override
+    public Thread newThread(Runnable run) {
+      Thread thread = new Thread(run, "lagwright-reader");
+      thread.setDaemon(true);
+      return thread;
     }
   }
 
-  /** Work on a run of items. */
-  @FunctionalInterface
+  /** Work on runs of items; what comes of each is taken in the order of the items. */
   public interface Work<T> {
-    /** Takes the items from {@code from} up to but not including {@code to}. */
+
+    /**
+     * Does the items from {@code from} up to but not including {@code to}, on any thread; must not
+     * depend on other runs.
+     */
     T on(int from, int to);
+
+    /** Takes what a run gave, on the thread that asked for the work. */
+    default void take(T done) {}
+  }
+
+  private record Run<T>(Work<T> work, int from, int to) implements Callable<T> {
+    @Override
+    public T call() {
+      return work.on(from, to);
+    }
   }
 
   /**
-   * Works through items in pieces.
+   * Works through items in runs and returns when all are done and taken.
    *
    * @param items how many there are
-   * @param piece how many are worked on together
-   * @param work does one piece, on any thread; must not depend on other pieces
-   * @param taker takes the results, on the calling thread and in order
+   * @param run how many are worked on together
    */
-  public <T> void inOrder(int items, int piece, Work<T> work, Consumer<T> taker) {
+  public <T> void inOrder(int items, int run, Work<T> work) {
     Deque<Future<T>> waiting = new ArrayDeque<>();
-    for (int from = 0; from < items; from += piece) {
-      int begin = from;
-      int end = Math.min(items, from + piece);
+    for (int from = 0; from < items; from += run) {
       if (waiting.size() >= threads * AHEAD) {
-        taker.accept(result(waiting.remove()));
+        work.take(result(waiting.remove()));
       }
-      waiting.add(pool.submit(() -> work.on(begin, end)));
+      waiting.add(pool.submit(new Run<>(work, from, Math.min(items, from + run))));
     }
     while (!waiting.isEmpty()) {
-      taker.accept(result(waiting.remove()));
+      work.take(result(waiting.remove()));
     }
   }
 
@@ -109,7 +105,7 @@ public final class Workers implements AutoCloseable {
     }
   }
 
-  /** Ends the threads; waits for the pieces they are at. */
+  /** Ends the threads; waits for the runs they are at. */
   @Override
   public void close() {
     pool.shutdownNow();

@@ -74,7 +74,8 @@ public final class TouchingEndsBenchmark {
             new KindReader.Reading(Kind.PIPE_SEGMENT, Form.STRAIGHT, false),
             0,
             false,
-            vocabulary);
+            vocabulary,
+            true);
     draft.change().section = drawn;
     draft.fold();
     drafts.add(draft);

@@ -1,0 +1,111 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.ShapeHints;
+import org.lagwright.ifc.geometry.ShapeMeasurer;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.packed.Vocabulary;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/** Reads one element by itself: names, kind, wanted properties, ports and shape. */
+final class DraftReader {
+
+  private final IfcFile file;
+  private final Relations relations;
+  private final PropertyReader properties;
+  private final PortReader ports;
+  private final ShapeMeasurer shapes;
+  private final double lengthUnitM;
+  private final Vocabulary vocabulary;
+
+  /** True if elements are folded while they wait for the next step of the work. */
+  private final boolean folding;
+
+  DraftReader(
+      IfcFile file,
+      Relations relations,
+      PropertyReader properties,
+      PortReader ports,
+      ShapeMeasurer shapes,
+      double lengthUnitM,
+      Vocabulary vocabulary,
+      boolean folding) {
+    this.file = file;
+    this.relations = relations;
+    this.properties = properties;
+    this.ports = ports;
+    this.shapes = shapes;
+    this.lengthUnitM = lengthUnitM;
+    this.vocabulary = vocabulary;
+    this.folding = folding;
+  }
+
+  /**
+   * Reads an element.
+   *
+   * @param repeatedToo given the properties that stand twice in a set, if there are any
+   */
+  Draft read(IfcRecord record, List<List<PropertyReader.Repeated>> repeatedToo) {
+    long typeId = relations.typeOf(record.id());
+    IfcRecord type = typeId == 0 ? null : file.find(typeId);
+    Names names = Names.of(record, type);
+    KindReader.Reading reading = KindReader.read(record, type, names);
+    PropertyReader.Reading own = properties.wantedOf(record.id());
+    List<Port> itsPorts = ports.portsOf(record.id());
+    if (!own.repeated().isEmpty()) {
+      repeatedToo.add(own.repeated());
+    }
+    return new Draft(
+        record.id(),
+        new Worded(record.entityName(), names, own.properties()),
+        Drawn.of(shape(record, names, reading, own.properties(), itsPorts), itsPorts),
+        reading,
+        own.all(),
+        record.is("IfcFlowSegment"),
+        vocabulary,
+        folding);
+  }
+
+  /**
+   * Only what is lagged is measured; apparatus, terminals and coverings would cost and not count.
+   */
+  private Shape shape(
+      IfcRecord record,
+      Names names,
+      KindReader.Reading reading,
+      List<Property> own,
+      List<Port> itsPorts) {
+    Kind kind = reading.kind();
+    if (kind != null && !kind.isLagged()) {
+      return Shape.NOTHING;
+    }
+    List<Point> portsM = new ArrayList<>(itsPorts.size());
+    for (Port port : itsPorts) {
+      if (port.positionM() != null) {
+        portsM.add(port.positionM());
+      }
+    }
+    Double lengthM = null;
+    for (Property p : PropertyNames.listOf(own, PropertyNames.Role.LENGTH)) {
+      lengthM = lengthM == null ? PropertyNames.lengthM(p, lengthUnitM).orElse(null) : lengthM;
+    }
+    boolean straight = record.is("IfcFlowSegment");
+    return shapes.measure(
+        record,
+        new ShapeHints(
+            portsM,
+            lengthM,
+            straight,
+            () -> SizeTexts.sides(own, names, lengthUnitM),
+            () ->
+                PropertyNames.of(own, PropertyNames.Role.OUTSIDE_DIAMETER)
+                    .flatMap(p -> PropertyNames.lengthM(p, lengthUnitM).stream())
+                    .toList()));
+  }
+}

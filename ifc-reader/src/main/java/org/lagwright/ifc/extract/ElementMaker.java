@@ -1,0 +1,66 @@
+package org.lagwright.ifc.extract;
+
+import java.util.Objects;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/** Makes an element of the model from what was worked out of it. Safe for several threads. */
+final class ElementMaker {
+
+  private final IfcFile file;
+  private final PropertyReader properties;
+  private final PlaceReader places;
+  private final BelongingReader belongings;
+  private final InsulationReader insulation;
+  private final Circles circles;
+
+  ElementMaker(
+      IfcFile file,
+      PropertyReader properties,
+      PlaceReader places,
+      BelongingReader belongings,
+      InsulationReader insulation,
+      Circles circles) {
+    this.file = file;
+    this.properties = properties;
+    this.places = places;
+    this.belongings = belongings;
+    this.insulation = insulation;
+    this.circles = circles;
+  }
+
+  /** The element of an open draft. */
+  MepElement element(Draft draft) {
+    IfcRecord record = Objects.requireNonNull(file.find(draft.step()));
+    String globalId = record.text("GlobalId");
+    MepElement element =
+        MepElement.builder(draft.key(), globalId == null ? "" : globalId, draft.ifcClass())
+            .named(
+                draft.names().own(),
+                draft.names().objectType(),
+                draft.names().typeName(),
+                draft.names().tag())
+            .is(Objects.requireNonNull(draft.kind), draft.form)
+            .section(draft.section())
+            .width(SectionWidth.of(draft))
+            .ends(draft.ends())
+            .nominalSize(draft.nominalSize())
+            .lengthM(draft.lengthM())
+            .bend(draft.angleDeg(), draft.bendRadiusM())
+            .eccentricityM(draft.eccentricityM())
+            .branchLengthM(draft.branchLengthM())
+            .ports(draft.joints())
+            .systems(belongings.systemsOf(draft.step()))
+            .place(places.placeOf(record, draft))
+            .properties(properties.propertiesOf(draft.step(), draft.propertyCount))
+            .materials(belongings.materialsOf(draft.step()))
+            .layers(belongings.layersOf(record))
+            .existingInsulation(insulation.of(draft.key()))
+            .lining(insulation.liningOf(draft.key()))
+            .openEnds(OpenEnds.of(draft))
+            .build();
+    circles.suspect(record, element, draft);
+    return element;
+  }
+}

@@ -1,0 +1,126 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.threads.Workers;
+
+/** Decides the figures of all elements: segments first, as fittings take over their sizes. */
+final class ModelMeasurer {
+
+  /** Elements that one thread works on before it hands them on. */
+  private static final int RUN = 64;
+
+  private final Drafts drafts;
+  private final SegmentMeasurer segments;
+  private final Neighbours neighbours;
+  private final FittingMeasurer fittings;
+  private final Workers workers;
+
+  ModelMeasurer(
+      Drafts drafts,
+      SegmentMeasurer segments,
+      Neighbours neighbours,
+      FittingMeasurer fittings,
+      Workers workers) {
+    this.drafts = drafts;
+    this.segments = segments;
+    this.neighbours = neighbours;
+    this.fittings = fittings;
+    this.workers = workers;
+  }
+
+  /**
+   * Measures everything.
+   *
+   * @param joinToleranceM how far ends without ports may lie apart to be joined, metres
+   * @return how many ends were joined
+   */
+  int measure(double joinToleranceM) {
+    workers.inOrder(drafts.all().size(), RUN, new SegmentWork(drafts.all(), segments));
+    int joined =
+        TouchingEnds.join(drafts.all(), joinToleranceM) + Taps.join(drafts.all(), joinToleranceM);
+    List<Draft> items = new ArrayList<>();
+    for (Draft draft : drafts.all()) {
+      if (draft.isSegment()) {
+        segments.takeOver(draft, neighbours);
+      }
+      if (draft.isLaggedItem()) {
+        items.add(draft);
+      }
+    }
+    measureItems(items);
+    return joined;
+  }
+
+  private record SegmentWork(List<Draft> drafts, SegmentMeasurer segments)
+      implements Workers.Work<Integer> {
+
+    @Override
+    public Integer on(int from, int to) {
+      for (Draft draft : drafts.subList(from, to)) {
+        if (draft.kind == null || draft.isSegment()) {
+          measure(draft);
+        }
+      }
+      return to;
+    }
+
+    private void measure(Draft draft) {
+      draft.open();
+      if (draft.isSegment()) {
+        segments.measure(draft);
+      }
+      segments.settleKind(draft);
+      if (draft.isLaggedItem()) {
+        draft.fold();
+      } else {
+        draft.foldMeasured();
+      }
+    }
+  }
+
+  /** First the forms of all, as the size of one is taken through others; then all sizes. */
+  private void measureItems(List<Draft> items) {
+    FormWork forms = new FormWork(items, fittings, new ArrayList<>(items.size()));
+    workers.inOrder(items.size(), RUN, forms);
+    for (int i = 0; i < items.size(); i++) {
+      items.get(i).form = forms.found.get(i);
+    }
+    workers.inOrder(items.size(), RUN, new ItemWork(items, fittings));
+  }
+
+  private record FormWork(List<Draft> items, FittingMeasurer fittings, List<Form> found)
+      implements Workers.Work<List<Form>> {
+
+    @Override
+    public List<Form> on(int from, int to) {
+      List<Form> forms = new ArrayList<>(to - from);
+      for (Draft item : items.subList(from, to)) {
+        item.open();
+        forms.add(fittings.formOf(item));
+        item.close();
+      }
+      return forms;
+    }
+
+    @Override
+    public void take(List<Form> forms) {
+      found.addAll(forms);
+    }
+  }
+
+  private record ItemWork(List<Draft> items, FittingMeasurer fittings)
+      implements Workers.Work<Integer> {
+
+    @Override
+    public Integer on(int from, int to) {
+      for (Draft item : items.subList(from, to)) {
+        item.open();
+        fittings.measure(item);
+        item.foldMeasured();
+      }
+      return to;
+    }
+  }
+}
