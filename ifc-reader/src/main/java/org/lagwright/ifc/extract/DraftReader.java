@@ -5,6 +5,7 @@ import java.util.List;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeHints;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
+import org.lagwright.ifc.geometry.StatedSizes;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
@@ -96,16 +97,7 @@ final class DraftReader {
       lengthM = lengthM == null ? PropertyNames.lengthM(p, lengthUnitM).orElse(null) : lengthM;
     }
     boolean straight = record.is("IfcFlowSegment");
-    return shapes.measure(
-        record,
-        new ShapeHints(
-            portsM,
-            lengthM,
-            straight,
-            () -> SizeTexts.sides(own, names, lengthUnitM),
-            () ->
-                PropertyNames.of(own, PropertyNames.Role.OUTSIDE_DIAMETER)
-                    .flatMap(p -> PropertyNames.lengthM(p, lengthUnitM).stream())
-                    .toList()));
+    StatedSizes stated = new WordedSizes(own, names, lengthUnitM);
+    return shapes.measure(record, new ShapeHints(portsM, lengthM, straight, stated));
   }
 }

@@ -19,10 +19,6 @@ final class BranchedRun {
   /** Cosine of the least angle between run and branch: 85 degrees, as for a tee. */
   private static final double SQUARE = Math.cos(Math.toRadians(85));
 
-  /** Ends of unequal size are sorted largest first, as those of meshes are. */
-  private static final Comparator<ShapeEnd> LARGEST_FIRST =
-      Comparator.comparingDouble(end -> -end.section().largestSideM());
-
   private BranchedRun() {}
 
   /**
@@ -40,11 +36,19 @@ final class BranchedRun {
     }
     List<ShapeEnd> ends = new ArrayList<>(run.ends());
     ends.add(pieces.get(0) == run ? 2 : 0, free);
-    ends.sort(LARGEST_FIRST);
+    ends.sort(new LargestFirst());
     String body = "body of " + pieces.size() + " items";
     Evidence evidence = new Evidence(step, body, "the ends that stay free");
     Shape whole = Shape.ofEnds(atPorts(ends, hints.portsM()), How.SOLID, evidence);
     return whole.form() == Form.TEE || whole.form() == Form.STRAIGHT ? whole : null;
+  }
+
+  /** Ends of unequal size are sorted so, as those of meshes are. */
+  private static final class LargestFirst implements Comparator<ShapeEnd> {
+    @Override
+    public int compare(ShapeEnd a, ShapeEnd b) {
+      return Double.compare(-a.section().largestSideM(), -b.section().largestSideM());
+    }
   }
 
   private static boolean isCylinder(Shape piece) {

@@ -167,7 +167,7 @@ final class EndFinder {
   private static List<Found> outermost(List<Found> all) {
     List<List<Found>> clusters = new ArrayList<>();
     List<Found> byAxisSize = new ArrayList<>(all);
-    byAxisSize.sort(Comparator.comparingDouble(f -> -f.outline().largestHalfM()));
+    byAxisSize.sort(new LargestFirst());
     for (Found end : byAxisSize) {
       List<Found> home = null;
       for (List<Found> cluster : clusters) {
@@ -185,6 +185,13 @@ final class EndFinder {
       outermost.add(merged(cluster));
     }
     return outermost;
+  }
+
+  private static final class LargestFirst implements Comparator<Found> {
+    @Override
+    public int compare(Found a, Found b) {
+      return Double.compare(-a.outline().largestHalfM(), -b.outline().largestHalfM());
+    }
   }
 
   private static boolean coaxial(Found a, Found b) {

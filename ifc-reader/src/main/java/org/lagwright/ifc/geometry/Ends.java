@@ -50,6 +50,18 @@ final class Ends {
 
   private Ends() {}
 
+  /** Two ends without what is not known of them. */
+  static List<ShapeEnd> known(@Nullable ShapeEnd one, @Nullable ShapeEnd other) {
+    List<ShapeEnd> known = new ArrayList<>(2);
+    if (one != null) {
+      known.add(one);
+    }
+    if (other != null) {
+      known.add(other);
+    }
+    return known;
+  }
+
   static Joined join(List<ShapeEnd> ends) {
     return switch (ends.size()) {
       case 0 -> new Joined(Form.UNKNOWN, ends, null, null, null, List.of("no open end recognised"));

@@ -1,7 +1,6 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
@@ -81,9 +80,7 @@ final class Extrusions {
     Outline last = large.in(frame);
     Vec normal = first.normal().dot(axis) < 0 ? first.normal().times(-1) : first.normal();
     List<ShapeEnd> ends =
-        Stream.of(first.end(normal.times(-1)), last.at(last.centre().plus(axis)).end(normal))
-            .flatMap(Stream::ofNullable)
-            .toList();
+        Ends.known(first.end(normal.times(-1)), last.at(last.centre().plus(axis)).end(normal));
     return Parts.fromEnds(ends, How.SOLID, bigger(start, far, ends), length, List.of());
   }
 

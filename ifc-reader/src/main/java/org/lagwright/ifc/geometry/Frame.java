@@ -1,5 +1,7 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.lagwright.ifc.model.Point;
 
 /**
@@ -42,6 +44,14 @@ public record Frame(Point origin, Point ex, Point ey, Point ez) {
 
   Vec point(Vec local) {
     return Vec.of(origin).plus(vector(local));
+  }
+
+  List<Vec> points(List<Vec> local) {
+    List<Vec> points = new ArrayList<>(local.size());
+    for (Vec each : local) {
+      points.add(point(each));
+    }
+    return points;
   }
 
   Vec vector(Vec local) {

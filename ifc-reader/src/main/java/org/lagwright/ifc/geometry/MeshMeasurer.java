@@ -1,11 +1,11 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.stream.Stream;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.EndFinder.Found;
 import org.lagwright.ifc.model.Evidence;
@@ -62,7 +62,7 @@ final class MeshMeasurer {
 
   Shape measure() {
     List<Found> found = new EndFinder(mesh, topology).find();
-    List<Found> ends = choose(found).stream().map(this::asCircle).toList();
+    List<Found> ends = asCircles(choose(found));
     Prism prism = prism(ends);
     if (prism != null) {
       return prism.measure(hints);
@@ -100,7 +100,7 @@ final class MeshMeasurer {
       return null;
     }
     Evidence walls = walls(bend);
-    List<ShapeEnd> ends = inWorld(bend.ends().stream().map(this::asCircle).toList());
+    List<ShapeEnd> ends = inWorld(asCircles(bend.ends()));
     return new Shape(
         Form.BEND,
         Parts.largest(ends, how, walls),
@@ -140,10 +140,12 @@ final class MeshMeasurer {
 
   /** How far a face lies beyond the nearer end of an arc, NaN if it is not the end of its pipe. */
   private static double beyondM(Shape arc, ShapeEnd face, double sizeM) {
-    ShapeEnd own =
-        arc.ends().stream()
-            .min(Comparator.comparingDouble(e -> e.centre().distanceTo(face.centre())))
-            .orElseThrow();
+    ShapeEnd own = arc.ends().get(0);
+    for (ShapeEnd end : arc.ends()) {
+      boolean nearer =
+          end.centre().distanceTo(face.centre()) < own.centre().distanceTo(face.centre());
+      own = nearer ? end : own;
+    }
     Vec beyond = face.centre().minus(own.centre());
     double alongM = beyond.dot(own.out());
     boolean onAxis =
@@ -169,20 +171,33 @@ final class MeshMeasurer {
    * Holes in the wall of a straight piece look like ends; a pipe has two, and one that is round.
    */
   private boolean areEndsTold(List<Found> ends) {
-    boolean round = ends.stream().anyMatch(e -> e.outline().kind() == Outline.Kind.ROUND);
-    return hints.straight() ? ends.size() == 2 && round : !ends.isEmpty();
+    return hints.straight()
+        ? ends.size() == 2 && (isRound(ends.get(0)) || isRound(ends.get(1)))
+        : !ends.isEmpty();
   }
 
   private static boolean areSquare(List<Found> ends) {
-    return ends.size() == 2
-        && ends.stream().allMatch(e -> e.outline().kind() == Outline.Kind.RECTANGULAR);
+    return ends.size() == 2 && isRectangular(ends.get(0)) && isRectangular(ends.get(1));
+  }
+
+  private static boolean isRound(Found end) {
+    return end.outline().kind() == Outline.Kind.ROUND;
+  }
+
+  private static boolean isRectangular(Found end) {
+    return end.outline().kind() == Outline.Kind.RECTANGULAR;
   }
 
   private List<ShapeEnd> inWorld(List<Found> ends) {
-    return ends.stream()
-        .map(end -> end.outline().at(mesh.origin().plus(end.outline().centre())).end(end.outward()))
-        .flatMap(Stream::ofNullable)
-        .toList();
+    List<ShapeEnd> world = new ArrayList<>(ends.size());
+    for (Found each : ends) {
+      Outline outline = each.outline();
+      ShapeEnd end = outline.at(mesh.origin().plus(outline.centre())).end(each.outward());
+      if (end != null) {
+        world.add(end);
+      }
+    }
+    return world;
   }
 
   /** A body without ends that can be told, by its walls. */
@@ -192,13 +207,22 @@ final class MeshMeasurer {
   }
 
   /** Round ends with the diameter that their polygon stands for. */
+  private List<Found> asCircles(List<Found> ends) {
+    List<Found> circles = new ArrayList<>(ends.size());
+    for (Found end : ends) {
+      circles.add(asCircle(end));
+    }
+    return circles;
+  }
+
   private Found asCircle(Found end) {
     Outline outline = end.outline();
-    if (outline.kind() != Outline.Kind.ROUND || end.loop().size() > PolygonReading.MOST_CORNERS) {
+    if (!isRound(end) || end.loop().size() > PolygonReading.MOST_CORNERS) {
       return end;
     }
     double factor =
-        PolygonReading.factor(end.loop().size(), 2 * outline.radiusM(), hints.diametersM().get());
+        PolygonReading.factor(
+            end.loop().size(), 2 * outline.radiusM(), hints.stated().diametersM());
     Outline read =
         new Outline(
             outline.kind(), outline.centre(), outline.u().times(factor), outline.v().times(factor));
@@ -207,7 +231,10 @@ final class MeshMeasurer {
 
   /** With the radius of the arc between its tangents if round; without one if it is no arc. */
   private Shape bend(Shape shape, Found end) {
-    List<Vec> corners = mesh.vertices().stream().map(mesh.origin()::plus).toList();
+    List<Vec> corners = new ArrayList<>(mesh.vertices().size());
+    for (Vec vertex : mesh.vertices()) {
+      corners.add(mesh.origin().plus(vertex));
+    }
     ShapeEnd a = shape.ends().get(0);
     ShapeEnd b = shape.ends().get(1);
     BendFit.Fit fit = BendFit.of(corners, a, b);
@@ -240,7 +267,10 @@ final class MeshMeasurer {
   }
 
   private Evidence loops(List<Found> ends) {
-    List<Integer> vertices = ends.stream().map(end -> end.loop().size()).distinct().toList();
+    Set<Integer> vertices = new LinkedHashSet<>();
+    for (Found end : ends) {
+      vertices.add(end.loop().size());
+    }
     return new Evidence(step, what + " end loops", "loops of " + vertices + " vertices");
   }
 
@@ -259,8 +289,12 @@ final class MeshMeasurer {
     if (!elbow.isEmpty()) {
       return elbow;
     }
-    List<Found> round =
-        found.stream().filter(f -> f.outline().kind() != Outline.Kind.RECTANGULAR).toList();
+    List<Found> round = new ArrayList<>(found.size());
+    for (Found end : found) {
+      if (!isRectangular(end)) {
+        round.add(end);
+      }
+    }
     return round.size() >= 2 ? round : found;
   }
 
@@ -269,11 +303,7 @@ final class MeshMeasurer {
    * are those of equal size between which a mitred duct has the outer surface that the mesh has.
    */
   private List<Found> elbow(List<Found> found) {
-    List<Facet> outside =
-        MeshSolid.of(mesh, true)
-            .facets()
-            .filter(facet -> facet.role() == Facet.Role.OUTER)
-            .toList();
+    List<Facet> outside = outside();
     for (int i = 0; i < found.size(); i++) {
       for (int j = i + 1; j < found.size(); j++) {
         Found a = found.get(i);
@@ -288,11 +318,24 @@ final class MeshMeasurer {
     return List.of();
   }
 
+  private List<Facet> outside() {
+    List<Facet> outside = new ArrayList<>(mesh.faces().size());
+    for (List<Facet> piece : MeshSolid.of(mesh, true).pieces()) {
+      for (Facet facet : piece) {
+        if (facet.role() == Facet.Role.OUTER) {
+          outside.add(facet);
+        }
+      }
+    }
+    return outside;
+  }
+
   private double wallM2(List<Facet> outside, Found a, Found b) {
-    return outside.stream()
-        .filter(facet -> !liesIn(a, facet) && !liesIn(b, facet))
-        .mapToDouble(facet -> facet.areaNormal().norm())
-        .sum();
+    double wallM2 = 0;
+    for (Facet facet : outside) {
+      wallM2 += liesIn(a, facet) || liesIn(b, facet) ? 0 : facet.areaNormal().norm();
+    }
+    return wallM2;
   }
 
   private boolean liesIn(Found end, Facet facet) {
@@ -305,16 +348,21 @@ final class MeshMeasurer {
     List<Found> chosen = new ArrayList<>();
     for (Point port : hints.portsM()) {
       Vec local = Vec.of(port).minus(mesh.origin());
-      found.stream()
-          .filter(end -> !chosen.contains(end) && reaches(end, local))
-          .min(Comparator.comparingDouble(end -> end.outline().centre().distanceTo(local)))
-          .ifPresent(chosen::add);
+      Found nearest = null;
+      double leastM = Double.MAX_VALUE;
+      for (Found end : found) {
+        double awayM = end.outline().centre().distanceTo(local);
+        boolean reached = awayM < reachM(end.outline().largestHalfM());
+        if (reached && awayM < leastM && !chosen.contains(end)) {
+          nearest = end;
+          leastM = awayM;
+        }
+      }
+      if (nearest != null) {
+        chosen.add(nearest);
+      }
     }
     return chosen;
-  }
-
-  private static boolean reaches(Found end, Vec port) {
-    return end.outline().centre().distanceTo(port) < reachM(end.outline().largestHalfM());
   }
 
   private static double reachM(double halfM) {
@@ -345,7 +393,7 @@ final class MeshMeasurer {
         boolean alike = Ends.same(a.outline().section(), b.outline().section());
         partner = faces && alike ? b : partner;
       }
-      if (partner == null || a.outline().kind() != Outline.Kind.RECTANGULAR) {
+      if (partner == null || !isRectangular(a)) {
         return null;
       }
       double distance = a.outline().centre().distanceTo(partner.outline().centre());
@@ -361,7 +409,11 @@ final class MeshMeasurer {
   private Prism between(Found a, Found b) {
     Vec axis = b.outline().centre().minus(a.outline().centre());
     Vec along = axis.unit();
-    Outline square = OutlineFit.fit(a.loop().stream().map(p -> p.across(along)).toList());
+    List<Vec> across = new ArrayList<>(a.loop().size());
+    for (Vec corner : a.loop()) {
+      across.add(corner.across(along));
+    }
+    Outline square = OutlineFit.fit(across);
     Outline start =
         (square == null ? a.outline() : square).at(a.outline().centre().plus(mesh.origin()));
     return new Prism(start, axis, how, loops(List.of(a, b)), distances());

@@ -55,13 +55,13 @@ final class MeshReader {
         drawn(element, item.frame(), mesh);
       }
     } else {
-      record.refs("SbsmBoundary").forEach(shell -> shell(shell, item.frame(), mesh));
-      record.refs("FbsmFaces").forEach(shell -> shell(shell, item.frame(), mesh));
+      shells(record.refs("SbsmBoundary"), item.frame(), mesh);
+      shells(record.refs("FbsmFaces"), item.frame(), mesh);
     }
   }
 
   private List<Vec> points(IfcRecord faceSet, Frame frame) {
-    return curves.pointList(faceSet.ref("Coordinates")).stream().map(frame::point).toList();
+    return frame.points(curves.pointList(faceSet.ref("Coordinates")));
   }
 
   private void triangles(IfcRecord faceSet, Frame frame, Mesh.Builder mesh) {
@@ -104,6 +104,12 @@ final class MeshReader {
     return index >= 1 && index <= through.length ? through[(int) index - 1] : 0;
   }
 
+  private void shells(List<IfcRecord> shells, Frame frame, Mesh.Builder mesh) {
+    for (IfcRecord shell : shells) {
+      shell(shell, frame, mesh);
+    }
+  }
+
   private void shell(@Nullable IfcRecord shell, Frame frame, Mesh.Builder mesh) {
     for (IfcRecord face : shell == null ? List.<IfcRecord>of() : shell.refs("CfsFaces")) {
       IfcRecord surface = face.ref("FaceSurface");
@@ -113,11 +119,16 @@ final class MeshReader {
         List<Vec> loop = bound(bound);
         loops.add(bound.is("IfcFaceOuterBound") ? 0 : loops.size(), loop);
       }
-      mesh.face(
-          loops.stream().map(loop -> loop.stream().map(frame::point).toList()).toList(),
-          plane,
-          plane ? null : patch(surface, loops, frame));
+      mesh.face(inWorld(loops, frame), plane, plane ? null : patch(surface, loops, frame));
     }
+  }
+
+  private static List<List<Vec>> inWorld(List<List<Vec>> loops, Frame frame) {
+    List<List<Vec>> world = new ArrayList<>(loops.size());
+    for (List<Vec> loop : loops) {
+      world.add(frame.points(loop));
+    }
+    return world;
   }
 
   /** A surface that is drawn by itself: quadrangles with their corners on it. */
@@ -125,7 +136,7 @@ final class MeshReader {
     SurfaceReader.Trimmed part = new SurfaceReader(coordinates, curves).trimmed(element);
     List<Vec> last = List.of();
     for (List<Vec> row : part == null ? List.<List<Vec>>of() : part.rows(stepRad)) {
-      List<Vec> points = row.stream().map(frame::point).toList();
+      List<Vec> points = frame.points(row);
       for (int i = 1; i < last.size(); i++) {
         mesh.face(
             List.of(List.of(last.get(i - 1), last.get(i), points.get(i), points.get(i - 1))), true);

@@ -1,6 +1,7 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -158,12 +159,12 @@ final class OutlineFit {
       double off = p.distanceTo(centre) - radius;
       sum += off * off;
     }
-    double[] angles =
-        loop.stream()
-            .map(p -> p.minus(centre))
-            .mapToDouble(d -> Math.atan2(d.dot(v), d.dot(u)))
-            .sorted()
-            .toArray();
+    double[] angles = new double[loop.size()];
+    for (int i = 0; i < angles.length; i++) {
+      Vec off = loop.get(i).minus(centre);
+      angles[i] = Math.atan2(off.dot(v), off.dot(u));
+    }
+    Arrays.sort(angles);
     double gap = angles[0] + 2 * Math.PI - angles[angles.length - 1];
     for (int i = 1; i < angles.length; i++) {
       gap = Math.max(gap, angles[i] - angles[i - 1]);

@@ -39,7 +39,11 @@ record Path(List<Leg> legs) {
   }
 
   double lengthM() {
-    return legs.stream().mapToDouble(Leg::lengthM).sum();
+    double lengthM = 0;
+    for (Leg leg : legs) {
+      lengthM += leg.lengthM();
+    }
+    return lengthM;
   }
 
   Path reversed() {
@@ -52,7 +56,11 @@ record Path(List<Leg> legs) {
   }
 
   Path in(Frame frame) {
-    return new Path(legs.stream().map(leg -> leg.in(frame)).toList());
+    List<Leg> placed = new ArrayList<>(legs.size());
+    for (Leg leg : legs) {
+      placed.add(leg.in(frame));
+    }
+    return new Path(placed);
   }
 
   /**

@@ -37,6 +37,11 @@ final class PolygonReading {
   }
 
   private static boolean isKnown(double diameterM, List<Double> knownM) {
-    return knownM.stream().anyMatch(known -> Math.abs(known - diameterM) < SAME * diameterM);
+    for (double known : knownM) {
+      if (Math.abs(known - diameterM) < SAME * diameterM) {
+        return true;
+      }
+    }
+    return false;
   }
 }

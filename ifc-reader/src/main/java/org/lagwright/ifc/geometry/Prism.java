@@ -3,7 +3,6 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Evidence;
@@ -97,32 +96,39 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
         return new Choice(reading, "the ports lie at the ends of the other edge");
       }
     }
-    if (!hints.straight()) {
-      return byLength(readings, hints)
-          .orElse(new Choice(readings.get(0), "the body is no straight segment"));
-    }
-    List<Reading> across = hints.sides().get().map(s -> across(readings, s)).orElse(List.of());
+    List<Reading> across = hints.straight() ? across(readings, hints.stated().sides()) : List.of();
     List<Reading> left = across.isEmpty() ? readings : across;
-    String why =
-        across.isEmpty()
-            ? "the longest edge of a box is taken as its length"
-            : "a stated size equals the other sides";
-    return byLength(left, hints).orElseGet(() -> new Choice(longest(left), why));
+    Choice byLength = byLength(left, hints);
+    if (byLength != null) {
+      return byLength;
+    }
+    if (!hints.straight()) {
+      return new Choice(readings.get(0), "the body is no straight segment");
+    }
+    return across.isEmpty()
+        ? new Choice(longest(left), "the longest edge of a box is taken as its length")
+        : new Choice(longest(left), "a stated size equals the other sides");
   }
 
-  private static Optional<Choice> byLength(List<Reading> readings, ShapeHints hints) {
+  private static @Nullable Choice byLength(List<Reading> readings, ShapeHints hints) {
     Double property = hints.lengthPropertyM();
-    return readings.stream()
-        .filter(reading -> property != null && fits(reading, property))
-        .map(reading -> new Choice(reading, "a length property equals the other edge"))
-        .findFirst();
+    for (Reading reading : readings) {
+      if (property != null && fits(reading, property)) {
+        return new Choice(reading, "a length property equals the other edge");
+      }
+    }
+    return null;
   }
 
-  /** The readings with this section. */
-  private static List<Reading> across(List<Reading> readings, Section sides) {
-    return readings.stream()
-        .filter(reading -> Ends.same(reading.outline().section(), sides))
-        .toList();
+  /** The readings with this section; none if it is not known. */
+  private static List<Reading> across(List<Reading> readings, Optional<Section> sides) {
+    List<Reading> across = new ArrayList<>(readings.size());
+    for (Reading reading : readings) {
+      if (sides.isPresent() && Ends.same(reading.outline().section(), sides.get())) {
+        across.add(reading);
+      }
+    }
+    return across;
   }
 
   private static boolean fits(Reading reading, Vec between) {
@@ -153,11 +159,8 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
     Vec along = chosen.axis().unit();
     Outline across = chosen.outline().across(along);
     List<ShapeEnd> ends =
-        Stream.of(
-                across.end(along.times(-1)),
-                across.at(across.centre().plus(chosen.axis())).end(along))
-            .flatMap(Stream::ofNullable)
-            .toList();
+        Ends.known(
+            across.end(along.times(-1)), across.at(across.centre().plus(chosen.axis())).end(along));
     if (ends.size() < 2) {
       return Shape.unmeasured("profile and extrusion lie in one plane");
     }

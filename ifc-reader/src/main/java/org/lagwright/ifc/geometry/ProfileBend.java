@@ -2,7 +2,6 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
@@ -47,11 +46,9 @@ final class ProfileBend {
     double beforeM = stub(profile, heel, true);
     double afterM = stub(profile, heel, false);
     List<ShapeEnd> ends =
-        Stream.of(
-                end(heel, throat, heel.start(), heel.startTangent().times(-1), beforeM, axis),
-                end(heel, throat, heel.end(), heel.endTangent(), afterM, axis))
-            .flatMap(Stream::ofNullable)
-            .toList();
+        Ends.known(
+            end(heel, throat, heel.start(), heel.startTangent().times(-1), beforeM, axis),
+            end(heel, throat, heel.end(), heel.endTangent(), afterM, axis));
     if (ends.size() < 2) {
       return null;
     }

@@ -36,8 +36,7 @@ final class ProfileBranch {
 
   /** The branched piece, null if the profile is not one. */
   static @Nullable Shape measure(Path profile, Vec axis, Evidence sides, Evidence depth) {
-    boolean straight = profile.legs().stream().allMatch(leg -> leg instanceof Leg.Line);
-    List<Vec> corners = straight ? profile.points() : List.of();
+    List<Vec> corners = isOfLines(profile) ? profile.points() : List.of();
     if (corners.size() != CORNERS_OF_A_TEE && corners.size() != CORNERS_OF_A_CROSS) {
       return null;
     }
@@ -48,6 +47,15 @@ final class ProfileBranch {
         new Evidence(
             sides.step(), sides.path(), sides.raw() + " x " + depth.path() + " " + depth.raw());
     return tee || cross ? Parts.fromEnds(ends, How.SOLID, size, sides, List.of()) : null;
+  }
+
+  private static boolean isOfLines(Path profile) {
+    for (Leg leg : profile.legs()) {
+      if (!(leg instanceof Leg.Line)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private Vec corner(int i) {

@@ -1,7 +1,6 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
@@ -66,11 +65,9 @@ final class Revolutions {
     Vec travel = direction.cross(radial).times(Math.signum(angleRad));
     Vec arrival = travel.turned(direction, angleRad);
     List<ShapeEnd> ends =
-        Stream.of(
-                start.in(frame).end(frame.vector(travel.times(-1))),
-                end.in(frame).end(frame.vector(arrival)))
-            .flatMap(Stream::ofNullable)
-            .toList();
+        Ends.known(
+            start.in(frame).end(frame.vector(travel.times(-1))),
+            end.in(frame).end(frame.vector(arrival)));
     double radiusM = frame.vector(radial).norm();
     Evidence angle = new Evidence(solid.id(), solid.entityName() + ".Angle", solid.raw("Angle"));
     Evidence figures =

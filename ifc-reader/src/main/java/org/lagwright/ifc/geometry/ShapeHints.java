@@ -1,11 +1,8 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Point;
-import org.lagwright.ifc.model.Section;
 
 /**
  * What else is known of an element. Used only where its geometry has more than one reading, never
@@ -14,17 +11,10 @@ import org.lagwright.ifc.model.Section;
  * @param portsM world positions of its ports in metres; empty if unknown
  * @param lengthPropertyM length from a property in metres, null if none
  * @param straight true if the element is a straight segment
- * @param sides sides of a rectangular section that properties or names give; asked only where the
- *     body has several readings
- * @param diametersM outside diameters in metres that properties give; they tell whether the corners
- *     of a polygon stand on the circle or around it
+ * @param stated what properties and names give; asked only where the body has several readings
  */
 public record ShapeHints(
-    List<Point> portsM,
-    @Nullable Double lengthPropertyM,
-    boolean straight,
-    Supplier<Optional<Section>> sides,
-    Supplier<List<Double>> diametersM) {
+    List<Point> portsM, @Nullable Double lengthPropertyM, boolean straight, StatedSizes stated) {
 
   /** Nothing else is known. */
   public static final ShapeHints NONE = new ShapeHints(List.of(), null, false);
@@ -35,6 +25,6 @@ public record ShapeHints(
 
   /** Hints where nothing gives a size. */
   public ShapeHints(List<Point> portsM, @Nullable Double lengthPropertyM, boolean straight) {
-    this(portsM, lengthPropertyM, straight, Optional::empty, List::of);
+    this(portsM, lengthPropertyM, straight, StatedSizes.NONE);
   }
 }

@@ -37,7 +37,9 @@ final class Solids {
   /** One item is measured alone; of several the ends that stay free decide, else the largest. */
   Shape measure(List<Item> body, ShapeHints hints) {
     List<Item> items = new ArrayList<>();
-    body.forEach(item -> addOperands(item, items, 0));
+    for (Item item : body) {
+      addOperands(item, items, 0);
+    }
     List<Shape> shapes = new ArrayList<>();
     for (Item item : items) {
       shapes.add(measure(item, hints, 0));

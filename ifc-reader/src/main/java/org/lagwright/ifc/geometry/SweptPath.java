@@ -3,7 +3,6 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Evidence;
@@ -48,11 +47,9 @@ final class SweptPath {
     Outline seen = start.across(first.startTangent());
     Outline across = unmitred(seen, path);
     List<ShapeEnd> ends =
-        Stream.of(
-                across.at(first.start()).end(first.startTangent().times(-1)),
-                turned(across, path).at(last.end()).end(last.endTangent()))
-            .flatMap(Stream::ofNullable)
-            .toList();
+        Ends.known(
+            across.at(first.start()).end(first.startTangent().times(-1)),
+            turned(across, path).at(last.end()).end(last.endTangent()));
     if (ends.size() < 2) {
       return Shape.unmeasured("profile and directrix lie in one plane");
     }

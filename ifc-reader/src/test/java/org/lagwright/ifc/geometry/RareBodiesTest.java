@@ -366,8 +366,8 @@ class RareBodiesTest {
     mesh.tube(
         mesh.ring(new double[3], y, up, 0.05, 12),
         mesh.ring(new double[] {1, 0, 0}, y, up, 0.05, 12));
-    ShapeHints hints =
-        new ShapeHints(List.of(), null, true, Optional::empty, () -> List.of(knownM));
+    StatedSizes known = new StatedSizes.Known(Optional.empty(), List.of(knownM));
+    ShapeHints hints = new ShapeHints(List.of(), null, true, known);
     Shape shape = TinyModel.item(TinyModel.METRES, hints, mesh.faceted(100));
     double expectedM = knownM < 0.08 ? 0.1 : knownM;
     assertThat(section(shape).value().largestSideM()).isCloseTo(expectedM, within(5e-6));
