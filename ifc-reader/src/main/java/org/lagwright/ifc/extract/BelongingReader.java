@@ -67,9 +67,21 @@ final class BelongingReader {
     }
     List<MepSystem> found = new ArrayList<>();
     for (long group : groups) {
-      systems.computeIfAbsent(group, id -> system(file.find(id))).ifPresent(found::add);
+      Optional<MepSystem> system = system(group);
+      if (system.isPresent()) {
+        found.add(system.get());
+      }
     }
     return found;
+  }
+
+  private Optional<MepSystem> system(long group) {
+    Optional<MepSystem> known = systems.get(group);
+    if (known == null) {
+      known = system(file.find(group));
+      systems.put(group, known);
+    }
+    return known;
   }
 
   private void collectGroups(long member, Set<Long> groups) {
@@ -109,15 +121,20 @@ final class BelongingReader {
     long[] ids = own.length == 0 ? relations.materialsOf(relations.typeOf(element)) : own;
     Set<String> names = new LinkedHashSet<>();
     for (long id : ids) {
-      names.addAll(materialNames.computeIfAbsent(id, this::namesIn));
+      names.addAll(namesIn(id));
     }
     return List.copyOf(names);
   }
 
   private List<String> namesIn(long material) {
-    Set<String> names = new LinkedHashSet<>();
-    collectMaterials(file.find(material), new HashSet<>(), names);
-    return List.copyOf(names);
+    List<String> known = materialNames.get(material);
+    if (known == null) {
+      Set<String> names = new LinkedHashSet<>();
+      collectMaterials(file.find(material), new HashSet<>(), names);
+      known = List.copyOf(names);
+      materialNames.put(material, known);
+    }
+    return known;
   }
 
   private void collectMaterials(@Nullable IfcRecord at, Set<Long> seen, Set<String> names) {
@@ -136,7 +153,9 @@ final class BelongingReader {
       return;
     }
     for (String part : MATERIAL_PARTS) {
-      at.refs(part).forEach(r -> collectMaterials(r, seen, names));
+      for (IfcRecord inside : at.refs(part)) {
+        collectMaterials(inside, seen, names);
+      }
     }
   }
 

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
@@ -79,11 +78,11 @@ final class Circles {
       doubtful.add(record == null ? 0 : record.refId("Representation"));
       parts.add(space);
     }
-    walk(doubtful, this::referred);
-    walk(parts, id -> new long[] {relations.wholeOf(id)});
-    walk(relations.types(), id -> new long[] {relations.typeOf(id)});
-    walk(ids("IfcGroup"), relations::groupsOf);
-    walk(ids("IfcCovering"), relations::coveringsOf);
+    walk(doubtful, Way.RECORDS);
+    walk(parts, Way.WHOLE);
+    walk(relations.types(), Way.TYPE);
+    walk(ids("IfcGroup"), Way.GROUPS);
+    walk(ids("IfcCovering"), Way.COVERINGS);
     return found.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -103,6 +102,25 @@ final class Circles {
     return ids;
   }
 
+  /** What leads from one record to the next. */
+  private enum Way {
+    RECORDS,
+    WHOLE,
+    TYPE,
+    GROUPS,
+    COVERINGS
+  }
+
+  private long[] next(long id, Way along) {
+    return switch (along) {
+      case RECORDS -> referred(id);
+      case WHOLE -> new long[] {relations.wholeOf(id)};
+      case TYPE -> new long[] {relations.typeOf(id)};
+      case GROUPS -> relations.groupsOf(id);
+      case COVERINGS -> relations.coveringsOf(id);
+    };
+  }
+
   /** What a placement, a shape or a property is made of; faces and points refer to no circle. */
   private long[] referred(long id) {
     IfcRecord record = file.find(id);
@@ -111,10 +129,10 @@ final class Circles {
         : record.references();
   }
 
-  private void walk(Collection<Long> starts, LongFunction<long[]> next) {
+  private void walk(Collection<Long> starts, Way along) {
     Set<Long> done = new HashSet<>();
     for (long start : starts) {
-      walk(start, next, done);
+      walk(start, along, done);
     }
   }
 
@@ -131,30 +149,29 @@ final class Circles {
   }
 
   /** Depth first, without recursion, as chains may be long. */
-  private void walk(long start, LongFunction<long[]> next, Set<Long> done) {
-    Deque<Step> way = new ArrayDeque<>();
+  private void walk(long start, Way along, Set<Long> done) {
+    Deque<Step> steps = new ArrayDeque<>();
     Set<Long> onWay = new HashSet<>();
-    enter(start, next, done, way, onWay);
-    while (!way.isEmpty()) {
-      Step last = way.getLast();
+    enter(start, along, done, steps, onWay);
+    while (!steps.isEmpty()) {
+      Step last = steps.getLast();
       if (last.at == last.next.length) {
-        onWay.remove(way.removeLast().id);
+        onWay.remove(steps.removeLast().id);
         continue;
       }
       long id = last.next[last.at++];
       if (onWay.contains(id)) {
-        note(id, way);
+        note(id, steps);
       } else {
-        enter(id, next, done, way, onWay);
+        enter(id, along, done, steps, onWay);
       }
     }
   }
 
-  private void enter(
-      long id, LongFunction<long[]> next, Set<Long> done, Deque<Step> way, Set<Long> onWay) {
+  private void enter(long id, Way along, Set<Long> done, Deque<Step> steps, Set<Long> onWay) {
     if (id != 0 && left > 0 && done.add(id)) {
       left--;
-      way.addLast(new Step(id, next.apply(id)));
+      steps.addLast(new Step(id, next(id, along)));
       onWay.add(id);
     }
   }

@@ -92,10 +92,19 @@ final class Draft {
     this.vocabulary = vocabulary;
     this.folds = folds;
     this.isWhollyConnected = drawn.isWhollyConnected();
-    this.isCalledInsulation = worded.names().all().stream().anyMatch(Words::isInsulation);
+    this.isCalledInsulation = isCalledInsulation(worded.names());
     this.statesInsulation =
         PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_THICKNESS)
             || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING_THICKNESS);
+  }
+
+  private static boolean isCalledInsulation(Names names) {
+    for (String name : names.all()) {
+      if (Words.isInsulation(name)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Makes everything from its bytes, to be asked and changed by one thread until it is folded. */

@@ -1,14 +1,14 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 
@@ -38,7 +38,7 @@ final class FittingForm {
     FittingForm reader = new FittingForm(draft, joints, joined);
     Form stated = draft.form;
     if (stated == Form.UNKNOWN) {
-      stated = reader.inProperties().orElse(Form.UNKNOWN);
+      stated = reader.inProperties();
     }
     Form form = stated == Form.UNKNOWN ? reader.unstated() : reader.settle(stated);
     return form == Form.REDUCER || form == Form.TRANSITION ? reader.byEnds(form) : form;
@@ -70,11 +70,14 @@ final class FittingForm {
   }
 
   /** What a property such as ProductType calls a fitting; apparatus does not become one. */
-  private Optional<Form> inProperties() {
-    return PropertyNames.of(draft.properties(), PropertyNames.Role.FORM)
-        .flatMap(p -> Words.form(p.text()).stream())
-        .filter(form -> form.compareTo(Form.BEND) >= 0 && form.compareTo(Form.OFFSET) <= 0)
-        .findFirst();
+  private Form inProperties() {
+    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.FORM)) {
+      Form form = Words.form(p.text()).orElse(Form.UNKNOWN);
+      if (form.compareTo(Form.BEND) >= 0 && form.compareTo(Form.OFFSET) <= 0) {
+        return form;
+      }
+    }
+    return Form.UNKNOWN;
   }
 
   private Form settle(Form stated) {
@@ -96,8 +99,18 @@ final class FittingForm {
   /** Joints found by touch are not all that there are, where words or the body show more ends. */
   private boolean mayBeJoinedInPart(Form stated, boolean worded) {
     return joints.size() < ways(stated)
-        && joints.stream().anyMatch(j -> !j.port().isInFile())
+        && isTouched()
         && (worded || draft.shape().ends().size() >= ways(stated));
+  }
+
+  /** True if some joint was found by touch. */
+  private boolean isTouched() {
+    for (Neighbours.Joint joint : joints) {
+      if (!joint.port().isInFile()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Both have two ends, or both have three. */
@@ -162,24 +175,25 @@ final class FittingForm {
   }
 
   private List<Section> met() {
-    return joints.stream()
-        .map(Neighbours.Joint::met)
-        .filter(Objects::nonNull)
-        .map(Neighbours.Found::section)
-        .toList();
+    List<Section> met = new ArrayList<>(joints.size());
+    for (Neighbours.Joint joint : joints) {
+      if (joint.met() != null) {
+        met.add(joint.met().section());
+      }
+    }
+    return met;
   }
 
   /**
    * A transition changes the shape of the section, a reducer only its size; pipes are all round.
    */
   private Form byEnds(Form stated) {
-    List<Section> ends =
-        draft.shape().ends().size() == 2
-            ? draft.shape().ends().stream().map(ShapeEnd::section).toList()
-            : met();
     if (draft.kind == Kind.PIPE_FITTING) {
       return Form.REDUCER;
     }
+    List<ShapeEnd> drawn = draft.shape().ends();
+    List<Section> ends =
+        drawn.size() == 2 ? List.of(drawn.get(0).section(), drawn.get(1).section()) : met();
     if (ends.size() != 2) {
       return stated;
     }

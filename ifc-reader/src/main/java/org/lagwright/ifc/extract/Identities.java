@@ -54,7 +54,9 @@ final class Identities {
       }
     }
     List<Finding> findings = new ArrayList<>();
-    seen.forEach((globalId, where) -> note(globalId, where, findings));
+    for (Map.Entry<String, Seen> each : seen.entrySet()) {
+      note(each.getKey(), each.getValue(), findings);
+    }
     return findings;
   }
 

@@ -31,11 +31,7 @@ final class OpenEnds {
     }
     for (Port port : draft.ports()) {
       Point atM = port.positionM();
-      boolean known =
-          atM == null
-              || drawn.stream()
-                  .anyMatch(end -> end.centreM().distanceM(atM) < JointMaker.SAME_PLACE_M);
-      if (atM != null && !known && port.connectedTo() == null) {
+      if (atM != null && !isAnEnd(drawn, atM) && port.connectedTo() == null) {
         open.add(new OpenEnd(atM, port.direction(), null));
       }
     }
@@ -45,10 +41,16 @@ final class OpenEnds {
   /** Branches on the side of a straight piece leave both of its ends open. */
   private static boolean isAtTheSide(Draft draft, Port joint) {
     Point atM = joint.positionM();
-    return joint.tap()
-        && atM != null
-        && draft.shape().ends().stream()
-            .noneMatch(end -> end.centreM().distanceM(atM) < JointMaker.SAME_PLACE_M);
+    return joint.tap() && atM != null && !isAnEnd(draft.shape().ends(), atM);
+  }
+
+  private static boolean isAnEnd(List<ShapeEnd> drawn, Point atM) {
+    for (ShapeEnd end : drawn) {
+      if (end.centreM().distanceM(atM) < JointMaker.SAME_PLACE_M) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** True if a joint with an element on its other side lies at a place. */

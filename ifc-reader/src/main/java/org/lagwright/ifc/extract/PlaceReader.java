@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Frame;
@@ -25,6 +26,9 @@ import org.lagwright.ifc.schema.IfcRecord;
 final class PlaceReader {
 
   private static final String CONTAINED_IN = "contained in";
+
+  /** How exporters write true and false. */
+  private static final List<String> TRUTHS = List.of("T", "F", "TRUE", "FALSE");
 
   private final IfcFile file;
   private final Relations relations;
@@ -90,7 +94,17 @@ final class PlaceReader {
         external,
         middle,
         floorM == null || middle == null ? null : Double.valueOf(middle.z() - floorM),
-        bases.computeIfAbsent(basis, List::copyOf));
+        shared(basis));
+  }
+
+  private List<Evidence> shared(List<Evidence> basis) {
+    List<Evidence> known = bases.get(basis);
+    if (known == null) {
+      List<Evidence> own = List.copyOf(basis);
+      known = bases.putIfAbsent(own, own);
+      known = known == null ? own : known;
+    }
+    return known;
   }
 
   /** Name of the storey that a product is contained in, null where the model does not tell. */
@@ -141,10 +155,7 @@ final class PlaceReader {
         return structure;
       }
     }
-    Structure around =
-        middle == null
-            ? Structure.NOTHING
-            : spaces.at(middle).map(this::structure).orElse(Structure.NOTHING);
+    Structure around = structure(middle == null ? Optional.empty() : spaces.at(middle));
     if (around.space != null) {
       basis.add(evidence(around.space, "its middle lies in the body of"));
     }
@@ -172,10 +183,7 @@ final class PlaceReader {
         return structure;
       }
     }
-    Structure below =
-        middle == null
-            ? Structure.NOTHING
-            : storeys.at(middle.z()).map(this::structure).orElse(Structure.NOTHING);
+    Structure below = structure(middle == null ? Optional.empty() : storeys.at(middle.z()));
     if (below.storey != null) {
       basis.add(evidence(below.storey, "the floor below its middle"));
     }
@@ -224,6 +232,10 @@ final class PlaceReader {
     IfcRecord record = id == 0 ? null : file.find(id);
     return record != null
         && (record.is("IfcSpatialStructureElement") || record.is("IfcSpatialElement"));
+  }
+
+  private Structure structure(Optional<Long> spatial) {
+    return spatial.isPresent() ? structure(spatial.get()) : Structure.NOTHING;
   }
 
   private Structure structure(long spatial) {
@@ -306,11 +318,12 @@ final class PlaceReader {
   }
 
   private static @Nullable Property stated(List<Property> properties) {
-    return PropertyNames.of(properties, PropertyNames.Role.EXTERNAL)
-        .filter(p -> p.name().equalsIgnoreCase("IsExternal"))
-        .filter(p -> List.of("T", "F", "TRUE", "FALSE").contains(bare(p)))
-        .findFirst()
-        .orElse(null);
+    for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.EXTERNAL)) {
+      if (p.name().equalsIgnoreCase("IsExternal") && TRUTHS.contains(bare(p))) {
+        return p;
+      }
+    }
+    return null;
   }
 
   private static boolean isTrue(Property stated) {

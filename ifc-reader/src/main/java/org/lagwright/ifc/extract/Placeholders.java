@@ -136,8 +136,12 @@ final class Placeholders {
     /** Adds what was seen on the elements that follow. */
     void addAll(Seen later) {
       for (int i = 0; i < byName.size(); i++) {
-        Map<Name, Sightings> names = byName.get(i);
-        later.byName.get(i).forEach((name, more) -> names.merge(name, more, Sightings::with));
+        for (Map.Entry<Name, Sightings> each : later.byName.get(i).entrySet()) {
+          Sightings seen = byName.get(i).putIfAbsent(each.getKey(), each.getValue());
+          if (seen != null) {
+            seen.addAll(each.getValue());
+          }
+        }
       }
     }
   }
@@ -217,12 +221,11 @@ final class Placeholders {
       sameSize &= firstDrawnMm == Math.round(drawnM * 1000);
     }
 
-    Sightings with(Sightings later) {
+    void addAll(Sightings later) {
       count += later.count;
       wrong += later.wrong;
       sameValue &= later.sameValue && Objects.equals(first.number(), later.first.number());
       sameSize &= later.sameSize && firstDrawnMm == later.firstDrawnMm;
-      return this;
     }
   }
 
