@@ -1,10 +1,12 @@
 package org.lagwright.ifc.extract;
 
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Property;
 
 /**
  * The branch of a tee or lateral: from the axis of the run to the end of the branch, along its own
@@ -33,11 +35,12 @@ final class BranchMeasurer {
     Options<Double> options = new Options.Lengths();
     add(draft.shape(), options);
     add(joined, options);
-    PropertyNames.of(draft.properties(), PropertyNames.Role.BRANCH_LENGTH)
-        .forEach(
-            p ->
-                PropertyNames.lengthM(p, lengthUnitM)
-                    .ifPresent(m -> options.addStated(m, p, placeholders.contains(p))));
+    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.BRANCH_LENGTH)) {
+      Optional<Double> lengthM = PropertyNames.lengthM(p, lengthUnitM);
+      if (lengthM.isPresent()) {
+        options.addStated(lengthM.get(), p, placeholders.contains(p));
+      }
+    }
     draft.change().branchLengthM = options.choose();
     StatedLengths.noteConflict(draft, draft.branchLengthM());
   }
