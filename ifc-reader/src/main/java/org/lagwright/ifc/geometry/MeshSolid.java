@@ -2,6 +2,7 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.LinkedHashMap;
@@ -49,21 +50,36 @@ final class MeshSolid {
     return new MeshSolid(mesh).solid(saidClosed);
   }
 
-  private Solid solid(boolean saidClosed) {
+  /** The faces of each connected piece. */
+  private Collection<List<Integer>> byPiece() {
     Map<Integer, List<Integer>> byPiece = new LinkedHashMap<>();
     for (int face = 0; face < mesh.faces().size(); face++) {
-      byPiece.computeIfAbsent(topology.piece(face), p -> new ArrayList<>()).add(face);
+      List<Integer> piece = byPiece.get(topology.piece(face));
+      if (piece == null) {
+        piece = new ArrayList<>();
+        byPiece.put(topology.piece(face), piece);
+      }
+      piece.add(face);
     }
+    return byPiece.values();
+  }
+
+  private Solid solid(boolean saidClosed) {
+    Collection<List<Integer>> byPiece = byPiece();
     List<List<Facet>> pieces = new ArrayList<>();
-    boolean plane = mesh.faces().stream().allMatch(Mesh.Face::plane);
-    boolean known = mesh.faces().stream().allMatch(f -> f.plane() || f.patch() != null);
+    boolean plane = true;
+    boolean known = true;
+    for (Mesh.Face face : mesh.faces()) {
+      plane &= face.plane();
+      known &= face.plane() || face.patch() != null;
+    }
     boolean closed = known && (saidClosed || topology.isClosed());
-    for (List<Integer> faces : byPiece.values()) {
+    for (List<Integer> faces : byPiece) {
       turnOutwards(faces);
     }
     findBores();
-    for (List<Integer> faces : byPiece.values()) {
-      List<Facet> facets = faces.stream().map(this::facet).toList();
+    for (List<Integer> faces : byPiece) {
+      List<Facet> facets = facets(faces);
       closed = closed && (topology.isClosed() || sumsUp(facets));
       pieces.add(facets);
     }
@@ -98,6 +114,14 @@ final class MeshSolid {
       }
     }
     return Solid.convex(facets);
+  }
+
+  private List<Facet> facets(List<Integer> faces) {
+    List<Facet> facets = new ArrayList<>(faces.size());
+    for (int face : faces) {
+      facets.add(facet(face));
+    }
+    return facets;
   }
 
   private Facet facet(int face) {
@@ -158,7 +182,13 @@ final class MeshSolid {
       }
     }
     if (turned > all / 2) {
-      patch.forEach(face -> flipped[face] = !flipped[face]);
+      turn(patch);
+    }
+  }
+
+  private void turn(List<Integer> faces) {
+    for (int face : faces) {
+      flipped[face] = !flipped[face];
     }
   }
 
@@ -175,8 +205,8 @@ final class MeshSolid {
   }
 
   private void turnOutwards(List<Integer> faces) {
-    if (Solid.volumeM3(faces.stream().map(this::facet).toList()) < 0) {
-      faces.forEach(face -> flipped[face] = !flipped[face]);
+    if (Solid.volumeM3(facets(faces)) < 0) {
+      turn(faces);
     }
   }
 
@@ -184,16 +214,15 @@ final class MeshSolid {
   private void findBores() {
     Map<Integer, Integer> rings = new LinkedHashMap<>();
     List<Edge> mouths = new ArrayList<>();
-    topology
-        .patches()
-        .forEach(
-            (patch, faces) -> {
-              List<int[]> loops = MeshTopology.loops(topology.boundary(faces));
-              if (loops.size() == 2) {
-                faces.forEach(face -> rings.put(face, patch));
-                mouths.addAll(edges(smaller(loops)));
-              }
-            });
+    for (Map.Entry<Integer, List<Integer>> patch : topology.patches().entrySet()) {
+      List<int[]> loops = MeshTopology.loops(topology.boundary(patch.getValue()));
+      if (loops.size() == 2) {
+        for (int face : patch.getValue()) {
+          rings.put(face, patch.getKey());
+        }
+        mouths.addAll(edges(smaller(loops)));
+      }
+    }
     Deque<Integer> open = new ArrayDeque<>();
     for (Edge edge : mouths) {
       List<Integer> faces = topology.facesAt(edge);
