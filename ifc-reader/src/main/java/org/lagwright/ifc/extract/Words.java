@@ -17,8 +17,6 @@ final class Words {
 
   private static final int MAY_BE_INSIDE_A_COMPOUND = 5;
 
-  private static final LatePattern MARKS = new LatePattern("\\p{M}+");
-
   private static final Set<Form> JOINTS = Set.of(Form.FLANGE, Form.COUPLING, Form.UNION);
 
   private static final Set<Form> REDUCING = Set.of(Form.REDUCER, Form.TRANSITION);
@@ -90,7 +88,20 @@ final class Words {
       return lower;
     }
     String decomposed = Normalizer.normalize(lower.replace("ß", "ss"), Normalizer.Form.NFD);
-    return MARKS.matcher(decomposed).replaceAll("");
+    StringBuilder withoutMarks = new StringBuilder(decomposed.length());
+    for (int i = 0; i < decomposed.length(); i++) {
+      if (!isMark(decomposed.charAt(i))) {
+        withoutMarks.append(decomposed.charAt(i));
+      }
+    }
+    return withoutMarks.toString();
+  }
+
+  private static boolean isMark(char c) {
+    int type = Character.getType(c);
+    return type == Character.NON_SPACING_MARK
+        || type == Character.ENCLOSING_MARK
+        || type == Character.COMBINING_SPACING_MARK;
   }
 
   private static boolean isAscii(String text) {
