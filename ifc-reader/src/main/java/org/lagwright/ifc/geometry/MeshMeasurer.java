@@ -29,9 +29,6 @@ final class MeshMeasurer {
   /** Flat walls and ends of a mitred duct, inside and outside; machines have more. */
   private static final int MOST_WALLS = 24;
 
-  /** Relative difference of the outer surface from that of a mitred duct. */
-  private static final double SAME_AREA = 0.005;
-
   /** Ends this square to the line between them are those of a straight body or a reducer. */
   private static final double SQUARE_RAD = Math.toRadians(0.2);
 
@@ -285,7 +282,8 @@ final class MeshMeasurer {
       return atPorts;
     }
     boolean fewEnough = found.size() > 2 && found.size() <= MOST_WALLS;
-    List<Found> elbow = fewEnough && prism(found) == null ? elbow(found) : List.of();
+    List<Found> elbow =
+        fewEnough && prism(found) == null ? MitredElbow.ends(mesh, found) : List.of();
     if (!elbow.isEmpty()) {
       return elbow;
     }
@@ -296,52 +294,6 @@ final class MeshMeasurer {
       }
     }
     return round.size() >= 2 ? round : found;
-  }
-
-  /**
-   * The two ends of a duct with square or mitred corners, whose flat walls look like ends too: they
-   * are those of equal size between which a mitred duct has the outer surface that the mesh has.
-   */
-  private List<Found> elbow(List<Found> found) {
-    List<Facet> outside = outside();
-    for (int i = 0; i < found.size(); i++) {
-      for (int j = i + 1; j < found.size(); j++) {
-        Found a = found.get(i);
-        Found b = found.get(j);
-        double legsM = Mitre.legsM(a, b);
-        double expected = a.outline().section().perimeterM() * legsM;
-        if (legsM > 0 && Math.abs(wallM2(outside, a, b) - expected) < SAME_AREA * expected) {
-          return List.of(a, b);
-        }
-      }
-    }
-    return List.of();
-  }
-
-  private List<Facet> outside() {
-    List<Facet> outside = new ArrayList<>(mesh.faces().size());
-    for (List<Facet> piece : MeshSolid.of(mesh, true).pieces()) {
-      for (Facet facet : piece) {
-        if (facet.role() == Facet.Role.OUTER) {
-          outside.add(facet);
-        }
-      }
-    }
-    return outside;
-  }
-
-  private double wallM2(List<Facet> outside, Found a, Found b) {
-    double wallM2 = 0;
-    for (Facet facet : outside) {
-      wallM2 += liesIn(a, facet) || liesIn(b, facet) ? 0 : facet.areaNormal().norm();
-    }
-    return wallM2;
-  }
-
-  private boolean liesIn(Found end, Facet facet) {
-    Vec off = facet.loops().get(0).get(0).minus(mesh.origin()).minus(end.outline().centre());
-    return facet.areaNormal().unit().cross(end.outward()).norm() < WALL_PARALLEL
-        && Math.abs(off.dot(end.outward())) < WALL_PARALLEL * end.outline().largestHalfM();
   }
 
   private List<Found> atPorts(List<Found> found) {
