@@ -87,7 +87,7 @@ public final class IfcFile {
 
   /** A record, null if the file has no such instance. */
   public @Nullable IfcRecord find(long id) {
-    StepRecord record = step.find(id).orElse(null);
+    StepRecord record = step.find(id);
     return record == null ? null : new IfcRecord(this, record);
   }
 

@@ -27,19 +27,24 @@ final class SchemaTable {
     this.text = text;
     int[] found = new int[64];
     int count = 0;
-    boolean starting = true;
-    for (int i = 0; i < text.length; i++) {
-      byte at = text[i];
-      if (starting && at != '#') {
+    for (int at = 0; at < text.length; at = nextLine(text, at)) {
+      if (text[at] != '#') {
         if (count + 1 == found.length) {
           found = Arrays.copyOf(found, count * 2);
         }
-        found[count++] = i;
+        found[count++] = at;
       }
-      starting = at == '\n';
     }
     found[count] = text.length;
     this.starts = Arrays.copyOf(found, count + 1);
+  }
+
+  private static int nextLine(byte[] text, int at) {
+    int end = at;
+    while (end < text.length && text[end] != '\n') {
+      end++;
+    }
+    return end + 1;
   }
 
   /** Reads a table that is part of the program. */

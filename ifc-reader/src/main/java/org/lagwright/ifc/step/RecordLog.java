@@ -72,21 +72,36 @@ final class RecordLog implements RecordSink {
 
   /** Tells all records in order. */
   void forEach(RecordSink sink) {
-    long id = 0;
-    long offset = firstOffset;
-    int at = 0;
-    while (at < length) {
-      int folded = bytes[at] & 0xFF;
-      if (folded == ESCAPE) {
-        id = getLong(at + 1);
-        offset = getLong(at + 9);
-        at += LONGEST;
-      } else {
-        id += (folded >>> 1) ^ -(folded & 1);
-        offset += (bytes[at + 1] & 0xFF) | (bytes[at + 2] & 0xFF) << 8;
-        at += 3;
+    Cursor cursor = new Cursor();
+    while (cursor.at < length) {
+      cursor.tellSome(sink);
+    }
+  }
+
+  /** Goes through the records. */
+  private final class Cursor {
+
+    /** Few, so that the loop over them is called often and soon translated. */
+    private static final int SOME = 64;
+
+    private int at;
+    private long id;
+    private long offset = firstOffset;
+
+    void tellSome(RecordSink sink) {
+      for (int i = 0; i < SOME && at < length; i++) {
+        int folded = bytes[at] & 0xFF;
+        if (folded == ESCAPE) {
+          id = getLong(at + 1);
+          offset = getLong(at + 9);
+          at += LONGEST;
+        } else {
+          id += (folded >>> 1) ^ -(folded & 1);
+          offset += (bytes[at + 1] & 0xFF) | (bytes[at + 2] & 0xFF) << 8;
+          at += 3;
+        }
+        sink.take(id, offset);
       }
-      sink.take(id, offset);
     }
   }
 

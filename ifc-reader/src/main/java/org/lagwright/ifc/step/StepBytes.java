@@ -1,12 +1,16 @@
 package org.lagwright.ifc.step;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.channels.FileChannel;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The bytes of a file of any size, mapped into memory in overlapping windows: window k covers 2 GiB
@@ -20,6 +24,9 @@ public final class StepBytes {
   static final long STRIDE = 1L << SHIFT;
 
   private static final int CHUNK = 1 << 16;
+
+  /** A file of up to this many bytes is kept in memory as a whole. */
+  private static final int SMALL = 1 << 24;
 
   private static final long MASK = STRIDE - 1;
 
@@ -52,11 +59,27 @@ public final class StepBytes {
     this.arrival = arrival;
   }
 
-  /** Maps a file. The mapping lives until the garbage collector takes it. */
+  /** Maps a file, or reads a small one. The mapping lives until the garbage collector takes it. */
   public static StepBytes map(Path file) throws IOException {
+    long size = Files.size(file);
+    if (size <= SMALL) {
+      return of(read(file, (int) size));
+    }
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
       return map(channel, Arrival.COMPLETE);
     }
+  }
+
+  /** The bytes of a file; fewer if it became shorter meanwhile. */
+  private static byte[] read(Path file, int size) throws IOException {
+    byte[] bytes = new byte[size];
+    int at = 0;
+    try (InputStream in = Files.newInputStream(file)) {
+      for (int read = 0; read >= 0 && at < size; at += Math.max(0, read)) {
+        read = in.read(bytes, at, Math.min(CHUNK, size - at));
+      }
+    }
+    return at == size ? bytes : Arrays.copyOf(bytes, at);
   }
 
   /**
@@ -85,6 +108,11 @@ public final class StepBytes {
   /** Length in bytes. */
   public long size() {
     return size;
+  }
+
+  /** All bytes, where they are kept as a whole; else null. */
+  byte @Nullable [] whole() {
+    return windows[0].hasArray() ? windows[0].array() : null;
   }
 
   /** Returns once the bytes before an offset, or before the end, can be read. */

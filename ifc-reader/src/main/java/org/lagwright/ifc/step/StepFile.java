@@ -2,7 +2,6 @@ package org.lagwright.ifc.step;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -124,9 +123,9 @@ public final class StepFile {
     return index.find(id);
   }
 
-  /** The instance with a number; empty if there is none, or if it is an external mapping. */
-  public Optional<StepRecord> find(long id) {
-    return Optional.ofNullable(glance().record(id));
+  /** The instance with a number; null if there is none, or if it is an external mapping. */
+  public @Nullable StepRecord find(long id) {
+    return glance().record(id);
   }
 
   StepBytes bytes() {

@@ -41,7 +41,7 @@ public final class StepGlance {
     keyword = null;
     if (offset >= 0) {
       bytes = file.pages().page(offset);
-      start = StepPages.inPage(offset);
+      start = file.pages().inPage(offset);
       end = StepScanner.endOfStatement(bytes, start, bytes.length);
       if (end < 0) {
         takeLong(offset);

@@ -3,9 +3,10 @@ package org.lagwright.ifc.step;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Records as bytes in memory. Records that are asked for one after the other mostly lie close
- * together, so the file is copied page by page, and the pages used last are kept. Safe for several
- * threads: a page never changes, and one that is lost to another thread is only copied again.
+ * Records as bytes in memory. A small file is one page. Of others, records that are asked for one
+ * after the other mostly lie close together, so the file is copied page by page, and the pages used
+ * last are kept. Safe for several threads: a page never changes, and one that is lost to another
+ * thread is only copied again.
  */
 final class StepPages {
 
@@ -22,19 +23,25 @@ final class StepPages {
   private record Page(long number, byte[] bytes) {}
 
   private final StepBytes file;
-  private final @Nullable Page[] kept = new Page[KEPT];
+  private final byte @Nullable [] whole;
+  private final @Nullable Page[] kept;
 
   StepPages(StepBytes file) {
     this.file = file;
+    this.whole = file.whole();
+    this.kept = new Page[whole == null ? KEPT : 0];
   }
 
-  /** Where a record lies in a page. */
-  static int inPage(long offset) {
-    return (int) (offset & (PAGE - 1));
+  /** Where a record lies in its page. */
+  int inPage(long offset) {
+    return (int) (whole == null ? offset & (PAGE - 1) : offset);
   }
 
   /** The page that a record starts in; it may end beyond. */
   byte[] page(long offset) {
+    if (whole != null) {
+      return whole;
+    }
     long number = offset >>> SHIFT;
     int slot = (int) number & (KEPT - 1);
     Page page = kept[slot];
