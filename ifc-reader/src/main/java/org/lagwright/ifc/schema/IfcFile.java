@@ -50,7 +50,9 @@ public final class IfcFile {
    *     is not IFC2X3, IFC4 or IFC4X3
    */
   public static IfcFile open(StepBytes bytes, StepLimits limits, LongConsumer progress) {
-    StepFile step = StepFile.open(bytes, limits, new Listed(), progress);
+    String schemaAtStart = StepFile.schemaAtStart(bytes, limits);
+    IfcSchema expected = IfcSchema.forIdentifier(schemaAtStart).orElse(IfcSchema.IFC4X3);
+    StepFile step = StepFile.open(bytes, limits, new Listed(expected), progress);
     IfcSchema schema = IfcSchema.forIdentifier(step.schema()).orElse(null);
     if (schema == null) {
       throw new StepException(
@@ -59,11 +61,11 @@ public final class IfcFile {
     return new IfcFile(step, schema);
   }
 
-  private static final class Listed implements Predicate<String> {
+  private record Listed(IfcSchema schema) implements Predicate<String> {
     @Override
     public boolean test(String keyword) {
       for (String entity : LISTED) {
-        if (IfcSchema.IFC4X3.isA(keyword, entity)) {
+        if (schema.isA(keyword, entity)) {
           return true;
         }
       }

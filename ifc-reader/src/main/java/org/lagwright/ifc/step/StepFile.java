@@ -54,8 +54,18 @@ public final class StepFile {
   public static StepFile open(
       StepBytes bytes, StepLimits limits, Predicate<String> listed, LongConsumer progress) {
     int partBytes = StepIndexer.partBytes(bytes.size());
-    return new StepIndexer(bytes, limits, listed, progress, partBytes, StepIndexer.CHUNK_BYTES)
-        .run();
+    int chunkBytes = StepIndexer.chunkBytes(bytes);
+    return new StepIndexer(bytes, limits, listed, progress, partBytes, chunkBytes).run();
+  }
+
+  /**
+   * The first schema identifier of FILE_SCHEMA, upper case, without making an index; empty if it
+   * does not stand near the beginning of the file.
+   *
+   * @throws StepException if it is no exchange file
+   */
+  public static String schemaAtStart(StepBytes bytes, StepLimits limits) {
+    return StepIndexer.schemaAtStart(bytes, limits);
   }
 
   /** The first schema identifier of FILE_SCHEMA, upper case. */

@@ -19,8 +19,10 @@ final class StepIndexer {
   private static final int MOST_PART_BYTES = 1 << 24;
   private static final int PARTS = 16;
 
-  /** Bytes that a part goes through at a time; few enough to stay close to the processor. */
-  static final int CHUNK_BYTES = 1 << 18;
+  private static final int CHUNK_BYTES = 1 << 18;
+
+  /** Most headers are shorter. */
+  private static final int FIRST_LOOK = 1 << 9;
 
   /** How far the first statement is looked for. */
   private static final int MAX_PRELUDE = 1 << 20;
@@ -54,6 +56,15 @@ final class StepIndexer {
     return (int) Math.max(LEAST_PART_BYTES, Math.min(MOST_PART_BYTES, fileBytes / PARTS));
   }
 
+  /**
+   * Bytes that a part goes through at a time; few enough to stay close to the processor, unless all
+   * lie in memory.
+   */
+  static int chunkBytes(StepBytes bytes) {
+    byte[] whole = bytes.whole();
+    return whole == null ? CHUNK_BYTES : whole.length;
+  }
+
   StepFile run() {
     try (Workers workers = Workers.forThisMachine()) {
       return run(workers);
@@ -61,7 +72,7 @@ final class StepIndexer {
   }
 
   private StepFile run(Workers workers) {
-    long start = start();
+    long start = start(bytes);
     Scan scan = scan(new StepCuts(bytes, start, partBytes), workers);
     if (!isContiguous(scan.parts)) {
       scan = scan(new StepCuts(bytes, start, Long.MAX_VALUE), workers);
@@ -91,8 +102,33 @@ final class StepIndexer {
         bytes, limits, index, keywords, types, problems(parts), header(parts), endOfData);
   }
 
+  /**
+   * The schema identifier, without an index; empty if none stands near the beginning.
+   *
+   * @throws StepException if it is no exchange file
+   */
+  static String schemaAtStart(StepBytes bytes, StepLimits limits) {
+    long start = start(bytes);
+    StepKeywords unlisted = new StepKeywords(new Unlisted(), limits.maxKeywords());
+    String schema = "";
+    for (int length = FIRST_LOOK; schema.isEmpty() && length <= MAX_PRELUDE; length *= 16) {
+      long end = Math.min(bytes.size(), start + length);
+      RecordSink log = new RecordLog(start);
+      int chunkBytes = chunkBytes(bytes);
+      schema = new StepPart(bytes, limits, unlisted, start, end, chunkBytes, log).scan().schema();
+    }
+    return schema;
+  }
+
+  private static final class Unlisted implements Predicate<String> {
+    @Override
+    public boolean test(String keyword) {
+      return false;
+    }
+  }
+
   /** Offset of the first statement, behind a byte order mark and white space. */
-  private long start() {
+  private static long start(StepBytes bytes) {
     bytes.await(MAX_PRELUDE);
     long at = bytes.at(0) == 0xEF && bytes.at(1) == 0xBB && bytes.at(2) == 0xBF ? 3 : 0;
     byte[] first = bytes.piece(0, MAX_PRELUDE);

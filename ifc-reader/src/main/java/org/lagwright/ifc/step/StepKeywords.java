@@ -85,7 +85,7 @@ final class StepKeywords {
       word = StepScanner.word(bytes, at);
       bracket = StepScanner.zeroBytes(word ^ BRACKETS);
     }
-    word &= (Long.lowestOneBit(bracket) >>> 7) - 1;
+    word &= ((bracket & -bracket) >>> 7) - 1;
     hash = (hash ^ word) * MULTIPLIER;
     @Nullable Spelling[] entries = table;
     int slot = slot(hash, entries.length);
@@ -95,7 +95,7 @@ final class StepKeywords {
       }
       slot = (slot + 1) & (entries.length - 1);
     }
-    int length = at - from + (Long.numberOfTrailingZeros(bracket) >>> 3);
+    int length = at - from + StepScanner.firstByte(bracket);
     return newSpelling(bytes, from, length, hash);
   }
 

@@ -23,7 +23,7 @@ final class StepNumber {
   static int leadingDigits(long word) {
     long values = word ^ ZEROS;
     long others = ((values + StepScanner.LOW * 0x76) | values) & StepScanner.HIGH;
-    return Long.numberOfTrailingZeros(others) >>> 3;
+    return others == 0 ? 8 : StepScanner.firstByte(others);
   }
 
   /**

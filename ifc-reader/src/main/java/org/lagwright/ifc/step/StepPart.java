@@ -43,6 +43,10 @@ final class StepPart {
   private final StepTypes types = new StepTypes();
   private final List<Note> notes = new ArrayList<>();
   private final int chunkBytes;
+
+  /** True if the chunk is the whole file, which lies in memory anyway. */
+  private final boolean isWhole;
+
   private byte[] chunk;
   private long chunkStart;
 
@@ -78,16 +82,18 @@ final class StepPart {
     this.to = to;
     this.sink = sink;
     this.chunkBytes = chunkBytes;
-    this.chunk = new byte[chunkBytes];
+    byte[] whole = bytes.whole();
+    this.isWhole = whole != null && whole.length <= chunkBytes;
+    this.chunk = whole != null && isWhole ? whole : new byte[chunkBytes];
   }
 
   StepPart scan() {
     end = from;
     while (trouble == Trouble.NONE && end < to) {
-      chunkStart = end;
-      limit = bytes.read(end, chunk);
+      chunkStart = isWhole ? 0 : end;
+      limit = isWhole ? chunk.length : bytes.read(end, chunk);
       cut = false;
-      end = chunkStart + statements();
+      end = chunkStart + statements((int) (end - chunkStart));
       if (cut && end == chunkStart) {
         chunk =
             new byte
@@ -101,11 +107,12 @@ final class StepPart {
    * Takes statements until one starts at or behind the end of the part, or reaches beyond the
    * chunk.
    *
+   * @param start of the first one, or of white space before it
    * @return where that one starts
    */
-  private int statements() {
+  private int statements(int start) {
     int stop = (int) Math.min(to - chunkStart, limit);
-    int at = next(0);
+    int at = next(start);
     while (at < stop && !cut && trouble == Trouble.NONE) {
       at = statement(at);
     }

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
+import java.util.Objects;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -77,7 +78,7 @@ class LargeFileTest {
     assertThat(step.counts().get("IFCPIPESEGMENT")).isEqualTo(count / 1000);
     assertThat(step.ids("IFCPIPESEGMENT")).hasSize(count / 1000).startsWith(1000).endsWith(count);
     for (int i = 1; i <= count; i += 997) {
-      assertThat(step.find(i).orElseThrow().arguments().number(1)).isEqualTo(i);
+      assertThat(Objects.requireNonNull(step.find(i)).arguments().number(1)).isEqualTo(i);
     }
   }
 
@@ -99,6 +100,6 @@ class LargeFileTest {
   }
 
   private static String text(StepFile step, long id) {
-    return step.find(id).orElseThrow().arguments().text(0).orElseThrow();
+    return Objects.requireNonNull(step.find(id)).arguments().text(0).orElseThrow();
   }
 }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.SharedModels;
@@ -32,11 +33,16 @@ class StepAgainstSlowTest {
 
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4, 20261125})
-  void anyFileReadsTheSameInOnePartAndInMany(long seed) {
+  void anyFileReadsTheSameInOnePartAndInMany(long seed, @TempDir Path folder) throws IOException {
     for (int i = 0; i < 400; i++) {
       long fileSeed = seed * 1000 + i;
       byte[] bytes = HostileFiles.write(fileSeed);
       CUTTINGS.forEach(cutting -> assertSame("seed " + fileSeed, bytes, cutting));
+      if (i % 10 == 0) {
+        StepBytes mapped = StepFileTest.mapped(bytes, folder);
+        CUTTINGS.forEach(
+            cutting -> assertSame("mapped, seed " + fileSeed, mapped, bytes, cutting));
+      }
     }
   }
 
@@ -54,12 +60,16 @@ class StepAgainstSlowTest {
   }
 
   private static void assertSame(String file, byte[] bytes, Cutting cutting) {
+    assertSame(file, StepBytes.of(bytes), bytes, cutting);
+  }
+
+  private static void assertSame(String file, StepBytes read, byte[] bytes, Cutting cutting) {
     String name = file + " " + cutting;
     SlowStep slow = SlowStep.read(bytes);
     try {
       StepFile fast =
           new StepIndexer(
-                  StepBytes.of(bytes),
+                  read,
                   StepLimits.DEFAULT,
                   k -> true,
                   n -> {},

@@ -3,8 +3,15 @@ package org.lagwright.ifc.step;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.step.StepArguments.Token;
@@ -91,7 +98,7 @@ class StepFileTest {
 
     assertThat(file.greatestId()).isEqualTo(9223372036854770000L);
     assertThat(record(file, 4294967300L).arguments().reference(0)).isEqualTo(9223372036854770000L);
-    assertThat(file.find(4294967301L)).isEmpty();
+    assertThat(file.find(4294967301L)).isNull();
     assertThat(record(file, 7).arguments().size()).isZero();
   }
 
@@ -175,24 +182,38 @@ class StepFileTest {
   /** Records are read page by page; none may be cut off where a page ends, however long it is. */
   @ParameterizedTest
   @ValueSource(ints = {1, 97, 1000, 1024, 8190, 8192, 9300, 65_530, 70_000, 600_000, 1_048_000})
-  void recordsOfAnyLengthAreReadAsAWhole(int length) {
+  void recordsOfAnyLengthAreReadAsAWhole(int length, @TempDir Path folder) throws IOException {
     StringBuilder records = new StringBuilder();
     int count = Math.max(4, 40_000 / length);
     for (int i = 1; i <= count; i++) {
       records.append("#" + i + "=A('" + "x;".repeat(length / 2) + "'," + i + ",(#7,#8));\n");
     }
+    byte[] text = text(records.toString());
 
-    StepFile file = open(records.toString());
+    assertWholeRecords(open(text), count, length / 2 * 2);
+    assertWholeRecords(open(mapped(text, folder)), count, length / 2 * 2);
+  }
+
+  private static void assertWholeRecords(StepFile file, int count, int length) {
     StepGlance glance = file.glance();
-
     for (int i = 1; i <= count; i++) {
       StepArguments arguments = record(file, i).arguments();
-      assertThat(arguments.text(0).orElseThrow()).hasSize(length / 2 * 2);
+      assertThat(arguments.text(0).orElseThrow()).hasSize(length);
       assertThat(arguments.number(1)).isEqualTo(i);
       assertThat(arguments.references(2)).containsExactly(7, 8);
       assertThat(glance.at(i)).isNotNull();
       assertThat(glance.firstLabel()).isEqualTo(arguments.text(0).orElseThrow());
       assertThat(glance.has(2)).isTrue();
+    }
+  }
+
+  /** The bytes as those of a large file are: mapped, not kept as a whole. */
+  static StepBytes mapped(byte[] bytes, Path folder) throws IOException {
+    Path file = Files.write(folder.resolve("mapped.ifc"), bytes);
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
+      StepBytes mapped = StepBytes.map(channel, StepBytes.Arrival.COMPLETE);
+      assertThat(mapped.whole()).isNull();
+      return mapped;
     }
   }
 
@@ -207,14 +228,22 @@ class StepFileTest {
   }
 
   private static StepFile open(String records) {
-    return open((HEADER + records + END).getBytes(StandardCharsets.US_ASCII));
+    return open(text(records));
+  }
+
+  private static byte[] text(String records) {
+    return (HEADER + records + END).getBytes(StandardCharsets.US_ASCII);
   }
 
   private static StepFile open(byte[] text) {
-    return StepFile.open(StepBytes.of(text), StepLimits.DEFAULT, keyword -> true, bytes -> {});
+    return open(StepBytes.of(text));
+  }
+
+  private static StepFile open(StepBytes bytes) {
+    return StepFile.open(bytes, StepLimits.DEFAULT, keyword -> true, read -> {});
   }
 
   private static StepRecord record(StepFile file, long id) {
-    return file.find(id).orElseThrow();
+    return Objects.requireNonNull(file.find(id));
   }
 }

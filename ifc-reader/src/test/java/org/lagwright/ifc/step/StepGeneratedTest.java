@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,7 +43,7 @@ class StepGeneratedTest {
   }
 
   private static List<String> textsOf(StepFile file, long id) {
-    StepArguments arguments = file.find(id).orElseThrow().arguments();
+    StepArguments arguments = Objects.requireNonNull(file.find(id)).arguments();
     List<String> found = new ArrayList<>();
     for (int i = 0; i < arguments.size(); i++) {
       found.add(arguments.text(i).orElseThrow());

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.NumberFormat;
 import java.util.Locale;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** Hostile files end in a message or in nothing, within bounds that are written down. */
@@ -50,7 +51,7 @@ class StepLimitsTest {
   @Test
   void lengthOfAText() {
     StepFile file = open("#1=A('" + "x".repeat(19) + "','" + "y".repeat(18) + "');");
-    StepArguments arguments = file.find(1).orElseThrow().arguments();
+    StepArguments arguments = Objects.requireNonNull(file.find(1)).arguments();
 
     assertThat(arguments.text(0)).isEmpty();
     assertThat(arguments.text(1)).contains("y".repeat(18));
@@ -60,8 +61,8 @@ class StepLimitsTest {
   void nesting() {
     StepFile file = open("#1=A((1));#2=A(((1)));");
 
-    assertThat(file.find(1).orElseThrow().arguments().list(0).number(0)).isEqualTo(1);
-    assertThat(file.find(2).orElseThrow().arguments().size()).isZero();
+    assertThat(Objects.requireNonNull(file.find(1)).arguments().list(0).number(0)).isEqualTo(1);
+    assertThat(Objects.requireNonNull(file.find(2)).arguments().size()).isZero();
   }
 
   @Test
