@@ -1,33 +1,33 @@
 package org.lagwright.ifc.schema;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** One entity of a schema. */
 final class IfcEntity {
 
   private final String name;
-  private final Set<String> ancestors;
-  private final List<String> attributes;
-  private final NameTable positions;
-  private final NameTable isA;
+  private final @Nullable IfcEntity supertype;
+  private final List<String> ownAttributes;
+
+  /** Made when first asked for, as most entities of a file are never read. */
+  private volatile @Nullable NameTable positions;
 
   /**
    * @param name as the standard spells it: {@code IfcPipeSegment}
-   * @param ancestors its own name and those of all its supertypes
-   * @param attributes names in file order
+   * @param supertype null if it has none
+   * @param ownAttributes names of the attributes that it adds to its supertype, in file order
    */
-  IfcEntity(String name, Set<String> ancestors, List<String> attributes) {
-    this.name = name;
-    this.ancestors = Set.copyOf(ancestors);
-    this.attributes = List.copyOf(attributes);
-    this.positions = new NameTable(attributes);
-    this.isA = new NameTable(ancestors);
+  IfcEntity(String name, @Nullable IfcEntity supertype, List<String> ownAttributes) {
+    this.name = name.intern();
+    this.supertype = supertype;
+    this.ownAttributes = ownAttributes;
   }
 
   /** Stands for entities that no schema knows: no attributes, no supertypes. */
   static IfcEntity unknown(String keyword) {
-    return new IfcEntity(keyword, Set.of(keyword), List.of());
+    return new IfcEntity(keyword, null, List.of());
   }
 
   /** As the standard spells it: {@code IfcPipeSegment}. */
@@ -35,23 +35,30 @@ final class IfcEntity {
     return name;
   }
 
-  /** Its own name and those of all its supertypes. */
-  Set<String> ancestors() {
-    return ancestors;
-  }
-
-  /** Names in file order. */
+  /** Names in file order, those of the supertypes first. */
   List<String> attributes() {
+    List<String> attributes = new ArrayList<>(supertype == null ? List.of() : supertype.attributes());
+    attributes.addAll(ownAttributes);
     return attributes;
   }
 
   /** True for its own name and those of its supertypes. */
   boolean isA(String entityName) {
-    return isA.contains(entityName);
+    for (IfcEntity entity = this; entity != null; entity = entity.supertype) {
+      if (entity.name.equals(entityName)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Position of an attribute, -1 if the entity has none of that name. */
   int position(String attribute) {
-    return positions.number(attribute);
+    NameTable table = positions;
+    if (table == null) {
+      table = new NameTable(attributes());
+      positions = table;
+    }
+    return table.number(attribute);
   }
 }

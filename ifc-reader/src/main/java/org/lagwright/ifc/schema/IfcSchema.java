@@ -1,9 +1,7 @@
 package org.lagwright.ifc.schema;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -112,19 +110,14 @@ public enum IfcSchema {
    * @param words name, supertype, own attributes
    */
   private IfcEntity entity(String[] words) {
-    Set<String> ancestors = new HashSet<>();
-    List<String> attributes = new ArrayList<>();
+    IfcEntity supertype = null;
     if (!words[1].equals("-")) {
-      IfcEntity supertype = own(words[1].toUpperCase(Locale.ROOT));
+      supertype = own(words[1].toUpperCase(Locale.ROOT));
       if (supertype == null) {
         throw new IllegalStateException("supertype missing from the schema table: " + words[1]);
       }
-      ancestors.addAll(supertype.ancestors());
-      attributes.addAll(supertype.attributes());
     }
-    ancestors.add(words[0]);
-    attributes.addAll(Arrays.asList(words).subList(2, words.length));
-    return new IfcEntity(words[0], ancestors, attributes);
+    return new IfcEntity(words[0], supertype, Arrays.asList(words).subList(2, words.length));
   }
 
   /** Names of the attributes that each entity of this schema itself adds, in file order. */

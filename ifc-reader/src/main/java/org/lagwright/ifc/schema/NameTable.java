@@ -37,8 +37,4 @@ final class NameTable {
     int slot = slot(name);
     return slots[slot] == null ? -1 : numbers[slot];
   }
-
-  boolean contains(String name) {
-    return slots[slot(name)] != null;
-  }
 }
