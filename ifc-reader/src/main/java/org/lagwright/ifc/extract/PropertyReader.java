@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.PropertyList;
 import org.lagwright.ifc.packed.PropertySource;
@@ -26,12 +27,17 @@ import org.lagwright.ifc.schema.IfcRecord;
  */
 final class PropertyReader implements PropertySource {
 
+  /** Real models have some dozen sets; a file that has more is read without. */
+  private static final int MOST_PATTERNS = 1000;
+
   private final IfcFile file;
   private final Relations relations;
   private final PropertyValues values;
 
   /** Readings of the sets of a type object, which many elements share. */
   private final Map<Long, Gathered> ofTypes = new ConcurrentHashMap<>();
+
+  private final Map<SetPattern.Key, SetPattern> patterns = new ConcurrentHashMap<>();
 
   /** A property that stands twice in a set with different values. */
   record Repeated(long set, boolean fromType, Property first, Property second) {}
@@ -214,8 +220,8 @@ final class PropertyReader implements PropertySource {
     private final String setName;
     private final boolean fromType;
     private final IfcGlance glance;
-    private final NamesSeen names = new NamesSeen();
-    final List<Property> wanted = new ArrayList<>(4);
+    private @Nullable NamesSeen names;
+    final List<Property> wanted = new ArrayList<>();
 
     /** How many have a value; {@link PropertyList#UNCOUNTED} once some must be read to tell. */
     int count;
@@ -228,20 +234,59 @@ final class PropertyReader implements PropertySource {
 
     /** False if the set must be read as a whole. */
     boolean members(IfcRecord set, String attribute) {
-      for (long id : PropertyReader.members(set, attribute)) {
-        if (glance.at(id) && !member(id)) {
+      long[] ids = PropertyReader.members(set, attribute);
+      if (ids.length == 0) {
+        return true;
+      }
+      SetPattern.Key key = new SetPattern.Key(setName, ids.length);
+      SetPattern pattern = patterns.get(key);
+      if (pattern != null && areLike(pattern, ids)) {
+        return true;
+      }
+      boolean learns = pattern == null ? patterns.size() < MOST_PATTERNS : pattern.isWorn();
+      SetPattern.Learner learner = learns ? new SetPattern.Learner() : null;
+      if (!oneByOne(ids, learner)) {
+        return false;
+      }
+      SetPattern learnt = learner == null ? null : learner.pattern(ids.length);
+      if (learnt != null) {
+        patterns.put(key, learnt);
+      }
+      return true;
+    }
+
+    private boolean areLike(SetPattern pattern, long[] ids) {
+      int values = pattern.valuesIn(ids, glance);
+      if (values < 0) {
+        return false;
+      }
+      for (int at : pattern.wanted()) {
+        read(Objects.requireNonNull(file.find(ids[at])));
+      }
+      count = count >= 0 ? count + values : UNCOUNTED;
+      return true;
+    }
+
+    private boolean oneByOne(long[] ids, SetPattern.@Nullable Learner learner) {
+      for (long id : ids) {
+        if (glance.at(id) && !member(id, learner)) {
           return false;
         }
       }
       return true;
     }
 
-    private boolean member(long id) {
+    private boolean member(long id, SetPattern.@Nullable Learner learner) {
       String name = PropertyValues.orEmpty(glance.name());
+      names = names == null ? new NamesSeen() : names;
       if (!names.add(name) || glance.is("IfcComplexProperty")) {
         return false;
       }
-      if (PropertyNames.areWanted(name)) {
+      boolean isWanted = PropertyNames.areWanted(name);
+      if (learner != null) {
+        learner.learn(glance, isWanted);
+      }
+      if (isWanted) {
         read(Objects.requireNonNull(file.find(id)));
       }
       int values = values();

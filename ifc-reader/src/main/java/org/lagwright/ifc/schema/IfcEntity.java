@@ -37,7 +37,8 @@ final class IfcEntity {
 
   /** Names in file order, those of the supertypes first. */
   List<String> attributes() {
-    List<String> attributes = new ArrayList<>(supertype == null ? List.of() : supertype.attributes());
+    List<String> attributes =
+        new ArrayList<>(supertype == null ? List.of() : supertype.attributes());
     attributes.addAll(ownAttributes);
     return attributes;
   }

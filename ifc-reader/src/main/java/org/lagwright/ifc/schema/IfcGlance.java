@@ -11,6 +11,7 @@ import org.lagwright.ifc.step.StepKeyword;
 public final class IfcGlance {
 
   private static final String NAME = "Name";
+  private static final String SINGLE_VALUE = "IfcPropertySingleValue";
 
   private final IfcFile file;
   private final StepGlance glance;
@@ -39,6 +40,35 @@ public final class IfcGlance {
   public boolean has(String attribute) {
     int position = entity == null ? -1 : entity.position(attribute);
     return position >= 0 && glance.has(position);
+  }
+
+  /**
+   * What a property with a single value begins with, its name included, to look for others like it;
+   * null if it is no such property, or written in an unusual way.
+   */
+  public byte @Nullable [] beginningOfSingleValue() {
+    boolean isSingle =
+        entity != null
+            && entity.isA(SINGLE_VALUE)
+            && entity.position(NAME) == 0
+            && entity.position("NominalValue") == 2;
+    return isSingle ? glance.beginning() : null;
+  }
+
+  /**
+   * True if a record is a property of the same name as another one. Only {@link #hasSingleValue}
+   * may be asked afterwards.
+   *
+   * @param beginning what {@link #beginningOfSingleValue} gave for the other one
+   */
+  public boolean isLike(long itsId, byte[] beginning) {
+    entity = null;
+    return glance.isLike(itsId, beginning);
+  }
+
+  /** True if the property that {@link #isLike} found has a NominalValue. */
+  public boolean hasSingleValue() {
+    return glance.hasThird();
   }
 
   /** Its Name, null if it has none. */

@@ -58,7 +58,7 @@ final class StepCuts {
     for (long from = offset; from < stop; ) {
       int length = bytes.read(from, piece);
       for (int i = 0; i + 1 < length && from + i < stop; i++) {
-        if (before == ';' && piece[i] == '#' && isDigit(piece[i + 1])) {
+        if (before == ';' && piece[i] == '#' && StepScanner.isDigit(piece[i + 1])) {
           return from + i;
         }
         before = piece[i] >= 0 && piece[i] <= ' ' ? before : piece[i];
@@ -66,9 +66,5 @@ final class StepCuts {
       from += Math.max(1, length - 1);
     }
     return -1;
-  }
-
-  private static boolean isDigit(byte b) {
-    return b >= '0' && b <= '9';
   }
 }

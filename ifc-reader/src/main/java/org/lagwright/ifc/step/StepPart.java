@@ -129,7 +129,7 @@ final class StepPart {
     long id = digits == 0 ? 0 : StepNumber.wholeNumber(word, digits);
     int i = at + 1 + digits;
     if (digits == 8) {
-      for (; i < at + MAX_DIGITS && isDigit(chunk[i]); i++) {
+      for (; i < at + MAX_DIGITS && StepScanner.isDigit(chunk[i]); i++) {
         id = id * 10 + (chunk[i] - '0');
       }
     }
@@ -207,7 +207,7 @@ final class StepPart {
   private void instance(int at, int end) {
     int i = at + 1;
     long id = 0;
-    while (i < end && isDigit(chunk[i]) && id < Long.MAX_VALUE / 10 - 1) {
+    while (i < end && StepScanner.isDigit(chunk[i]) && id < Long.MAX_VALUE / 10 - 1) {
       id = id * 10 + (chunk[i] - '0');
       i++;
     }
@@ -231,10 +231,6 @@ final class StepPart {
     } else {
       take(id, at, keyword);
     }
-  }
-
-  private static boolean isDigit(byte b) {
-    return b >= '0' && b <= '9';
   }
 
   private void section(int at, int end) {

@@ -189,6 +189,10 @@ final class StepScanner {
     return limit;
   }
 
+  static boolean isDigit(byte b) {
+    return b >= '0' && b <= '9';
+  }
+
   /** True for letters, digits, underscore and hyphen: what a keyword is made of. */
   static boolean isKeywordByte(int b) {
     return (b >= 'A' && b <= 'Z')

@@ -40,8 +40,7 @@ class StepAgainstSlowTest {
       CUTTINGS.forEach(cutting -> assertSame("seed " + fileSeed, bytes, cutting));
       if (i % 10 == 0) {
         StepBytes mapped = StepFileTest.mapped(bytes, folder);
-        CUTTINGS.forEach(
-            cutting -> assertSame("mapped, seed " + fileSeed, mapped, bytes, cutting));
+        CUTTINGS.forEach(cutting -> assertSame("mapped, seed " + fileSeed, mapped, bytes, cutting));
       }
     }
   }

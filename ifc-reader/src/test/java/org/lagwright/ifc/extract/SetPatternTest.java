@@ -1,0 +1,91 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.step.StepBytes;
+import org.lagwright.ifc.step.StepLimits;
+import org.lagwright.ifc.threads.Workers;
+
+/** Sets that look like one before are read as if each were the only one. */
+class SetPatternTest {
+
+  private static final int ELEMENTS = 60;
+
+  /** Mostly one way to write a member, now and then another. */
+  private static final List<String> WAYS =
+      List.of(
+          "IFCPROPERTYSINGLEVALUE('%s',$,IFCREAL(5.),$)",
+          "IFCPROPERTYSINGLEVALUE('%s',$,$,$)",
+          "IFCPROPERTYSINGLEVALUE('%s',$,*,$)",
+          "IFCPROPERTYSINGLEVALUE('%s','said, ''so''; (twice)',IFCLABEL('a'),#2)",
+          "IFCPROPERTYSINGLEVALUE('%s','',IFCLABEL(''),$)",
+          "IFCPROPERTYSINGLEVALUE( '%s',$,IFCREAL(7.),$)",
+          "IFCPROPERTYSINGLEVALUE('%s' ,$,IFCREAL(7.),$)",
+          "IFCPROPERTYSINGLEVALUE('%s', $ , IFCREAL(7.) ,$)",
+          "IFCPROPERTYSINGLEVALUE('%s',/* none */$,IFCREAL(7.),$)",
+          "IFCPROPERTYSINGLEVALUE('%s',$,(),$)",
+          "IFCPROPERTYSINGLEVALUE('%s')",
+          "ifcpropertysinglevalue('%s',$,IFCREAL(8.),$)",
+          "IFCPROPERTYSINGLEVALUE('%s and more',$,IFCREAL(8.),$)",
+          "IFCPROPERTYSINGLEVALUE('Remark 1',$,IFCLABEL('once more'),$)",
+          "IFCPROPERTYENUMERATEDVALUE('%s',$,(IFCLABEL('a')),$)",
+          "IFCCOMPLEXPROPERTY('%s',$,'use',())");
+
+  private static final List<String> NAMES =
+      List.of("Remark 1", "Length", "Remark 2", "Outside Diameter", "it''s");
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 20261126})
+  void everySetIsReadAsIfItWereTheOnlyOne(long seed) {
+    for (int i = 0; i < 20; i++) {
+      long modelSeed = seed * 1000 + i;
+      IfcFile file = file(new Random(modelSeed));
+      PropertyReader one = reader(file);
+      for (int element = 1; element <= ELEMENTS; element++) {
+        assertThat(one.wantedOf(1000 * element))
+            .as("seed " + modelSeed + ", element " + element)
+            .isEqualTo(reader(file).wantedOf(1000 * element));
+      }
+    }
+  }
+
+  private static PropertyReader reader(IfcFile file) {
+    try (Workers workers = new Workers(1)) {
+      return new PropertyReader(file, new Relations(file, workers), new Units(file, 0));
+    }
+  }
+
+  /** Elements with a set each; the sets have the same name and mostly the same members. */
+  private static IfcFile file(Random random) {
+    StringBuilder records = new StringBuilder(InlineModel.MILLIMETRES);
+    boolean varied = random.nextBoolean();
+    for (int element = 1; element <= ELEMENTS; element++) {
+      int id = 1000 * element;
+      records.append("#%d=IFCPIPESEGMENT('%d',$,'Pipe',$,$,$,$,$,$);\n".formatted(id, id));
+      StringBuilder members = new StringBuilder();
+      for (int i = 0; i < NAMES.size(); i++) {
+        int member = id + 10 + i;
+        boolean usual = random.nextInt(varied ? 10 : 40) > 0;
+        int way = usual ? random.nextInt(2) : random.nextInt(WAYS.size());
+        members.append(i == 0 ? "#" : ",#").append(member);
+        if (random.nextInt(200) > 0) {
+          records.append("#%d=%s;\n".formatted(member, WAYS.get(way).formatted(NAMES.get(i))));
+        }
+      }
+      records.append("#%d=IFCPROPERTYSET('s',$,'Set',$,(%s));\n".formatted(id + 1, members));
+      records.append(
+          "#%d=IFCRELDEFINESBYPROPERTIES('r',$,$,$,(#%d),#%d);\n".formatted(id + 2, id, id + 1));
+    }
+    String text =
+        "ISO-10303-21;\nHEADER;\nFILE_SCHEMA(('IFC4'));\nENDSEC;\nDATA;\n%sENDSEC;\nEND-ISO-10303-21;\n"
+            .formatted(records);
+    return IfcFile.open(
+        StepBytes.of(text.getBytes(StandardCharsets.UTF_8)), StepLimits.DEFAULT, read -> {});
+  }
+}
