@@ -67,13 +67,14 @@ public final class Bench {
           Locale.ROOT,
           "JDK %s, %s, %d cores, load %s%n%s, median of %d interleaved rounds, warm page cache,"
               + " our program with SerialGC and an archive of classes, extraction with"
-              + " TieredStopAtLevel=1 and -Xmx%dm%n",
+              + " %s and -Xmx%dm%n",
           Runtime.version(),
           cpu,
           Runtime.getRuntime().availableProcessors(),
           Files.readString(Path.of("/proc/loadavg")).split(" ", 2)[0],
           schema,
           rounds,
+          String.join(" ", Engines.EXTRACT_FLAGS),
           Engines.HEAP_MB);
     }
   }
