@@ -18,6 +18,9 @@ import java.util.stream.Stream;
  */
 public final class Bench {
 
+  /** Of the model whose reading leaves the archives of classes: every kind of element occurs. */
+  private static final int TRAINING_MB = 1;
+
   private final Engines engines;
   private final Path work;
   private final String schema;
@@ -41,7 +44,7 @@ public final class Bench {
     Engines engines = new Engines(Path.of(arguments[0]), Path.of(arguments[1]), work);
     Bench bench = new Bench(engines, work, arguments[3], Integer.parseInt(arguments[4]));
     System.out.print(machine(arguments[3], bench.rounds));
-    for (Engine engine : engines.archives(LargeFile.write(0, arguments[3], work))) {
+    for (Engine engine : engines.archives(LargeFile.write(TRAINING_MB, arguments[3], work))) {
       Probe.run(engine, work);
     }
     List<SizeResult> results = new ArrayList<>();

@@ -125,9 +125,12 @@ record Engines(Path root, Path node, Path work) {
     return command;
   }
 
-  /** The runnable jar, and the main classes that are no part of it; a folder cannot be archived. */
+  /**
+   * A jar of the reader with the main classes, as a folder cannot be archived; then the runnable
+   * jar, whose 20 000 files take long to list.
+   */
   private String classes() {
-    return root + "/report/target/lagwright.jar:" + work + "/classes.jar";
+    return work + "/classes.jar:" + root + "/report/target/lagwright.jar";
   }
 
   private List<String> webIfc(String... arguments) {

@@ -15,6 +15,10 @@ final class StepNumber {
     }
   }
 
+  /** So many digits fit into a long. */
+  private static final int MOST_DIGITS = 18;
+
+  private static final long MOST_EXACT = 1L << 53;
   private static final long ZEROS = StepScanner.LOW * '0';
 
   private StepNumber() {}
@@ -62,8 +66,8 @@ final class StepNumber {
         return exact(bytes, from, to);
       }
     }
-    // up to 15 digits and 10^22 are exact in a double, so one division rounds correctly
-    if (count == 0 || count > 15 || scale >= POWERS.length) {
+    // up to 2^53 and 10^22 are exact in a double, so one division rounds correctly
+    if (count == 0 || count > MOST_DIGITS || digits > MOST_EXACT || scale >= POWERS.length) {
       return exact(bytes, from, to);
     }
     double value = digits / POWERS[scale];

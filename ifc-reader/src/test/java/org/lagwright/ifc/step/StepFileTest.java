@@ -4,12 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.math.BigInteger;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -177,6 +181,30 @@ class StepFileTest {
     StepFile file = open(("\uFEFF" + HEADER + "#1=A();" + END).getBytes(StandardCharsets.UTF_8));
 
     assertThat(file.size()).isEqualTo(1);
+  }
+
+  /** Of any length, also where they are just too long to be exact without help. */
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 20261126})
+  void decimalsAreRoundedAsJavaRoundsThem(long seed) {
+    Random random = new Random(seed);
+    List<String> decimals = new ArrayList<>();
+    for (int i = 0; i < 4000; i++) {
+      String digits = new BigInteger(1 + random.nextInt(70), random).toString();
+      int point = random.nextInt(digits.length() + 1);
+      String zeros = "0".repeat(random.nextInt(4) == 0 ? random.nextInt(25) : 0);
+      String sign = random.nextBoolean() ? "" : "-";
+      decimals.add(sign + digits.substring(0, point) + "." + zeros + digits.substring(point));
+    }
+    StepArguments read = record(open("#1=A(" + String.join(",", decimals) + ");"), 1).arguments();
+
+    for (int i = 0; i < decimals.size(); i++) {
+      String decimal = decimals.get(i);
+      boolean isNumber = !decimal.matches("-?\\.");
+      assertThat(read.number(i))
+          .as("seed " + seed + ": " + decimal)
+          .isEqualTo(isNumber ? Double.parseDouble(decimal) : Double.NaN);
+    }
   }
 
   /** Records are read page by page; none may be cut off where a page ends, however long it is. */
