@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 /** Runs a process and watches its memory in {@code /proc}, so on Linux only. */
 final class Probe {
 
-  private static final int SAMPLE_MS = 25;
+  private static final int SAMPLE_MS = 50;
   private static final Pattern ANONYMOUS = Pattern.compile("RssAnon:\\s+(\\d+) kB");
   private static final Pattern RESIDENT = Pattern.compile("VmHWM:\\s+(\\d+) kB");
   private static final Pattern HEAP = Pattern.compile(PeakHeap.PREFIX + "(\\d+)");
