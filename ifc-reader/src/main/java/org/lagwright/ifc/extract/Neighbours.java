@@ -1,7 +1,6 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -175,10 +174,19 @@ final class Neighbours {
       return Optional.empty();
     }
     boolean body = FittingMeasurer.isWiderThanItsPipe(fitting.form);
-    return fitting.shape().ends().stream()
-        .filter(end -> end.centreM().distanceM(portM) < SAME_PLACE_M)
-        .min(Comparator.comparingDouble(end -> end.centreM().distanceM(portM)))
-        .map(end -> new Found(end.section(), evidence(fitting, end.section()), false, body, 0));
+    ShapeEnd nearest = null;
+    double nearestM = SAME_PLACE_M;
+    for (ShapeEnd end : fitting.shape().ends()) {
+      double distanceM = end.centreM().distanceM(portM);
+      if (distanceM < nearestM) {
+        nearest = end;
+        nearestM = distanceM;
+      }
+    }
+    return nearest == null
+        ? Optional.empty()
+        : Optional.of(
+            new Found(nearest.section(), evidence(fitting, nearest.section()), false, body, 0));
   }
 
   private static boolean keepsSize(Draft item) {

@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.Neighbours.Found;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Port;
@@ -31,33 +32,43 @@ final class PortSizes {
     if (own.isEmpty()) {
       return Optional.empty();
     }
-    return round(own, PropertyNames.Role.OUTSIDE_DIAMETER)
-        .or(() -> nominal(own))
-        .or(() -> sides(own))
-        .or(() -> round(own, PropertyNames.Role.DIAMETER));
+    Found size = round(own, PropertyNames.Role.OUTSIDE_DIAMETER);
+    size = size == null ? nominal(own) : size;
+    size = size == null ? sides(own) : size;
+    return Optional.ofNullable(size == null ? round(own, PropertyNames.Role.DIAMETER) : size);
   }
 
-  private Optional<Found> round(List<Property> own, PropertyNames.Role role) {
-    return PropertyNames.of(own, role)
-        .flatMap(p -> sizeM(p).map(m -> found(new Section.Round(m), p)).stream())
-        .findFirst();
+  private @Nullable Found round(List<Property> own, PropertyNames.Role role) {
+    for (Property p : PropertyNames.listOf(own, role)) {
+      Optional<Double> diameterM = sizeM(p);
+      if (diameterM.isPresent()) {
+        return found(new Section.Round(diameterM.get()), p);
+      }
+    }
+    return null;
   }
 
-  private static Optional<Found> nominal(List<Property> own) {
-    return PropertyNames.of(own, PropertyNames.Role.NOMINAL)
-        .flatMap(p -> NominalSizes.section(p).map(s -> found(s, p)).stream())
-        .findFirst();
+  private static @Nullable Found nominal(List<Property> own) {
+    for (Property p : PropertyNames.listOf(own, PropertyNames.Role.NOMINAL)) {
+      Optional<Section> section = NominalSizes.section(p);
+      if (section.isPresent()) {
+        return found(section.get(), p);
+      }
+    }
+    return null;
   }
 
-  private Optional<Found> sides(List<Property> own) {
-    Optional<Property> width = PropertyNames.of(own, PropertyNames.Role.WIDTH).findFirst();
-    Optional<Double> widthM = width.flatMap(this::sizeM);
-    Optional<Double> heightM =
-        PropertyNames.of(own, PropertyNames.Role.HEIGHT).findFirst().flatMap(this::sizeM);
+  private @Nullable Found sides(List<Property> own) {
+    List<Property> widths = PropertyNames.listOf(own, PropertyNames.Role.WIDTH);
+    List<Property> heights = PropertyNames.listOf(own, PropertyNames.Role.HEIGHT);
+    if (widths.isEmpty() || heights.isEmpty()) {
+      return null;
+    }
+    Optional<Double> widthM = sizeM(widths.get(0));
+    Optional<Double> heightM = sizeM(heights.get(0));
     return widthM.isPresent() && heightM.isPresent()
-        ? Optional.of(
-            found(new Section.Rectangular(widthM.get(), heightM.get()), width.orElseThrow()))
-        : Optional.empty();
+        ? found(new Section.Rectangular(widthM.get(), heightM.get()), widths.get(0))
+        : null;
   }
 
   private Optional<Double> sizeM(Property property) {

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
-import java.util.stream.Stream;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Property;
 
@@ -87,11 +86,6 @@ final class PropertyNames {
   }
 
   /** Properties that answer a question, in the order of the element. */
-  static Stream<Property> of(List<Property> properties, Role role) {
-    return listOf(properties, role).stream();
-  }
-
-  /** Like {@link #of}. */
   static List<Property> listOf(List<Property> properties, Role role) {
     List<Property> found = new ArrayList<>(4);
     for (Property property : properties) {
