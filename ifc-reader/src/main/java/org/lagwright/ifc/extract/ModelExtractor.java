@@ -47,10 +47,10 @@ public final class ModelExtractor {
   private static final int SYNTAX_FINDINGS = 20;
 
   /** Elements that one thread works on before it hands them on. */
-  private static final int RUN = 64;
+  static final int RUN = 64;
 
   /** A model of more elements than this is folded while it is worked out, and packed for good. */
-  static final int LARGE = 10_000;
+  private static final int LARGE = 10_000;
 
   private final IfcFile file;
   private final ReadOptions options;

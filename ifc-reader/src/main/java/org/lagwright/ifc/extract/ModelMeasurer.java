@@ -8,9 +8,6 @@ import org.lagwright.ifc.threads.Workers;
 /** Decides the figures of all elements: segments first, as fittings take over their sizes. */
 final class ModelMeasurer {
 
-  /** Elements that one thread works on before it hands them on. */
-  private static final int RUN = 64;
-
   private final Drafts drafts;
   private final SegmentMeasurer segments;
   private final Neighbours neighbours;
@@ -37,7 +34,8 @@ final class ModelMeasurer {
    * @return how many ends were joined
    */
   int measure(double joinToleranceM) {
-    workers.inOrder(drafts.all().size(), RUN, new SegmentWork(drafts.all(), segments));
+    workers.inOrder(
+        drafts.all().size(), ModelExtractor.RUN, new SegmentWork(drafts.all(), segments));
     int joined =
         TouchingEnds.join(drafts.all(), joinToleranceM) + Taps.join(drafts.all(), joinToleranceM);
     List<Draft> items = new ArrayList<>();
@@ -83,11 +81,11 @@ final class ModelMeasurer {
   /** First the forms of all, as the size of one is taken through others; then all sizes. */
   private void measureItems(List<Draft> items) {
     FormWork forms = new FormWork(items, fittings, new ArrayList<>(items.size()));
-    workers.inOrder(items.size(), RUN, forms);
+    workers.inOrder(items.size(), ModelExtractor.RUN, forms);
     for (int i = 0; i < items.size(); i++) {
       items.get(i).form = forms.found.get(i);
     }
-    workers.inOrder(items.size(), RUN, new ItemWork(items, fittings));
+    workers.inOrder(items.size(), ModelExtractor.RUN, new ItemWork(items, fittings));
   }
 
   private record FormWork(List<Draft> items, FittingMeasurer fittings, List<Form> found)

@@ -163,7 +163,7 @@ public final class StepArguments {
   }
 
   private boolean isDigit(int at) {
-    return at < limit && bytes[at] >= '0' && bytes[at] <= '9';
+    return at < limit && StepScanner.isDigit(bytes[at]);
   }
 
   /** The instance number referred to, 0 if it is no reference. */
@@ -173,7 +173,7 @@ public final class StepArguments {
 
   private long digits(int from, int to) {
     long value = 0;
-    for (int i = from; i < to && bytes[i] >= '0' && bytes[i] <= '9'; i++) {
+    for (int i = from; i < to && StepScanner.isDigit(bytes[i]); i++) {
       value = value * 10 + (bytes[i] - '0');
     }
     return value;
@@ -292,7 +292,7 @@ public final class StepArguments {
       byte b = bytes[i];
       if (b == '#') {
         long id = 0;
-        for (i++; i < end && bytes[i] >= '0' && bytes[i] <= '9'; i++) {
+        for (i++; i < end && StepScanner.isDigit(bytes[i]); i++) {
           id = id * 10 + (bytes[i] - '0');
         }
         if (id != 0) {

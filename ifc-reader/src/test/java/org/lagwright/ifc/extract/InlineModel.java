@@ -13,6 +13,7 @@ import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.step.StepBytes;
 import org.lagwright.ifc.step.StepLimits;
+import org.lagwright.ifc.threads.Workers;
 
 /** Models written out in the test. */
 final class InlineModel {
@@ -38,13 +39,24 @@ final class InlineModel {
   }
 
   static MepModel read(int index, String schema, String records) {
+    ModelFile source = new ModelFile(index, "inline.ifc", "", schema);
+    return ModelExtractor.extract(file(schema, records), source, done -> {});
+  }
+
+  /** The records, not yet measured. */
+  static IfcFile file(String schema, String records) {
     String text =
         "ISO-10303-21;\nHEADER;\nFILE_SCHEMA(('%s'));\nENDSEC;\nDATA;\n%sENDSEC;\nEND-ISO-10303-21;\n"
             .formatted(schema, records);
-    IfcFile file =
-        IfcFile.open(
-            StepBytes.of(text.getBytes(StandardCharsets.UTF_8)), StepLimits.DEFAULT, bytes -> {});
-    return ModelExtractor.extract(file, new ModelFile(index, "inline.ifc", "", schema), done -> {});
+    return IfcFile.open(
+        StepBytes.of(text.getBytes(StandardCharsets.UTF_8)), StepLimits.DEFAULT, bytes -> {});
+  }
+
+  /** What reads the properties of a file. */
+  static PropertyReader propertyReader(IfcFile file) {
+    try (Workers workers = new Workers(1)) {
+      return new PropertyReader(file, new Relations(file, workers), new Units(file, 0));
+    }
   }
 
   /** An IFC4 model in millimetres. */

@@ -4,12 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
-import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
-import org.lagwright.ifc.schema.IfcFile;
-import org.lagwright.ifc.step.StepBytes;
-import org.lagwright.ifc.step.StepLimits;
-import org.lagwright.ifc.threads.Workers;
 
 /**
  * What reading properties costs, counted in bytes that the thread asks for: those that answer no
@@ -54,23 +49,12 @@ class PropertyWorkTest {
       records.append("#%d=IFCPROPERTYSET('s',$,'Set %d',$,(%s));\n".formatted(id, set, members));
       records.append("#%d=IFCRELDEFINESBYPROPERTIES('r',$,$,$,(#1),#%d);\n".formatted(id - 1, id));
     }
-    PropertyReader properties = reader(InlineModel.MILLIMETRES + records);
+    PropertyReader properties =
+        InlineModel.propertyReader(InlineModel.file("IFC4", InlineModel.MILLIMETRES + records));
     properties.wantedOf(1);
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     long before = threads.getCurrentThreadAllocatedBytes();
     properties.wantedOf(1);
     return threads.getCurrentThreadAllocatedBytes() - before;
-  }
-
-  private static PropertyReader reader(String records) {
-    String text =
-        "ISO-10303-21;\nHEADER;\nFILE_SCHEMA(('IFC4'));\nENDSEC;\nDATA;\n%sENDSEC;\nEND-ISO-10303-21;\n"
-            .formatted(records);
-    IfcFile file =
-        IfcFile.open(
-            StepBytes.of(text.getBytes(StandardCharsets.UTF_8)), StepLimits.DEFAULT, bytes -> {});
-    try (Workers workers = new Workers(1)) {
-      return new PropertyReader(file, new Relations(file, workers), new Units(file, 0));
-    }
   }
 }

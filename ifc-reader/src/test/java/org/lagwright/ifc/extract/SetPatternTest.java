@@ -2,15 +2,11 @@ package org.lagwright.ifc.extract;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.schema.IfcFile;
-import org.lagwright.ifc.step.StepBytes;
-import org.lagwright.ifc.step.StepLimits;
-import org.lagwright.ifc.threads.Workers;
 
 /** Sets that look like one before are read as if each were the only one. */
 class SetPatternTest {
@@ -46,18 +42,12 @@ class SetPatternTest {
     for (int i = 0; i < 20; i++) {
       long modelSeed = seed * 1000 + i;
       IfcFile file = file(new Random(modelSeed));
-      PropertyReader one = reader(file);
+      PropertyReader one = InlineModel.propertyReader(file);
       for (int element = 1; element <= ELEMENTS; element++) {
         assertThat(one.wantedOf(1000 * element))
             .as("seed " + modelSeed + ", element " + element)
-            .isEqualTo(reader(file).wantedOf(1000 * element));
+            .isEqualTo(InlineModel.propertyReader(file).wantedOf(1000 * element));
       }
-    }
-  }
-
-  private static PropertyReader reader(IfcFile file) {
-    try (Workers workers = new Workers(1)) {
-      return new PropertyReader(file, new Relations(file, workers), new Units(file, 0));
     }
   }
 
@@ -82,10 +72,6 @@ class SetPatternTest {
       records.append(
           "#%d=IFCRELDEFINESBYPROPERTIES('r',$,$,$,(#%d),#%d);\n".formatted(id + 2, id, id + 1));
     }
-    String text =
-        "ISO-10303-21;\nHEADER;\nFILE_SCHEMA(('IFC4'));\nENDSEC;\nDATA;\n%sENDSEC;\nEND-ISO-10303-21;\n"
-            .formatted(records);
-    return IfcFile.open(
-        StepBytes.of(text.getBytes(StandardCharsets.UTF_8)), StepLimits.DEFAULT, read -> {});
+    return InlineModel.file("IFC4", records.toString());
   }
 }

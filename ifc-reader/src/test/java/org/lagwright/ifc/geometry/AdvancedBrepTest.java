@@ -9,7 +9,6 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.lagwright.ifc.schema.IfcFile;
 
 /**
  * Volume and surface of bodies with curved faces, against their closed forms, each in random units,
@@ -27,16 +26,9 @@ class AdvancedBrepTest {
     return IntStream.range(0, 6).boxed().toList();
   }
 
-  private static BodyFigures figures(RandomSetting setting, String records) {
-    IfcFile file = setting.around("IFC4X3_ADD2", records);
-    Placements placements = new Placements(file, setting.units());
-    return new BodyMeasurer(file, setting.units(), placements)
-        .figures(TinyModel.product(file), ShapeHints.NONE);
-  }
-
   private static void check(
       RandomSetting setting, AdvancedText text, double volumeM3, double surfaceM2) {
-    BodyFigures figures = figures(setting, text.text());
+    BodyFigures figures = setting.figures(text.text());
     assertThat(figures.problems()).isEmpty();
     assertThat(Objects.requireNonNull(figures.volumeM3()))
         .isCloseTo(volumeM3, Percentage.withPercentage(100 * SHARE));
@@ -243,7 +235,7 @@ class AdvancedBrepTest {
     t.face(none, true, t.bound(true, true, rings.low), t.bound(false, true, -rings.high));
     t.face(level(t, 0), false, t.bound(true, true, -rings.low));
     t.face(level(t, 1), true, t.bound(true, true, rings.high));
-    BodyFigures figures = figures(setting, t.text());
+    BodyFigures figures = setting.figures(t.text());
 
     assertThat(figures.volumeM3()).isNull();
     assertThat(figures.surfaceAreaM2()).isNull();

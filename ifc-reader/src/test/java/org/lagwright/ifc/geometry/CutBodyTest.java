@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.lagwright.ifc.schema.IfcFile;
 
 /**
  * Volume and surface of curved bodies that half spaces and other bodies cut, against closed forms,
@@ -27,16 +26,9 @@ class CutBodyTest {
     return IntStream.range(0, 4).boxed().toList();
   }
 
-  private static BodyFigures figures(RandomSetting setting, String records) {
-    IfcFile file = setting.around("IFC4X3_ADD2", records);
-    Placements placements = new Placements(file, setting.units());
-    return new BodyMeasurer(file, setting.units(), placements)
-        .figures(TinyModel.product(file), ShapeHints.NONE);
-  }
-
   private static void check(
       RandomSetting setting, String records, double volumeM3, double surfaceM2) {
-    BodyFigures figures = figures(setting, records);
+    BodyFigures figures = setting.figures(records);
     assertThat(figures.problems()).isEmpty();
     assertThat(Objects.requireNonNull(figures.volumeM3()))
         .isCloseTo(volumeM3, Percentage.withPercentage(100 * SHARE));

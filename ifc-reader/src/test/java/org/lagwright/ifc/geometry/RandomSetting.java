@@ -27,6 +27,13 @@ final class RandomSetting {
     return new GeometryUnits(unitM, degrees ? Math.PI / 180 : 1);
   }
 
+  /** Volume and surface of a body written with {@link #n} and {@link #at}, put somewhere. */
+  BodyFigures figures(String records) {
+    IfcFile file = around("IFC4X3_ADD2", records);
+    return new BodyMeasurer(file, units(), new Placements(file, units()))
+        .figures(TinyModel.product(file), ShapeHints.NONE);
+  }
+
   /** A length in the unit of the file. */
   String n(double metres) {
     return number(metres / unitM);
