@@ -8,20 +8,18 @@ import java.nio.ByteBuffer;
 import java.nio.channels.WritableByteChannel;
 import java.nio.file.Path;
 import java.util.zip.ZipException;
-import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.step.StepArrival;
 import org.lagwright.ifc.step.StepBytes;
 
-/** How far unpacking has come: one thread writes, others wait for what they need. */
+/** Unpacks a model in one thread, while others wait for what they need of it. */
 final class Unpacking implements StepBytes.Arrival {
 
   private static final int CHUNK = 1 << 18;
 
   private final Path file;
   private final long size;
-  private long arrived;
-  private boolean finished;
-  private boolean stopped;
-  private @Nullable Exception failure;
+  private final StepArrival arrival;
+  private volatile boolean stopped;
 
   /**
    * @param file the archive, for messages
@@ -30,6 +28,7 @@ final class Unpacking implements StepBytes.Arrival {
   Unpacking(Path file, long size) {
     this.file = file;
     this.size = size;
+    this.arrival = new StepArrival(size);
   }
 
   static ModelException damaged(Path file, Exception cause) {
@@ -43,62 +42,34 @@ final class Unpacking implements StepBytes.Arrival {
     byte[] chunk = new byte[CHUNK];
     long total = 0;
     int read = in.readNBytes(chunk, 0, CHUNK);
-    while (read > 0 && total + read <= size && !isStopped()) {
+    while (read > 0 && total + read <= size && !stopped) {
       ByteBuffer bytes = ByteBuffer.wrap(chunk, 0, read);
       while (bytes.hasRemaining()) {
         out.write(bytes);
       }
       total += read;
-      arrived(total);
+      arrival.arrived(total);
       read = in.readNBytes(chunk, 0, CHUNK);
     }
     if (total != size || read > 0) {
       throw new ZipException("it does not unpack to the size it states");
     }
-    finish();
-  }
-
-  private synchronized boolean isStopped() {
-    return stopped;
-  }
-
-  private synchronized void arrived(long total) {
-    arrived = total;
-    notifyAll();
-  }
-
-  private synchronized void finish() {
-    finished = true;
-    notifyAll();
+    arrival.finish();
   }
 
   /** Tells those who wait that nothing more will come. */
-  synchronized void fail(Exception cause) {
-    failure = cause;
-    notifyAll();
+  void fail(Exception cause) {
+    arrival.fail(unreadable(cause));
   }
 
   /** Lets the writer end early; nobody waits any more. */
-  synchronized void stop() {
+  void stop() {
     stopped = true;
   }
 
   @Override
-  public synchronized void await(long offset) {
-    boolean interrupted = false;
-    while (failure == null && !finished && (arrived < offset || offset == size)) {
-      try {
-        wait();
-      } catch (InterruptedException e) {
-        interrupted = true;
-      }
-    }
-    if (interrupted) {
-      Thread.currentThread().interrupt();
-    }
-    if (failure != null) {
-      throw unreadable(failure);
-    }
+  public void await(long offset) {
+    arrival.await(offset);
   }
 
   private RuntimeException unreadable(Exception cause) {

@@ -59,27 +59,25 @@ public final class StepBytes {
     this.arrival = arrival;
   }
 
-  /** Maps a file, or reads a small one. The mapping lives until the garbage collector takes it. */
+  /**
+   * Maps a file, or begins to read a small one. The mapping lives until the garbage collector takes
+   * it.
+   */
   public static StepBytes map(Path file) throws IOException {
     long size = Files.size(file);
     if (size <= SMALL) {
-      return of(read(file, (int) size));
+      return load(file, (int) size);
     }
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
       return map(channel, Arrival.COMPLETE);
     }
   }
 
-  /** The bytes of a file; fewer if it became shorter meanwhile. */
-  private static byte[] read(Path file, int size) throws IOException {
+  private static StepBytes load(Path file, int size) throws IOException {
     byte[] bytes = new byte[size];
-    int at = 0;
-    try (InputStream in = Files.newInputStream(file)) {
-      for (int read = 0; read >= 0 && at < size; at += Math.max(0, read)) {
-        read = in.read(bytes, at, Math.min(CHUNK, size - at));
-      }
-    }
-    return at == size ? bytes : Arrays.copyOf(bytes, at);
+    StepArrival arrival = new StepArrival(size);
+    new StepLoader(Files.newInputStream(file), bytes, arrival).start();
+    return of(bytes, arrival);
   }
 
   /**
@@ -101,8 +99,12 @@ public final class StepBytes {
 
   /** Bytes already in memory. */
   public static StepBytes of(byte[] bytes) {
+    return of(bytes, Arrival.COMPLETE);
+  }
+
+  private static StepBytes of(byte[] bytes, Arrival arrival) {
     ByteBuffer window = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
-    return new StepBytes(new ByteBuffer[] {window}, bytes.length, Arrival.COMPLETE);
+    return new StepBytes(new ByteBuffer[] {window}, bytes.length, arrival);
   }
 
   /** Length in bytes. */
