@@ -31,25 +31,6 @@ final class Sizes {
   /** Units that people write behind a length. */
   static final String UNIT = "mm|\u043c\u043c|\u0441\u043c|\u043c|cm|m|in|\"|''|ft";
 
-  private static final String NUMBER =
-      "(\\d{1,4}(?:[.,]\\d+)?)\\s?(mm|cm|\u043c\u043c|\u0441\u043c|in|\"|'')?";
-  private static final String TIMES = "\\s?[xX\u00D7\u0445]\\s?";
-  private static final String ROUND = "[\u00D8\u00F8\u2300]";
-
-  private static final LatePattern SIDES =
-      new LatePattern("(?<![\\p{L}\\d.,])" + NUMBER + TIMES + NUMBER + "(?![\\d.,])");
-  private static final LatePattern DIAMETER =
-      new LatePattern("(?:\\bd\\s?=\\s?|" + ROUND + "\\s?)" + NUMBER);
-  private static final LatePattern DIAMETER_BEFORE_SIGN =
-      new LatePattern("(?<![\\p{L}\\d.,])" + NUMBER + "\\s?" + ROUND);
-  private static final LatePattern OUTSIDE_AND_WALL =
-      new LatePattern(
-          "(?<![\\p{L}\\d.,])"
-              + NUMBER
-              + TIMES
-              + "(\\d{1,2}(?:[.,]\\d{1,2})?)(?![\\d.,]|"
-              + TIMES
-              + "\\d)");
   private static final LatePattern DN_ENDS =
       new LatePattern(
           "(?<![\\d.,/])(?:DN\\s?)?(\\d{2,4}(?:\\s?/\\s?(?:DN\\s?)?\\d{2,4}){1,2})(?![\\d.,/])");
@@ -57,12 +38,15 @@ final class Sizes {
       new LatePattern("(?<![\\d.,])(\\d{1,3}(?:[.,]\\d+)?)\\s?(?:\u00B0|deg|grad)");
 
   /** What {@code \s} is. */
-  private static final String SPACES = " \t\n\u000B\f\r";
+  static final String SPACES = " \t\n\u000B\f\r";
 
-  /** Signs of which one stands in every text that the patterns above find something in. */
-  private static final String TIMES_SIGNS = "xX\u00D7\u0445";
+  /** Signs between two sides. */
+  static final String TIMES_SIGNS = "xX\u00D7\u0445";
 
-  private static final String DIAMETER_SIGNS = "=\u00D8\u00F8\u2300";
+  private static final String ROUND_SIGNS = "\u00D8\u00F8\u2300";
+
+  /** One of them stands in every text that has a diameter. */
+  private static final String DIAMETER_SIGNS = "=" + ROUND_SIGNS;
 
   private static final Remembered<Optional<Section>> DIAMETERS = new Remembered<>();
   private static final Remembered<Optional<Section>> ALL_SIDES = new Remembered<>();
@@ -150,13 +134,17 @@ final class Sizes {
   }
 
   private static Optional<Section> readSides(String text) {
-    Matcher m = SIDES.matcher(text);
-    while (m.find()) {
-      String unit = m.group(2) == null ? m.group(4) : m.group(2);
-      double widthM = metres(m.group(1), unit);
-      double heightM = metres(m.group(3), m.group(4) == null ? unit : m.group(4));
-      if (Math.min(widthM, heightM) >= SMALLEST_SIDE_M) {
-        return Optional.of(new Section.Rectangular(widthM, heightM));
+    FigureCursor cursor = new FigureCursor(text);
+    while (cursor.next()) {
+      FigureCursor.Figure width = cursor.take();
+      FigureCursor.Figure height =
+          width != null && cursor.takeSign(TIMES_SIGNS) ? cursor.take() : null;
+      if (width != null && height != null) {
+        double widthM = width.metres(height.unit());
+        double heightM = height.metres(width.unit());
+        if (Math.min(widthM, heightM) >= SMALLEST_SIDE_M) {
+          return Optional.of(new Section.Rectangular(widthM, heightM));
+        }
       }
     }
     return Optional.empty();
@@ -172,11 +160,42 @@ final class Sizes {
   }
 
   private static Optional<Section> readDiameter(String text) {
-    Optional<Section> behindSign = firstDiameter(DIAMETER.matcher(text));
-    return behindSign.isPresent() ? behindSign : firstDiameter(DIAMETER_BEFORE_SIGN.matcher(text));
+    Optional<Section> behindSign = round(behindSign(new FigureCursor(text), text));
+    return behindSign.isPresent() ? behindSign : round(beforeSign(new FigureCursor(text)));
   }
 
-  /** Regular expressions are asked only where one of the signs that they need is there. */
+  /** The first figure behind a diameter sign or {@code d =}, null if there is none. */
+  private static FigureCursor.@Nullable Figure behindSign(FigureCursor cursor, String text) {
+    for (int i = 0; i < text.length(); i++) {
+      boolean named = text.charAt(i) == 'd' && !isInWord(text, i - 1);
+      cursor.goTo(named ? i + 1 : i);
+      FigureCursor.Figure found = cursor.takeSign(named ? "=" : ROUND_SIGNS) ? cursor.take() : null;
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  /** The first figure before a diameter sign, null if there is none. */
+  private static FigureCursor.@Nullable Figure beforeSign(FigureCursor cursor) {
+    while (cursor.next()) {
+      FigureCursor.Figure found = cursor.take();
+      if (found != null && cursor.takeSign(ROUND_SIGNS)) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  private static Optional<Section> round(FigureCursor.@Nullable Figure diameter) {
+    double diameterM = diameter == null ? 0 : diameter.metres(null);
+    return diameterM >= SMALLEST_SIDE_M
+        ? Optional.of(new Section.Round(diameterM))
+        : Optional.empty();
+  }
+
+  /** Most texts hold none of the signs that a size is told by. */
   private static boolean hasAny(String text, String signs) {
     for (int i = 0; i < text.length(); i++) {
       if (signs.indexOf(text.charAt(i)) >= 0) {
@@ -186,13 +205,15 @@ final class Sizes {
     return false;
   }
 
-  /** True if a digit stands next to a sign of multiplication or one place behind it. */
+  /** True if a digit stands behind a sign of multiplication, next to it or behind spaces. */
   private static boolean multiplies(String text) {
-    for (int i = 1; i < text.length(); i++) {
-      if (isDigit(text.charAt(i))
-          && (isTimes(text.charAt(i - 1)) || (i > 1 && isTimes(text.charAt(i - 2))))) {
+    boolean behindSign = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (behindSign && isDigit(c)) {
         return true;
       }
+      behindSign = isTimes(c) || (behindSign && SPACES.indexOf(c) >= 0);
     }
     return false;
   }
@@ -205,13 +226,6 @@ final class Sizes {
     return text.indexOf('\u00B0') >= 0 || text.contains("deg") || text.contains("grad");
   }
 
-  private static Optional<Section> firstDiameter(Matcher m) {
-    double diameterM = m.find() ? metres(m.group(1), m.group(2)) : 0;
-    return diameterM >= SMALLEST_SIDE_M
-        ? Optional.of(new Section.Round(diameterM))
-        : Optional.empty();
-  }
-
   /** The outside diameter in metres in {@code 22 x 1 mm}, where the second figure is a wall. */
   static Optional<Double> outsideDiameterAndWall(String text) {
     if (!multiplies(text)) {
@@ -222,15 +236,29 @@ final class Sizes {
   }
 
   private static Optional<Double> readOutsideDiameter(String text) {
-    Matcher m = OUTSIDE_AND_WALL.matcher(text);
-    while (m.find()) {
-      double outsideM = metres(m.group(1), m.group(2));
-      double wallM = metres(m.group(3), m.group(2));
-      if (wallM > 0 && wallM <= outsideM / 4) {
-        return Optional.of(outsideM);
+    FigureCursor cursor = new FigureCursor(text);
+    while (cursor.next()) {
+      FigureCursor.Figure outside = cursor.take();
+      int behind = cursor.at();
+      FigureCursor.Figure wall =
+          outside != null && cursor.takeSign(TIMES_SIGNS) ? cursor.take() : null;
+      if (outside != null && wall != null && wall.isShort() && !isTimes(cursor)) {
+        double outsideM = outside.metres(null);
+        double wallM = wall.metres(outside.unit());
+        if (wallM > 0 && wallM <= outsideM / 4) {
+          return Optional.of(outsideM);
+        }
+      } else {
+        // what was taken for the wall may be the diameter
+        cursor.goTo(behind);
       }
     }
     return Optional.empty();
+  }
+
+  /** True if another sign of multiplication and a figure follow. */
+  private static boolean isTimes(FigureCursor cursor) {
+    return cursor.takeSign(TIMES_SIGNS) && cursor.take() != null;
   }
 
   /**
@@ -294,10 +322,6 @@ final class Sizes {
       case "ft" -> 0.3048;
       default -> 0.001;
     };
-  }
-
-  private static double metres(String number, @Nullable String unit) {
-    return Double.parseDouble(number.replace(',', '.')) * (unit == null ? 0.001 : unitM(unit));
   }
 
   /** An angle in degrees as in {@code Bend 45°}; only what a bend can have. */

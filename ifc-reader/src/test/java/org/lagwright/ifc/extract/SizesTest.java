@@ -7,6 +7,9 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Section;
 
 class SizesTest {
 
@@ -37,6 +40,110 @@ class SizesTest {
       found += expected.isPresent() ? 1 : 0;
     }
     assertThat(found).isGreaterThan(2000);
+  }
+
+  private static final String NUMBER = 
+      "(\\d{1,4}(?:[.,]\\d+)?)(?![.,]?\\d)(?:\\s*(mm|cm|in(?![\\p{L}&&[^xX]])|\"))?";
+  private static final String ALONE = "(?<![\\p{L}\\d.,])";
+
+  /** What the reading of sides and diameters stands for. */
+  private static final Pattern SIDES =
+      Pattern.compile(ALONE + NUMBER + "\\s*[xX\u00D7]\\s*" + NUMBER);
+
+  private static final Pattern BEHIND_SIGN =
+      Pattern.compile("(?:\\bd\\s*=\\s*|\u00D8\\s*)" + NUMBER);
+  private static final Pattern BEFORE_SIGN = Pattern.compile(ALONE + NUMBER + "\\s*\u00D8");
+
+  private static final String[] FIGURES = {
+    "x", " x ", "X", "\u00D7", "\u00D8", "\u00D8 ", "d=", "d = ", "D", " ", "-", "/", "Duct ", "a",
+    "4", "22", "60,3", "315", "0.75", "1000", "20000", " mm", "mm", "cm", "\"", " in"
+  };
+
+  private static final double[] UNITS_M = {0.001, 0.01, 0.0254};
+
+  private static double metres(String figure, String unit) {
+    int at = unit == null ? 0 : Math.min(2, "mm cm in \"".indexOf(unit) / 3);
+    return Double.parseDouble(figure.replace(',', '.')) * UNITS_M[at];
+  }
+
+  private static String randomText(Random random) {
+    StringBuilder text = new StringBuilder();
+    for (int pieces = 1 + random.nextInt(9); pieces > 0; pieces--) {
+      text.append(FIGURES[random.nextInt(FIGURES.length)]);
+    }
+    return text.toString();
+  }
+
+  private static Optional<Section> sides(String text) {
+    Matcher m = SIDES.matcher(text);
+    while (m.find()) {
+      double widthM = metres(m.group(1), m.group(2) == null ? m.group(4) : m.group(2));
+      double heightM = metres(m.group(3), m.group(4) == null ? m.group(2) : m.group(4));
+      if (Math.min(widthM, heightM) >= 0.01) {
+        return Optional.of(new Section.Rectangular(widthM, heightM));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Section> diameter(String text) {
+    for (Pattern pattern : new Pattern[] {BEHIND_SIGN, BEFORE_SIGN}) {
+      Matcher m = pattern.matcher(text);
+      double diameterM = m.find() ? metres(m.group(1), m.group(2)) : 0;
+      if (diameterM >= 0.01) {
+        return Optional.of(new Section.Round(diameterM));
+      }
+    }
+    return Optional.empty();
+  }
+
+  @Test
+  void sidesAndDiametersAreThoseThatThePatternsFind() {
+    System.out.println("seed " + SEED);
+    Random random = new Random(SEED);
+    int found = 0;
+    for (int i = 0; i < 100_000; i++) {
+      String text = randomText(random);
+      assertThat(Sizes.sides(text)).as(text).isEqualTo(sides(text));
+      assertThat(Sizes.diameter(text)).as(text).isEqualTo(diameter(text));
+      found += sides(text).isPresent() || diameter(text).isPresent() ? 1 : 0;
+    }
+    assertThat(found).isGreaterThan(5000);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Duct 400x200, class B|400.0 x 200.0 mm",
+        "Duct 400x200.|400.0 x 200.0 mm",
+        "40x20cm, lined|400.0 x 200.0 mm",
+        "400,5x200,5 mm|400.5 x 200.5 mm",
+        "\u00D8110 inlet|110.0 mm",
+        "\u00D812 in|304.8 mm",
+        "d=300 mm, L=2|300.0 mm"
+      })
+  void whatFollowsASizeDoesNotChangeIt(String text, String size) {
+    Optional<Section> sides = Sizes.sides(text);
+    assertThat((sides.isPresent() ? sides : Sizes.diameter(text)).map(Sizes::inWords))
+        .contains(size);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "22 x 1 mm|0.022",
+        "Copper 54x1,5, hard|0.054",
+        "5 x 22 x 1|0.022",
+        "1\" x 3.2 mm|0.0254",
+        "22 x 22|",
+        "22 x 1 x 300|",
+        "60.3 x 2.875|",
+        "1.10.2026 x 1|"
+      })
+  void outsideDiameterStandsBeforeAThinWall(String text, Double outsideM) {
+    assertThat(Sizes.outsideDiameterAndWall(text)).isEqualTo(Optional.ofNullable(outsideM));
   }
 
   /** Sides are only looked for where a digit stands close behind the sign between them. */
