@@ -1,6 +1,7 @@
 package org.lagwright.ifc.extract;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,10 +38,21 @@ final class KindReader {
 
   private static final Map<String, Reading> BY_CLASS = new HashMap<>();
 
+  /** The same by the class of the type object. */
+  private static final Map<String, Reading> BY_CLASS_OF_TYPE = new HashMap<>();
+
+  /** Classes that say more than their families, which exporters use for what they cannot name. */
+  private static final Set<String> LEAVES = new HashSet<>();
+
   static {
     for (String line : Resource.lines("kinds.txt")) {
       String[] words = line.split(" ", -1);
-      BY_CLASS.put(words[0], new Reading(Kind.valueOf(words[1]), Form.valueOf(words[2])));
+      Reading reading = new Reading(Kind.valueOf(words[1]), Form.valueOf(words[2]));
+      BY_CLASS.put(words[0], reading);
+      BY_CLASS_OF_TYPE.put(words[0] + "TYPE", reading);
+      if (!words[0].contains("FLOW") || words[0].equals("IFCFLOWMETER")) {
+        LEAVES.add(words[0]);
+      }
     }
   }
 
@@ -87,20 +99,11 @@ final class KindReader {
   }
 
   private static @Nullable Reading byClass(IfcRecord element, @Nullable IfcRecord type) {
-    if (type != null && type.keyword().endsWith("TYPE")) {
-      String keyword = type.keyword().substring(0, type.keyword().length() - "TYPE".length());
-      Reading ofType = BY_CLASS.get(keyword);
-      // a leaf class of the occurrence says more than a type of another family
-      if (ofType != null && !isLeaf(element)) {
-        return ofType;
-      }
-    }
-    return BY_CLASS.get(element.keyword());
-  }
-
-  private static boolean isLeaf(IfcRecord element) {
-    boolean family = element.keyword().contains("FLOW") && !element.is("IfcFlowMeter");
-    return BY_CLASS.containsKey(element.keyword()) && !family;
+    Reading ofType = type == null ? null : BY_CLASS_OF_TYPE.get(type.keyword());
+    // a leaf class of the occurrence says more than a type of another family
+    return ofType != null && !LEAVES.contains(element.keyword())
+        ? ofType
+        : BY_CLASS.get(element.keyword());
   }
 
   /** Adds what words and the predefined type say, without leaving the family of the class. */

@@ -17,7 +17,7 @@ import org.lagwright.ifc.threads.Workers;
  */
 final class Relations {
 
-  private static final int PIECE = 16_384;
+  private static final int PIECE = 512;
 
   private final IfcFile file;
   private final Links typeOf = new Links();

@@ -73,13 +73,30 @@ final class Words {
     private final List<Word> words = new ArrayList<>();
     private final Remembered<Boolean> answers = new Remembered<>();
 
-    boolean isOf(String text) {
+    boolean isOf(String name) {
+      String text = withoutNumber(name);
       Boolean known = answers.find(text);
       return known == null ? answers.keep(text, containsAny(fold(text), words)) : known;
     }
   }
 
   private Words() {}
+
+  /**
+   * A name without the number that makes it unique, as in {@code Pipe 22:4711}. No word ends in a
+   * digit, so it tells the same, and is the same on thousands of elements.
+   */
+  private static String withoutNumber(String name) {
+    int end = name.length();
+    while (end > 0 && isNumeral(name.charAt(end - 1))) {
+      end--;
+    }
+    return name.substring(0, end);
+  }
+
+  private static boolean isNumeral(char c) {
+    return (c >= '0' && c <= '9') || c == ':';
+  }
 
   /** Lower case without accents; the German sharp s as ss. */
   static String fold(String text) {
@@ -114,11 +131,12 @@ final class Words {
   }
 
   /**
-   * The form that the first telling word of a text names. Words for a change of size tell after
+   * The form that the first telling word of a name tells. Words for a change of size tell after
    * those for a shape, as a reducing tee is a tee; flange, coupling and union tell last, as they
    * also say how a piece is joined: a flanged elbow is a bend.
    */
-  static Optional<Form> form(String text) {
+  static Optional<Form> form(String name) {
+    String text = withoutNumber(name);
     Optional<Form> known = FORM_OF.find(text);
     return known == null ? FORM_OF.keep(text, readForm(text)) : known;
   }

@@ -64,8 +64,9 @@ public final class IfcFile {
   private record Listed(IfcSchema schema) implements Predicate<String> {
     @Override
     public boolean test(String keyword) {
-      for (String entity : LISTED) {
-        if (schema.isA(keyword, entity)) {
+      IfcEntity entity = schema.entity(keyword);
+      for (String listed : LISTED) {
+        if (entity.isA(listed)) {
           return true;
         }
       }

@@ -236,8 +236,10 @@ public final class StepArguments {
   public Optional<String> enumeration(int index) {
     return switch (token(index)) {
       case ENUMERATION -> {
-        String dotted = raw(index).toUpperCase(Locale.ROOT);
-        yield Optional.of(dotted.replace(".", ""));
+        int behindDot = start(index) + 1;
+        int end = trimmedEnd(index);
+        int dot = end > behindDot && bytes[end - 1] == '.' ? end - 1 : end;
+        yield Optional.of(slice(behindDot, dot).toUpperCase(Locale.ROOT));
       }
       case TYPED -> typed(index).enumeration(0);
       default -> Optional.empty();

@@ -18,7 +18,7 @@ final class StepPages {
   /** How far each page reaches into the next, so that most records lie in one. */
   private static final int OVERLAP = 1 << 9;
 
-  private static final int KEPT = 1 << 9;
+  private static final int KEPT = 1 << 7;
 
   private record Page(long number, byte[] bytes) {}
 
