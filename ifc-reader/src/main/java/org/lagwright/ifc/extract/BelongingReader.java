@@ -167,7 +167,7 @@ final class BelongingReader {
   /** Presentation layers of the representations of an element and of their items. */
   List<String> layersOf(IfcRecord element) {
     Set<String> layers = new LinkedHashSet<>();
-    IfcRecord shape = element.ref("Representation");
+    IfcRecord shape = relations.hasLayers() ? element.ref("Representation") : null;
     if (shape != null) {
       for (IfcRecord representation : shape.refs("Representations")) {
         addLayer(representation.id(), layers);

@@ -40,7 +40,8 @@ final class PortReader {
     String flow = record.enumeration("FlowDirection");
     boolean sink = "SINK".equals(flow);
     Frame frame = placements.of(record);
-    boolean hasAxis = frame != null && hasAxis(record);
+    // a port whose own placement gives no axis has no direction of its own
+    boolean hasAxis = placements.givesAxis(record);
     return new Port(
         record.id(),
         frame == null ? null : frame.origin(),
@@ -49,13 +50,6 @@ final class PortReader {
         flow,
         record.enumeration("SystemType"),
         other == 0 || other == element ? null : new ElementKey(model, other));
-  }
-
-  /** A port whose own placement gives no axis has no direction of its own. */
-  private static boolean hasAxis(IfcRecord port) {
-    IfcRecord placement = port.ref("ObjectPlacement");
-    IfcRecord relative = placement == null ? null : placement.ref("RelativePlacement");
-    return relative != null && relative.has("Axis");
   }
 
   /** Ports that no element owns. */

@@ -312,6 +312,11 @@ final class Relations {
     return coveringsOf.of(element);
   }
 
+  /** True if the file puts anything on a presentation layer. */
+  boolean hasLayers() {
+    return !layerOfItem.isEmpty();
+  }
+
   /** Presentation layer of a representation or item, null if none. */
   @Nullable String layerOf(long item) {
     return layerOfItem.get(item);

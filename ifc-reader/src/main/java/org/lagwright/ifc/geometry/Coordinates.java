@@ -9,11 +9,20 @@ final class Coordinates {
   /** Coordinates are smaller, whatever their unit: a light year in millimetres. */
   private static final double LARGEST = 1e19;
 
-  /** Directions that are remembered: most files write those along the axes once. */
+  /** Directions and axes that are remembered: most files write those along the axes once. */
   private static final int REMEMBERED = 1 << 8;
 
   private final GeometryUnits units;
   private final Recent<Vec> directions = new Recent<>(REMEMBERED);
+  private final Recent<Axes> axes = new Recent<>(REMEMBERED);
+
+  /**
+   * An axis placement.
+   *
+   * @param frame null if it is broken
+   * @param givesAxis true if it says which way its third axis points
+   */
+  record Axes(@Nullable Frame frame, boolean givesAxis) {}
 
   Coordinates(GeometryUnits units) {
     this.units = units;
@@ -70,7 +79,19 @@ final class Coordinates {
 
   /** The optional axis placement of a solid or a profile; the identity where left out. */
   @Nullable Frame position(IfcRecord owner, String attribute) {
-    return owner.has(attribute) ? axes(owner.ref(attribute)) : Frame.WORLD;
+    return owner.has(attribute) ? axes(owner, attribute).frame : Frame.WORLD;
+  }
+
+  /** The axis placement that an attribute refers to, broken if there is none. */
+  Axes axes(IfcRecord owner, String attribute) {
+    long id = owner.refId(attribute);
+    Axes known = axes.find(id);
+    if (known == null) {
+      IfcRecord placement = owner.ref(attribute);
+      known = new Axes(axes(placement), placement != null && placement.has("Axis"));
+      axes.keep(id, known);
+    }
+    return known;
   }
 
   /** IfcAxis2Placement2D and 3D, IfcAxis1Placement. The axis given wins over the reference. */

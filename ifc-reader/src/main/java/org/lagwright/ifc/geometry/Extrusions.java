@@ -28,7 +28,7 @@ final class Extrusions {
     Frame own = coordinates.position(solid, "Position");
     Vec direction = coordinates.direction(solid.ref("ExtrudedDirection"));
     double depth = coordinates.length(solid, "Depth");
-    Profile profile = profiles.read(solid.ref("SweptArea"));
+    Profile profile = profiles.read(solid, "SweptArea");
     if (own == null || direction == null || !(depth > 0 && Double.isFinite(depth))) {
       return Shape.unmeasured(solid + ": position, direction or depth missing");
     }
@@ -70,7 +70,7 @@ final class Extrusions {
   }
 
   private Shape tapered(IfcRecord solid, Profile start, Frame frame, Vec axis, Evidence length) {
-    Profile far = profiles.read(solid.ref("EndSweptArea"));
+    Profile far = profiles.read(solid, "EndSweptArea");
     Outline small = start.outline();
     Outline large = far == null ? null : far.outline();
     if (small == null || large == null) {

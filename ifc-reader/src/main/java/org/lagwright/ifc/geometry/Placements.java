@@ -22,10 +22,12 @@ public final class Placements {
    *
    * @param frame null if the placement is broken
    * @param depth how many placements its chain has
+   * @param givesAxis true if the placement itself says which way the third axis points
    */
-  private record Known(@Nullable Frame frame, int depth) {}
+  private record Known(@Nullable Frame frame, int depth, boolean givesAxis) {}
 
-  private static final Known START = new Known(Frame.WORLD, 0);
+  private static final Known START = new Known(Frame.WORLD, 0, false);
+  private static final Known BROKEN = new Known(null, 0, false);
 
   private final Recent<Known> known = new Recent<>(REMEMBERED);
 
@@ -42,51 +44,53 @@ public final class Placements {
    * hangs on a grid.
    */
   public @Nullable Frame of(IfcRecord product) {
-    IfcRecord placement = product.ref("ObjectPlacement");
-    return placement == null ? null : world(placement);
+    return known(product.refId("ObjectPlacement")).frame;
+  }
+
+  /** True if the placement of a product or port itself says which way its third axis points. */
+  public boolean givesAxis(IfcRecord product) {
+    return known(product.refId("ObjectPlacement")).givesAxis;
   }
 
   /** World frame of a placement record, null as in {@link #of}. */
   public @Nullable Frame world(IfcRecord placement) {
-    Deque<IfcRecord> chain = new ArrayDeque<>();
-    Known start = START;
-    IfcRecord at = placement;
+    return known(placement.id()).frame;
+  }
+
+  private Known known(long placement) {
+    Deque<IfcRecord> chain = new ArrayDeque<>(4);
     int deepest = file.step().limits().maxReferenceDepth();
-    while (at != null) {
-      Known before = known.find(at.id());
-      if (before != null) {
-        start = before;
-        break;
+    long at = placement;
+    Known start = known.find(at);
+    while (start == null) {
+      IfcRecord record = file.find(at);
+      if (record == null) {
+        start = BROKEN;
+      } else if (chain.size() >= deepest) {
+        return BROKEN;
+      } else {
+        chain.push(record);
+        at = record.refId("PlacementRelTo");
+        start = record.has("PlacementRelTo") ? known.find(at) : START;
       }
-      if (chain.size() >= deepest) {
-        start = new Known(null, chain.size());
-        break;
-      }
-      chain.push(at);
-      if (!at.has("PlacementRelTo")) {
-        break;
-      }
-      at = at.ref("PlacementRelTo");
-      start = at == null ? new Known(null, 0) : start;
     }
-    return start.depth + chain.size() > deepest ? null : compose(chain, start);
+    return start.depth + chain.size() > deepest ? BROKEN : compose(chain, start);
   }
 
-  private @Nullable Frame compose(Deque<IfcRecord> outermostFirst, Known start) {
-    Frame frame = start.frame;
-    int depth = start.depth;
+  private Known compose(Deque<IfcRecord> outermostFirst, Known start) {
+    Known last = start;
     for (IfcRecord placement : outermostFirst) {
-      Frame own = relative(placement);
-      frame = frame == null || own == null ? null : frame.times(own);
-      known.keep(placement.id(), new Known(frame, ++depth));
+      Coordinates.Axes own = relative(placement);
+      Frame frame = last.frame == null || own.frame() == null ? null : last.frame.times(own.frame());
+      last = new Known(frame, last.depth + 1, own.givesAxis());
+      known.keep(placement.id(), last);
     }
-    return frame;
+    return last;
   }
 
-  private @Nullable Frame relative(IfcRecord placement) {
-    if (placement.is("IfcLinearPlacement")) {
-      return coordinates.axes(placement.ref("CartesianPosition"));
-    }
-    return coordinates.axes(placement.ref("RelativePlacement"));
+  private Coordinates.Axes relative(IfcRecord placement) {
+    String attribute =
+        placement.is("IfcLinearPlacement") ? "CartesianPosition" : "RelativePlacement";
+    return coordinates.axes(placement, attribute);
   }
 }

@@ -15,12 +15,30 @@ final class Profiles {
   /** Derived and composite profiles within each other that are followed. */
   private static final int MAX_NESTED = 100;
 
+  /** Profiles that are remembered: those of one size are often the same. */
+  private static final int REMEMBERED = 1 << 8;
+
   private final Coordinates coordinates;
   private final Curves curves;
+  private final Recent<Profile> plain = new Recent<>(REMEMBERED);
 
   Profiles(Coordinates coordinates, Curves curves) {
     this.coordinates = coordinates;
     this.curves = curves;
+  }
+
+  /** The profile that an attribute refers to, null if its record is missing or broken. */
+  @Nullable Profile read(IfcRecord owner, String attribute) {
+    long id = owner.refId(attribute);
+    Profile known = plain.find(id);
+    if (known == null) {
+      known = read(owner.ref(attribute));
+      // a free one may have any number of points
+      if (known != null && known.path() == null) {
+        plain.keep(id, known);
+      }
+    }
+    return known;
   }
 
   /** The profile, null if its record is missing or broken. */

@@ -74,7 +74,7 @@ public final class RegionReader {
     Frame own = coordinates.position(solid, "Position");
     Vec direction = coordinates.direction(solid.ref("ExtrudedDirection"));
     double depth = coordinates.length(solid, "Depth");
-    Profile profile = profiles.read(solid.ref("SweptArea"));
+    Profile profile = profiles.read(solid, "SweptArea");
     if (own == null || direction == null || profile == null || !(depth > 0)) {
       return null;
     }

@@ -29,7 +29,7 @@ final class Revolutions {
     Frame own = coordinates.position(solid, "Position");
     Frame axis = coordinates.axes(solid.ref("Axis"));
     double turn = Math.abs(solid.number("Angle")) * coordinates.units().angleRad();
-    Profile profile = profiles.read(solid.ref("SweptArea"));
+    Profile profile = profiles.read(solid, "SweptArea");
     if (own == null || axis == null || profile == null || !(turn > 0)) {
       return Shape.unmeasured(solid + ": position, axis, angle or profile missing");
     }
@@ -41,7 +41,7 @@ final class Revolutions {
       return Shape.unmeasured(solid + " is a body of revolution");
     }
     double signed = Math.copySign(turn, solid.number("Angle"));
-    Profile last = solid.has("EndSweptArea") ? profiles.read(solid.ref("EndSweptArea")) : profile;
+    Profile last = solid.has("EndSweptArea") ? profiles.read(solid, "EndSweptArea") : profile;
     Outline far = last == null || last.outline() == null ? profile.outline() : last.outline();
     Shape bend = bend(solid, profile, far, item.frame().times(own), axis, signed);
     return far.equals(profile.outline())

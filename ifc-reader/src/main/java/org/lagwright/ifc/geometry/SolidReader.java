@@ -178,7 +178,7 @@ final class SolidReader {
   private @Nullable Solid profile(IfcRecord solid, Frame frame) {
     Frame own = coordinates.position(solid, "Position");
     Path path = sweeps.directrix(solid);
-    Profile profile = profiles.read(solid.ref("SweptArea"));
+    Profile profile = profiles.read(solid, "SweptArea");
     List<ProfileArea> area = regions.read(solid.ref("SweptArea"));
     Outline outline = profile == null ? null : profile.outline();
     if (own == null || path == null || outline == null || area.isEmpty()) {

@@ -38,7 +38,7 @@ final class Sweeps {
     IfcRecord solid = item.record();
     Frame own = coordinates.position(solid, "Position");
     Path path = directrix(solid);
-    Profile profile = profiles.read(solid.ref("SweptArea"));
+    Profile profile = profiles.read(solid, "SweptArea");
     if (own == null || path == null || profile == null) {
       return Shape.unmeasured(solid + ": position, directrix or profile cannot be read");
     }

@@ -126,6 +126,11 @@ public final class StepArguments {
     };
   }
 
+  /** False if the bytes ended before the list did. */
+  boolean isClosed() {
+    return this == NONE || depth(bytes[starts[size] - 1], 1) == 0;
+  }
+
   /** How many there are. */
   public int size() {
     return size;

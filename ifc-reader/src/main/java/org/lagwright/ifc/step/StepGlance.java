@@ -53,13 +53,18 @@ public final class StepGlance {
       if (end < 0) {
         takeLong(offset);
       }
-      int equals = StepScanner.find(bytes, start + 1, end, (byte) '=');
-      from = StepScanner.skipSpace(bytes, equals + 1, end);
-      StepKeyword found = keyword();
-      open = found == null ? -1 : openingBracket(found);
-      keyword = open < 0 ? null : found;
+      takeHead();
     }
     return keyword;
+  }
+
+  /** Looks for the keyword and the bracket behind it. */
+  private void takeHead() {
+    int equals = StepScanner.find(bytes, start + 1, end, (byte) '=');
+    from = StepScanner.skipSpace(bytes, equals + 1, end);
+    StepKeyword found = keyword();
+    open = found == null ? -1 : openingBracket(found);
+    keyword = open < 0 ? null : found;
   }
 
   /** Of an instance that reaches beyond its page; bounded like every record. */
@@ -97,10 +102,34 @@ public final class StepGlance {
 
   /** An instance with its arguments; null where {@link StepFile#find} finds nothing. */
   @Nullable StepRecord record(long id) {
+    StepRecord usual = usual(id);
+    if (usual != null) {
+      return usual;
+    }
     StepKeyword found = at(id);
     return found == null
         ? null
         : new StepRecord(id, found, StepArguments.parse(bytes, open, end, file.limits()));
+  }
+
+  /**
+   * An instance whose arguments end within its page, so that its end need not be looked for; null
+   * if there is none.
+   */
+  private @Nullable StepRecord usual(long id) {
+    long offset = file.offset(id);
+    if (offset < 0) {
+      return null;
+    }
+    bytes = file.pages().page(offset);
+    start = file.pages().inPage(offset);
+    end = bytes.length;
+    takeHead();
+    if (keyword == null) {
+      return null;
+    }
+    StepArguments arguments = StepArguments.parse(bytes, open, end, file.limits());
+    return arguments.isClosed() ? new StepRecord(id, keyword, arguments) : null;
   }
 
   /**
