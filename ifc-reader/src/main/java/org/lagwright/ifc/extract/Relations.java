@@ -17,42 +17,47 @@ import org.lagwright.ifc.threads.Workers;
  */
 final class Relations {
 
+  /** Relations that one thread reads before it hands them on. */
   private static final int PIECE = 512;
 
-  private final IfcFile file;
-  private final Links typeOf = new Links();
-  private final Links propertySetsOf = new Links();
-  private final Links overridesOf = new Links();
-  private final Links groupsOf = new Links();
-  private final Links containerOf = new Links();
-  private final Links referencesOf = new Links();
-  private final Links aggregateOf = new Links();
-  private final Links nestOf = new Links();
-  private final Links partsOf = new Links();
-  private final Links portsOf = new Links();
-  private final Links ownerOfPort = new Links();
-  private final Links partnerOfPort = new Links();
-  private final Links materialsOf = new Links();
-  private final Links coveringsOf = new Links();
-  private final Map<Long, String> layerOfItem = new HashMap<>();
-  private final Set<Long> types = new LinkedHashSet<>();
+  private static final List<String> READ =
+      List.of(
+          "IfcRelDefinesByProperties",
+          "IfcRelConnectsPortToElement",
+          "IfcRelConnectsPorts",
+          "IfcRelDefinesByType",
+          "IfcRelAssignsToGroup",
+          "IfcRelReferencedInSpatialStructure",
+          "IfcRelContainedInSpatialStructure",
+          "IfcRelAggregates",
+          "IfcRelNests",
+          "IfcRelAssociatesMaterial",
+          "IfcRelCoversBldgElements");
 
-  Relations(IfcFile file, Workers workers) {
-    this.file = file;
-    // these are most of the relations of a file by far
-    read(workers, "IfcRelDefinesByProperties", propertySetsOf, overridesOf);
-    read("IfcRelDefinesByType");
-    read("IfcRelAssignsToGroup");
-    read("IfcRelReferencedInSpatialStructure");
-    read("IfcRelContainedInSpatialStructure");
-    read("IfcRelAggregates");
-    read("IfcRelNests");
-    read(workers, "IfcRelConnectsPortToElement", portsOf, ownerOfPort);
-    read(workers, "IfcRelConnectsPorts", partnerOfPort);
-    read("IfcRelAssociatesMaterial");
-    read("IfcRelCoversBldgElements");
-    read("IfcPresentationLayerAssignment");
-    List<Links> all =
+  private final IfcFile file;
+  private final Tables tables = new Tables();
+  private final Map<Long, String> layerOfItem = new HashMap<>();
+
+  /** What relations tell: those of the whole file, or of some of them. */
+  private static final class Tables {
+    final Links typeOf = new Links();
+    final Links propertySetsOf = new Links();
+    final Links overridesOf = new Links();
+    final Links groupsOf = new Links();
+    final Links containerOf = new Links();
+    final Links referencesOf = new Links();
+    final Links aggregateOf = new Links();
+    final Links nestOf = new Links();
+    final Links partsOf = new Links();
+    final Links portsOf = new Links();
+    final Links ownerOfPort = new Links();
+    final Links partnerOfPort = new Links();
+    final Links materialsOf = new Links();
+    final Links coveringsOf = new Links();
+    final Set<Long> types = new LinkedHashSet<>();
+
+    /** All of them, those that mostly are the largest first. */
+    final List<Links> all =
         List.of(
             propertySetsOf,
             portsOf,
@@ -68,7 +73,21 @@ final class Relations {
             materialsOf,
             coveringsOf,
             referencesOf);
-    workers.inOrder(all.size(), 1, new Closing(all));
+
+    void addAll(Tables more) {
+      for (int i = 0; i < all.size(); i++) {
+        all.get(i).addAll(more.all.get(i));
+      }
+      types.addAll(more.types);
+    }
+  }
+
+  Relations(IfcFile file, Workers workers) {
+    this.file = file;
+    long[] ids = file.ids(READ);
+    workers.inOrder(ids.length, PIECE, new Pass(ids));
+    readLayers();
+    workers.inOrder(tables.all.size(), 1, new Closing(tables.all));
   }
 
   private record Closing(List<Links> all) implements Workers.Work<Links> {
@@ -78,55 +97,17 @@ final class Relations {
     }
   }
 
-  private void read(String entity) {
-    for (long id : file.ids(entity)) {
-      IfcRecord record = file.find(id);
-      if (record != null) {
-        take(entity, record);
-      }
-    }
-  }
-
-  private void take(String entity, IfcRecord r) {
-    switch (entity) {
-      case "IfcRelDefinesByType" -> typed(r);
-      case "IfcRelAssignsToGroup" -> link(groupsOf, r, "RelatedObjects", "RelatingGroup");
-      case "IfcRelReferencedInSpatialStructure" ->
-          link(referencesOf, r, "RelatedElements", "RelatingStructure");
-      case "IfcRelContainedInSpatialStructure" ->
-          link(containerOf, r, "RelatedElements", "RelatingStructure");
-      case "IfcRelAggregates" -> decomposed(r);
-      case "IfcRelNests" -> nested(r);
-      case "IfcRelAssociatesMaterial" -> link(materialsOf, r, "RelatedObjects", "RelatingMaterial");
-      case "IfcRelCoversBldgElements" -> covered(r);
-      case "IfcPresentationLayerAssignment" -> layer(r);
-      default -> throw new IllegalArgumentException(entity);
-    }
-  }
-
-  private void read(Workers workers, String entity, Links... into) {
-    Pass pass = new Pass(entity, into);
-    workers.inOrder(pass.ids.length, PIECE, pass);
-  }
-
-  /** Goes through the relations of an entity, some at a time. */
-  private final class Pass implements Workers.Work<Links[]> {
-    private final String entity;
+  /** Goes through relations, some at a time. */
+  private final class Pass implements Workers.Work<Tables> {
     private final long[] ids;
-    private final Links[] into;
 
-    Pass(String entity, Links... into) {
-      this.entity = entity;
-      this.ids = file.ids(entity);
-      this.into = into;
+    Pass(long[] ids) {
+      this.ids = ids;
     }
 
     @Override
-    public Links[] on(int from, int to) {
-      Links[] found = new Links[into.length];
-      for (int i = 0; i < found.length; i++) {
-        found[i] = new Links();
-      }
+    public Tables on(int from, int to) {
+      Tables found = new Tables();
       for (int i = from; i < to; i++) {
         IfcRecord record = file.find(ids[i]);
         if (record != null) {
@@ -136,36 +117,51 @@ final class Relations {
       return found;
     }
 
-    private void read(IfcRecord r, Links[] found) {
-      switch (entity) {
-        case "IfcRelDefinesByProperties" -> properties(r, found[0], found[1]);
-        case "IfcRelConnectsPortToElement" ->
-            attach(r.refId("RelatedElement"), r.refId("RelatingPort"), found[0], found[1]);
-        case "IfcRelConnectsPorts" -> connected(r, found[0]);
-        default -> throw new IllegalArgumentException(entity);
-      }
-    }
-
     @Override
-    public void take(Links[] found) {
-      for (int i = 0; i < found.length; i++) {
-        into[i].addAll(found[i]);
-      }
+    public void take(Tables found) {
+      tables.addAll(found);
+    }
+  }
+
+  /** Asks for the most frequent ones first. */
+  private void read(IfcRecord r, Tables found) {
+    if (r.is("IfcRelDefinesByProperties")) {
+      properties(r, found);
+    } else if (r.is("IfcRelConnectsPortToElement")) {
+      attach(r.refId("RelatedElement"), r.refId("RelatingPort"), found);
+    } else if (r.is("IfcRelConnectsPorts")) {
+      connected(r, found.partnerOfPort);
+    } else if (r.is("IfcRelDefinesByType")) {
+      typed(r, found);
+    } else if (r.is("IfcRelAssignsToGroup")) {
+      link(found.groupsOf, r, "RelatedObjects", "RelatingGroup");
+    } else if (r.is("IfcRelContainedInSpatialStructure")) {
+      link(found.containerOf, r, "RelatedElements", "RelatingStructure");
+    } else if (r.is("IfcRelReferencedInSpatialStructure")) {
+      link(found.referencesOf, r, "RelatedElements", "RelatingStructure");
+    } else if (r.is("IfcRelAggregates")) {
+      decomposed(r, found);
+    } else if (r.is("IfcRelNests")) {
+      nested(r, found);
+    } else if (r.is("IfcRelAssociatesMaterial")) {
+      link(found.materialsOf, r, "RelatedObjects", "RelatingMaterial");
+    } else {
+      covered(r, found.coveringsOf);
     }
   }
 
   /** One set, or from IFC4 on several sets in a list wrapped in a typed value. */
-  private static void properties(IfcRecord r, Links setsOf, Links overridesOf) {
+  private static void properties(IfcRecord r, Tables found) {
     long set = r.refId("RelatingPropertyDefinition");
     long[] sets =
         set != 0 ? new long[] {set} : r.insideTyped("RelatingPropertyDefinition").references(0);
     boolean overrides = r.is("IfcRelOverridesProperties");
     for (long id : r.refIds("RelatedObjects")) {
       for (long each : sets) {
-        setsOf.add(id, each);
+        found.propertySetsOf.add(id, each);
       }
       if (overrides) {
-        overridesOf.add(id, r.id());
+        found.overridesOf.add(id, r.id());
       }
     }
   }
@@ -178,41 +174,41 @@ final class Relations {
     }
   }
 
-  private void typed(IfcRecord r) {
-    types.add(r.refId("RelatingType"));
-    link(typeOf, r, "RelatedObjects", "RelatingType");
+  private static void typed(IfcRecord r, Tables found) {
+    found.types.add(r.refId("RelatingType"));
+    link(found.typeOf, r, "RelatedObjects", "RelatingType");
   }
 
-  private void covered(IfcRecord r) {
+  private static void covered(IfcRecord r, Links coveringsOf) {
     long covered = r.refId("RelatingBuildingElement");
     for (long id : r.refIds("RelatedCoverings")) {
       coveringsOf.add(covered, id);
     }
   }
 
-  private void decomposed(IfcRecord r) {
+  private static void decomposed(IfcRecord r, Tables found) {
     long whole = r.refId("RelatingObject");
     for (long id : r.refIds("RelatedObjects")) {
-      aggregateOf.add(id, whole);
-      partsOf.add(whole, id);
+      found.aggregateOf.add(id, whole);
+      found.partsOf.add(whole, id);
     }
   }
 
-  private void nested(IfcRecord r) {
+  private void nested(IfcRecord r, Tables found) {
     long whole = r.refId("RelatingObject");
     for (long id : r.refIds("RelatedObjects")) {
       IfcRecord part = file.find(id);
       if (part != null && part.is("IfcPort")) {
-        attach(whole, id, portsOf, ownerOfPort);
+        attach(whole, id, found);
       } else {
-        nestOf.add(id, whole);
+        found.nestOf.add(id, whole);
       }
     }
   }
 
-  private static void attach(long element, long port, Links portsOf, Links ownerOfPort) {
-    portsOf.add(element, port);
-    ownerOfPort.add(port, element);
+  private static void attach(long element, long port, Tables found) {
+    found.portsOf.add(element, port);
+    found.ownerOfPort.add(port, element);
   }
 
   private static void connected(IfcRecord r, Links partners) {
@@ -221,6 +217,15 @@ final class Relations {
     if (a != b) {
       partners.add(a, b);
       partners.add(b, a);
+    }
+  }
+
+  private void readLayers() {
+    for (long id : file.ids("IfcPresentationLayerAssignment")) {
+      IfcRecord assignment = file.find(id);
+      if (assignment != null) {
+        layer(assignment);
+      }
     }
   }
 
@@ -235,81 +240,87 @@ final class Relations {
 
   /** Instance number of the type object, 0 if none. */
   long typeOf(long element) {
-    return typeOf.last(element);
+    return tables.typeOf.last(element);
   }
 
   /** Everything that is the type of something. */
   Set<Long> types() {
-    return Collections.unmodifiableSet(types);
+    return Collections.unmodifiableSet(tables.types);
   }
 
   long[] propertySetsOf(long element) {
-    return propertySetsOf.of(element);
+    return tables.propertySetsOf.of(element);
   }
 
   /** IFC2X3 relations that override single properties of the element. */
   long[] overridesOf(long element) {
-    return overridesOf.of(element);
+    return tables.overridesOf.of(element);
   }
 
   long[] groupsOf(long element) {
-    return groupsOf.of(element);
+    return tables.groupsOf.of(element);
   }
 
   /** Spatial element that contains it, 0 if none. */
   long containerOf(long element) {
-    return containerOf.last(element);
+    return tables.containerOf.last(element);
   }
 
   /** Spatial elements that it is referenced in without being contained. */
   long[] referencesOf(long element) {
-    return referencesOf.of(element);
+    return tables.referencesOf.of(element);
   }
 
   /** What it is aggregated or nested under, 0 if nothing. */
   long wholeOf(long element) {
-    long aggregate = aggregateOf.last(element);
-    return aggregate != 0 ? aggregate : nestOf.first(element);
+    long aggregate = tables.aggregateOf.last(element);
+    return aggregate != 0 ? aggregate : tables.nestOf.first(element);
   }
 
   long[] partsOf(long element) {
-    return partsOf.of(element);
+    return tables.partsOf.of(element);
   }
 
   long[] portsOf(long element) {
-    return portsOf.of(element);
+    return tables.portsOf.of(element);
   }
 
   /** Element on the other side of a port, 0 if nothing is connected. */
   long acrossPort(long port) {
-    long partner = partnerOfPort.first(port);
-    return partner == 0 ? 0 : ownerOfPort.first(partner);
+    long partner = tables.partnerOfPort.first(port);
+    return partner == 0 ? 0 : tables.ownerOfPort.first(partner);
   }
 
   /** Lets go of what is on the other side of ports, once all of them were read. */
   void forgetPartners() {
-    partnerOfPort.clear();
-    ownerOfPort.clear();
+    tables.partnerOfPort.clear();
+    tables.ownerOfPort.clear();
   }
 
   /** Lets go of all but what properties and places are read by, once all elements are made. */
   void forgetBelongings() {
-    for (Links links : List.of(portsOf, groupsOf, partsOf, materialsOf, coveringsOf)) {
+    for (Links links :
+        List.of(
+            tables.portsOf,
+            tables.groupsOf,
+            tables.partsOf,
+            tables.materialsOf,
+            tables.coveringsOf)) {
       links.clear();
     }
   }
 
   /** True if some element owns the port. */
   boolean isOwned(long port) {
-    return ownerOfPort.has(port);
+    return tables.ownerOfPort.has(port);
   }
 
   long[] materialsOf(long object) {
-    return materialsOf.of(object);
+    return tables.materialsOf.of(object);
   }
 
   long[] coveringsOf(long element) {
-    return coveringsOf.of(element);
+    return tables.coveringsOf.of(element);
   }
 
   /** True if the file puts anything on a presentation layer. */

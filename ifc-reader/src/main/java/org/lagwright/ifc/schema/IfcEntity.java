@@ -53,6 +53,16 @@ final class IfcEntity {
     return false;
   }
 
+  /** True if {@link #isA} is true of one of the names. */
+  boolean isOneOf(List<String> entityNames) {
+    for (String entityName : entityNames) {
+      if (isA(entityName)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Position of an attribute, -1 if the entity has none of that name. */
   int position(String attribute) {
     NameTable table = positions;

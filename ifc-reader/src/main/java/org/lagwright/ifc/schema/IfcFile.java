@@ -64,13 +64,7 @@ public final class IfcFile {
   private record Listed(IfcSchema schema) implements Predicate<String> {
     @Override
     public boolean test(String keyword) {
-      IfcEntity entity = schema.entity(keyword);
-      for (String listed : LISTED) {
-        if (entity.isA(listed)) {
-          return true;
-        }
-      }
-      return false;
+      return schema.entity(keyword).isOneOf(LISTED);
     }
   }
 
@@ -116,9 +110,14 @@ public final class IfcFile {
 
   /** Instance numbers of an entity and its subtypes, ascending; see {@link #all}. */
   public long[] ids(String entity) {
+    return ids(List.of(entity));
+  }
+
+  /** Instance numbers of several entities and their subtypes, ascending; see {@link #all}. */
+  public long[] ids(List<String> wanted) {
     long[] ids = new long[0];
     for (StepKeyword keyword : step.keywords()) {
-      if (keyword.listed() && entities[keyword.number()].isA(entity)) {
+      if (keyword.listed() && entities[keyword.number()].isOneOf(wanted)) {
         long[] more = step.ids(keyword.name());
         int before = ids.length;
         ids = Arrays.copyOf(ids, before + more.length);
