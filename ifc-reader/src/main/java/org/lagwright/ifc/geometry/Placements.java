@@ -12,7 +12,7 @@ import org.lagwright.ifc.schema.IfcRecord;
  */
 public final class Placements {
 
-  private static final int REMEMBERED = 1 << 12;
+  private static final int REMEMBERED = 1 << 9;
 
   private final IfcFile file;
   private final Coordinates coordinates;

@@ -11,7 +11,11 @@ final class RecordLog implements RecordSink {
   private static final int ESCAPE = 0xFF;
   private static final int MAX_SHORT_STEP = 0xFFFF;
   private static final int LONGEST = 17;
-  private static final int INITIAL = 1 << 10;
+  private static final int LEAST_ROOM = 1 << 10;
+  private static final int MOST_ROOM = 1 << 20;
+
+  /** Bytes of a file for which one byte here is enough, mostly. */
+  private static final int FILE_BYTES = 20;
 
   private final long firstOffset;
   private byte[] bytes;
@@ -23,11 +27,12 @@ final class RecordLog implements RecordSink {
 
   /**
    * @param firstOffset at or before the first record
+   * @param stretch bytes of the file that will be noted here
    */
-  RecordLog(long firstOffset) {
+  RecordLog(long firstOffset, long stretch) {
     this.firstOffset = firstOffset;
     this.lastOffset = firstOffset;
-    this.bytes = new byte[INITIAL];
+    this.bytes = new byte[(int) Math.max(LEAST_ROOM, Math.min(MOST_ROOM, stretch / FILE_BYTES))];
   }
 
   /** Notes a record; numbers that stand twice are noticed later. */

@@ -113,7 +113,7 @@ final class StepIndexer {
     String schema = "";
     for (int length = FIRST_LOOK; schema.isEmpty() && length <= MAX_PRELUDE; length *= 16) {
       long end = Math.min(bytes.size(), start + length);
-      RecordSink log = new RecordLog(start);
+      RecordSink log = new RecordLog(start, length);
       int chunkBytes = chunkBytes(bytes);
       schema = new StepPart(bytes, limits, unlisted, start, end, chunkBytes, log).scan().schema();
     }
@@ -167,8 +167,9 @@ final class StepIndexer {
     @Override
     public Scanned on(int at, int next) {
       long from = cuts.begin(at);
-      RecordLog log = new RecordLog(from);
-      return new Scanned(from < 0 ? null : part(from, cuts.end(at), log).scan(), log);
+      long to = from < 0 ? from : cuts.end(at);
+      RecordLog log = new RecordLog(from, to - from);
+      return new Scanned(from < 0 ? null : part(from, to, log).scan(), log);
     }
 
     @Override
