@@ -28,7 +28,11 @@ record Engines(Path root, Path node, Path work) {
 
   /** What extraction starts with besides: memory is taken in large pieces and soon used again. */
   static final List<String> EXTRACT_FLAGS =
-      List.of("-XX:TieredStopAtLevel=1", "-Xmn24m", "-XX:+UseTransparentHugePages");
+      List.of(
+          "-XX:TieredStopAtLevel=1",
+          "-Xms" + HEAP_MB + "m",
+          "-Xmn24m",
+          "-XX:+UseTransparentHugePages");
 
   /** A takeoff of more than this takes many minutes, most of them for cutting plans. */
   private static final int MOST_TAKEOFF_MB = 100;
@@ -114,8 +118,12 @@ record Engines(Path root, Path node, Path work) {
       command.addAll(EXTRACT_FLAGS);
     }
     String archive = work + main.substring(main.lastIndexOf('.')).replace('.', '/') + ".jsa";
-    boolean made = purpose != Purpose.ARCHIVE;
-    command.add((made ? "-XX:SharedArchiveFile=" : "-XX:ArchiveClassesAtExit=") + archive);
+    if (purpose == Purpose.ARCHIVE) {
+      // JDK-8306460: what waits to be translated when the archive is left is never translated later
+      command.addAll(List.of("-Xbatch", "-XX:ArchiveClassesAtExit=" + archive));
+    } else {
+      command.add("-XX:SharedArchiveFile=" + archive);
+    }
     command.addAll(List.of("-cp", classes()));
     if (purpose == Purpose.HEAP) {
       command.add("org.lagwright.bench.PeakHeap");
