@@ -59,12 +59,12 @@ final class JointShape {
   }
 
   private static Evidence evidence(Draft draft, List<Neighbours.Joint> joints) {
-    List<String> ids = new ArrayList<>(joints.size());
+    StringBuilder ids = new StringBuilder();
     for (Neighbours.Joint joint : joints) {
-      ids.add(name(joint.port()));
+      ids.append(ids.isEmpty() ? "" : ", ").append(name(joint.port()));
     }
     String path = how(joints) == How.PORTS ? "axes of ports" : "axes of touching ends";
-    return new Evidence(draft.step(), path, String.join(", ", ids));
+    return new Evidence(draft.step(), path, ids.toString());
   }
 
   private static String name(Port port) {

@@ -27,13 +27,22 @@ final class Links {
 
   private boolean inOrder = true;
 
+  /** Links whose key is that of the one before. */
+  private int repeated;
+
   /** Adds a link unless one of both is 0, which stands for none. */
   void add(long key, long value) {
     if (key == 0 || value == 0) {
       return;
     }
+    append(key, value);
+  }
+
+  private void append(long key, long value) {
     int size = keys.size();
-    inOrder &= size == 0 || keys.get(size - 1) <= key;
+    long before = size == 0 ? 0 : keys.get(size - 1);
+    inOrder &= before <= key;
+    repeated += before == key ? 1 : 0;
     keys.add(key);
     values.add(value);
   }
@@ -51,8 +60,8 @@ final class Links {
       sort();
     }
     int size = keys.size();
-    int count = distinctKeys();
-    if (count < size) {
+    int count = size - repeated;
+    if (repeated > 0) {
       starts = new int[count + 1];
       starts[count] = size;
       gather(starts);
@@ -60,14 +69,6 @@ final class Links {
     keys.shorten(count);
     values.shorten(size);
     return this;
-  }
-
-  private int distinctKeys() {
-    int count = 0;
-    for (int i = 0; i < keys.size(); i++) {
-      count += i == 0 || keys.get(i) != keys.get(i - 1) ? 1 : 0;
-    }
-    return count;
   }
 
   /** Puts each key once to the front, and notes where its values start. */
@@ -96,27 +97,32 @@ final class Links {
       order[i] = keys.get(i) << SEQUENCE_BITS | i;
     }
     Arrays.sort(order);
-    Numbers sorted = new Numbers(size);
-    for (int i = 0; i < size; i++) {
-      sorted.add(values.get((int) order[i] & ((1 << SEQUENCE_BITS) - 1)));
-      keys.set(i, order[i] >>> SEQUENCE_BITS);
+    Numbers unsorted = startAnew();
+    for (long each : order) {
+      append(each >>> SEQUENCE_BITS, unsorted.get((int) each & ((1 << SEQUENCE_BITS) - 1)));
     }
-    values = sorted;
   }
 
   /** For instance numbers, or numbers of links, that do not fit into half a word each. */
   private void sortGreat() {
-    Numbers unsorted = keys;
-    Numbers unsortedValues = values;
+    Numbers unsortedKeys = keys;
     Integer[] order = new Integer[keys.size()];
     Arrays.setAll(order, i -> i);
-    Arrays.sort(order, (a, b) -> Long.compare(unsorted.get(a), unsorted.get(b)));
-    keys = new Numbers(order.length);
-    values = new Numbers(order.length);
+    Arrays.sort(order, (a, b) -> Long.compare(unsortedKeys.get(a), unsortedKeys.get(b)));
+    Numbers unsorted = startAnew();
     for (int at : order) {
-      keys.add(unsorted.get(at));
-      values.add(unsortedValues.get(at));
+      append(unsortedKeys.get(at), unsorted.get(at));
     }
+  }
+
+  /** Makes room for the same links in another order; gives the values as they were. */
+  private Numbers startAnew() {
+    Numbers before = values;
+    int size = keys.size();
+    keys = new Numbers(size);
+    values = new Numbers(size);
+    repeated = 0;
+    return before;
   }
 
   /** Lets go of all links. */

@@ -17,6 +17,9 @@ final class StepPart {
 
   static final int MAX_NOTES = 1000;
 
+  /** Statements taken in one loop; few, so that it is called often and soon translated. */
+  private static final int SOME = 64;
+
   /** Of an instance number read the quick way, so that it fits. */
   private static final int MAX_DIGITS = 18;
 
@@ -113,7 +116,19 @@ final class StepPart {
   private int statements(int start) {
     int stop = (int) Math.min(to - chunkStart, limit);
     int at = next(start);
-    while (at < stop && !cut && trouble == Trouble.NONE) {
+    while (isGoingOn(at, stop)) {
+      at = some(at, stop);
+    }
+    return at;
+  }
+
+  private boolean isGoingOn(int at, int stop) {
+    return at < stop && !cut && trouble == Trouble.NONE;
+  }
+
+  private int some(int from, int stop) {
+    int at = from;
+    for (int i = 0; i < SOME && isGoingOn(at, stop); i++) {
       at = statement(at);
     }
     return at;
