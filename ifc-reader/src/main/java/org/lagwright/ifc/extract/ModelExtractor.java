@@ -47,7 +47,7 @@ public final class ModelExtractor {
   private static final int SYNTAX_FINDINGS = 20;
 
   /** Elements that one thread works on before it hands them on. */
-  static final int RUN = 64;
+  static final int RUN = 32;
 
   /** A model of more elements than this is folded while it is worked out, and packed for good. */
   private static final int LARGE = 10_000;

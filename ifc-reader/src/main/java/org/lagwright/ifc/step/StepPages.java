@@ -1,6 +1,7 @@
 package org.lagwright.ifc.step;
 
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.threads.Workers;
 
 /**
  * Records as bytes in memory. A small file is one page. Of others, records that are asked for one
@@ -18,7 +19,8 @@ final class StepPages {
   /** How far each page reaches into the next, so that most records lie in one. */
   private static final int OVERLAP = 1 << 9;
 
-  private static final int KEPT = 1 << 7;
+  /** Pages kept for each thread: what lies close to the elements that it works on. */
+  private static final int KEPT_FOR_ONE = 1 << 6;
 
   private record Page(long number, byte[] bytes) {}
 
@@ -29,7 +31,8 @@ final class StepPages {
   StepPages(StepBytes file) {
     this.file = file;
     this.whole = file.whole();
-    this.kept = new Page[whole == null ? KEPT : 0];
+    int threads = Integer.highestOneBit(2 * Workers.threadsOfThisMachine() - 1);
+    this.kept = new Page[whole == null ? KEPT_FOR_ONE * threads : 0];
   }
 
   /** Where a record lies in its page. */
@@ -43,7 +46,7 @@ final class StepPages {
       return whole;
     }
     long number = offset >>> SHIFT;
-    int slot = (int) number & (KEPT - 1);
+    int slot = (int) number & (kept.length - 1);
     Page page = kept[slot];
     if (page == null || page.number != number) {
       page = new Page(number, file.piece(number << SHIFT, PAGE + OVERLAP));

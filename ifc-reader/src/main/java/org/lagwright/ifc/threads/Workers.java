@@ -31,13 +31,18 @@ public final class Workers implements AutoCloseable {
    * @param wanted how many, at least 1
    */
   public Workers(int wanted) {
-    this.threads = Math.min(MOST, wanted);
+    this.threads = wanted;
     this.pool = Executors.newFixedThreadPool(threads, new Daemons());
   }
 
-  /** As many threads as the machine has processors. */
+  /** As many threads as the machine has processors, up to a limit. */
   public static Workers forThisMachine() {
-    return new Workers(Runtime.getRuntime().availableProcessors());
+    return new Workers(threadsOfThisMachine());
+  }
+
+  /** How many threads {@link #forThisMachine} has. */
+  public static int threadsOfThisMachine() {
+    return Math.min(MOST, Runtime.getRuntime().availableProcessors());
   }
 
   private static final class Daemons implements ThreadFactory {
