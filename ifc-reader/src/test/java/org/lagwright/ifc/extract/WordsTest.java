@@ -24,6 +24,23 @@ class WordsTest {
     assertThat(words).isEqualTo(Words.fold(words));
   }
 
+  /** So that the number behind a name can be left aside. */
+  @Test
+  void noWordOfTheTableEndsInADigit() {
+    for (String line : Resource.lines("words.txt")) {
+      for (String word : line.substring(line.indexOf(':') + 1).split(",")) {
+        assertThat(word.strip()).doesNotMatch(".*[0-9]");
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Elbow 90:4711", "Elbow", "Elbow:1", "45 Elbow 8"})
+  void numberBehindANameTellsNothing(String name) {
+    assertThat(Words.form(name)).contains(Form.BEND);
+    assertThat(Words.form("Pipe 22:" + name.length())).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvFileSource(resources = "type-names.csv", numLinesToSkip = 2)
   void typeNameTellsTheForm(String language, String name, Form form) {
