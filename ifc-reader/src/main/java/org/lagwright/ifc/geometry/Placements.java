@@ -81,7 +81,8 @@ public final class Placements {
     Known last = start;
     for (IfcRecord placement : outermostFirst) {
       Coordinates.Axes own = relative(placement);
-      Frame frame = last.frame == null || own.frame() == null ? null : last.frame.times(own.frame());
+      Frame frame =
+          last.frame == null || own.frame() == null ? null : last.frame.times(own.frame());
       last = new Known(frame, last.depth + 1, own.givesAxis());
       known.keep(placement.id(), last);
     }

@@ -2,7 +2,9 @@ package org.lagwright.ifc.step;
 
 import org.jspecify.annotations.Nullable;
 
-/** How far the bytes of a file have come: one thread brings them, others wait for what they need. */
+/**
+ * How far the bytes of a file have come: one thread brings them, others wait for what they need.
+ */
 public final class StepArrival implements StepBytes.Arrival {
 
   private final long size;

@@ -42,7 +42,7 @@ class SizesTest {
     assertThat(found).isGreaterThan(2000);
   }
 
-  private static final String NUMBER = 
+  private static final String NUMBER =
       "(\\d{1,4}(?:[.,]\\d+)?)(?![.,]?\\d)(?:\\s*(mm|cm|in(?![\\p{L}&&[^xX]])|\"))?";
   private static final String ALONE = "(?<![\\p{L}\\d.,])";
 
