@@ -29,14 +29,11 @@ class SizesTest {
     Random random = new Random(SEED);
     int found = 0;
     for (int i = 0; i < 20_000; i++) {
-      StringBuilder text = new StringBuilder();
-      for (int pieces = 1 + random.nextInt(8); pieces > 0; pieces--) {
-        text.append(PIECES[random.nextInt(PIECES.length)]);
-      }
+      String text = randomText(random, PIECES);
       Matcher m = DN.matcher(text);
       Optional<Integer> expected =
           m.find() ? Optional.of(Integer.parseInt(m.group(1))) : Optional.empty();
-      assertThat(Sizes.dn(text.toString())).as(text.toString()).isEqualTo(expected);
+      assertThat(Sizes.dn(text)).as(text).isEqualTo(expected);
       found += expected.isPresent() ? 1 : 0;
     }
     assertThat(found).isGreaterThan(2000);
@@ -66,10 +63,10 @@ class SizesTest {
     return Double.parseDouble(figure.replace(',', '.')) * UNITS_M[at];
   }
 
-  private static String randomText(Random random) {
+  private static String randomText(Random random, String[] pieces) {
     StringBuilder text = new StringBuilder();
-    for (int pieces = 1 + random.nextInt(9); pieces > 0; pieces--) {
-      text.append(FIGURES[random.nextInt(FIGURES.length)]);
+    for (int left = 1 + random.nextInt(9); left > 0; left--) {
+      text.append(pieces[random.nextInt(pieces.length)]);
     }
     return text.toString();
   }
@@ -103,7 +100,7 @@ class SizesTest {
     Random random = new Random(SEED);
     int found = 0;
     for (int i = 0; i < 100_000; i++) {
-      String text = randomText(random);
+      String text = randomText(random, FIGURES);
       assertThat(Sizes.sides(text)).as(text).isEqualTo(sides(text));
       assertThat(Sizes.diameter(text)).as(text).isEqualTo(diameter(text));
       found += sides(text).isPresent() || diameter(text).isPresent() ? 1 : 0;
