@@ -24,7 +24,7 @@ final class Sizes {
   private static final double SECTION_TOLERANCE = 0.02;
 
   /** Smaller figures in names are no sides of a duct. */
-  private static final double SMALLEST_SIDE_M = 0.01;
+  static final double SMALLEST_SIDE_M = 0.01;
 
   private static final double ANGLE_TOLERANCE_DEG = 0.5;
 
@@ -43,7 +43,8 @@ final class Sizes {
   /** Signs between two sides. */
   static final String TIMES_SIGNS = "xX\u00D7\u0445";
 
-  private static final String ROUND_SIGNS = "\u00D8\u00F8\u2300";
+  /** Signs of a diameter. */
+  static final String ROUND_SIGNS = "\u00D8\u00F8\u2300";
 
   /** One of them stands in every text that has a diameter. */
   private static final String DIAMETER_SIGNS = "=" + ROUND_SIGNS;
@@ -118,7 +119,7 @@ final class Sizes {
     return c >= '0' && c <= '9';
   }
 
-  private static boolean isInWord(String text, int at) {
+  static boolean isInWord(String text, int at) {
     return at >= 0
         && at < text.length()
         && (text.charAt(at) == '_' || Character.isLetterOrDigit(text.charAt(at)));
@@ -130,24 +131,7 @@ final class Sizes {
       return Optional.empty();
     }
     Optional<Section> known = ALL_SIDES.find(text);
-    return known == null ? ALL_SIDES.keep(text, readSides(text)) : known;
-  }
-
-  private static Optional<Section> readSides(String text) {
-    FigureCursor cursor = new FigureCursor(text);
-    while (cursor.next()) {
-      FigureCursor.Figure width = cursor.take();
-      FigureCursor.Figure height =
-          width != null && cursor.takeSign(TIMES_SIGNS) ? cursor.take() : null;
-      if (width != null && height != null) {
-        double widthM = width.metres(height.unit());
-        double heightM = height.metres(width.unit());
-        if (Math.min(widthM, heightM) >= SMALLEST_SIDE_M) {
-          return Optional.of(new Section.Rectangular(widthM, heightM));
-        }
-      }
-    }
-    return Optional.empty();
+    return known == null ? ALL_SIDES.keep(text, SizesInText.sides(text)) : known;
   }
 
   /** A diameter as in {@code d=300 mm} or {@code 350 mm} before a diameter sign. */
@@ -156,43 +140,7 @@ final class Sizes {
       return Optional.empty();
     }
     Optional<Section> known = DIAMETERS.find(text);
-    return known == null ? DIAMETERS.keep(text, readDiameter(text)) : known;
-  }
-
-  private static Optional<Section> readDiameter(String text) {
-    Optional<Section> behindSign = round(behindSign(new FigureCursor(text), text));
-    return behindSign.isPresent() ? behindSign : round(beforeSign(new FigureCursor(text)));
-  }
-
-  /** The first figure behind a diameter sign or {@code d =}, null if there is none. */
-  private static FigureCursor.@Nullable Figure behindSign(FigureCursor cursor, String text) {
-    for (int i = 0; i < text.length(); i++) {
-      boolean named = text.charAt(i) == 'd' && !isInWord(text, i - 1);
-      cursor.goTo(named ? i + 1 : i);
-      FigureCursor.Figure found = cursor.takeSign(named ? "=" : ROUND_SIGNS) ? cursor.take() : null;
-      if (found != null) {
-        return found;
-      }
-    }
-    return null;
-  }
-
-  /** The first figure before a diameter sign, null if there is none. */
-  private static FigureCursor.@Nullable Figure beforeSign(FigureCursor cursor) {
-    while (cursor.next()) {
-      FigureCursor.Figure found = cursor.take();
-      if (found != null && cursor.takeSign(ROUND_SIGNS)) {
-        return found;
-      }
-    }
-    return null;
-  }
-
-  private static Optional<Section> round(FigureCursor.@Nullable Figure diameter) {
-    double diameterM = diameter == null ? 0 : diameter.metres(null);
-    return diameterM >= SMALLEST_SIDE_M
-        ? Optional.of(new Section.Round(diameterM))
-        : Optional.empty();
+    return known == null ? DIAMETERS.keep(text, SizesInText.diameter(text)) : known;
   }
 
   /** Most texts hold none of the signs that a size is told by. */
@@ -232,33 +180,7 @@ final class Sizes {
       return Optional.empty();
     }
     Optional<Double> known = OUTSIDES.find(text);
-    return known == null ? OUTSIDES.keep(text, readOutsideDiameter(text)) : known;
-  }
-
-  private static Optional<Double> readOutsideDiameter(String text) {
-    FigureCursor cursor = new FigureCursor(text);
-    while (cursor.next()) {
-      FigureCursor.Figure outside = cursor.take();
-      int behind = cursor.at();
-      FigureCursor.Figure wall =
-          outside != null && cursor.takeSign(TIMES_SIGNS) ? cursor.take() : null;
-      if (outside != null && wall != null && wall.isShort() && !isTimes(cursor)) {
-        double outsideM = outside.metres(null);
-        double wallM = wall.metres(outside.unit());
-        if (wallM > 0 && wallM <= outsideM / 4) {
-          return Optional.of(outsideM);
-        }
-      } else {
-        // what was taken for the wall may be the diameter
-        cursor.goTo(behind);
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** True if another sign of multiplication and a figure follow. */
-  private static boolean isTimes(FigureCursor cursor) {
-    return cursor.takeSign(TIMES_SIGNS) && cursor.take() != null;
+    return known == null ? OUTSIDES.keep(text, SizesInText.outsideDiameterBeforeWall(text)) : known;
   }
 
   /**

@@ -1,0 +1,94 @@
+package org.lagwright.ifc.extract;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Section;
+
+/** Finds sizes among the figures of a text. {@link Sizes} asks where a text may hold one at all. */
+final class SizesInText {
+
+  private SizesInText() {}
+
+  /** Two sides with a sign of multiplication between them. */
+  static Optional<Section> sides(String text) {
+    FigureCursor cursor = new FigureCursor(text);
+    while (cursor.next()) {
+      FigureCursor.Figure width = cursor.take();
+      FigureCursor.Figure height =
+          width != null && cursor.takeSign(Sizes.TIMES_SIGNS) ? cursor.take() : null;
+      if (width != null && height != null) {
+        double widthM = width.metres(height.unit());
+        double heightM = height.metres(width.unit());
+        if (Math.min(widthM, heightM) >= Sizes.SMALLEST_SIDE_M) {
+          return Optional.of(new Section.Rectangular(widthM, heightM));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A figure behind a diameter sign or {@code d =}, else before a sign. */
+  static Optional<Section> diameter(String text) {
+    Optional<Section> behindSign = round(behindSign(new FigureCursor(text), text));
+    return behindSign.isPresent() ? behindSign : round(beforeSign(new FigureCursor(text)));
+  }
+
+  /** The first figure behind a diameter sign or {@code d =}, null if there is none. */
+  private static FigureCursor.@Nullable Figure behindSign(FigureCursor cursor, String text) {
+    for (int i = 0; i < text.length(); i++) {
+      boolean named = text.charAt(i) == 'd' && !Sizes.isInWord(text, i - 1);
+      cursor.goTo(named ? i + 1 : i);
+      FigureCursor.Figure found =
+          cursor.takeSign(named ? "=" : Sizes.ROUND_SIGNS) ? cursor.take() : null;
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  /** The first figure before a diameter sign, null if there is none. */
+  private static FigureCursor.@Nullable Figure beforeSign(FigureCursor cursor) {
+    while (cursor.next()) {
+      FigureCursor.Figure found = cursor.take();
+      if (found != null && cursor.takeSign(Sizes.ROUND_SIGNS)) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  private static Optional<Section> round(FigureCursor.@Nullable Figure diameter) {
+    double diameterM = diameter == null ? 0 : diameter.metres(null);
+    return diameterM >= Sizes.SMALLEST_SIDE_M
+        ? Optional.of(new Section.Round(diameterM))
+        : Optional.empty();
+  }
+
+  /** A figure, metres, and behind a sign of multiplication one that can be its wall. */
+  static Optional<Double> outsideDiameterBeforeWall(String text) {
+    FigureCursor cursor = new FigureCursor(text);
+    while (cursor.next()) {
+      FigureCursor.Figure outside = cursor.take();
+      int behind = cursor.at();
+      FigureCursor.Figure wall =
+          outside != null && cursor.takeSign(Sizes.TIMES_SIGNS) ? cursor.take() : null;
+      if (outside != null && wall != null && wall.isShort() && !isTimes(cursor)) {
+        double outsideM = outside.metres(null);
+        double wallM = wall.metres(outside.unit());
+        if (wallM > 0 && wallM <= outsideM / 4) {
+          return Optional.of(outsideM);
+        }
+      } else {
+        // what was taken for the wall may be the diameter
+        cursor.goTo(behind);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** True if another sign of multiplication and a figure follow. */
+  private static boolean isTimes(FigureCursor cursor) {
+    return cursor.takeSign(Sizes.TIMES_SIGNS) && cursor.take() != null;
+  }
+}
