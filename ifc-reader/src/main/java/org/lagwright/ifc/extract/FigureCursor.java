@@ -55,13 +55,13 @@ final class FigureCursor {
   }
 
   private boolean beginsHere() {
-    if (!isDigit(at)) {
-      return false;
-    }
-    return at == 0
-        || !(isDigit(at - 1)
-            || Character.isLetter(text.charAt(at - 1))
-            || isOneOf(DECIMAL_MARKS, at - 1));
+    return isDigit(at) && (at == 0 || !goesOnFrom(at - 1));
+  }
+
+  private boolean goesOnFrom(int place) {
+    return isDigit(place)
+        || Character.isLetter(text.charAt(place))
+        || isOneOf(DECIMAL_MARKS, place);
   }
 
   /**
@@ -135,7 +135,7 @@ final class FigureCursor {
   }
 
   private boolean isDigit(int place) {
-    return place < text.length() && text.charAt(place) >= '0' && text.charAt(place) <= '9';
+    return place < text.length() && Sizes.isDigit(text.charAt(place));
   }
 
   private boolean isOneOf(String signs, int place) {

@@ -145,8 +145,10 @@ final class Relations {
       nested(r, found);
     } else if (r.is("IfcRelAssociatesMaterial")) {
       link(found.materialsOf, r, "RelatedObjects", "RelatingMaterial");
-    } else {
+    } else if (r.is("IfcRelCoversBldgElements")) {
       covered(r, found.coveringsOf);
+    } else {
+      throw new IllegalArgumentException(r.entityName());
     }
   }
 

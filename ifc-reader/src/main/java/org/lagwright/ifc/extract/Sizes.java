@@ -115,7 +115,7 @@ final class Sizes {
     return Optional.empty();
   }
 
-  private static boolean isDigit(char c) {
+  static boolean isDigit(char c) {
     return c >= '0' && c <= '9';
   }
 

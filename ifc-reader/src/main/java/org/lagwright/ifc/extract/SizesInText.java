@@ -29,12 +29,13 @@ final class SizesInText {
 
   /** A figure behind a diameter sign or {@code d =}, else before a sign. */
   static Optional<Section> diameter(String text) {
-    Optional<Section> behindSign = round(behindSign(new FigureCursor(text), text));
-    return behindSign.isPresent() ? behindSign : round(beforeSign(new FigureCursor(text)));
+    Optional<Section> behindSign = round(behindSign(text));
+    return behindSign.isPresent() ? behindSign : round(beforeSign(text));
   }
 
   /** The first figure behind a diameter sign or {@code d =}, null if there is none. */
-  private static FigureCursor.@Nullable Figure behindSign(FigureCursor cursor, String text) {
+  private static FigureCursor.@Nullable Figure behindSign(String text) {
+    FigureCursor cursor = new FigureCursor(text);
     for (int i = 0; i < text.length(); i++) {
       boolean named = text.charAt(i) == 'd' && !Sizes.isInWord(text, i - 1);
       cursor.goTo(named ? i + 1 : i);
@@ -48,7 +49,8 @@ final class SizesInText {
   }
 
   /** The first figure before a diameter sign, null if there is none. */
-  private static FigureCursor.@Nullable Figure beforeSign(FigureCursor cursor) {
+  private static FigureCursor.@Nullable Figure beforeSign(String text) {
+    FigureCursor cursor = new FigureCursor(text);
     while (cursor.next()) {
       FigureCursor.Figure found = cursor.take();
       if (found != null && cursor.takeSign(Sizes.ROUND_SIGNS)) {

@@ -88,14 +88,10 @@ final class Words {
    */
   private static String withoutNumber(String name) {
     int end = name.length();
-    while (end > 0 && isNumeral(name.charAt(end - 1))) {
+    while (end > 0 && (Sizes.isDigit(name.charAt(end - 1)) || name.charAt(end - 1) == ':')) {
       end--;
     }
     return name.substring(0, end);
-  }
-
-  private static boolean isNumeral(char c) {
-    return (c >= '0' && c <= '9') || c == ':';
   }
 
   /** Lower case without accents; the German sharp s as ss. */

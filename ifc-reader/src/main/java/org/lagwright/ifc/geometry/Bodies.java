@@ -138,7 +138,7 @@ final class Bodies {
   private void mapped(IfcRecord item, Frame frame, int nesting, Found into) {
     IfcRecord map = item.ref("MappingSource");
     Frame target = coordinates.operator(item.ref("MappingTarget"));
-    Frame origin = map == null ? null : coordinates.axes(map.ref("MappingOrigin"));
+    Frame origin = map == null ? null : coordinates.axes(map, "MappingOrigin").frame();
     IfcRecord source = map == null ? null : map.ref("MappedRepresentation");
     if (target != null && origin != null && source != null && nesting < MAX_NESTING) {
       collect(source, frame.times(target).times(origin), nesting + 1, into);

@@ -45,7 +45,7 @@ final class Clippings {
       return byBody(result, uncut, tool, frame);
     }
     IfcRecord plane = tool.ref("BaseSurface");
-    Frame position = plane == null ? null : coordinates.axes(plane.ref("Position"));
+    Frame position = plane == null ? null : coordinates.axes(plane, "Position").frame();
     Measured<Double> lengthM = uncut.lengthM();
     if (position == null
         || lengthM == null

@@ -183,7 +183,7 @@ final class Curves {
    * Empty if it cannot be read.
    */
   private List<Leg> placed(IfcRecord segment) {
-    Frame frame = coordinates.axes(segment.ref("Placement"));
+    Frame frame = coordinates.axes(segment, "Placement").frame();
     IfcRecord parent = segment.ref("ParentCurve");
     double lengthM = coordinates.length(segment, "SegmentLength");
     boolean possible = Double.isFinite(lengthM) && Math.abs(lengthM) > Path.SAME_POINT_M;
@@ -232,7 +232,7 @@ final class Curves {
 
   /** The whole circle or ellipse from its parameter 0 on. */
   Leg.@Nullable Arc conic(IfcRecord conic) {
-    Frame frame = coordinates.axes(conic.ref("Position"));
+    Frame frame = coordinates.axes(conic, "Position").frame();
     boolean circle = conic.is("IfcCircle");
     double a = coordinates.length(conic, circle ? "Radius" : "SemiAxis1");
     double b = coordinates.length(conic, circle ? "Radius" : "SemiAxis2");

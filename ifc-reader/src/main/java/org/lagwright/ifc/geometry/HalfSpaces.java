@@ -32,7 +32,7 @@ final class HalfSpaces {
     if (!halfSpace.is("IfcPolygonalBoundedHalfSpace")) {
       return new Solid(List.of(), plain, true);
     }
-    Frame position = coordinates.axes(halfSpace.ref("Position"));
+    Frame position = coordinates.axes(halfSpace, "Position").frame();
     Path boundary = curves.read(halfSpace.ref("PolygonalBoundary"));
     if (position == null || boundary == null) {
       return null;
@@ -45,7 +45,7 @@ final class HalfSpaces {
   private @Nullable HalfSpace side(IfcRecord halfSpace, Frame frame) {
     IfcRecord plane = halfSpace.ref("BaseSurface");
     Frame position =
-        plane == null || !plane.is("IfcPlane") ? null : coordinates.axes(plane.ref("Position"));
+        plane == null || !plane.is("IfcPlane") ? null : coordinates.axes(plane, "Position").frame();
     if (position == null) {
       return null;
     }

@@ -20,7 +20,7 @@ final class Primitives {
 
   /** The body in world coordinates, null if its sizes are impossible or its class is unknown. */
   @Nullable Solid read(IfcRecord primitive, Frame frame) {
-    Frame own = coordinates.axes(primitive.ref("Position"));
+    Frame own = coordinates.axes(primitive, "Position").frame();
     if (own == null) {
       return null;
     }
@@ -38,7 +38,7 @@ final class Primitives {
   /** Blocks and cylinders measured as straight pieces; the others have no section. */
   Shape shape(Item item, ShapeHints hints) {
     IfcRecord primitive = item.record();
-    Frame own = coordinates.axes(primitive.ref("Position"));
+    Frame own = coordinates.axes(primitive, "Position").frame();
     boolean block = primitive.is("IfcBlock");
     if (own == null || !(block || primitive.is("IfcRightCircularCylinder"))) {
       return Shape.unmeasured(primitive + " has no section");

@@ -98,7 +98,7 @@ public final class RegionReader {
         tool == null || !tool.keyword().equals("IFCHALFSPACESOLID")
             ? null
             : tool.ref("BaseSurface");
-    Frame position = plane == null ? null : coordinates.axes(plane.ref("Position"));
+    Frame position = plane == null ? null : coordinates.axes(plane, "Position").frame();
     if (tool == null || position == null || !"DIFFERENCE".equals(result.enumeration("Operator"))) {
       return uncut;
     }

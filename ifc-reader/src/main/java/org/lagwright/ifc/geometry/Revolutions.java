@@ -27,7 +27,7 @@ final class Revolutions {
   Shape measure(Item item) {
     IfcRecord solid = item.record();
     Frame own = coordinates.position(solid, "Position");
-    Frame axis = coordinates.axes(solid.ref("Axis"));
+    Frame axis = coordinates.axes(solid, "Axis").frame();
     double turn = Math.abs(solid.number("Angle")) * coordinates.units().angleRad();
     Profile profile = profiles.read(solid, "SweptArea");
     if (own == null || axis == null || profile == null || !(turn > 0)) {

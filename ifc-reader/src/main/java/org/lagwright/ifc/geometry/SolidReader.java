@@ -135,7 +135,7 @@ final class SolidReader {
 
   private @Nullable Solid revolved(IfcRecord solid, Frame frame) {
     Frame own = coordinates.position(solid, "Position");
-    Frame axis = coordinates.axes(solid.ref("Axis"));
+    Frame axis = coordinates.axes(solid, "Axis").frame();
     double angle = solid.number("Angle") * coordinates.units().angleRad();
     List<ProfileArea> start = regions.read(solid.ref("SweptArea"));
     List<ProfileArea> end = end(solid, start);

@@ -55,7 +55,7 @@ final class SurfaceReader {
 
   private @Nullable Surface turned(IfcRecord surface, Frame frame) {
     SampledCurve curve = swept(surface);
-    Frame axis = coordinates.axes(surface.ref("AxisPosition"));
+    Frame axis = coordinates.axes(surface, "AxisPosition").frame();
     if (curve == null || axis == null) {
       return null;
     }

@@ -21,7 +21,8 @@ public final class StepBytes {
   /** From one window to the next, bytes; each reaches that far again into the next. */
   static final long STRIDE = 1L << SHIFT;
 
-  private static final int CHUNK = 1 << 16;
+  /** Bytes that are copied at a time. */
+  static final int CHUNK = 1 << 16;
 
   /** A file of up to this many bytes is kept in memory as a whole. */
   private static final int SMALL = 1 << 24;

@@ -44,11 +44,8 @@ public final class StepGlance {
    * @return its keyword; null where {@link StepFile#find} finds nothing
    */
   public @Nullable StepKeyword at(long id) {
-    long offset = file.offset(id);
-    keyword = null;
+    long offset = turnTo(id);
     if (offset >= 0) {
-      bytes = file.pages().page(offset);
-      start = file.pages().inPage(offset);
       end = StepScanner.endOfStatement(bytes, start, bytes.length);
       if (end < 0) {
         takeLong(offset);
@@ -56,6 +53,22 @@ public final class StepGlance {
       takeHead();
     }
     return keyword;
+  }
+
+  /**
+   * Turns to where an instance starts, and takes the end of its page for its own.
+   *
+   * @return its offset, negative if there is none
+   */
+  private long turnTo(long id) {
+    long offset = file.offset(id);
+    keyword = null;
+    if (offset >= 0) {
+      bytes = file.pages().page(offset);
+      start = file.pages().inPage(offset);
+      end = bytes.length;
+    }
+    return offset;
   }
 
   /** Looks for the keyword and the bracket behind it. */
@@ -117,13 +130,9 @@ public final class StepGlance {
    * if there is none.
    */
   private @Nullable StepRecord usual(long id) {
-    long offset = file.offset(id);
-    if (offset < 0) {
+    if (turnTo(id) < 0) {
       return null;
     }
-    bytes = file.pages().page(offset);
-    start = file.pages().inPage(offset);
-    end = bytes.length;
     takeHead();
     if (keyword == null) {
       return null;

@@ -8,8 +8,6 @@ import java.io.UncheckedIOException;
 /** Reads a file into memory while what has come of it is worked on already. */
 final class StepLoader implements Runnable {
 
-  private static final int CHUNK = 1 << 16;
-
   private final InputStream opened;
   private final byte[] bytes;
   private final StepArrival arrival;
@@ -27,7 +25,7 @@ final class StepLoader implements Runnable {
 
   /** Reads in a thread of its own, unless that takes longer to start than to read. */
   void start() {
-    if (bytes.length <= CHUNK) {
+    if (bytes.length <= StepBytes.CHUNK) {
       run();
     } else {
       Thread thread = new Thread(this, "lagwright-load");
@@ -40,7 +38,7 @@ final class StepLoader implements Runnable {
   public void run() {
     try (InputStream in = opened) {
       for (int at = 0; at < bytes.length; arrival.arrived(at)) {
-        int read = in.read(bytes, at, Math.min(CHUNK, bytes.length - at));
+        int read = in.read(bytes, at, Math.min(StepBytes.CHUNK, bytes.length - at));
         if (read < 0) {
           throw new EOFException("it became shorter while it was read");
         }
@@ -50,6 +48,7 @@ final class StepLoader implements Runnable {
     } catch (IOException e) {
       arrival.fail(new UncheckedIOException(e));
     } catch (RuntimeException | Error e) {
+      // handed on to those who wait, else they would wait for ever
       arrival.fail(new IllegalStateException("loading failed", e));
     }
   }
