@@ -35,33 +35,34 @@ public final class StepArguments {
   }
 
   private static final StepArguments NONE =
-      new StepArguments(new byte[0], 0, new int[1], 0, StepLimits.DEFAULT);
+      new StepArguments(new byte[0], 0, new int[2], StepLimits.DEFAULT);
 
-  /** True for the bytes that may open, close, part or hide arguments. */
-  private static final boolean[] MATTERS = new boolean[256];
+  private static final long COMMAS = StepScanner.LOW * ',';
+  private static final long SEMICOLONS = StepScanner.LOW * ';';
+  private static final long CLOSING = StepScanner.LOW * ')';
+  private static final long SLASHES = StepScanner.LOW * '/';
+  private static final long QUOTE_TO_SLASH = StepScanner.LOW * ('\'' ^ '/');
 
-  static {
-    for (char c : "'/(),;".toCharArray()) {
-      MATTERS[c] = true;
-    }
-  }
+  /** Room for the starts of as many arguments as most records have. */
+  private static final int USUAL = 11;
 
   private final byte[] bytes;
 
   /** Where the record ends. */
   private final int limit;
 
-  /** Start of argument i; start of i + 1 lies one byte behind its comma or the closing bracket. */
+  /**
+   * How many arguments there are, and behind that the start of each; start of i + 1 lies one byte
+   * behind the comma of i or the closing bracket.
+   */
   private final int[] starts;
 
-  private final int size;
   private final StepLimits limits;
 
-  private StepArguments(byte[] bytes, int limit, int[] starts, int size, StepLimits limits) {
+  private StepArguments(byte[] bytes, int limit, int[] starts, StepLimits limits) {
     this.bytes = bytes;
     this.limit = limit;
     this.starts = starts;
-    this.size = size;
     this.limits = limits;
   }
 
@@ -73,38 +74,82 @@ public final class StepArguments {
    * @param limits brackets nested deeper read as nothing, and so do longer strings
    */
   static StepArguments parse(byte[] bytes, int open, int limit, StepLimits limits) {
-    int[] starts = new int[8];
-    int count = 0;
-    int first = StepScanner.skipSpace(bytes, open + 1, limit);
-    if (first < limit && bytes[first] == ')') {
+    int[] starts = starts(bytes, open, limit, limits);
+    return starts == null ? NONE : new StepArguments(bytes, limit, starts, limits);
+  }
+
+  /**
+   * Reads the list that opens at a bracket, if the bytes do not end before it does; else null.
+   *
+   * @param apart true if the list must have bytes of its own, as these will be written over
+   */
+  static @Nullable StepArguments parseWhole(
+      byte[] bytes, int open, int limit, StepLimits limits, boolean apart) {
+    int[] starts = starts(bytes, open, limit, limits);
+    if (starts == null) {
       return NONE;
     }
-    starts[0] = open + 1;
+    int behind = starts[starts[0] + 1];
+    if (depth(bytes[behind - 1], 1) != 0) {
+      return null;
+    }
+    if (!apart) {
+      return new StepArguments(bytes, limit, starts, limits);
+    }
+    for (int i = starts[0] + 1; i > 0; i--) {
+      starts[i] -= open;
+    }
+    byte[] own = Arrays.copyOfRange(bytes, open, behind);
+    return new StepArguments(own, own.length, starts, limits);
+  }
+
+  /** See {@link #starts}; null where nothing is to be read. */
+  private static int @Nullable [] starts(byte[] bytes, int open, int limit, StepLimits limits) {
+    int first = StepScanner.skipSpace(bytes, open + 1, limit);
+    if (first < limit && bytes[first] == ')') {
+      return null;
+    }
+    int[] starts = new int[USUAL];
+    starts[1] = open + 1;
     int depth = 1;
     int i = open + 1;
     while (i >= 0 && i < limit && depth > 0) {
-      byte b = bytes[i];
-      if (!MATTERS[b & 0xFF]) {
-        i++;
-        continue;
-      }
-      if (b == '\'' || b == '/') {
-        i = behindMarked(bytes, i, limit);
-        continue;
-      }
-      depth = depth(b, depth);
-      if (depth > limits.maxNesting()) {
-        return NONE;
-      }
-      i++;
-      if (depth == 0 || (b == ',' && depth == 1)) {
-        if (++count + 1 > starts.length) {
-          starts = Arrays.copyOf(starts, starts.length * 2);
+      int from = i;
+      i = from + 8 <= limit ? from + 8 : from + 1;
+      long hits = i > from + 1 ? marks(StepScanner.word(bytes, from)) : 1L << 7;
+      while (hits != 0) {
+        int at = from + StepScanner.firstByte(hits);
+        byte b = bytes[at];
+        hits &= hits - 1;
+        if (b == '\'' || b == '/') {
+          i = behindMarked(bytes, at, limit);
+          break;
         }
-        starts[count] = i;
+        depth = depth(b, depth);
+        if (depth > limits.maxNesting()) {
+          return null;
+        }
+        if (depth == 0 || (b == ',' && depth == 1)) {
+          if (++starts[0] + 1 == starts.length) {
+            starts = Arrays.copyOf(starts, starts.length * 2);
+          }
+          starts[starts[0] + 1] = at + 1;
+          hits = depth == 0 ? 0 : hits;
+        }
       }
     }
-    return new StepArguments(bytes, limit, starts, count, limits);
+    return starts;
+  }
+
+  /**
+   * High bit set in the bytes that may open, close, part or hide arguments, and perhaps in a few
+   * behind them that do not.
+   */
+  private static long marks(long word) {
+    return StepScanner.zeroBytes(word ^ COMMAS)
+        | StepScanner.zeroBytes((word | StepScanner.LOW) ^ CLOSING)
+        | StepScanner.zeroBytes((word | QUOTE_TO_SLASH) ^ SLASHES)
+        | StepScanner.zeroBytes(word ^ SEMICOLONS);
   }
 
   /** Position behind a string, a comment or a mere slash, -1 if it does not end. */
@@ -126,28 +171,23 @@ public final class StepArguments {
     };
   }
 
-  /** False if the bytes ended before the list did. */
-  boolean isClosed() {
-    return this == NONE || depth(bytes[starts[size] - 1], 1) == 0;
-  }
-
   /** How many there are. */
   public int size() {
-    return size;
+    return starts[0];
   }
 
   private int start(int index) {
-    return StepScanner.skipSpace(bytes, starts[index], end(index));
+    return StepScanner.skipSpace(bytes, starts[index + 1], end(index));
   }
 
   /** Position of the comma or bracket behind an argument. */
   private int end(int index) {
-    return starts[index + 1] - 1;
+    return starts[index + 2] - 1;
   }
 
   /** What stands at an index. */
   public Token token(int index) {
-    if (index < 0 || index >= size) {
+    if (index < 0 || index >= starts[0]) {
       return Token.ABSENT;
     }
     int at = start(index);
@@ -195,7 +235,7 @@ public final class StepArguments {
 
   private int trimmedEnd(int index) {
     int end = end(index);
-    while (end > starts[index] && bytes[end - 1] <= ' ') {
+    while (end > starts[index + 1] && bytes[end - 1] <= ' ') {
       end--;
     }
     return end;
@@ -318,7 +358,7 @@ public final class StepArguments {
   /** How many members a list of simple values has; of other lists perhaps another number. */
   private int members(int index) {
     int count = 1;
-    for (int i = starts[index]; i < starts[index + 1]; i++) {
+    for (int i = starts[index + 1]; i < starts[index + 2]; i++) {
       count += bytes[i] == ',' ? 1 : 0;
     }
     return count;
@@ -369,7 +409,7 @@ public final class StepArguments {
 
   /** The argument as it stands in the file, for showing; at most 200 characters. */
   public String raw(int index) {
-    if (index < 0 || index >= size) {
+    if (index < 0 || index >= starts[0]) {
       return "";
     }
     int from = start(index);

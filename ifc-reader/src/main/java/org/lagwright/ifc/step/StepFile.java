@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class StepFile {
 
+  /** Threads that look for instances at the same time; if there are more, pages are lost. */
+  private static final int FINDERS = 1 << 6;
+
   private final StepBytes bytes;
   private final StepLimits limits;
   private final StepIndex index;
@@ -22,7 +25,7 @@ public final class StepFile {
   private final StepHeader header;
   private final long endOfData;
   private final StepLabels labels = new StepLabels();
-  private final StepPages pages;
+  private final @Nullable Finder[] finders = new Finder[FINDERS];
 
   StepFile(
       StepBytes bytes,
@@ -34,7 +37,6 @@ public final class StepFile {
       StepHeader header,
       long endOfData) {
     this.bytes = bytes;
-    this.pages = new StepPages(bytes);
     this.limits = limits;
     this.index = index;
     this.keywords = keywords;
@@ -135,15 +137,34 @@ public final class StepFile {
 
   /** The instance with a number; null if there is none, or if it is an external mapping. */
   public @Nullable StepRecord find(long id) {
-    return glance().record(id);
+    return finder().glance.record(id);
+  }
+
+  /** What one thread finds instances with. */
+  private final class Finder {
+    final Thread owner;
+    final StepPages pages = new StepPages(bytes);
+    final StepGlance glance = new StepGlance(StepFile.this, pages);
+
+    Finder(Thread owner) {
+      this.owner = owner;
+    }
+  }
+
+  /** That of this thread. Another one may take its place, but never what stands there. */
+  private Finder finder() {
+    Thread thread = Thread.currentThread();
+    int place = (int) thread.getId() & (FINDERS - 1);
+    Finder finder = finders[place];
+    if (finder == null || finder.owner != thread) {
+      finder = new Finder(thread);
+      finders[place] = finder;
+    }
+    return finder;
   }
 
   StepBytes bytes() {
     return bytes;
-  }
-
-  StepPages pages() {
-    return pages;
   }
 
   StepKeywords allKeywords() {
@@ -154,8 +175,8 @@ public final class StepFile {
     return labels;
   }
 
-  /** For looking at many instances without decoding them. */
+  /** For this thread, to look at many instances without decoding them. */
   public StepGlance glance() {
-    return new StepGlance(this);
+    return new StepGlance(this, finder().pages);
   }
 }

@@ -16,6 +16,7 @@ public final class StepGlance {
   private static final int SHORT = 1 << 8;
 
   private final StepFile file;
+  private final StepPages pages;
 
   /** What the instance lies in. */
   private byte[] bytes = NOTHING;
@@ -34,8 +35,12 @@ public final class StepGlance {
   /** What {@link #hasThird} tells. */
   private boolean third;
 
-  StepGlance(StepFile file) {
+  /**
+   * @param pages of the thread that will look
+   */
+  StepGlance(StepFile file, StepPages pages) {
     this.file = file;
+    this.pages = pages;
   }
 
   /**
@@ -47,10 +52,14 @@ public final class StepGlance {
     long offset = turnTo(id);
     if (offset >= 0) {
       end = StepScanner.endOfStatement(bytes, start, bytes.length);
-      if (end < 0) {
+      boolean inPage = end >= 0;
+      if (!inPage) {
         takeLong(offset);
       }
       takeHead();
+      if (inPage && pages.change()) {
+        takeApart();
+      }
     }
     return keyword;
   }
@@ -64,11 +73,19 @@ public final class StepGlance {
     long offset = file.offset(id);
     keyword = null;
     if (offset >= 0) {
-      bytes = file.pages().page(offset);
-      start = file.pages().inPage(offset);
+      bytes = pages.page(offset);
+      start = pages.inPage(offset);
       end = bytes.length;
     }
     return offset;
+  }
+
+  /** Copies the instance, as its page may be written over before all is asked. */
+  private void takeApart() {
+    bytes = Arrays.copyOfRange(bytes, from, end);
+    open -= from;
+    end -= from;
+    from = 0;
   }
 
   /** Looks for the keyword and the bracket behind it. */
@@ -137,8 +154,9 @@ public final class StepGlance {
     if (keyword == null) {
       return null;
     }
-    StepArguments arguments = StepArguments.parse(bytes, open, end, file.limits());
-    return arguments.isClosed() ? new StepRecord(id, keyword, arguments) : null;
+    StepArguments arguments =
+        StepArguments.parseWhole(bytes, open, end, file.limits(), pages.change());
+    return arguments == null ? null : new StepRecord(id, keyword, arguments);
   }
 
   /**
@@ -182,8 +200,8 @@ public final class StepGlance {
     if (offset < 0) {
       return false;
     }
-    byte[] page = file.pages().page(offset);
-    int at = file.pages().inPage(offset) + 1;
+    byte[] page = pages.page(offset);
+    int at = pages.inPage(offset) + 1;
     while (at < page.length && StepScanner.isDigit(page[at])) {
       at++;
     }

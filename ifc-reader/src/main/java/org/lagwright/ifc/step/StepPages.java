@@ -1,13 +1,13 @@
 package org.lagwright.ifc.step;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.threads.Workers;
 
 /**
- * Records as bytes in memory. A small file is one page. Of others, records that are asked for one
- * after the other mostly lie close together, so the file is copied page by page, and the pages used
- * last are kept. Safe for several threads: a page never changes, and one that is lost to another
- * thread is only copied again.
+ * Records as bytes in memory, for one thread. A small file is one page. Of others, records that are
+ * asked for one after the other mostly lie close together, so the file is copied page by page, and
+ * the pages used last are kept. The copies are made into the same arrays again and again, as the
+ * garbage collector would else have to move them; so nobody may hold on to a page.
  */
 final class StepPages {
 
@@ -19,20 +19,24 @@ final class StepPages {
   /** How far each page reaches into the next, so that most records lie in one. */
   private static final int OVERLAP = 1 << 9;
 
-  /** Pages kept for each thread: what lies close to the elements that it works on. */
-  private static final int KEPT_FOR_ONE = 1 << 6;
-
-  private record Page(long number, byte[] bytes) {}
+  /** Pages kept: what lies close to the elements that a thread works on. */
+  private static final int KEPT = 1 << 6;
 
   private final StepBytes file;
   private final byte @Nullable [] whole;
-  private final @Nullable Page[] kept;
+  private final long[] numbers;
+  private final byte @Nullable [][] kept;
 
   StepPages(StepBytes file) {
     this.file = file;
     this.whole = file.whole();
-    int threads = Integer.highestOneBit(2 * Workers.threadsOfThisMachine() - 1);
-    this.kept = new Page[whole == null ? KEPT_FOR_ONE * threads : 0];
+    this.numbers = new long[whole == null ? KEPT : 0];
+    this.kept = new byte[numbers.length][];
+  }
+
+  /** True if pages are written over; a small file stays. */
+  boolean change() {
+    return whole == null;
   }
 
   /** Where a record lies in its page. */
@@ -40,18 +44,27 @@ final class StepPages {
     return (int) (whole == null ? offset & (PAGE - 1) : offset);
   }
 
-  /** The page that a record starts in; it may end beyond. */
+  /**
+   * The page that a record starts in; it may end beyond. Where pages {@link #change}, only good
+   * until the next one is asked for.
+   */
   byte[] page(long offset) {
     if (whole != null) {
       return whole;
     }
     long number = offset >>> SHIFT;
-    int slot = (int) number & (kept.length - 1);
-    Page page = kept[slot];
-    if (page == null || page.number != number) {
-      page = new Page(number, file.piece(number << SHIFT, PAGE + OVERLAP));
-      kept[slot] = page;
-    }
-    return page.bytes;
+    int slot = (int) number & (KEPT - 1);
+    byte[] page = kept[slot];
+    return page != null && numbers[slot] == number ? page : copied(number, slot);
+  }
+
+  private byte[] copied(long number, int slot) {
+    byte[] before = kept[slot];
+    byte[] page = before == null ? new byte[PAGE + OVERLAP] : before;
+    int length = file.read(number << SHIFT, page);
+    Arrays.fill(page, length, page.length, (byte) 0);
+    numbers[slot] = number;
+    kept[slot] = page;
+    return page;
   }
 }
