@@ -105,8 +105,11 @@ final class CrossJoints {
     if (search.isEmpty()) {
       return;
     }
-    joining.read().forEach(model -> model.elements().forEach(main -> lookAlong(main, search)));
-    search.nearest().forEach(this::join);
+    List<SideSearch.Meeting<MepElement>> meetings = new ArrayList<>();
+    for (MepModel model : joining.read()) {
+      model.elements().forEach(main -> lookAlong(main, search, meetings));
+    }
+    search.nearest(meetings).forEach(this::join);
   }
 
   /** Ends at the sides of pieces of other files. */
@@ -127,7 +130,10 @@ final class CrossJoints {
     }
   }
 
-  private void lookAlong(MepElement main, SideSearch<MepElement> search) {
+  private void lookAlong(
+      MepElement main,
+      SideSearch<MepElement> search,
+      List<SideSearch.Meeting<MepElement>> meetings) {
     Measured<Section> section = main.section();
     boolean straight = main.kind().isSegment() && main.form() == Form.STRAIGHT;
     if (section == null || !straight || joining.now(main).repeats() != null) {
@@ -136,7 +142,7 @@ final class CrossJoints {
     List<Point> drawn = ReadEnds.of(joining.now(main)).stream().map(OpenEnd::positionM).toList();
     if (drawn.size() == 2) {
       Axis axis = Axis.between(drawn.get(0), drawn.get(1));
-      search.lookAlong(new SideSearch.Main<>(main, main.kind(), axis, section.value()));
+      search.lookAlong(new SideSearch.Main<>(main, main.kind(), axis, section.value()), meetings);
     }
   }
 

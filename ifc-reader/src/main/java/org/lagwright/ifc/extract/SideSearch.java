@@ -64,7 +64,6 @@ abstract class SideSearch<P> {
   private final double toleranceM;
   private final List<Loose<P>> ends = new ArrayList<>();
   private final HPRtree byPlace = new HPRtree();
-  private final List<Meeting<P>> meetings = new ArrayList<>();
 
   /**
    * @param toleranceM how far from the surface an end may lie, metres
@@ -90,7 +89,12 @@ abstract class SideSearch<P> {
     return ends.isEmpty();
   }
 
-  void lookAlong(Main<P> main) {
+  /**
+   * Finds the ends at the sides of a piece; several threads may do so.
+   *
+   * @param into given what is found
+   */
+  void lookAlong(Main<P> main, List<Meeting<P>> into) {
     Axis axis = main.axis;
     double reachM = main.section.largestSideM() / 2 + toleranceM;
     int parts = (int) Math.min(MOST_PARTS, Math.ceil(axis.lengthM() / PART_M));
@@ -101,12 +105,12 @@ abstract class SideSearch<P> {
       Envelope box = new Envelope(from.x(), to.x(), from.y(), to.y());
       box.expandBy(reachM);
       for (Object found : byPlace.query(box)) {
-        meet((Integer) found, main);
+        meet((Integer) found, main, into);
       }
     }
   }
 
-  private void meet(int index, Main<P> main) {
+  private void meet(int index, Main<P> main, List<Meeting<P>> into) {
     Loose<P> loose = ends.get(index);
     Axis axis = main.axis;
     double alongM = axis.along(loose.atM);
@@ -120,7 +124,7 @@ abstract class SideSearch<P> {
     Point foot = axis.at(alongM);
     double gapM = gapM(main.section, loose.atM.distanceM(foot));
     if (gapM <= toleranceM && pointsInto(loose, axis, foot) && fits(loose, axis, main.section)) {
-      meetings.add(new Meeting<>(index, loose, main, gapM));
+      into.add(new Meeting<>(index, loose, main, gapM));
     }
   }
 
@@ -156,11 +160,12 @@ abstract class SideSearch<P> {
   }
 
   /** The main of each end whose surface is nearest, in the order of the ends. */
-  List<Meeting<P>> nearest() {
-    meetings.sort(new NearestFirst());
+  List<Meeting<P>> nearest(List<Meeting<P>> meetings) {
+    List<Meeting<P>> sorted = new ArrayList<>(meetings);
+    sorted.sort(new NearestFirst());
     List<Meeting<P>> nearest = new ArrayList<>();
     int last = -1;
-    for (Meeting<P> meeting : meetings) {
+    for (Meeting<P> meeting : sorted) {
       if (meeting.end != last) {
         nearest.add(meeting);
       }

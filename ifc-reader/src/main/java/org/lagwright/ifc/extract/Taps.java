@@ -1,7 +1,6 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
@@ -11,6 +10,7 @@ import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.threads.Workers;
 
 /**
  * Joins ends that meet the side of a straight piece of their own file. Works after {@link
@@ -38,7 +38,7 @@ final class Taps extends SideSearch<Draft> {
    * @param toleranceM how far from the surface an end may lie, metres; 0 joins nothing
    * @return how many joints were made
    */
-  static int join(Collection<Draft> drafts, double toleranceM) {
+  static int join(List<Draft> drafts, double toleranceM, Workers workers) {
     Taps taps = new Taps(toleranceM);
     if (toleranceM > 0) {
       for (Draft draft : drafts) {
@@ -48,10 +48,33 @@ final class Taps extends SideSearch<Draft> {
     if (taps.isEmpty()) {
       return 0;
     }
-    for (Draft draft : drafts) {
-      taps.lookAlong(draft);
+    Looking looking = taps.new Looking(drafts);
+    workers.inOrder(drafts.size(), ModelExtractor.RUN, looking);
+    return taps.join(looking.meetings);
+  }
+
+  /** Looks along all straight pieces. */
+  private final class Looking implements Workers.Work<List<Meeting<Draft>>> {
+    private final List<Draft> drafts;
+    final List<Meeting<Draft>> meetings = new ArrayList<>();
+
+    Looking(List<Draft> drafts) {
+      this.drafts = drafts;
     }
-    return taps.join();
+
+    @Override
+    public List<Meeting<Draft>> on(int from, int to) {
+      List<Meeting<Draft>> found = new ArrayList<>(0);
+      for (Draft draft : drafts.subList(from, to)) {
+        lookAlong(draft, found);
+      }
+      return found;
+    }
+
+    @Override
+    public void take(List<Meeting<Draft>> found) {
+      meetings.addAll(found);
+    }
   }
 
   private void collect(Draft draft) {
@@ -86,7 +109,7 @@ final class Taps extends SideSearch<Draft> {
     return true;
   }
 
-  private void lookAlong(Draft main) {
+  private void lookAlong(Draft main, List<Meeting<Draft>> into) {
     Measured<Section> section = main.isSegment() ? main.section() : null;
     if (section == null) {
       return;
@@ -97,13 +120,13 @@ final class Taps extends SideSearch<Draft> {
       return;
     }
     Axis axis = Axis.between(drawn.get(0).centreM(), drawn.get(1).centreM());
-    lookAlong(new Main<>(main, main.kind, axis, section.value()));
+    lookAlong(new Main<>(main, main.kind, axis, section.value()), into);
   }
 
   /** Each end is joined once, to the main whose surface is nearest. */
-  private int join() {
+  private int join(List<Meeting<Draft>> meetings) {
     int joined = 0;
-    for (Meeting<Draft> meeting : nearest()) {
+    for (Meeting<Draft> meeting : nearest(meetings)) {
       Draft branch = meeting.branch().piece();
       Draft main = meeting.main().piece();
       if (!areJoined(branch, main)) {

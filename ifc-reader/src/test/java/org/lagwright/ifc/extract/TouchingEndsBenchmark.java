@@ -13,6 +13,7 @@ import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.packed.Vocabulary;
+import org.lagwright.ifc.threads.Workers;
 
 /**
  * Pipes without ports, in runs of ten with a branch on the side of every fifth of them.
@@ -85,7 +86,10 @@ public final class TouchingEndsBenchmark {
   record Joined(int ends, int sides) {}
 
   Joined join() {
-    return new Joined(TouchingEnds.join(drafts, TOLERANCE_M), Taps.join(drafts, TOLERANCE_M));
+    try (Workers workers = Workers.forThisMachine()) {
+      return new Joined(
+          TouchingEnds.join(drafts, TOLERANCE_M), Taps.join(drafts, TOLERANCE_M, workers));
+    }
   }
 
   int elements() {
