@@ -61,11 +61,11 @@ final class BelongingReader {
   }
 
   private List<MepSystem> systems(long... members) {
-    Set<Long> groups = new LinkedHashSet<>();
+    List<Long> groups = new ArrayList<>(1);
     for (long member : members) {
       collectGroups(member, groups);
     }
-    List<MepSystem> found = new ArrayList<>();
+    List<MepSystem> found = new ArrayList<>(groups.size());
     for (long group : groups) {
       Optional<MepSystem> system = system(group);
       if (system.isPresent()) {
@@ -84,10 +84,12 @@ final class BelongingReader {
     return known;
   }
 
-  private void collectGroups(long member, Set<Long> groups) {
+  /** Few, so that a list does for them. */
+  private void collectGroups(long member, List<Long> groups) {
     if (groups.size() < file.step().limits().maxReferenceDepth()) {
       for (long group : relations.groupsOf(member)) {
-        if (groups.add(group)) {
+        if (!groups.contains(group)) {
+          groups.add(group);
           collectGroups(group, groups);
         }
       }
@@ -119,6 +121,9 @@ final class BelongingReader {
   List<String> materialsOf(long element) {
     long[] own = relations.materialsOf(element);
     long[] ids = own.length == 0 ? relations.materialsOf(relations.typeOf(element)) : own;
+    if (ids.length < 2) {
+      return ids.length == 0 ? List.of() : namesIn(ids[0]);
+    }
     Set<String> names = new LinkedHashSet<>();
     for (long id : ids) {
       names.addAll(namesIn(id));
@@ -166,8 +171,11 @@ final class BelongingReader {
 
   /** Presentation layers of the representations of an element and of their items. */
   List<String> layersOf(IfcRecord element) {
+    if (!relations.hasLayers()) {
+      return List.of();
+    }
     Set<String> layers = new LinkedHashSet<>();
-    IfcRecord shape = relations.hasLayers() ? element.ref("Representation") : null;
+    IfcRecord shape = element.ref("Representation");
     if (shape != null) {
       for (IfcRecord representation : shape.refs("Representations")) {
         addLayer(representation.id(), layers);

@@ -25,6 +25,8 @@ final class Neighbours {
   /**
    * A size found next door.
    *
+   * @param neighbour instance number of the element that has it
+   * @param written where it is written, if it is not that of the neighbour's body
    * @param ofSegment true if it is the size of a straight piece, which has no insulation in it any
    *     more; drawn ends of fittings may have
    * @param ofBody true if it is the drawn end of a valve, flange or the like, which is wider than
@@ -32,11 +34,23 @@ final class Neighbours {
    * @param insulationM insulation that was drawn into that piece, metres; 0 if none was
    */
   record Found(
-      Section section, Evidence evidence, boolean ofSegment, boolean ofBody, double insulationM) {
+      Section section,
+      long neighbour,
+      @Nullable Evidence written,
+      boolean ofSegment,
+      boolean ofBody,
+      double insulationM) {
 
-    /** A size without more. */
-    Found(Section section, Evidence evidence) {
-      this(section, evidence, false, false, 0);
+    /** A size that a port states. */
+    static Found stated(Section section, Evidence written) {
+      return new Found(section, written.step(), written, false, false, 0);
+    }
+
+    /** Where it stands; put into words when asked, as most are not. */
+    Evidence evidence() {
+      return written != null
+          ? written
+          : new Evidence(neighbour, "neighbour", Sizes.inWords(section));
     }
   }
 
@@ -146,7 +160,8 @@ final class Neighbours {
         return Optional.of(
             new Found(
                 section.value(),
-                evidence(next, section.value()),
+                next.step(),
+                null,
                 true,
                 false,
                 thicknessM == null ? 0 : thicknessM));
@@ -162,10 +177,6 @@ final class Neighbours {
       before = next;
     }
     return Optional.empty();
-  }
-
-  private static Evidence evidence(Draft neighbour, Section section) {
-    return new Evidence(neighbour.step(), "neighbour", Sizes.inWords(section));
   }
 
   /** The drawn end of a tee, reducer or the like that lies at a port. */
@@ -186,7 +197,7 @@ final class Neighbours {
     return nearest == null
         ? Optional.empty()
         : Optional.of(
-            new Found(nearest.section(), evidence(fitting, nearest.section()), false, body, 0));
+            new Found(nearest.section(), fitting.step(), null, false, body, 0));
   }
 
   private static boolean keepsSize(Draft item) {

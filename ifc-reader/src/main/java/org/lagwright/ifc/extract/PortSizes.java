@@ -76,6 +76,6 @@ final class PortSizes {
   }
 
   private static Found found(Section section, Property p) {
-    return new Found(section, new Evidence(p.step(), "port " + p.set(), p.name(), p.text()));
+    return Found.stated(section, new Evidence(p.step(), "port " + p.set(), p.name(), p.text()));
   }
 }

@@ -87,9 +87,11 @@ final class PropertyNames {
 
   /** Properties that answer a question, in the order of the element. */
   static List<Property> listOf(List<Property> properties, Role role) {
-    List<Property> found = new ArrayList<>(4);
-    for (Property property : properties) {
+    List<Property> found = List.of();
+    for (int i = 0; i < properties.size(); i++) {
+      Property property = properties.get(i);
       if (answers(property, role)) {
+        found = found.isEmpty() ? new ArrayList<>(2) : found;
         found.add(property);
       }
     }
@@ -98,8 +100,8 @@ final class PropertyNames {
 
   /** True if one of the properties answers a question. */
   static boolean anyAnswers(List<Property> properties, Role role) {
-    for (Property property : properties) {
-      if (answers(property, role)) {
+    for (int i = 0; i < properties.size(); i++) {
+      if (answers(properties.get(i), role)) {
         return true;
       }
     }

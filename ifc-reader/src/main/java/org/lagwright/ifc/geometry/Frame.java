@@ -43,7 +43,10 @@ public record Frame(Point origin, Point ex, Point ey, Point ez) {
   }
 
   Vec point(Vec local) {
-    return Vec.of(origin).plus(vector(local));
+    return new Vec(
+        origin.x() + (ex.x() * local.x() + ey.x() * local.y() + ez.x() * local.z()),
+        origin.y() + (ex.y() * local.x() + ey.y() * local.y() + ez.y() * local.z()),
+        origin.z() + (ex.z() * local.x() + ey.z() * local.y() + ez.z() * local.z()));
   }
 
   List<Vec> points(List<Vec> local) {
@@ -64,10 +67,21 @@ public record Frame(Point origin, Point ex, Point ey, Point ez) {
 
   /** The frame that applies the inner one first. */
   Frame times(Frame inner) {
-    return of(
-        point(Vec.of(inner.origin)),
-        vector(Vec.of(inner.ex)),
-        vector(Vec.of(inner.ey)),
-        vector(Vec.of(inner.ez)));
+    Point at = inner.origin;
+    return new Frame(
+        new Point(
+            origin.x() + (ex.x() * at.x() + ey.x() * at.y() + ez.x() * at.z()),
+            origin.y() + (ex.y() * at.x() + ey.y() * at.y() + ez.y() * at.z()),
+            origin.z() + (ex.z() * at.x() + ey.z() * at.y() + ez.z() * at.z())),
+        axis(inner.ex),
+        axis(inner.ey),
+        axis(inner.ez));
+  }
+
+  private Point axis(Point inner) {
+    return new Point(
+        ex.x() * inner.x() + ey.x() * inner.y() + ez.x() * inner.z(),
+        ex.y() * inner.x() + ey.y() * inner.y() + ez.y() * inner.z(),
+        ex.z() * inner.x() + ey.z() * inner.y() + ez.z() * inner.z());
   }
 }

@@ -62,13 +62,20 @@ final class OutlineFit {
     double x = 0;
     double y = 0;
     double z = 0;
-    Vec a = loop.get(0).minus(origin);
+    double ax = loop.get(0).x() - origin.x();
+    double ay = loop.get(0).y() - origin.y();
+    double az = loop.get(0).z() - origin.z();
     for (int i = 1; i <= loop.size(); i++) {
-      Vec b = loop.get(i == loop.size() ? 0 : i).minus(origin);
-      x += a.y() * b.z() - a.z() * b.y();
-      y += a.z() * b.x() - a.x() * b.z();
-      z += a.x() * b.y() - a.y() * b.x();
-      a = b;
+      Vec next = loop.get(i == loop.size() ? 0 : i);
+      double bx = next.x() - origin.x();
+      double by = next.y() - origin.y();
+      double bz = next.z() - origin.z();
+      x += ay * bz - az * by;
+      y += az * bx - ax * bz;
+      z += ax * by - ay * bx;
+      ax = bx;
+      ay = by;
+      az = bz;
     }
     return new Vec(x, y, z).times(0.5);
   }
@@ -85,14 +92,13 @@ final class OutlineFit {
   /** The points where the loop turns. */
   private static List<Vec> corners(List<Vec> loop) {
     List<Vec> corners = new ArrayList<>();
+    Vec in = loop.get(0).minus(loop.get(loop.size() - 1)).unit();
     for (int i = 0; i < loop.size(); i++) {
-      Vec before = loop.get((i + loop.size() - 1) % loop.size());
-      Vec after = loop.get((i + 1) % loop.size());
-      Vec in = loop.get(i).minus(before).unit();
-      Vec out = after.minus(loop.get(i)).unit();
+      Vec out = loop.get((i + 1) % loop.size()).minus(loop.get(i)).unit();
       if (in.cross(out).norm() > 1e-3 || in.dot(out) < 0) {
         corners.add(loop.get(i));
       }
+      in = out;
     }
     return corners;
   }

@@ -1,7 +1,7 @@
 package org.lagwright.ifc.geometry;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
@@ -58,10 +58,15 @@ public final class Placements {
   }
 
   private Known known(long placement) {
-    Deque<IfcRecord> chain = new ArrayDeque<>(4);
+    Known start = known.find(placement);
+    return start == null ? follow(placement) : start;
+  }
+
+  private Known follow(long placement) {
+    List<IfcRecord> chain = new ArrayList<>(2);
     int deepest = file.step().limits().maxReferenceDepth();
     long at = placement;
-    Known start = known.find(at);
+    Known start = null;
     while (start == null) {
       IfcRecord record = file.find(at);
       if (record == null) {
@@ -69,7 +74,7 @@ public final class Placements {
       } else if (chain.size() >= deepest) {
         return BROKEN;
       } else {
-        chain.push(record);
+        chain.add(record);
         at = record.refId("PlacementRelTo");
         start = record.has("PlacementRelTo") ? known.find(at) : START;
       }
@@ -77,9 +82,10 @@ public final class Placements {
     return start.depth + chain.size() > deepest ? BROKEN : compose(chain, start);
   }
 
-  private Known compose(Deque<IfcRecord> outermostFirst, Known start) {
+  private Known compose(List<IfcRecord> outermostLast, Known start) {
     Known last = start;
-    for (IfcRecord placement : outermostFirst) {
+    for (int i = outermostLast.size() - 1; i >= 0; i--) {
+      IfcRecord placement = outermostLast.get(i);
       Coordinates.Axes own = relative(placement);
       Frame frame =
           last.frame == null || own.frame() == null ? null : last.frame.times(own.frame());

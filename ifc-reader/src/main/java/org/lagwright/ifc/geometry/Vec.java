@@ -47,7 +47,10 @@ record Vec(double x, double y, double z) {
   }
 
   double distanceTo(Vec o) {
-    return minus(o).norm();
+    double dx = x - o.x;
+    double dy = y - o.y;
+    double dz = z - o.z;
+    return Math.sqrt(dx * dx + dy * dy + dz * dz);
   }
 
   boolean isTiny() {
@@ -62,7 +65,8 @@ record Vec(double x, double y, double z) {
 
   /** This without its share along a unit vector. */
   Vec across(Vec unit) {
-    return minus(unit.times(dot(unit)));
+    double along = dot(unit);
+    return new Vec(x - unit.x * along, y - unit.y * along, z - unit.z * along);
   }
 
   /** Some unit vector at right angles to this one. */

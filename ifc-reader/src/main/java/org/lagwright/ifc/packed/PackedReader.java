@@ -8,7 +8,7 @@ import org.lagwright.ifc.model.Evidence;
 /** Reads what {@link PackedWriter} wrote, value by value in the same order. */
 public final class PackedReader {
 
-  private static final Evidence[] NONE = {};
+  static final Evidence[] NONE = {};
 
   private final Vocabulary vocabulary;
   private long base;

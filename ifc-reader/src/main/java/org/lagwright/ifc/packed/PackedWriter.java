@@ -26,7 +26,7 @@ public final class PackedWriter {
   private long base;
   private byte[] bytes = new byte[ROOM];
   private int length;
-  private Evidence[] seen = new Evidence[8];
+  private Evidence[] seen = PackedReader.NONE;
   private int seenCount;
 
   /**
@@ -92,7 +92,7 @@ public final class PackedWriter {
       }
     }
     if (seenCount == seen.length) {
-      seen = Arrays.copyOf(seen, 2 * seenCount);
+      seen = Arrays.copyOf(seen, Math.max(8, 2 * seenCount));
     }
     seen[seenCount++] = evidence;
     count(1 + folded(evidence.step()));

@@ -1,6 +1,5 @@
 package org.lagwright.ifc.packed;
 
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -34,8 +33,8 @@ public interface Packing<T> {
       @Override
       public void write(List<T> values, PackedWriter to) {
         to.count(values.size());
-        for (T value : values) {
-          Packing.this.write(value, to);
+        for (int i = 0; i < values.size(); i++) {
+          Packing.this.write(values.get(i), to);
         }
       }
 
@@ -46,11 +45,14 @@ public interface Packing<T> {
         if (count == 0) {
           return List.of();
         }
+        if (count == 1) {
+          return List.of(Packing.this.read(from));
+        }
         Object[] values = new Object[count];
         for (int i = 0; i < count; i++) {
           values[i] = Packing.this.read(from);
         }
-        return (List<T>) List.copyOf(Arrays.asList(values));
+        return (List<T>) List.of(values);
       }
     };
   }
