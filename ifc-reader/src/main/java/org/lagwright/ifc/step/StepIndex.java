@@ -1,251 +1,299 @@
 package org.lagwright.ifc.step;
 
 import java.util.Arrays;
-import java.util.List;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicLongArray;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.threads.Workers;
 
 /**
- * Where each instance starts: instance number to byte offset. One bit for each number says whether
- * it occurs, and how many bits lie before it says where its offset stands among all offsets. That
- * takes 4 to 5 bytes an instance, whatever gaps the numbers have; numbers far beyond the rest are
- * kept in a sorted list, at 8 bytes more. Once filled, safe for several threads.
+ * Where each instance starts: instance number to byte offset. Numbers come in groups of 64; of each
+ * group there is one array with a bit for each number that occurs, and behind it the offsets of
+ * those, in their order. That takes 4.5 bytes an instance where numbers follow each other, and more
+ * where they leave gaps. Numbers far beyond the rest are kept in a sorted list. Several threads may
+ * fill it at the same time; once {@link #finish} was called, several may ask.
  */
 final class StepIndex {
 
-  private static final int WORD_BITS = 6;
-  private static final long MIN_BITS = 1 << 16;
+  private static final int GROUP_BITS = 6;
 
-  /** Numbers up to this many times the count of records have a bit each. */
-  private static final long BITS_PER_RECORD = 32;
+  /** Numbers in a group. */
+  private static final int GROUP = 1 << GROUP_BITS;
 
-  private final long bitCount;
-  private final AtomicLongArray present;
-  private final int[] ranks;
-  private final AtomicBoolean duplicates = new AtomicBoolean();
+  private static final int BLOCK_BITS = 12;
+
+  /** Groups that are listed together. */
+  private static final int BLOCK = 1 << BLOCK_BITS;
+
+  /** Ints of a group before its offsets: a bit for each number. */
+  private static final int HEAD = 2;
+
+  private static final long LEAST_NEAR = 1 << 16;
+
+  /** True for files beyond 4 GiB: bits 32 to 39 of the offsets stand behind them, four an int. */
+  private final boolean wide;
+
+  /** Numbers from here on are kept in the sorted list. */
+  private final long near;
+
+  /** The groups, by block; what does not occur is null. */
+  private final int[] @Nullable [] @Nullable [] blocks;
+
   private long[] farIds = new long[0];
-  private int nearCount;
-  private int[] low = new int[0];
-
-  /** Bits 32 to 39 of the offsets, for files beyond 4 GiB. */
-  private byte @Nullable [] high;
-
-  private StepIndex(long records, long greatestId) {
-    long bits = Math.min(greatestId, Math.max(MIN_BITS, records * BITS_PER_RECORD)) + 1;
-    int words = (int) ((bits + 63) >>> WORD_BITS);
-    bitCount = (long) words << WORD_BITS;
-    present = new AtomicLongArray(words);
-    ranks = new int[words];
-  }
+  private long[] farOffsets = new long[0];
+  private long size;
+  private long greatestId;
+  private boolean duplicates;
 
   /**
-   * Finds room for the records of all logs.
-   *
-   * @param fileSize beyond the greatest offset
+   * @param fileSize beyond the greatest offset; numbers of instances are mostly below it, too
    */
-  static StepIndex layOut(List<RecordLog> logs, long fileSize, Workers workers) {
-    long records = 0;
-    long greatest = 0;
-    for (RecordLog log : logs) {
-      records += log.size();
-      greatest = Math.max(greatest, log.greatestId());
-    }
-    StepIndex index = new StepIndex(records, greatest);
-    Marking marking = index.new Marking(logs);
-    workers.inOrder(logs.size(), 1, marking);
-    index.takeFarIds(marking.farIds);
-    index.countRanks();
-    index.low = new int[index.size()];
-    index.high = fileSize > 1L << Integer.SIZE ? new byte[index.size()] : null;
-    return index;
+  StepIndex(long fileSize) {
+    wide = fileSize > 1L << Integer.SIZE;
+    long expected = Math.max(LEAST_NEAR, fileSize);
+    blocks = new int[Math.toIntExact((expected >>> GROUP_BITS + BLOCK_BITS) + 1)][][];
+    near = (long) blocks.length << GROUP_BITS + BLOCK_BITS;
   }
 
-  /** Notes which numbers occur, one log after the other. */
-  private final class Marking implements Workers.Work<Marker> {
-    private final List<RecordLog> logs;
-    private long[] farIds = new long[0];
+  /** Takes the instances of a stretch of the file, from one thread. */
+  final class Filling implements RecordSink {
 
-    Marking(List<RecordLog> logs) {
-      this.logs = logs;
-    }
+    /** Groups that are filled at the same time, as exporters jump back and forth. */
+    private static final int OPEN = 8;
 
-    @Override
-    public Marker on(int from, int to) {
-      return new Marker().mark(logs.get(from));
-    }
-
-    @Override
-    public void take(Marker done) {
-      int before = farIds.length;
-      farIds = Arrays.copyOf(farIds, before + done.farCount);
-      System.arraycopy(done.far, 0, farIds, before, done.farCount);
-    }
-  }
-
-  /** Notes which numbers of one log occur. */
-  private final class Marker implements RecordSink {
-    private int word;
-    private long mask;
+    private final long[] groups = new long[OPEN];
+    private final long[] present = new long[OPEN];
+    private final long[] offsets = new long[OPEN * GROUP];
     private long[] far = new long[0];
     private int farCount;
+    private long count;
+    private long greatest;
+    private boolean twice;
 
-    Marker mark(RecordLog log) {
-      log.forEach(this);
-      flush();
-      return this;
-    }
-
+    /** Notes an instance; numbers that stand twice are noticed later. */
     @Override
     public boolean take(long id, long offset) {
-      if (id >= bitCount) {
-        takeFar(id);
+      count++;
+      greatest = Math.max(greatest, id);
+      if (id >= near) {
+        takeFar(id, offset);
         return true;
       }
-      int itsWord = (int) (id >>> WORD_BITS);
-      if (itsWord != word) {
-        flush();
-        word = itsWord;
-      }
+      int place = place(id);
       long bit = 1L << id;
-      if ((mask & bit) != 0) {
-        duplicates.set(true);
-      }
-      mask |= bit;
+      twice |= (present[place] & bit) != 0;
+      present[place] |= bit;
+      offsets[place * GROUP + (int) (id & (GROUP - 1))] = offset;
       return true;
     }
 
-    private void takeFar(long id) {
+    /** Where the group of a number is open. */
+    private int place(long id) {
+      long group = id >>> GROUP_BITS;
+      int place = (int) group & (OPEN - 1);
+      if (groups[place] != group) {
+        put(place);
+        groups[place] = group;
+      }
+      return place;
+    }
+
+    private void takeFar(long id, long offset) {
       if (farCount == far.length) {
         far = Arrays.copyOf(far, Math.max(16, farCount * 2));
       }
-      far[farCount++] = id;
+      far[farCount] = id;
+      far[farCount + 1] = offset;
+      farCount += 2;
     }
 
-    private void flush() {
-      long before = present.get(word);
-      while (!present.compareAndSet(word, before, before | mask)) {
-        before = present.get(word);
+    /**
+     * Notes an instance unless one of its number stands earlier in the file; only by one thread,
+     * and in an index made by {@link #again}.
+     */
+    boolean takeFirst(long id, long offset) {
+      if (id < near ? (present[place(id)] & 1L << id) != 0 || find(id) >= 0 : !putFar(id, offset)) {
+        return false;
       }
-      if ((before & mask) != 0) {
-        duplicates.set(true);
+      if (id < near) {
+        return take(id, offset);
       }
-      mask = 0;
-    }
-  }
-
-  private void takeFarIds(long[] all) {
-    Arrays.sort(all);
-    int count = 0;
-    for (int i = 0; i < all.length; i++) {
-      if (i > 0 && all[i] == all[i - 1]) {
-        duplicates.set(true);
-      } else {
-        all[count++] = all[i];
-      }
-    }
-    farIds = Arrays.copyOf(all, count);
-  }
-
-  private void countRanks() {
-    int rank = 0;
-    for (int word = 0; word < ranks.length; word++) {
-      ranks[word] = rank;
-      rank += Long.bitCount(present.get(word));
-    }
-    nearCount = rank;
-  }
-
-  /** True if some number stands twice; then the records must be put in order. */
-  boolean hasDuplicates() {
-    return duplicates.get();
-  }
-
-  /** Puts the records of all logs into their places; only if there are no duplicates. */
-  void fill(List<RecordLog> logs, Workers workers) {
-    workers.inOrder(logs.size(), 1, new Filling(logs));
-  }
-
-  private final class Filling implements Workers.Work<Integer>, RecordSink {
-    private final List<RecordLog> logs;
-
-    Filling(List<RecordLog> logs) {
-      this.logs = logs;
-    }
-
-    @Override
-    public Integer on(int from, int to) {
-      logs.get(from).forEach(this);
-      return to;
-    }
-
-    @Override
-    public boolean take(long id, long offset) {
-      set(rank(id), offset);
+      count++;
+      greatest = Math.max(greatest, id);
       return true;
     }
+
+    private void put(int place) {
+      if (present[place] != 0) {
+        StepIndex.this.put(groups[place], packed(present[place], offsets, place * GROUP));
+        present[place] = 0;
+      }
+    }
+
+    /** Hands over all that was taken. */
+    void close() {
+      for (int place = 0; place < OPEN; place++) {
+        put(place);
+      }
+      StepIndex.this.add(this);
+    }
   }
 
-  /** Puts one record into its place; false if an earlier one has it. */
-  boolean putFirst(long id, long offset) {
-    int rank = rank(id);
-    boolean first = offset(rank) == 0;
+  private synchronized void add(Filling done) {
+    int before = farIds.length;
+    int more = done.farCount / 2;
+    if (more > 0) {
+      farIds = Arrays.copyOf(farIds, before + more);
+      farOffsets = Arrays.copyOf(farOffsets, before + more);
+      for (int i = 0; i < more; i++) {
+        farIds[before + i] = done.far[2 * i];
+        farOffsets[before + i] = done.far[2 * i + 1];
+      }
+    }
+    size += done.count;
+    greatestId = Math.max(greatestId, done.greatest);
+    duplicates |= done.twice;
+  }
+
+  private synchronized void put(long number, int[] group) {
+    int block = (int) (number >>> BLOCK_BITS);
+    int[] @Nullable [] groups = blocks[block];
+    if (groups == null) {
+      groups = new int[BLOCK][];
+      blocks[block] = groups;
+    }
+    int place = (int) number & (BLOCK - 1);
+    int[] before = groups[place];
+    groups[place] = before == null ? group : merged(before, group);
+  }
+
+  /** A group as it is kept. */
+  private int[] packed(long present, long[] offsets, int from) {
+    int count = Long.bitCount(present);
+    int[] group = new int[HEAD + count + (wide ? (count + 3) / 4 : 0)];
+    group[0] = (int) present;
+    group[1] = (int) (present >>> Integer.SIZE);
+    int at = 0;
+    for (int i = 0; i < GROUP; i++) {
+      if ((present >>> i & 1) != 0) {
+        long offset = offsets[from + i];
+        group[HEAD + at] = (int) offset;
+        if (wide) {
+          group[HEAD + count + (at >>> 2)] |= (int) (offset >>> Integer.SIZE) << 8 * (at & 3);
+        }
+        at++;
+      }
+    }
+    return group;
+  }
+
+  /** Two parts of a group in one. */
+  private int[] merged(int[] one, int[] other) {
+    long ofOne = present(one);
+    long ofOther = present(other);
+    duplicates |= (ofOne & ofOther) != 0;
+    long[] offsets = new long[GROUP];
+    for (int i = 0; i < GROUP; i++) {
+      long bit = 1L << i;
+      if ((ofOne & bit) != 0) {
+        offsets[i] = offset(one, rank(ofOne, i));
+      } else if ((ofOther & bit) != 0) {
+        offsets[i] = offset(other, rank(ofOther, i));
+      }
+    }
+    return packed(ofOne | ofOther, offsets, 0);
+  }
+
+  private static long present(int[] group) {
+    return (long) group[1] << Integer.SIZE | (group[0] & 0xFFFFFFFFL);
+  }
+
+  /** How many numbers of a group occur before one; counted only where some are missing. */
+  private static int rank(long present, int number) {
+    long before = (1L << number) - 1;
+    return (present & before) == before ? number : Long.bitCount(present & before);
+  }
+
+  private long offset(int[] group, int rank) {
+    long low = group[HEAD + rank] & 0xFFFFFFFFL;
+    if (!wide) {
+      return low;
+    }
+    int highs = HEAD + Long.bitCount(present(group));
+    long high = group[highs + (rank >>> 2)] >>> 8 * (rank & 3) & 0xFF;
+    return high << Integer.SIZE | low;
+  }
+
+  /** To be called when all is taken, before anything is asked. */
+  void finish() {
+    if (farIds.length == 0) {
+      return;
+    }
+    long[] sorted = farIds.clone();
+    Arrays.sort(sorted);
+    long[] offsets = new long[sorted.length];
+    for (int i = 0; i < farIds.length; i++) {
+      int place = Arrays.binarySearch(sorted, farIds[i]);
+      duplicates |= offsets[place] != 0;
+      offsets[place] = farOffsets[i];
+    }
+    farIds = sorted;
+    farOffsets = offsets;
+  }
+
+  /** True if some number stands twice; then the records must be taken in order. */
+  boolean hasDuplicates() {
+    return duplicates;
+  }
+
+  /** An index without anything, to be filled by {@link Filling#takeFirst} with the same. */
+  StepIndex again(long fileSize) {
+    StepIndex empty = new StepIndex(fileSize);
+    int count = 0;
+    long[] ids = new long[farIds.length];
+    for (long id : farIds) {
+      if (count == 0 || ids[count - 1] != id) {
+        ids[count++] = id;
+      }
+    }
+    empty.farIds = Arrays.copyOf(ids, count);
+    empty.farOffsets = new long[count];
+    return empty;
+  }
+
+  /** False if another one of its number was there before. */
+  private boolean putFar(long id, long offset) {
+    int place = Arrays.binarySearch(farIds, id);
+    boolean first = farOffsets[place] == 0;
     if (first) {
-      set(rank, offset);
+      farOffsets[place] = offset;
     }
     return first;
   }
 
-  private void set(int rank, long offset) {
-    low[rank] = (int) offset;
-    if (high != null) {
-      high[rank] = (byte) (offset >>> Integer.SIZE);
-    }
-  }
-
-  private long offset(int rank) {
-    long upper = high == null ? 0 : high[rank] & 0xFFL;
-    return upper << Integer.SIZE | (low[rank] & 0xFFFFFFFFL);
-  }
-
-  /** Place of a number among all, negative if it does not occur. */
-  private int rank(long id) {
-    if (id >= bitCount) {
-      int far = Arrays.binarySearch(farIds, id);
-      return far < 0 ? -1 : nearCount + far;
-    }
+  /** Offset of an instance, -1 if there is none. */
+  long find(long id) {
     if (id < 0) {
       return -1;
     }
-    int word = (int) (id >>> WORD_BITS);
-    long bits = present.get(word);
-    long bit = 1L << id;
-    return (bits & bit) == 0 ? -1 : ranks[word] + Long.bitCount(bits & (bit - 1));
-  }
-
-  /** Offset of an instance, -1 if there is none. */
-  long find(long id) {
-    int rank = rank(id);
-    return rank < 0 ? -1 : offset(rank);
+    if (id >= near) {
+      int far = Arrays.binarySearch(farIds, id);
+      return far < 0 ? -1 : farOffsets[far];
+    }
+    int[] @Nullable [] groups = blocks[(int) (id >>> GROUP_BITS + BLOCK_BITS)];
+    int[] group = groups == null ? null : groups[(int) (id >>> GROUP_BITS) & (BLOCK - 1)];
+    if (group == null) {
+      return -1;
+    }
+    long present = present(group);
+    int number = (int) id & (GROUP - 1);
+    return (present >>> number & 1) == 0 ? -1 : offset(group, rank(present, number));
   }
 
   /** How many instances. */
-  int size() {
-    return nearCount + farIds.length;
+  long size() {
+    return size;
   }
 
   /** Greatest instance number, 0 if there is none. */
   long greatestId() {
-    if (farIds.length > 0) {
-      return farIds[farIds.length - 1];
-    }
-    for (int word = ranks.length - 1; word >= 0; word--) {
-      long bits = present.get(word);
-      if (bits != 0) {
-        return ((long) word << WORD_BITS) + 63 - Long.numberOfLeadingZeros(bits);
-      }
-    }
-    return 0;
+    return greatestId;
   }
 }

@@ -78,14 +78,16 @@ final class StepIndexer {
       scan = scan(new StepCuts(bytes, start, Long.MAX_VALUE), workers);
     }
     List<StepPart> parts = scan.parts;
+    StepIndex index = scan.index;
     refuseTrouble(parts);
-    refuseTooMany(scan.logs);
-    StepIndex index = StepIndex.layOut(scan.logs, bytes.size(), workers);
+    refuseTooMany(index.size());
+    index.finish();
     if (index.hasDuplicates()) {
       keywords = new StepKeywords(listed, limits.maxKeywords());
-      parts = List.of(part(start, bytes.size(), index::putFirst).scan());
-    } else {
-      index.fill(scan.logs, workers);
+      index = index.again(bytes.size());
+      StepIndex.Filling filling = index.new Filling();
+      parts = List.of(part(start, bytes.size(), filling::takeFirst).scan());
+      filling.close();
     }
     progress.accept(bytes.size());
     return file(index, parts);
@@ -113,11 +115,18 @@ final class StepIndexer {
     String schema = "";
     for (int length = FIRST_LOOK; schema.isEmpty() && length <= MAX_PRELUDE; length *= 16) {
       long end = Math.min(bytes.size(), start + length);
-      RecordSink log = new RecordLog(start, length);
+      RecordSink none = new Passed();
       int chunkBytes = chunkBytes(bytes);
-      schema = new StepPart(bytes, limits, unlisted, start, end, chunkBytes, log).scan().schema();
+      schema = new StepPart(bytes, limits, unlisted, start, end, chunkBytes, none).scan().schema();
     }
     return schema;
+  }
+
+  private static final class Passed implements RecordSink {
+    @Override
+    public boolean take(long id, long offset) {
+      return true;
+    }
   }
 
   private static final class Unlisted implements Predicate<String> {
@@ -151,14 +160,15 @@ final class StepIndexer {
     return scan;
   }
 
-  /** A part and what it logged; none where there is no cut. */
-  private record Scanned(@Nullable StepPart part, RecordLog log) {}
+  /** A part; none where there is no cut. */
+  private record Scanned(@Nullable StepPart part) {}
 
   /** Goes through the parts. */
   private final class Scan implements Workers.Work<Scanned> {
     private final StepCuts cuts;
+    final StepIndex index = new StepIndex(bytes.size());
     final List<StepPart> parts = new ArrayList<>();
-    final List<RecordLog> logs = new ArrayList<>();
+    private int done;
 
     Scan(StepCuts cuts) {
       this.cuts = cuts;
@@ -167,18 +177,22 @@ final class StepIndexer {
     @Override
     public Scanned on(int at, int next) {
       long from = cuts.begin(at);
-      long to = from < 0 ? from : cuts.end(at);
-      RecordLog log = new RecordLog(from, to - from);
-      return new Scanned(from < 0 ? null : part(from, to, log).scan(), log);
+      if (from < 0) {
+        return new Scanned(null);
+      }
+      StepIndex.Filling filling = index.new Filling();
+      StepPart part = part(from, cuts.end(at), filling).scan();
+      filling.close();
+      return new Scanned(part);
     }
 
     @Override
-    public void take(Scanned done) {
-      if (done.part != null) {
-        parts.add(done.part);
+    public void take(Scanned scanned) {
+      if (scanned.part != null) {
+        parts.add(scanned.part);
       }
-      logs.add(done.log);
-      progress.accept(Math.min(bytes.size(), (long) logs.size() * partBytes));
+      done++;
+      progress.accept(Math.min(bytes.size(), (long) done * partBytes));
     }
   }
 
@@ -254,11 +268,7 @@ final class StepIndexer {
     return new StepException(bytes.lineOf(offset), message);
   }
 
-  private void refuseTooMany(List<RecordLog> logs) {
-    long records = 0;
-    for (RecordLog log : logs) {
-      records += log.size();
-    }
+  private void refuseTooMany(long records) {
     if (records > limits.maxRecords()) {
       throw new StepException(0, "the file has more than " + limits.maxRecords() + " records.");
     }
