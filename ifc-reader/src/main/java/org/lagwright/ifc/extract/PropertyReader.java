@@ -30,6 +30,9 @@ final class PropertyReader implements PropertySource {
   /** Real models have some dozen sets; a file that has more is read without. */
   private static final int MOST_PATTERNS = 1000;
 
+  /** Pipes and fittings may have sets of one name with as many, but other, properties. */
+  private static final int MOST_OF_A_KEY = 4;
+
   private final IfcFile file;
   private final Relations relations;
   private final PropertyValues values;
@@ -37,7 +40,7 @@ final class PropertyReader implements PropertySource {
   /** Readings of the sets of a type object, which many elements share. */
   private final Map<Long, Gathered> ofTypes = new ConcurrentHashMap<>();
 
-  private final Map<SetPattern.Key, SetPattern> patterns = new ConcurrentHashMap<>();
+  private final Map<SetPattern.Key, List<SetPattern>> patterns = new ConcurrentHashMap<>();
 
   /** A property that stands twice in a set with different values. */
   record Repeated(long set, boolean fromType, Property first, Property second) {}
@@ -239,20 +242,28 @@ final class PropertyReader implements PropertySource {
         return true;
       }
       SetPattern.Key key = new SetPattern.Key(setName, ids.length);
-      SetPattern pattern = patterns.get(key);
-      if (pattern != null && areLike(pattern, ids)) {
+      List<SetPattern> known = patterns.get(key);
+      if (known != null && areLikeOne(known, ids)) {
         return true;
       }
-      boolean learns = pattern == null ? patterns.size() < MOST_PATTERNS : pattern.isWorn();
-      SetPattern.Learner learner = learns ? new SetPattern.Learner() : null;
+      SetPattern.Learner learner = learns(known) ? new SetPattern.Learner() : null;
       if (!oneByOne(ids, learner)) {
         return false;
       }
       SetPattern learnt = learner == null ? null : learner.pattern(ids.length);
       if (learnt != null) {
-        patterns.put(key, learnt);
+        patterns.put(key, withLearnt(known, learnt));
       }
       return true;
+    }
+
+    private boolean areLikeOne(List<SetPattern> known, long[] ids) {
+      for (int i = 0; i < known.size(); i++) {
+        if (areLike(known.get(i), ids)) {
+          return true;
+        }
+      }
+      return false;
     }
 
     private boolean areLike(SetPattern pattern, long[] ids) {
@@ -315,6 +326,30 @@ final class PropertyReader implements PropertySource {
       }
       return values;
     }
+  }
+
+  private boolean learns(@Nullable List<SetPattern> known) {
+    return known == null
+        ? patterns.size() < MOST_PATTERNS
+        : known.size() < MOST_OF_A_KEY || areWorn(known);
+  }
+
+  private static boolean areWorn(List<SetPattern> known) {
+    for (SetPattern pattern : known) {
+      if (!pattern.isWorn()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static List<SetPattern> withLearnt(@Nullable List<SetPattern> known, SetPattern learnt) {
+    List<SetPattern> all = new ArrayList<>(MOST_OF_A_KEY);
+    all.add(learnt);
+    if (known != null && known.size() < MOST_OF_A_KEY) {
+      all.addAll(known);
+    }
+    return List.copyOf(all);
   }
 
   private static long[] members(IfcRecord set, String attribute) {
