@@ -1,7 +1,7 @@
 package org.lagwright.ifc.threads;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -81,15 +81,35 @@ public final class Workers implements AutoCloseable {
    * @param run how many are worked on together
    */
   public <T> void inOrder(int items, int run, Work<T> work) {
-    Deque<Future<T>> waiting = new ArrayDeque<>();
+    int some = threads * AHEAD;
+    List<Future<T>> waiting = new ArrayList<>(2 * some);
     for (int from = 0; from < items; from += run) {
-      if (waiting.size() >= threads * AHEAD) {
-        work.take(result(waiting.remove()));
+      if (waiting.size() == 2 * some) {
+        takeFirst(some, waiting, work);
       }
       waiting.add(pool.submit(new Run<>(work, from, Math.min(items, from + run))));
     }
-    while (!waiting.isEmpty()) {
-      work.take(result(waiting.remove()));
+    takeFirst(waiting.size(), waiting, work);
+  }
+
+  /** Several at once, as to sleep and wake up for each would cost more than to take it. */
+  private static <T> void takeFirst(int count, List<Future<T>> waiting, Work<T> work) {
+    if (count > 0) {
+      sleepUntilDone(waiting.get(count - 1));
+    }
+    for (int i = 0; i < count; i++) {
+      work.take(result(waiting.get(i)));
+    }
+    waiting.subList(0, count).clear();
+  }
+
+  private static void sleepUntilDone(Future<?> future) {
+    try {
+      future.get();
+    } catch (ExecutionException e) {
+      // told when it is taken: one before may have failed as well
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 
