@@ -37,7 +37,7 @@ final class ModelMeasurer {
     workers.inOrder(
         drafts.all().size(), ModelExtractor.RUN, new SegmentWork(drafts.all(), segments));
     int joined =
-        TouchingEnds.join(drafts.all(), joinToleranceM)
+        TouchingEnds.join(drafts.all(), joinToleranceM, workers)
             + Taps.join(drafts.all(), joinToleranceM, workers);
     List<Draft> items = new ArrayList<>();
     for (Draft draft : drafts.all()) {

@@ -41,9 +41,7 @@ final class Taps extends SideSearch<Draft> {
   static int join(List<Draft> drafts, double toleranceM, Workers workers) {
     Taps taps = new Taps(toleranceM);
     if (toleranceM > 0) {
-      for (Draft draft : drafts) {
-        taps.collect(draft);
-      }
+      workers.inOrder(drafts.size(), ModelExtractor.RUN, taps.new Collecting(drafts));
     }
     if (taps.isEmpty()) {
       return 0;
@@ -51,6 +49,31 @@ final class Taps extends SideSearch<Draft> {
     Looking looking = taps.new Looking(drafts);
     workers.inOrder(drafts.size(), ModelExtractor.RUN, looking);
     return taps.join(looking.meetings);
+  }
+
+  /** Collects the open ends of all elements. */
+  private final class Collecting implements Workers.Work<List<Loose<Draft>>> {
+    private final List<Draft> drafts;
+
+    Collecting(List<Draft> drafts) {
+      this.drafts = drafts;
+    }
+
+    @Override
+    public List<Loose<Draft>> on(int from, int to) {
+      List<Loose<Draft>> found = new ArrayList<>();
+      for (Draft draft : drafts.subList(from, to)) {
+        collect(draft, found);
+      }
+      return found;
+    }
+
+    @Override
+    public void take(List<Loose<Draft>> found) {
+      for (Loose<Draft> end : found) {
+        add(end);
+      }
+    }
   }
 
   /** Looks along all straight pieces. */
@@ -64,7 +87,7 @@ final class Taps extends SideSearch<Draft> {
 
     @Override
     public List<Meeting<Draft>> on(int from, int to) {
-      List<Meeting<Draft>> found = new ArrayList<>(0);
+      List<Meeting<Draft>> found = new ArrayList<>();
       for (Draft draft : drafts.subList(from, to)) {
         lookAlong(draft, found);
       }
@@ -77,7 +100,7 @@ final class Taps extends SideSearch<Draft> {
     }
   }
 
-  private void collect(Draft draft) {
+  private static void collect(Draft draft, List<Loose<Draft>> into) {
     if (draft.isWhollyConnected) {
       return;
     }
@@ -94,7 +117,7 @@ final class Taps extends SideSearch<Draft> {
     }
     for (ShapeEnd end : drawn) {
       if (!OpenEnds.isConnected(all.joints(), end.centreM())) {
-        add(new Loose<>(draft, draft.kind, end.centreM(), end.outward(), end.section()));
+        into.add(new Loose<>(draft, draft.kind, end.centreM(), end.outward(), end.section()));
       }
     }
   }

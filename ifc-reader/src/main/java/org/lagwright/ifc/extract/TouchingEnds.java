@@ -2,7 +2,6 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.IntConsumer;
@@ -14,6 +13,7 @@ import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.threads.Workers;
 
 /**
  * Joins ends of pipes, ducts and fittings that touch where the file does not connect them: because
@@ -73,12 +73,10 @@ final class TouchingEnds {
    * @param toleranceM distance up to which ends touch, metres; 0 joins nothing
    * @return how many joints were made
    */
-  static int join(Collection<Draft> drafts, double toleranceM) {
+  static int join(List<Draft> drafts, double toleranceM, Workers workers) {
     TouchingEnds touching = new TouchingEnds(toleranceM);
     if (toleranceM > 0) {
-      for (Draft draft : drafts) {
-        touching.collect(draft);
-      }
+      workers.inOrder(drafts.size(), ModelExtractor.RUN, touching.new Collecting(drafts));
       for (Pair pair : touching.pairs()) {
         touching.join(pair);
       }
@@ -86,7 +84,30 @@ final class TouchingEnds {
     return touching.joined;
   }
 
-  private void collect(Draft draft) {
+  /** Collects the ends of all elements. */
+  private final class Collecting implements Workers.Work<List<Loose>> {
+    private final List<Draft> drafts;
+
+    Collecting(List<Draft> drafts) {
+      this.drafts = drafts;
+    }
+
+    @Override
+    public List<Loose> on(int from, int to) {
+      List<Loose> found = new ArrayList<>();
+      for (Draft draft : drafts.subList(from, to)) {
+        collect(draft, found);
+      }
+      return found;
+    }
+
+    @Override
+    public void take(List<Loose> found) {
+      ends.addAll(found);
+    }
+  }
+
+  private static void collect(Draft draft, List<Loose> into) {
     if (draft.isWhollyConnected) {
       return;
     }
@@ -108,13 +129,13 @@ final class TouchingEnds {
         seen[port] = true;
       }
       if (port < 0 || ports.get(port).connectedTo() == null) {
-        ends.add(new Loose(draft, end.centreM(), end.outward(), end.section(), port));
+        into.add(new Loose(draft, end.centreM(), end.outward(), end.section(), port));
       }
     }
     for (int i = 0; i < seen.length; i++) {
       Port port = ports.get(i);
       if (!seen[i] && port.connectedTo() == null && port.positionM() != null) {
-        ends.add(new Loose(draft, port.positionM(), port.direction(), null, i));
+        into.add(new Loose(draft, port.positionM(), port.direction(), null, i));
       }
     }
   }

@@ -88,7 +88,7 @@ public final class TouchingEndsBenchmark {
   Joined join() {
     try (Workers workers = Workers.forThisMachine()) {
       return new Joined(
-          TouchingEnds.join(drafts, TOLERANCE_M), Taps.join(drafts, TOLERANCE_M, workers));
+          TouchingEnds.join(drafts, TOLERANCE_M, workers), Taps.join(drafts, TOLERANCE_M, workers));
     }
   }
 

@@ -25,6 +25,7 @@ import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Run;
 import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.threads.Workers;
 
 /** Ends that touch are joined where the file connects nothing, and only then. */
 class TouchingEndsTest {
@@ -277,7 +278,9 @@ class TouchingEndsTest {
   @Test
   void noToleranceJoinsNothing() {
     assertThat(new ReadOptions(0).joinToleranceM()).isZero();
-    assertThat(TouchingEnds.join(List.of(), 0)).isZero();
+    try (Workers workers = new Workers(1)) {
+      assertThat(TouchingEnds.join(List.of(), 0, workers)).isZero();
+    }
   }
 
   /** The grid against looking at every pair. */
