@@ -26,12 +26,16 @@ record Engines(Path root, Path node, Path work) {
   /** The heap that extraction must do with. */
   static final int HEAP_MB = 224;
 
-  /** What extraction starts with besides: memory is taken in large pieces and soon used again. */
+  /**
+   * What extraction starts with besides: memory is taken in large pieces and soon used again, and
+   * what lives on is moved out of the way at once.
+   */
   static final List<String> EXTRACT_FLAGS =
       List.of(
           "-XX:TieredStopAtLevel=1",
           "-Xms" + HEAP_MB + "m",
           "-Xmn24m",
+          "-XX:MaxTenuringThreshold=1",
           "-XX:+UseTransparentHugePages");
 
   /** A takeoff of more than this takes many minutes, most of them for cutting plans. */

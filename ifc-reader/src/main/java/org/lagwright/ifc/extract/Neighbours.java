@@ -196,8 +196,7 @@ final class Neighbours {
     }
     return nearest == null
         ? Optional.empty()
-        : Optional.of(
-            new Found(nearest.section(), fitting.step(), null, false, body, 0));
+        : Optional.of(new Found(nearest.section(), fitting.step(), null, false, body, 0));
   }
 
   private static boolean keepsSize(Draft item) {

@@ -154,7 +154,7 @@ final class StepIndex {
 
   private synchronized void put(long number, int[] group) {
     int block = (int) (number >>> BLOCK_BITS);
-    int[] @Nullable [] groups = blocks[block];
+    int @Nullable [] @Nullable [] groups = blocks[block];
     if (groups == null) {
       groups = new int[BLOCK][];
       blocks[block] = groups;
@@ -277,7 +277,7 @@ final class StepIndex {
       int far = Arrays.binarySearch(farIds, id);
       return far < 0 ? -1 : farOffsets[far];
     }
-    int[] @Nullable [] groups = blocks[(int) (id >>> GROUP_BITS + BLOCK_BITS)];
+    int @Nullable [] @Nullable [] groups = blocks[(int) (id >>> GROUP_BITS + BLOCK_BITS)];
     int[] group = groups == null ? null : groups[(int) (id >>> GROUP_BITS) & (BLOCK - 1)];
     if (group == null) {
       return -1;

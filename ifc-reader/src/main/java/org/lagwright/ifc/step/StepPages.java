@@ -25,7 +25,7 @@ final class StepPages {
   private final StepBytes file;
   private final byte @Nullable [] whole;
   private final long[] numbers;
-  private final byte @Nullable [][] kept;
+  private final byte[] @Nullable [] kept;
 
   StepPages(StepBytes file) {
     this.file = file;
