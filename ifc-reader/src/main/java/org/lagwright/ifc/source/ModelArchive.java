@@ -129,7 +129,8 @@ final class ModelArchive implements AutoCloseable {
   private void unpack() {
     try (InputStream in = zip.getInputStream(entry)) {
       unpacking.copy(in, channel);
-    } catch (IOException | RuntimeException e) {
+    } catch (IOException | RuntimeException | Error e) {
+      // handed on to those who wait, else they would wait for ever
       unpacking.fail(e);
     }
   }

@@ -58,7 +58,7 @@ final class Unpacking implements StepBytes.Arrival {
   }
 
   /** Tells those who wait that nothing more will come. */
-  void fail(Exception cause) {
+  void fail(Throwable cause) {
     arrival.fail(unreadable(cause));
   }
 
@@ -72,12 +72,10 @@ final class Unpacking implements StepBytes.Arrival {
     arrival.await(offset);
   }
 
-  private RuntimeException unreadable(Exception cause) {
-    if (cause instanceof ZipException || cause instanceof EOFException) {
-      return damaged(file, cause);
-    }
+  private RuntimeException unreadable(Throwable cause) {
     if (cause instanceof IOException e) {
-      return new UncheckedIOException(e);
+      boolean damaged = e instanceof ZipException || e instanceof EOFException;
+      return damaged ? damaged(file, e) : new UncheckedIOException(e);
     }
     return new IllegalStateException("unpacking failed", cause);
   }
