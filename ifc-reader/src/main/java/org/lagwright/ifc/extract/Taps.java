@@ -41,62 +41,29 @@ final class Taps extends SideSearch<Draft> {
   static int join(List<Draft> drafts, double toleranceM, Workers workers) {
     Taps taps = new Taps(toleranceM);
     if (toleranceM > 0) {
-      workers.inOrder(drafts.size(), ModelExtractor.RUN, taps.new Collecting(drafts));
+      for (Loose<Draft> end : workers.gather(drafts, ModelExtractor.RUN, new Collecting())) {
+        taps.add(end);
+      }
     }
     if (taps.isEmpty()) {
       return 0;
     }
-    Looking looking = taps.new Looking(drafts);
-    workers.inOrder(drafts.size(), ModelExtractor.RUN, looking);
-    return taps.join(looking.meetings);
+    return taps.join(workers.gather(drafts, ModelExtractor.RUN, taps.new Looking()));
   }
 
-  /** Collects the open ends of all elements. */
-  private final class Collecting implements Workers.Work<List<Loose<Draft>>> {
-    private final List<Draft> drafts;
-
-    Collecting(List<Draft> drafts) {
-      this.drafts = drafts;
-    }
-
+  /** Collects the open ends. */
+  private static final class Collecting implements Workers.Search<Draft, Loose<Draft>> {
     @Override
-    public List<Loose<Draft>> on(int from, int to) {
-      List<Loose<Draft>> found = new ArrayList<>();
-      for (Draft draft : drafts.subList(from, to)) {
-        collect(draft, found);
-      }
-      return found;
-    }
-
-    @Override
-    public void take(List<Loose<Draft>> found) {
-      for (Loose<Draft> end : found) {
-        add(end);
-      }
+    public void look(Draft draft, List<Loose<Draft>> into) {
+      collect(draft, into);
     }
   }
 
-  /** Looks along all straight pieces. */
-  private final class Looking implements Workers.Work<List<Meeting<Draft>>> {
-    private final List<Draft> drafts;
-    final List<Meeting<Draft>> meetings = new ArrayList<>();
-
-    Looking(List<Draft> drafts) {
-      this.drafts = drafts;
-    }
-
+  /** Looks along the straight pieces. */
+  private final class Looking implements Workers.Search<Draft, Meeting<Draft>> {
     @Override
-    public List<Meeting<Draft>> on(int from, int to) {
-      List<Meeting<Draft>> found = new ArrayList<>();
-      for (Draft draft : drafts.subList(from, to)) {
-        lookAlong(draft, found);
-      }
-      return found;
-    }
-
-    @Override
-    public void take(List<Meeting<Draft>> found) {
-      meetings.addAll(found);
+    public void look(Draft draft, List<Meeting<Draft>> into) {
+      lookAlong(draft, into);
     }
   }
 

@@ -76,7 +76,7 @@ final class TouchingEnds {
   static int join(List<Draft> drafts, double toleranceM, Workers workers) {
     TouchingEnds touching = new TouchingEnds(toleranceM);
     if (toleranceM > 0) {
-      workers.inOrder(drafts.size(), ModelExtractor.RUN, touching.new Collecting(drafts));
+      touching.ends.addAll(workers.gather(drafts, ModelExtractor.RUN, new Collecting()));
       for (Pair pair : touching.pairs()) {
         touching.join(pair);
       }
@@ -84,26 +84,11 @@ final class TouchingEnds {
     return touching.joined;
   }
 
-  /** Collects the ends of all elements. */
-  private final class Collecting implements Workers.Work<List<Loose>> {
-    private final List<Draft> drafts;
-
-    Collecting(List<Draft> drafts) {
-      this.drafts = drafts;
-    }
-
+  /** Collects the ends. */
+  private static final class Collecting implements Workers.Search<Draft, Loose> {
     @Override
-    public List<Loose> on(int from, int to) {
-      List<Loose> found = new ArrayList<>();
-      for (Draft draft : drafts.subList(from, to)) {
-        collect(draft, found);
-      }
-      return found;
-    }
-
-    @Override
-    public void take(List<Loose> found) {
-      ends.addAll(found);
+    public void look(Draft draft, List<Loose> into) {
+      collect(draft, into);
     }
   }
 

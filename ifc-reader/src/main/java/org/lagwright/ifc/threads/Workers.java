@@ -67,6 +67,32 @@ public final class Workers implements AutoCloseable {
     default void take(T done) {}
   }
 
+  /** Looks for something on single items. */
+  public interface Search<I, T> {
+
+    /** Adds what is found on an item; on any thread, must not depend on other items. */
+    void look(I item, List<T> into);
+  }
+
+  /** What is found on some items, one after the other. */
+  private record Searching<I, T>(List<I> items, Search<I, T> search, List<T> found)
+      implements Work<List<T>> {
+
+    @Override
+    public List<T> on(int from, int to) {
+      List<T> here = new ArrayList<>();
+      for (I item : items.subList(from, to)) {
+        search.look(item, here);
+      }
+      return here;
+    }
+
+    @Override
+    public void take(List<T> done) {
+      found.addAll(done);
+    }
+  }
+
   private record Run<T>(Work<T> work, int from, int to) implements Callable<T> {
     @Override
     public T call() {
@@ -90,6 +116,17 @@ public final class Workers implements AutoCloseable {
       waiting.add(pool.submit(new Run<>(work, from, Math.min(items, from + run))));
     }
     takeFirst(waiting.size(), waiting, work);
+  }
+
+  /**
+   * Gathers what is found on items, in their order.
+   *
+   * @param run how many are looked at together
+   */
+  public <I, T> List<T> gather(List<I> items, int run, Search<I, T> search) {
+    List<T> found = new ArrayList<>();
+    inOrder(items.size(), run, new Searching<>(items, search, found));
+    return found;
   }
 
   /** Several at once, as to sleep and wake up for each would cost more than to take it. */
