@@ -36,6 +36,10 @@ class SetPatternTest {
   private static final List<String> NAMES =
       List.of("Remark 1", "Length", "Remark 2", "Outside Diameter", "it''s");
 
+  /** As many, and some of the same, as fittings have beside pipes. */
+  private static final List<String> OTHER_NAMES =
+      List.of("Remark 1", "Angle", "Remark 2", "Bend Radius", "Length");
+
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 20261126})
   void everySetIsReadAsIfItWereTheOnlyOne(long seed) {
@@ -55,17 +59,19 @@ class SetPatternTest {
   private static IfcFile file(Random random) {
     StringBuilder records = new StringBuilder(InlineModel.MILLIMETRES);
     boolean varied = random.nextBoolean();
+    boolean mixed = random.nextBoolean();
     for (int element = 1; element <= ELEMENTS; element++) {
       int id = 1000 * element;
       records.append("#%d=IFCPIPESEGMENT('%d',$,'Pipe',$,$,$,$,$,$);\n".formatted(id, id));
       StringBuilder members = new StringBuilder();
-      for (int i = 0; i < NAMES.size(); i++) {
+      List<String> names = mixed && random.nextBoolean() ? OTHER_NAMES : NAMES;
+      for (int i = 0; i < names.size(); i++) {
         int member = id + 10 + i;
         boolean usual = random.nextInt(varied ? 10 : 40) > 0;
         int way = usual ? random.nextInt(2) : random.nextInt(WAYS.size());
         members.append(i == 0 ? "#" : ",#").append(member);
         if (random.nextInt(200) > 0) {
-          records.append("#%d=%s;\n".formatted(member, WAYS.get(way).formatted(NAMES.get(i))));
+          records.append("#%d=%s;\n".formatted(member, WAYS.get(way).formatted(names.get(i))));
         }
       }
       records.append("#%d=IFCPROPERTYSET('s',$,'Set',$,(%s));\n".formatted(id + 1, members));
