@@ -27,12 +27,6 @@ import org.lagwright.ifc.schema.IfcRecord;
  */
 final class PropertyReader implements PropertySource {
 
-  /** Real models have some dozen sets; a file that has more is read without. */
-  private static final int MOST_PATTERNS = 1000;
-
-  /** Pipes and fittings may have sets of one name with as many, but other, properties. */
-  private static final int MOST_OF_A_KEY = 4;
-
   private final IfcFile file;
   private final Relations relations;
   private final PropertyValues values;
@@ -40,7 +34,7 @@ final class PropertyReader implements PropertySource {
   /** Readings of the sets of a type object, which many elements share. */
   private final Map<Long, Gathered> ofTypes = new ConcurrentHashMap<>();
 
-  private final Map<SetPattern.Key, List<SetPattern>> patterns = new ConcurrentHashMap<>();
+  private final SetPatterns patterns = new SetPatterns();
 
   /** A property that stands twice in a set with different values. */
   record Repeated(long set, boolean fromType, Property first, Property second) {}
@@ -242,17 +236,17 @@ final class PropertyReader implements PropertySource {
         return true;
       }
       SetPattern.Key key = new SetPattern.Key(setName, ids.length);
-      List<SetPattern> known = patterns.get(key);
-      if (known != null && areLikeOne(known, ids)) {
+      List<SetPattern> known = patterns.of(key);
+      if (areLikeOne(known, ids)) {
         return true;
       }
-      SetPattern.Learner learner = learns(known) ? new SetPattern.Learner() : null;
+      SetPattern.Learner learner = patterns.want(known) ? new SetPattern.Learner() : null;
       if (!oneByOne(ids, learner)) {
         return false;
       }
       SetPattern learnt = learner == null ? null : learner.pattern(ids.length);
       if (learnt != null) {
-        patterns.put(key, withLearnt(known, learnt));
+        patterns.add(key, learnt);
       }
       return true;
     }
@@ -326,30 +320,6 @@ final class PropertyReader implements PropertySource {
       }
       return values;
     }
-  }
-
-  private boolean learns(@Nullable List<SetPattern> known) {
-    return known == null
-        ? patterns.size() < MOST_PATTERNS
-        : known.size() < MOST_OF_A_KEY || areWorn(known);
-  }
-
-  private static boolean areWorn(List<SetPattern> known) {
-    for (SetPattern pattern : known) {
-      if (!pattern.isWorn()) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static List<SetPattern> withLearnt(@Nullable List<SetPattern> known, SetPattern learnt) {
-    List<SetPattern> all = new ArrayList<>(MOST_OF_A_KEY);
-    all.add(learnt);
-    if (known != null && known.size() < MOST_OF_A_KEY) {
-      all.addAll(known);
-    }
-    return List.copyOf(all);
   }
 
   private static long[] members(IfcRecord set, String attribute) {

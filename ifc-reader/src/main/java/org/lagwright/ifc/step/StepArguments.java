@@ -37,24 +37,12 @@ public final class StepArguments {
   private static final StepArguments NONE =
       new StepArguments(new byte[0], 0, new int[2], StepLimits.DEFAULT);
 
-  private static final long COMMAS = StepScanner.LOW * ',';
-  private static final long SEMICOLONS = StepScanner.LOW * ';';
-  private static final long CLOSING = StepScanner.LOW * ')';
-  private static final long SLASHES = StepScanner.LOW * '/';
-  private static final long QUOTE_TO_SLASH = StepScanner.LOW * ('\'' ^ '/');
-
-  /** Room for the starts of as many arguments as most records have. */
-  private static final int USUAL = 11;
-
   private final byte[] bytes;
 
   /** Where the record ends. */
   private final int limit;
 
-  /**
-   * How many arguments there are, and behind that the start of each; start of i + 1 lies one byte
-   * behind the comma of i or the closing bracket.
-   */
+  /** See {@link ArgumentStarts#of}. */
   private final int[] starts;
 
   private final StepLimits limits;
@@ -74,7 +62,7 @@ public final class StepArguments {
    * @param limits brackets nested deeper read as nothing, and so do longer strings
    */
   static StepArguments parse(byte[] bytes, int open, int limit, StepLimits limits) {
-    int[] starts = starts(bytes, open, limit, limits);
+    int[] starts = ArgumentStarts.of(bytes, open, limit, limits);
     return starts == null ? NONE : new StepArguments(bytes, limit, starts, limits);
   }
 
@@ -85,90 +73,22 @@ public final class StepArguments {
    */
   static @Nullable StepArguments parseWhole(
       byte[] bytes, int open, int limit, StepLimits limits, boolean apart) {
-    int[] starts = starts(bytes, open, limit, limits);
+    int[] starts = ArgumentStarts.of(bytes, open, limit, limits);
     if (starts == null) {
       return NONE;
     }
-    int behind = starts[starts[0] + 1];
-    if (depth(bytes[behind - 1], 1) != 0) {
+    if (!ArgumentStarts.areWhole(starts, bytes)) {
       return null;
     }
     if (!apart) {
       return new StepArguments(bytes, limit, starts, limits);
     }
+    int behind = starts[starts[0] + 1];
     for (int i = starts[0] + 1; i > 0; i--) {
       starts[i] -= open;
     }
     byte[] own = Arrays.copyOfRange(bytes, open, behind);
     return new StepArguments(own, own.length, starts, limits);
-  }
-
-  /** See {@link #starts}; null where nothing is to be read. */
-  private static int @Nullable [] starts(byte[] bytes, int open, int limit, StepLimits limits) {
-    int first = StepScanner.skipSpace(bytes, open + 1, limit);
-    if (first < limit && bytes[first] == ')') {
-      return null;
-    }
-    int[] starts = new int[USUAL];
-    starts[1] = open + 1;
-    int depth = 1;
-    int i = open + 1;
-    while (i >= 0 && i < limit && depth > 0) {
-      int from = i;
-      i = from + 8 <= limit ? from + 8 : from + 1;
-      long hits = i > from + 1 ? marks(StepScanner.word(bytes, from)) : 1L << 7;
-      while (hits != 0) {
-        int at = from + StepScanner.firstByte(hits);
-        byte b = bytes[at];
-        hits &= hits - 1;
-        if (b == '\'' || b == '/') {
-          i = behindMarked(bytes, at, limit);
-          break;
-        }
-        depth = depth(b, depth);
-        if (depth > limits.maxNesting()) {
-          return null;
-        }
-        if (depth == 0 || (b == ',' && depth == 1)) {
-          if (++starts[0] + 1 == starts.length) {
-            starts = Arrays.copyOf(starts, starts.length * 2);
-          }
-          starts[starts[0] + 1] = at + 1;
-          hits = depth == 0 ? 0 : hits;
-        }
-      }
-    }
-    return starts;
-  }
-
-  /**
-   * High bit set in the bytes that may open, close, part or hide arguments, and perhaps in a few
-   * behind them that do not.
-   */
-  private static long marks(long word) {
-    return StepScanner.zeroBytes(word ^ COMMAS)
-        | StepScanner.zeroBytes((word | StepScanner.LOW) ^ CLOSING)
-        | StepScanner.zeroBytes((word | QUOTE_TO_SLASH) ^ SLASHES)
-        | StepScanner.zeroBytes(word ^ SEMICOLONS);
-  }
-
-  /** Position behind a string, a comment or a mere slash, -1 if it does not end. */
-  private static int behindMarked(byte[] bytes, int at, int limit) {
-    if (bytes[at] == '\'') {
-      return StepScanner.endOfString(bytes, at, limit);
-    }
-    boolean comment = at + 1 < limit && bytes[at + 1] == '*';
-    return comment ? StepScanner.endOfComment(bytes, at, limit) : at + 1;
-  }
-
-  private static int depth(byte b, int depth) {
-    return switch (b) {
-      case '(' -> depth + 1;
-      case ')' -> depth - 1;
-      // a statement ends here; a missing bracket must not swallow the next one
-      case ';' -> 0;
-      default -> depth;
-    };
   }
 
   /** How many there are. */

@@ -47,7 +47,7 @@ final class StepScanner {
   }
 
   /** Position behind a string, a comment or a mere slash; -1 if it does not end. */
-  private static int endOfMarked(byte[] bytes, int at, int limit) {
+  static int endOfMarked(byte[] bytes, int at, int limit) {
     if (bytes[at] == '\'') {
       return endOfString(bytes, at, limit);
     }
