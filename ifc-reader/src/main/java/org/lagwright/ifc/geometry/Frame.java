@@ -44,9 +44,9 @@ public record Frame(Point origin, Point ex, Point ey, Point ez) {
 
   Vec point(Vec local) {
     return new Vec(
-        origin.x() + (ex.x() * local.x() + ey.x() * local.y() + ez.x() * local.z()),
-        origin.y() + (ex.y() * local.x() + ey.y() * local.y() + ez.y() * local.z()),
-        origin.z() + (ex.z() * local.x() + ey.z() * local.y() + ez.z() * local.z()));
+        origin.x() + x(local.x(), local.y(), local.z()),
+        origin.y() + y(local.x(), local.y(), local.z()),
+        origin.z() + z(local.x(), local.y(), local.z()));
   }
 
   List<Vec> points(List<Vec> local) {
@@ -58,30 +58,39 @@ public record Frame(Point origin, Point ex, Point ey, Point ez) {
   }
 
   Vec vector(Vec local) {
-    // by its numbers, as every corner of every mesh goes through here
     return new Vec(
-        ex.x() * local.x() + ey.x() * local.y() + ez.x() * local.z(),
-        ex.y() * local.x() + ey.y() * local.y() + ez.y() * local.z(),
-        ex.z() * local.x() + ey.z() * local.y() + ez.z() * local.z());
+        x(local.x(), local.y(), local.z()),
+        y(local.x(), local.y(), local.z()),
+        z(local.x(), local.y(), local.z()));
+  }
+
+  // by their numbers, as every corner of every mesh goes through here
+
+  private double x(double alongX, double alongY, double alongZ) {
+    return ex.x() * alongX + ey.x() * alongY + ez.x() * alongZ;
+  }
+
+  private double y(double alongX, double alongY, double alongZ) {
+    return ex.y() * alongX + ey.y() * alongY + ez.y() * alongZ;
+  }
+
+  private double z(double alongX, double alongY, double alongZ) {
+    return ex.z() * alongX + ey.z() * alongY + ez.z() * alongZ;
   }
 
   /** The frame that applies the inner one first. */
   Frame times(Frame inner) {
-    Point at = inner.origin;
     return new Frame(
-        new Point(
-            origin.x() + (ex.x() * at.x() + ey.x() * at.y() + ez.x() * at.z()),
-            origin.y() + (ex.y() * at.x() + ey.y() * at.y() + ez.y() * at.z()),
-            origin.z() + (ex.z() * at.x() + ey.z() * at.y() + ez.z() * at.z())),
-        axis(inner.ex),
-        axis(inner.ey),
-        axis(inner.ez));
+        point(Vec.of(inner.origin)).point(),
+        direction(inner.ex),
+        direction(inner.ey),
+        direction(inner.ez));
   }
 
-  private Point axis(Point inner) {
+  private Point direction(Point inner) {
     return new Point(
-        ex.x() * inner.x() + ey.x() * inner.y() + ez.x() * inner.z(),
-        ex.y() * inner.x() + ey.y() * inner.y() + ez.y() * inner.z(),
-        ex.z() * inner.x() + ey.z() * inner.y() + ez.z() * inner.z());
+        x(inner.x(), inner.y(), inner.z()),
+        y(inner.x(), inner.y(), inner.z()),
+        z(inner.x(), inner.y(), inner.z()));
   }
 }

@@ -70,8 +70,7 @@ final class StepIndex {
     /** Notes an instance; numbers that stand twice are noticed later. */
     @Override
     public boolean take(long id, long offset) {
-      count++;
-      greatest = Math.max(greatest, id);
+      count(id);
       if (id >= near) {
         takeFar(id, offset);
         return true;
@@ -82,6 +81,11 @@ final class StepIndex {
       present[place] |= bit;
       offsets[place * GROUP + (int) (id & (GROUP - 1))] = offset;
       return true;
+    }
+
+    private void count(long id) {
+      count++;
+      greatest = Math.max(greatest, id);
     }
 
     /** Where the group of a number is open. */
@@ -109,15 +113,15 @@ final class StepIndex {
      * and in an index made by {@link #again}.
      */
     boolean takeFirst(long id, long offset) {
-      if (id < near ? (present[place(id)] & 1L << id) != 0 || find(id) >= 0 : !putFar(id, offset)) {
-        return false;
-      }
       if (id < near) {
-        return take(id, offset);
+        boolean isOpen = (present[place(id)] & 1L << id) != 0;
+        return !isOpen && find(id) < 0 && take(id, offset);
       }
-      count++;
-      greatest = Math.max(greatest, id);
-      return true;
+      boolean isFirst = putFar(id, offset);
+      if (isFirst) {
+        count(id);
+      }
+      return isFirst;
     }
 
     private void put(int place) {
