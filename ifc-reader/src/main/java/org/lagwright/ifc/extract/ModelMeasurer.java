@@ -81,31 +81,20 @@ final class ModelMeasurer {
 
   /** First the forms of all, as the size of one is taken through others; then all sizes. */
   private void measureItems(List<Draft> items) {
-    FormWork forms = new FormWork(items, fittings, new ArrayList<>(items.size()));
-    workers.inOrder(items.size(), ModelExtractor.RUN, forms);
+    List<Form> forms = workers.gather(items, ModelExtractor.RUN, new FormWork(fittings));
     for (int i = 0; i < items.size(); i++) {
-      items.get(i).form = forms.found.get(i);
+      items.get(i).form = forms.get(i);
     }
     workers.inOrder(items.size(), ModelExtractor.RUN, new ItemWork(items, fittings));
   }
 
-  private record FormWork(List<Draft> items, FittingMeasurer fittings, List<Form> found)
-      implements Workers.Work<List<Form>> {
+  private record FormWork(FittingMeasurer fittings) implements Workers.Search<Draft, Form> {
 
     @Override
-    public List<Form> on(int from, int to) {
-      List<Form> forms = new ArrayList<>(to - from);
-      for (Draft item : items.subList(from, to)) {
-        item.open();
-        forms.add(fittings.formOf(item));
-        item.close();
-      }
-      return forms;
-    }
-
-    @Override
-    public void take(List<Form> forms) {
-      found.addAll(forms);
+    public void look(Draft item, List<Form> into) {
+      item.open();
+      into.add(fittings.formOf(item));
+      item.close();
     }
   }
 

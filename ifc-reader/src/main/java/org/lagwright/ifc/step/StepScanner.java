@@ -66,8 +66,7 @@ final class StepScanner {
     int i = at;
     while (i + 8 <= limit) {
       long word = word(bytes, i);
-      // a quote and a slash differ in one bit, so one test finds both
-      long hits = zeroBytes(word ^ SEMICOLONS) | zeroBytes((word | QUOTE_TO_SLASH) ^ SLASHES);
+      long hits = marks(word);
       if (hits != 0) {
         return i + firstByte(hits);
       }
@@ -81,6 +80,12 @@ final class StepScanner {
       i++;
     }
     return limit;
+  }
+
+  /** High bit set in the bytes that are a semicolon, a quote or a slash; see {@link #zeroBytes}. */
+  static long marks(long word) {
+    // a quote and a slash differ in one bit, so one test finds both
+    return zeroBytes(word ^ SEMICOLONS) | zeroBytes((word | QUOTE_TO_SLASH) ^ SLASHES);
   }
 
   /** First position from {@code at} on that holds a byte; the limit if none does. */

@@ -19,7 +19,7 @@ public final class Workers implements AutoCloseable {
   /** More threads than this would only contend for the memory. */
   private static final int MOST = 16;
 
-  /** Runs for each thread that may wait to be taken. */
+  /** Runs for each thread that are taken together; as many again are worked on meanwhile. */
   private static final int AHEAD = 4;
 
   private final int threads;
