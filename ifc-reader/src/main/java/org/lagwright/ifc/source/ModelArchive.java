@@ -40,6 +40,7 @@ final class ModelArchive implements AutoCloseable {
     this.unpacking = new Unpacking(file, entry.getSize());
     this.thread = new Thread(this::unpack, "lagwright-unpack");
     thread.setDaemon(true);
+    thread.setUncaughtExceptionHandler(unpacking.mistakes());
   }
 
   /** True if the file starts like a zip archive, whatever its name. */
@@ -129,8 +130,7 @@ final class ModelArchive implements AutoCloseable {
   private void unpack() {
     try (InputStream in = zip.getInputStream(entry)) {
       unpacking.copy(in, channel);
-    } catch (IOException | RuntimeException | Error e) {
-      // handed on to those who wait, else they would wait for ever
+    } catch (IOException e) {
       unpacking.fail(e);
     }
   }

@@ -58,8 +58,14 @@ final class Unpacking implements StepBytes.Arrival {
   }
 
   /** Tells those who wait that nothing more will come. */
-  void fail(Throwable cause) {
-    arrival.fail(unreadable(cause));
+  void fail(IOException cause) {
+    boolean damaged = cause instanceof ZipException || cause instanceof EOFException;
+    arrival.fail(damaged ? damaged(file, cause) : new UncheckedIOException(cause));
+  }
+
+  /** Tells those who wait of any other mistake in the thread that unpacks. */
+  Thread.UncaughtExceptionHandler mistakes() {
+    return arrival;
   }
 
   /** Lets the writer end early; nobody waits any more. */
@@ -70,13 +76,5 @@ final class Unpacking implements StepBytes.Arrival {
   @Override
   public void await(long offset) {
     arrival.await(offset);
-  }
-
-  private RuntimeException unreadable(Throwable cause) {
-    if (cause instanceof IOException e) {
-      boolean damaged = e instanceof ZipException || e instanceof EOFException;
-      return damaged ? damaged(file, e) : new UncheckedIOException(e);
-    }
-    return new IllegalStateException("unpacking failed", cause);
   }
 }

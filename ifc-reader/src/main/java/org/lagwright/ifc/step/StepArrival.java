@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * How far the bytes of a file have come: one thread brings them, others wait for what they need.
  */
-public final class StepArrival implements StepBytes.Arrival {
+public final class StepArrival implements StepBytes.Arrival, Thread.UncaughtExceptionHandler {
 
   private final long size;
   private long arrived;
@@ -39,6 +39,12 @@ public final class StepArrival implements StepBytes.Arrival {
   public synchronized void fail(RuntimeException what) {
     failure = what;
     notifyAll();
+  }
+
+  /** Tells of a mistake in the thread that brings the bytes: who waits would else wait for ever. */
+  @Override
+  public void uncaughtException(Thread thread, Throwable mistake) {
+    fail(new IllegalStateException(thread.getName() + " failed", mistake));
   }
 
   @Override

@@ -30,6 +30,7 @@ final class StepLoader implements Runnable {
     } else {
       Thread thread = new Thread(this, "lagwright-load");
       thread.setDaemon(true);
+      thread.setUncaughtExceptionHandler(arrival);
       thread.start();
     }
   }
@@ -47,9 +48,6 @@ final class StepLoader implements Runnable {
       arrival.finish();
     } catch (IOException e) {
       arrival.fail(new UncheckedIOException(e));
-    } catch (RuntimeException | Error e) {
-      // handed on to those who wait, else they would wait for ever
-      arrival.fail(new IllegalStateException("loading failed", e));
     }
   }
 }
