@@ -3,7 +3,6 @@ package org.lagwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
@@ -40,13 +39,6 @@ import org.lagwright.takeoff.settings.DemandSettings;
 import org.lagwright.takeoff.settings.OrderSettings;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.settings.UnitSystem;
-import org.lagwright.takeoff.thickness.Asked;
-import org.lagwright.takeoff.thickness.Conditions;
-import org.lagwright.takeoff.thickness.Demand;
-import org.lagwright.takeoff.thickness.Exposure;
-import org.lagwright.takeoff.thickness.Layer;
-import org.lagwright.takeoff.thickness.Layer.LayerForm;
-import org.lagwright.takeoff.thickness.Proof;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 import org.lagwright.takeoff.thickness.ThicknessPacks;
 
@@ -175,11 +167,21 @@ public final class SampleTakeoff {
     MepElement.Builder pipe =
         pipe(101, PIPE_ID, "CHW pipe 1").lengthM(metres(1.75)).existingInsulation(existing());
     elements.add(
-        onLine(pipe.build(), CHILLED, cold(), new Quantities(1.75, 0, 0.75, 0.0125), "L001"));
+        onLine(
+            pipe.build(),
+            CHILLED,
+            SampleDecisions.cold(),
+            new Quantities(1.75, 0, 0.75, 0.0125),
+            "L001"));
     MepElement.Builder second =
         pipe(102, "0AlderQuay0Pipe0000002", "CHW pipe 2").lengthM(metres(2.5));
     elements.add(
-        onLine(second.build(), CHILLED, cold(), new Quantities(2.5, 0, 1, 0.0225), "L001"));
+        onLine(
+            second.build(),
+            CHILLED,
+            SampleDecisions.cold(),
+            new Quantities(2.5, 0, 1, 0.0225),
+            "L001"));
     MepElement bend =
         pipe(103, "0AlderQuay0Bend0000001", "CHW bend")
             .is(Kind.PIPE_FITTING, Form.BEND)
@@ -190,10 +192,12 @@ public final class SampleTakeoff {
                     new Evidence(1, "ends", "")))
             .bend(measured(90.0), measured(0.0762))
             .build();
-    elements.add(onLine(bend, CHILLED, cold(), new Quantities(0, 1, 0.5, 0.01), "L002"));
+    elements.add(
+        onLine(bend, CHILLED, SampleDecisions.cold(), new Quantities(0, 1, 0.5, 0.01), "L002"));
     MepElement valve =
         pipe(104, "0AlderQuay0Valve000001", "Gate valve").is(Kind.VALVE, Form.VALVE_BODY).build();
-    elements.add(onLine(valve, CHILLED, cold(), new Quantities(0, 1, 0, 0), "L003"));
+    elements.add(
+        onLine(valve, CHILLED, SampleDecisions.cold(), new Quantities(0, 1, 0, 0), "L003"));
   }
 
   private void addDucts() {
@@ -206,7 +210,8 @@ public final class SampleTakeoff {
             .systems(List.of(SUPPLY))
             .place(PLANT_ROOM)
             .build();
-    elements.add(onLine(duct, SUPPLY_AIR, air(), new Quantities(2, 0, 4.5, 0.13), "L004"));
+    elements.add(
+        onLine(duct, SUPPLY_AIR, SampleDecisions.air(), new Quantities(2, 0, 4.5, 0.13), "L004"));
     MepElement unknown =
         MepElement.builder(new ElementKey(1, 202), HOSTILE_ID, "IFCDUCTSEGMENT")
             .named(HOSTILE_NAME, "+1", "@SUM(A1)", null)
@@ -272,59 +277,6 @@ public final class SampleTakeoff {
         List.of(new ElementKey(0, 306)));
   }
 
-  private static ThicknessDecision cold() {
-    Demand dew =
-        new Demand(
-            Demand.Kind.CONDENSATION,
-            0.0213,
-            "dew-point",
-            "heat flow through a cylinder, ISO 12241",
-            new TreeMap<>(Map.of("dewPointC", "18.2", "mediumC", "6")));
-    Demand energy =
-        new Demand(Demand.Kind.ENERGY_RULE, 0.019, "sample-rule", "sample pack", Map.of());
-    return new ThicknessDecision(
-        List.of(dew, energy),
-        dew,
-        0.0213,
-        List.of(new Layer("flexible-foam", LayerForm.TUBE, 0.025)),
-        "plant-room",
-        new Proof(
-            new Conditions(
-                new Section.Round(0.0603),
-                false,
-                6.0,
-                6.0,
-                Exposure.still(28, 65.5, 0.9),
-                1,
-                "fef_nbr",
-                "none",
-                null,
-                "plant-room",
-                "chilled",
-                Asked.NOTHING),
-            6,
-            28,
-            20.96,
-            25.9,
-            6,
-            -42.1,
-            -7.3,
-            new Proof.Saving(70, 23, 5.5, 8)));
-  }
-
-  private static ThicknessDecision air() {
-    Demand user = new Demand(Demand.Kind.USER, 0.045, "thicknessesM", "settings", Map.of());
-    return new ThicknessDecision(
-        List.of(user),
-        user,
-        0.045,
-        List.of(
-            new Layer("flexible-foam", LayerForm.SHEET, 0.032),
-            new Layer("flexible-foam", LayerForm.SHEET, 0.019)),
-        "indoor",
-        null);
-  }
-
   private static TakenElement onLine(
       MepElement element,
       Classification service,
@@ -341,7 +293,7 @@ public final class SampleTakeoff {
         0,
         line,
         null,
-        trace());
+        SampleDecisions.trace());
   }
 
   private static TakenElement leftOut(
@@ -356,7 +308,7 @@ public final class SampleTakeoff {
         0,
         null,
         code,
-        trace());
+        SampleDecisions.trace());
   }
 
   private static TakenElement notTaken(MepElement element, Scope scope, String reason) {
@@ -371,27 +323,6 @@ public final class SampleTakeoff {
         null,
         null,
         Trace.of(List.of()));
-  }
-
-  private static Trace trace() {
-    return Trace.of(
-        List.of(
-            new Trace.Read(
-                "outside diameter",
-                "60.3 mm",
-                How.SOLID,
-                new Evidence(301, "IfcCircleProfileDef.Radius", "30.15")),
-            new Trace.Lost(
-                "outside diameter",
-                "50 mm",
-                How.PROPERTY,
-                new Evidence(302, "Dimensions.Diameter", "50."),
-                "is the nominal size"),
-            new Trace.Decided(
-                "service", "Chilled water flow", "services", "chw-name", "common practice"),
-            new Trace.Assumed("surroundings", "plant-room", "the space is called Plant room"),
-            new Trace.Given("air temperature", "28 degC", "air.plant-room.temperatureC"),
-            new Trace.Computed("thickness", "21.3 mm", "least thickness above the dew point")));
   }
 
   private static List<TakeoffLine> lines() {
