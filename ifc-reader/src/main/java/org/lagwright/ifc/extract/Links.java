@@ -16,11 +16,13 @@ final class Links {
 
   private static final int SEQUENCE_BITS = 24;
 
+  private static final int LEAST_ROOM = 16;
+
   /** Up to this many values of one key, repetitions are looked for one by one. */
   private static final int FEW = 16;
 
-  private Numbers keys = new Numbers();
-  private Numbers values = new Numbers();
+  private Numbers keys;
+  private Numbers values;
 
   /** Where the values of each key start, and one more behind the last; null if each has one. */
   private int @Nullable [] starts;
@@ -29,6 +31,18 @@ final class Links {
 
   /** Links whose key is that of the one before. */
   private int repeated;
+
+  Links() {
+    this(LEAST_ROOM);
+  }
+
+  /**
+   * @param room links up to which it need not grow
+   */
+  Links(int room) {
+    keys = new Numbers(room);
+    values = new Numbers(room);
+  }
 
   /** Adds a link unless one of both is 0, which stands for none. */
   void add(long key, long value) {

@@ -10,10 +10,6 @@ final class Numbers {
   private long @Nullable [] wide;
   private int size;
 
-  Numbers() {
-    this(16);
-  }
-
   /**
    * @param room numbers up to which it need not grow
    */

@@ -35,13 +35,13 @@ final class Relations {
           "IfcRelCoversBldgElements");
 
   private final IfcFile file;
-  private final Tables tables = new Tables();
+  private final Tables tables;
   private final Map<Long, String> layerOfItem = new HashMap<>();
 
   /** What relations tell: those of the whole file, or of some of them. */
   private static final class Tables {
     final Links typeOf = new Links();
-    final Links propertySetsOf = new Links();
+    final Links propertySetsOf;
     final Links overridesOf = new Links();
     final Links groupsOf = new Links();
     final Links containerOf = new Links();
@@ -49,30 +49,38 @@ final class Relations {
     final Links aggregateOf = new Links();
     final Links nestOf = new Links();
     final Links partsOf = new Links();
-    final Links portsOf = new Links();
-    final Links ownerOfPort = new Links();
-    final Links partnerOfPort = new Links();
+    final Links portsOf;
+    final Links ownerOfPort;
+    final Links partnerOfPort;
     final Links materialsOf = new Links();
     final Links coveringsOf = new Links();
     final Set<Long> types = new LinkedHashSet<>();
 
     /** All of them, those that mostly are the largest first. */
-    final List<Links> all =
-        List.of(
-            propertySetsOf,
-            portsOf,
-            ownerOfPort,
-            partnerOfPort,
-            typeOf,
-            overridesOf,
-            groupsOf,
-            containerOf,
-            aggregateOf,
-            nestOf,
-            partsOf,
-            materialsOf,
-            coveringsOf,
-            referencesOf);
+    final List<Links> all;
+
+    Tables(int sets, int ports, int connections) {
+      propertySetsOf = new Links(sets);
+      portsOf = new Links(ports);
+      ownerOfPort = new Links(ports);
+      partnerOfPort = new Links(2 * connections);
+      all =
+          List.of(
+              propertySetsOf,
+              portsOf,
+              ownerOfPort,
+              partnerOfPort,
+              typeOf,
+              overridesOf,
+              groupsOf,
+              containerOf,
+              aggregateOf,
+              nestOf,
+              partsOf,
+              materialsOf,
+              coveringsOf,
+              referencesOf);
+    }
 
     void addAll(Tables more) {
       for (int i = 0; i < all.size(); i++) {
@@ -84,6 +92,12 @@ final class Relations {
 
   Relations(IfcFile file, Workers workers) {
     this.file = file;
+    // most relations of these kinds make one link
+    this.tables =
+        new Tables(
+            file.count("IfcRelDefinesByProperties"),
+            file.count("IfcRelConnectsPortToElement"),
+            file.count("IfcRelConnectsPorts"));
     long[] ids = file.ids(READ);
     workers.inOrder(ids.length, PIECE, new Pass(ids));
     readLayers();
@@ -107,7 +121,7 @@ final class Relations {
 
     @Override
     public Tables on(int from, int to) {
-      Tables found = new Tables();
+      Tables found = new Tables(PIECE, 0, 0);
       for (int i = from; i < to; i++) {
         IfcRecord record = file.find(ids[i]);
         if (record != null) {

@@ -1,7 +1,6 @@
 package org.lagwright.ifc.schema;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
@@ -115,16 +114,24 @@ public final class IfcFile {
 
   /** Instance numbers of several entities and their subtypes, ascending; see {@link #all}. */
   public long[] ids(List<String> wanted) {
-    long[] ids = new long[0];
+    List<String> keywords = new ArrayList<>();
     for (StepKeyword keyword : step.keywords()) {
-      if (keyword.listed() && entities[keyword.number()].isOneOf(wanted)) {
-        long[] more = step.ids(keyword.name());
-        int before = ids.length;
-        ids = Arrays.copyOf(ids, before + more.length);
-        System.arraycopy(more, 0, ids, before, more.length);
+      if (entities[keyword.number()].isOneOf(wanted)) {
+        keywords.add(keyword.name());
       }
     }
-    Arrays.sort(ids);
-    return ids;
+    return step.ids(keywords);
+  }
+
+  /** How many records of an entity and its subtypes. */
+  public int count(String entity) {
+    List<String> wanted = List.of(entity);
+    int count = 0;
+    for (StepKeyword keyword : step.keywords()) {
+      if (entities[keyword.number()].isOneOf(wanted)) {
+        count += step.count(keyword);
+      }
+    }
+    return count;
   }
 }

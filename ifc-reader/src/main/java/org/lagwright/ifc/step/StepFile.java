@@ -1,5 +1,6 @@
 package org.lagwright.ifc.step;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.LongConsumer;
@@ -100,10 +101,21 @@ public final class StepFile {
     return problems;
   }
 
-  /** Instance numbers of one keyword in file order; only for keywords listed at {@link #open}. */
-  public long[] ids(String keyword) {
-    StepKeyword known = keywords.named(keyword);
-    return known == null ? new long[0] : StepTypes.ids(types, known);
+  /** Instance numbers of some keywords, ascending; only for keywords listed at {@link #open}. */
+  public long[] ids(List<String> wanted) {
+    List<StepKeyword> known = new ArrayList<>();
+    for (String keyword : wanted) {
+      StepKeyword itself = keywords.named(keyword);
+      if (itself != null && itself.listed()) {
+        known.add(itself);
+      }
+    }
+    return StepTypes.ids(types, known);
+  }
+
+  /** How many instances of one keyword. */
+  public int count(StepKeyword keyword) {
+    return StepTypes.count(types, keyword);
   }
 
   /** How many instances of each keyword, sorted by keyword. */

@@ -4,10 +4,12 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where each instance starts: instance number to byte offset. Numbers come in groups of 64; of each
- * group there is one array with a bit for each number that occurs, and behind it the offsets of
- * those, in their order. That takes 4.5 bytes an instance where numbers follow each other, and more
- * where they leave gaps. Numbers far beyond the rest are kept in a sorted list. Several threads may
+ * Where each instance starts: instance number to byte offset. Numbers come in groups of 64, which
+ * lie one behind the other in large pieces of memory. A group is a bit for each number that occurs
+ * and, behind it, the offset where it begins and how far from there each of its instances lies, in
+ * two bytes; that takes 2.3 bytes an instance where numbers follow each other, and more where they
+ * leave gaps. A group that the file comes back to, or that lies wide apart, has room for all 64
+ * offsets as they are. Numbers far beyond the rest are kept in a sorted list. Several threads may
  * fill it at the same time; once {@link #finish} was called, several may ask.
  */
 final class StepIndex {
@@ -22,19 +24,44 @@ final class StepIndex {
   /** Groups that are listed together. */
   private static final int BLOCK = 1 << BLOCK_BITS;
 
-  /** Ints of a group before its offsets: a bit for each number. */
+  /** Most longs of a group: the bits, and each offset as it is. */
+  private static final int ROOMY = 1 + GROUP;
+
+  /** Longs of a group of distances before these: the bits, and the offset where it begins. */
   private static final int HEAD = 2;
 
-  private static final long LEAST_NEAR = 1 << 16;
+  /** Distances in a long. */
+  private static final int DISTANCES = 4;
 
-  /** True for files beyond 4 GiB: bits 32 to 39 of the offsets stand behind them, four an int. */
-  private final boolean wide;
+  private static final int DISTANCE_BITS = Long.SIZE / DISTANCES;
+  private static final long GREATEST_DISTANCE = (1L << DISTANCE_BITS) - 1;
+
+  /** Bytes of a file, as a power of two, for which a slab has a long. */
+  private static final int FILE_BITS = 8;
+
+  private static final int LEAST_SLAB_BITS = 8;
+  private static final int MOST_SLAB_BITS = 17;
+
+  private static final long LEAST_NEAR = 1 << 16;
 
   /** Numbers from here on are kept in the sorted list. */
   private final long near;
 
-  /** The groups, by block; what does not occur is null. */
-  private final int[] @Nullable [] @Nullable [] blocks;
+  private final int slabBits;
+
+  /** The groups; a new slab is taken where one does not fit into the last. */
+  private long[][] slabs = new long[16][];
+
+  private int slabCount;
+
+  /** Longs of the last slab that are used. */
+  private int used;
+
+  /**
+   * By block where in the slabs each group lies, times two, and one more if it has room for all;
+   * zero for what does not occur.
+   */
+  private final int[] @Nullable [] blocks;
 
   private long[] farIds = new long[0];
   private long[] farOffsets = new long[0];
@@ -46,10 +73,15 @@ final class StepIndex {
    * @param fileSize beyond the greatest offset; numbers of instances are mostly below it, too
    */
   StepIndex(long fileSize) {
-    wide = fileSize > 1L << Integer.SIZE;
     long expected = Math.max(LEAST_NEAR, fileSize);
-    blocks = new int[Math.toIntExact((expected >>> GROUP_BITS + BLOCK_BITS) + 1)][][];
+    blocks = new int[Math.toIntExact((expected >>> GROUP_BITS + BLOCK_BITS) + 1)][];
     near = (long) blocks.length << GROUP_BITS + BLOCK_BITS;
+    int bits = Long.SIZE - Long.numberOfLeadingZeros(fileSize >>> FILE_BITS);
+    slabBits = Math.max(LEAST_SLAB_BITS, Math.min(MOST_SLAB_BITS, bits));
+    slabs[0] = new long[1 << slabBits];
+    slabCount = 1;
+    // zero stands for no group
+    used = 1;
   }
 
   /** Takes the instances of a stretch of the file, from one thread. */
@@ -58,6 +90,7 @@ final class StepIndex {
     /** Groups that are filled at the same time, as exporters jump back and forth. */
     private static final int OPEN = 8;
 
+    private final long[] packed = new long[ROOMY];
     private final long[] groups = new long[OPEN];
     private final long[] present = new long[OPEN];
     private final long[] offsets = new long[OPEN * GROUP];
@@ -126,7 +159,8 @@ final class StepIndex {
 
     private void put(int place) {
       if (present[place] != 0) {
-        StepIndex.this.put(groups[place], packed(present[place], offsets, place * GROUP));
+        int length = pack(present[place], offsets, place * GROUP, packed);
+        StepIndex.this.put(groups[place], packed, length);
         present[place] = 0;
       }
     }
@@ -156,57 +190,93 @@ final class StepIndex {
     duplicates |= done.twice;
   }
 
-  private synchronized void put(long number, int[] group) {
+  private synchronized void put(long number, long[] group, int length) {
     int block = (int) (number >>> BLOCK_BITS);
-    int @Nullable [] @Nullable [] groups = blocks[block];
-    if (groups == null) {
-      groups = new int[BLOCK][];
-      blocks[block] = groups;
+    int[] places = blocks[block];
+    if (places == null) {
+      places = new int[BLOCK];
+      blocks[block] = places;
     }
-    int place = (int) number & (BLOCK - 1);
-    int[] before = groups[place];
-    groups[place] = before == null ? group : merged(before, group);
+    int i = (int) number & (BLOCK - 1);
+    if (places[i] == 0) {
+      places[i] = add(group, length);
+    } else {
+      places[i] = merge(places[i], group, length);
+    }
   }
 
-  /** A group as it is kept. */
-  private int[] packed(long present, long[] offsets, int from) {
-    int count = Long.bitCount(present);
-    int[] group = new int[HEAD + count + (wide ? (count + 3) / 4 : 0)];
-    group[0] = (int) present;
-    group[1] = (int) (present >>> Integer.SIZE);
-    int at = 0;
+  /** Where in the slabs a group was put. */
+  private int add(long[] group, int length) {
+    if (used + length > 1 << slabBits) {
+      if (slabCount == slabs.length) {
+        slabs = Arrays.copyOf(slabs, 2 * slabCount);
+      }
+      slabs[slabCount++] = new long[1 << slabBits];
+      used = 0;
+    }
+    System.arraycopy(group, 0, slabs[slabCount - 1], used, length);
+    int place = Math.addExact(slabCount - 1 << slabBits, used) << 1;
+    used += length;
+    return length == ROOMY ? place | 1 : place;
+  }
+
+  /**
+   * A group as it is kept; its instances lie close together, or it has room for all.
+   *
+   * @return how many longs it takes
+   */
+  private static int pack(long present, long[] offsets, int from, long[] group) {
+    long first = Long.MAX_VALUE;
+    long last = 0;
+    for (long rest = present; rest != 0; rest &= rest - 1) {
+      long offset = offsets[from + Long.numberOfTrailingZeros(rest)];
+      first = Math.min(first, offset);
+      last = Math.max(last, offset);
+    }
+    group[0] = present;
+    if (last - first > GREATEST_DISTANCE) {
+      System.arraycopy(offsets, from, group, 1, GROUP);
+      return ROOMY;
+    }
+    group[1] = first;
+    int length = HEAD;
+    int bits = Long.SIZE;
+    for (long rest = present; rest != 0; rest &= rest - 1) {
+      if (bits == Long.SIZE) {
+        bits = 0;
+        group[length++] = 0;
+      }
+      group[length - 1] |= offsets[from + Long.numberOfTrailingZeros(rest)] - first << bits;
+      bits += DISTANCE_BITS;
+    }
+    return length;
+  }
+
+  /** Two parts of a group in one, which has room for all; where it is. */
+  private int merge(int place, long[] more, int length) {
+    long[] slab = slabs[place >>> 1 + slabBits];
+    int at = at(place);
+    long before = slab[at];
+    duplicates |= (before & more[0]) != 0;
+    long[] whole = new long[ROOMY];
+    whole[0] = before | more[0];
     for (int i = 0; i < GROUP; i++) {
-      if ((present >>> i & 1) != 0) {
-        long offset = offsets[from + i];
-        group[HEAD + at] = (int) offset;
-        if (wide) {
-          group[HEAD + count + (at >>> 2)] |= (int) (offset >>> Integer.SIZE) << 8 * (at & 3);
-        }
-        at++;
+      if ((before >>> i & 1) != 0) {
+        whole[1 + i] = offset(slab, at, (place & 1) != 0, i);
+      } else if ((more[0] >>> i & 1) != 0) {
+        whole[1 + i] = offset(more, 0, length == ROOMY, i);
       }
     }
-    return group;
-  }
-
-  /** Two parts of a group in one. */
-  private int[] merged(int[] one, int[] other) {
-    long ofOne = present(one);
-    long ofOther = present(other);
-    duplicates |= (ofOne & ofOther) != 0;
-    long[] offsets = new long[GROUP];
-    for (int i = 0; i < GROUP; i++) {
-      long bit = 1L << i;
-      if ((ofOne & bit) != 0) {
-        offsets[i] = offset(one, rank(ofOne, i));
-      } else if ((ofOther & bit) != 0) {
-        offsets[i] = offset(other, rank(ofOther, i));
-      }
+    if ((place & 1) == 0) {
+      return add(whole, ROOMY);
     }
-    return packed(ofOne | ofOther, offsets, 0);
+    System.arraycopy(whole, 0, slab, at, ROOMY);
+    return place;
   }
 
-  private static long present(int[] group) {
-    return (long) group[1] << Integer.SIZE | (group[0] & 0xFFFFFFFFL);
+  /** Where a group begins in its slab. */
+  private int at(int place) {
+    return place >>> 1 & (1 << slabBits) - 1;
   }
 
   /** How many numbers of a group occur before one; counted only where some are missing. */
@@ -215,14 +285,14 @@ final class StepIndex {
     return (present & before) == before ? number : Long.bitCount(present & before);
   }
 
-  private long offset(int[] group, int rank) {
-    long low = group[HEAD + rank] & 0xFFFFFFFFL;
-    if (!wide) {
-      return low;
+  /** Offset of a number that occurs in a group. */
+  private static long offset(long[] slab, int at, boolean roomy, int number) {
+    if (roomy) {
+      return slab[at + 1 + number];
     }
-    int highs = HEAD + Long.bitCount(present(group));
-    long high = group[highs + (rank >>> 2)] >>> 8 * (rank & 3) & 0xFF;
-    return high << Integer.SIZE | low;
+    int rank = rank(slab[at], number);
+    long distances = slab[at + HEAD + rank / DISTANCES];
+    return slab[at + 1] + (distances >>> rank % DISTANCES * DISTANCE_BITS & GREATEST_DISTANCE);
   }
 
   /** To be called when all is taken, before anything is asked. */
@@ -281,14 +351,15 @@ final class StepIndex {
       int far = Arrays.binarySearch(farIds, id);
       return far < 0 ? -1 : farOffsets[far];
     }
-    int @Nullable [] @Nullable [] groups = blocks[(int) (id >>> GROUP_BITS + BLOCK_BITS)];
-    int[] group = groups == null ? null : groups[(int) (id >>> GROUP_BITS) & (BLOCK - 1)];
-    if (group == null) {
+    int[] places = blocks[(int) (id >>> GROUP_BITS + BLOCK_BITS)];
+    int place = places == null ? 0 : places[(int) (id >>> GROUP_BITS) & (BLOCK - 1)];
+    if (place == 0) {
       return -1;
     }
-    long present = present(group);
+    long[] slab = slabs[place >>> 1 + slabBits];
+    int at = at(place);
     int number = (int) id & (GROUP - 1);
-    return (present >>> number & 1) == 0 ? -1 : offset(group, rank(present, number));
+    return (slab[at] >>> number & 1) == 0 ? -1 : offset(slab, at, (place & 1) != 0, number);
   }
 
   /** How many instances. */

@@ -43,17 +43,27 @@ final class StepTypes {
     return number < logs.length ? logs[number] : null;
   }
 
-  /** Instances of one keyword in all stretches of a file, in their order. */
-  static long[] ids(List<StepTypes> stretches, StepKeyword keyword) {
-    long[] ids = new long[keyword.listed() ? count(stretches, keyword) : 0];
+  /** Instances of listed keywords in all stretches of a file, ascending. */
+  static long[] ids(List<StepTypes> stretches, List<StepKeyword> keywords) {
+    int size = 0;
+    for (StepKeyword keyword : keywords) {
+      size += count(stretches, keyword);
+    }
+    long[] ids = new long[size];
     int at = 0;
     for (StepTypes stretch : stretches) {
-      IdLog log = stretch.find(keyword.number());
-      if (log != null) {
-        log.copyTo(ids, at);
-        at += log.size();
+      int from = at;
+      for (StepKeyword keyword : keywords) {
+        IdLog log = stretch.find(keyword.number());
+        if (log != null) {
+          log.copyTo(ids, at);
+          at += log.size();
+        }
       }
+      Arrays.sort(ids, from, at);
     }
+    // mostly ascending by now; what is not takes a second array as large
+    Arrays.sort(ids);
     return ids;
   }
 
@@ -69,7 +79,8 @@ final class StepTypes {
     return counts;
   }
 
-  private static int count(List<StepTypes> stretches, StepKeyword keyword) {
+  /** How many instances of a keyword. */
+  static int count(List<StepTypes> stretches, StepKeyword keyword) {
     int total = 0;
     for (StepTypes stretch : stretches) {
       total += stretch.count(keyword.number());

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import org.junit.jupiter.api.Tag;
@@ -76,7 +77,10 @@ class LargeFileTest {
 
     assertThat(step.size()).isEqualTo(count);
     assertThat(step.counts().get("IFCPIPESEGMENT")).isEqualTo(count / 1000);
-    assertThat(step.ids("IFCPIPESEGMENT")).hasSize(count / 1000).startsWith(1000).endsWith(count);
+    assertThat(step.ids(List.of("IFCPIPESEGMENT")))
+        .hasSize(count / 1000)
+        .startsWith(1000)
+        .endsWith(count);
     for (int i = 1; i <= count; i += 997) {
       assertThat(Objects.requireNonNull(step.find(i)).arguments().number(1)).isEqualTo(i);
     }

@@ -36,7 +36,7 @@ class StepFileTest {
     assertThat(record(file, 3).keyword()).isEqualTo("C");
     assertThat(record(file, 3).arguments().number(0)).isEqualTo(3);
     assertThat(file.counts()).containsEntry("A", 1).containsEntry("B", 1).containsEntry("C", 1);
-    assertThat(file.ids("C")).containsExactly(3);
+    assertThat(file.ids(List.of("C"))).containsExactly(3);
     assertThat(file.problems()).isEmpty();
   }
 

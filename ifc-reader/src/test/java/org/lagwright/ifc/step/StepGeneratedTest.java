@@ -35,7 +35,9 @@ class StepGeneratedTest {
     assertThat(file.size()).isEqualTo(texts.size());
     assertThat(file.problems()).isEmpty();
     texts.forEach((id, expected) -> assertThat(textsOf(file, id)).isEqualTo(expected));
-    assertThat(file.ids("TEXTS")).hasSize(texts.size()).containsExactlyInAnyOrder(idsOf(texts));
+    assertThat(file.ids(List.of("TEXTS")))
+        .hasSize(texts.size())
+        .containsExactlyInAnyOrder(idsOf(texts));
   }
 
   private static long[] idsOf(Map<Long, List<String>> texts) {
