@@ -2,7 +2,9 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcRecord;
 
@@ -12,8 +14,8 @@ import org.lagwright.ifc.schema.IfcRecord;
  */
 final class SolidReader {
 
-  /** Boolean results within each other that are followed. */
-  private static final int MAX_NESTING = 200;
+  /** Operands of boolean results within each other that are read for one body. */
+  private static final int MAX_OPERANDS = 500;
 
   private static final double FULL_TURN_RAD = Math.toRadians(359.99);
 
@@ -44,7 +46,24 @@ final class SolidReader {
 
   /** The body in world coordinates, null if it is broken or of a kind that is not read. */
   @Nullable Solid read(Item item) {
-    return read(item.record(), item.frame(), 0);
+    return read(item.record(), item.frame(), new Visits());
+  }
+
+  /**
+   * What was read of one body. A result that another one uses twice, or that uses itself, would
+   * take for ever where there are many above it.
+   */
+  private static final class Visits {
+    private final Set<Long> results = new HashSet<>();
+    private int operands;
+
+    boolean areTooMany() {
+      return ++operands > MAX_OPERANDS;
+    }
+
+    boolean isFirst(IfcRecord result) {
+      return results.add(result.id());
+    }
   }
 
   /**
@@ -56,17 +75,20 @@ final class SolidReader {
     Solid solid =
         operand.is("IfcHalfSpaceSolid")
             ? halfSpaces.read(operand, frame, cut)
-            : read(operand, frame, 0);
+            : read(operand, frame, new Visits());
     return solid == null ? null : solid.tool();
   }
 
-  private @Nullable Solid read(IfcRecord record, Frame frame, int nesting) {
+  private @Nullable Solid read(IfcRecord record, Frame frame, Visits visits) {
+    if (visits.areTooMany()) {
+      return null;
+    }
     if (record.is("IfcCsgSolid")) {
       IfcRecord root = record.ref("TreeRootExpression");
-      return root == null || nesting > MAX_NESTING ? null : read(root, frame, nesting + 1);
+      return root == null ? null : read(root, frame, visits);
     }
     if (record.is("IfcBooleanResult")) {
-      return combined(record, frame, nesting);
+      return visits.isFirst(record) ? combined(record, frame, visits) : null;
     }
     if (record.is("IfcExtrudedAreaSolid")) {
       return extruded(record, frame);
@@ -86,18 +108,18 @@ final class SolidReader {
     return mesh(record, frame);
   }
 
-  private @Nullable Solid combined(IfcRecord result, Frame frame, int nesting) {
+  private @Nullable Solid combined(IfcRecord result, Frame frame, Visits visits) {
     IfcRecord first = result.ref("FirstOperand");
     IfcRecord second = result.ref("SecondOperand");
-    if (first == null || second == null || nesting > MAX_NESTING) {
+    Solid left = first == null || second == null ? null : read(first, frame, visits);
+    if (left == null || second == null) {
       return null;
     }
-    Solid left = read(first, frame, nesting + 1);
     Solid right =
         second.is("IfcHalfSpaceSolid")
-            ? halfSpaces.read(second, frame, left == null ? List.of() : left.corners())
-            : read(second, frame, nesting + 1);
-    if (left == null || right == null) {
+            ? halfSpaces.read(second, frame, left.corners())
+            : read(second, frame, visits);
+    if (right == null) {
       return null;
     }
     return switch (String.valueOf(result.enumeration("Operator"))) {

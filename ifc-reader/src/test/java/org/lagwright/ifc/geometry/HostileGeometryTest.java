@@ -1,7 +1,9 @@
 package org.lagwright.ifc.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -9,6 +11,8 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Measured;
 
 /** Whatever stands in a geometry record, measuring ends in figures or in problems. */
@@ -92,6 +96,39 @@ class HostileGeometryTest {
       boolean silent = shape.section() == null && shape.problems().isEmpty();
       assertThat(silent).as(model).isFalse();
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"UNION", "DIFFERENCE", "INTERSECTION"})
+  void resultsThatUseTheOneBeforeTwiceAreNotFollowedForEver(String operator) {
+    StringBuilder model =
+        new StringBuilder(
+            "#200=IFCEXTRUDEDAREASOLID(#201,#14,#13,1000.);\n"
+                + "#201=IFCCIRCLEPROFILEDEF(.AREA.,$,#16,50.);\n");
+    for (int i = 101; i <= 140; i++) {
+      int before = i == 101 ? 200 : i - 1;
+      String result = "#%d=IFCBOOLEANRESULT(.%s.,#%d,#%d);%n";
+      model.append(String.format(result, i == 140 ? 100 : i, operator, before, before));
+    }
+
+    Shape shape = measuredInTime(model.toString());
+
+    assertThat(shape.section()).isNotNull();
+  }
+
+  @Test
+  void aResultThatIsItsOwnOperandEndsInAProblem() {
+    Shape shape = measuredInTime("#100=IFCBOOLEANRESULT(.UNION.,#100,#100);\n");
+
+    assertThat(shape.section()).isNull();
+    assertThat(shape.problems()).isNotEmpty();
+  }
+
+  /** Without the limit it would take longer than anybody lives. */
+  private static Shape measuredInTime(String model) {
+    ShapeHints hints = new ShapeHints(List.of(), null, true);
+    return assertTimeoutPreemptively(
+        Duration.ofMinutes(2), () -> TinyModel.item(TinyModel.MM_RAD, hints, model));
   }
 
   private static String spoiled(String model, Random random) {
