@@ -58,7 +58,7 @@ final class PlaceReader {
 
   /** What a spatial element and those above it tell; records are null where there is none. */
   private record Structure(
-      @Nullable String building,
+      @Nullable IfcRecord building,
       @Nullable IfcRecord storey,
       @Nullable IfcRecord space,
       @Nullable Boolean external,
@@ -87,7 +87,7 @@ final class PlaceReader {
     OfStorey storey = onStorey.ofStorey;
     Double floorM = storey == null ? null : storey.floorM;
     return new Place(
-        contained.building == null ? onStorey.building : contained.building,
+        buildingName(contained.building == null ? onStorey.building : contained.building),
         storey == null ? null : storey.name,
         storey == null ? null : storey.elevationM,
         inSpace.space == null ? null : spaceName(inSpace.space),
@@ -183,7 +183,9 @@ final class PlaceReader {
         return structure;
       }
     }
-    Structure below = structure(middle == null ? Optional.empty() : storeys.at(middle.z()));
+    long building = contained.building == null ? 0 : contained.building.id();
+    Structure below =
+        structure(middle == null ? Optional.empty() : storeys.at(middle.z(), building));
     if (below.storey != null) {
       basis.add(evidence(below.storey, "the floor below its middle"));
     }
@@ -248,7 +250,7 @@ final class PlaceReader {
   }
 
   private Structure climb(long spatial) {
-    String building = null;
+    IfcRecord building = null;
     IfcRecord storey = null;
     IfcRecord space = null;
     Boolean external = null;
@@ -264,7 +266,7 @@ final class PlaceReader {
       } else if (record.is("IfcBuildingStorey") && storey == null) {
         storey = record;
       } else if (record.is("IfcBuilding") && building == null) {
-        building = record.text("Name");
+        building = record;
       }
       at = relations.wholeOf(at);
     }
@@ -289,13 +291,25 @@ final class PlaceReader {
     return record.is("IfcSpace") || record.is("IfcExternalSpatialStructureElement");
   }
 
+  private static @Nullable String buildingName(@Nullable IfcRecord building) {
+    return building == null ? null : building.text("Name");
+  }
+
+  /** Its names, and with them what its class tells and its names may not. */
   private static @Nullable String spaceName(IfcRecord space) {
     String name = space.text("Name");
     String longName = space.text("LongName");
-    if (name == null || longName == null || longName.equals(name)) {
-      return longName == null ? name : longName;
+    String names = longName == null ? name : longName;
+    if (name != null && longName != null && !longName.equals(name)) {
+      names = name + " " + longName;
     }
-    return name + " " + longName;
+    return isEarth(space) ? (names == null ? "" : names + ", ") + "external earth" : names;
+  }
+
+  /** True for the ground around a building, which is neither outdoors nor indoors. */
+  private static boolean isEarth(IfcRecord space) {
+    return space.is("IfcExternalSpatialStructureElement")
+        && "EXTERNAL_EARTH".equals(space.enumeration("PredefinedType"));
   }
 
   /**
@@ -303,6 +317,9 @@ final class PlaceReader {
    * property. What the predefined type or attribute calls internal is internal.
    */
   private static @Nullable Boolean external(IfcRecord space, List<Property> properties) {
+    if (isEarth(space)) {
+      return null;
+    }
     String told = space.enumeration("InteriorOrExteriorSpace");
     String type = space.enumeration("PredefinedType");
     if (space.is("IfcExternalSpatialStructureElement")

@@ -1,6 +1,8 @@
 package org.lagwright.ifc.extract;
 
+import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +17,8 @@ final class Storeys {
   /** Placements nearer than this are at one height. */
   private static final double SAME_HEIGHT_M = 0.001;
 
+  private static final TreeMap<Double, Long> NO_FLOORS = new TreeMap<>();
+
   /** What lies this far below a floor still stands on it. */
   private static final double INTO_FLOOR_M = 0.05;
 
@@ -22,7 +26,9 @@ final class Storeys {
   private final Relations relations;
   private final Placements placements;
   private final double lengthUnitM;
-  private @Nullable TreeMap<Double, Long> byFloor;
+
+  /** Storeys by the height of their floors, of each building and, under 0, of all. */
+  private @Nullable Map<Long, TreeMap<Double, Long>> byFloor;
 
   Storeys(IfcFile file, Relations relations, Placements placements, double lengthUnitM) {
     this.file = file;
@@ -39,18 +45,34 @@ final class Storeys {
 
   /**
    * World height of a storey's floor: that of its placement. Some exporters place all storeys at
-   * the height of the building and only state the elevation, which then counts from there.
+   * the height of the building and only state the elevation, which then counts from there; unless
+   * it is the height of the placement itself, stated above the sea.
    */
   @Nullable Double floorM(IfcRecord storey) {
     Double placedM = heightM(storey);
     Double statedM = elevationM(storey);
-    IfcRecord building = file.find(relations.wholeOf(storey.id()));
+    IfcRecord building = file.find(buildingOf(storey.id()));
     Double baseM = building == null ? null : heightM(building);
     if (placedM == null) {
       return statedM == null ? null : statedM + (baseM == null ? 0 : baseM);
     }
     boolean unplaced = Math.abs(placedM - (baseM == null ? 0 : baseM)) < SAME_HEIGHT_M;
-    return unplaced && statedM != null ? Double.valueOf(placedM + statedM) : placedM;
+    return unplaced && statedM != null && Math.abs(statedM - placedM) >= SAME_HEIGHT_M
+        ? Double.valueOf(placedM + statedM)
+        : placedM;
+  }
+
+  /** The building that a storey, or a part of one, stands in; 0 if there is none. */
+  private long buildingOf(long storey) {
+    long at = relations.wholeOf(storey);
+    for (int i = 0; i < file.step().limits().maxReferenceDepth() && at != 0; i++) {
+      IfcRecord record = file.find(at);
+      if (record != null && record.is("IfcBuilding")) {
+        return at;
+      }
+      at = relations.wholeOf(at);
+    }
+    return 0;
   }
 
   private @Nullable Double heightM(IfcRecord product) {
@@ -58,24 +80,35 @@ final class Storeys {
     return frame == null ? null : frame.origin().z();
   }
 
-  /** The storey whose floor is the next one below a world height; the lowest for what is below. */
-  Optional<Long> at(double heightM) {
-    TreeMap<Double, Long> floors = floors();
+  /**
+   * The storey whose floor is the next one below a world height; the lowest for what is below.
+   *
+   * @param building where it stands, 0 if that is not known
+   */
+  Optional<Long> at(double heightM, long building) {
+    TreeMap<Double, Long> floors = floors().getOrDefault(building, NO_FLOORS);
     Map.Entry<Double, Long> below = floors.floorEntry(heightM + INTO_FLOOR_M);
     Map.Entry<Double, Long> found = below == null ? floors.firstEntry() : below;
     return Optional.ofNullable(found).map(Map.Entry::getValue);
   }
 
-  private synchronized TreeMap<Double, Long> floors() {
+  private synchronized Map<Long, TreeMap<Double, Long>> floors() {
     if (byFloor == null) {
-      byFloor = new TreeMap<>();
+      byFloor = new HashMap<>();
       for (IfcRecord storey : file.all("IfcBuildingStorey")) {
         Double floorM = floorM(storey);
         if (floorM != null) {
-          byFloor.putIfAbsent(floorM, storey.id());
+          note(0, floorM, storey.id());
+          note(buildingOf(storey.id()), floorM, storey.id());
         }
       }
     }
     return byFloor;
+  }
+
+  private void note(long building, double floorM, long storey) {
+    Objects.requireNonNull(byFloor)
+        .computeIfAbsent(building, unseen -> new TreeMap<>())
+        .putIfAbsent(floorM, storey);
   }
 }

@@ -192,6 +192,86 @@ class PlaceTest {
     assertThat(place.space()).isEqualTo("Yard");
   }
 
+  /** The class alone tells that; its name need not. */
+  @Test
+  void whatLiesInTheEarthAroundABuildingIsNotOutdoors() {
+    Place place =
+        first(
+                pipe(0, 0, 0)
+                    + """
+                    #70=IFCEXTERNALSPATIALELEMENT('70',$,'E1',$,$,$,$,'North',.EXTERNAL_EARTH.);
+                    #71=IFCRELCONTAINEDINSPATIALSTRUCTURE('71',$,$,$,(#1),#70);
+                    """)
+            .place();
+
+    assertThat(place.external()).isNull();
+    assertThat(place.space()).isEqualTo("E1 North, external earth");
+  }
+
+  /** A storey of a building 100 m up, at that height; it states its own or that above the sea. */
+  @ParameterizedTest
+  @CsvSource({"0,0,100", "3000,0,103", "100000,0,100", "103000,3000,103"})
+  void floorIsWhereTheStoreyIsPlacedOrStatesItIs(double statedMm, double placedMm, double floorM) {
+    Place place =
+        first(
+                pipe(0, 0, 105_000)
+                    + placed(80, 0, 0, 100_000)
+                    + placed(90, 0, 0, 100_000 + placedMm)
+                    + """
+                    #70=IFCBUILDING('70',$,'House',$,$,#80,$,$,$,$,$,$);
+                    #71=IFCBUILDINGSTOREY('71',$,'Floor',$,$,#90,$,$,$,%s);
+                    #72=IFCRELAGGREGATES('72',$,$,$,#70,(#71));
+                    #73=IFCRELCONTAINEDINSPATIALSTRUCTURE('73',$,$,$,(#1),#71);
+                    """
+                        .formatted(exact(statedMm)))
+            .place();
+
+    assertThat(place.heightAboveFloorM()).isCloseTo(106.25 - floorM, within(1e-9));
+  }
+
+  @Test
+  void partOfAStoreyHasTheFloorThatItsPlacementTells() {
+    Place place =
+        first(
+                pipe(0, 0, 5000)
+                    + placed(90, 0, 0, 3000)
+                    + """
+                    #70=IFCBUILDING('70',$,'House',$,$,#14,$,$,$,$,$,$);
+                    #71=IFCBUILDINGSTOREY('71',$,'First',$,$,#90,$,$,$,3000.);
+                    #72=IFCBUILDINGSTOREY('72',$,'First, east',$,$,#90,$,$,.PARTIAL.,3000.);
+                    #73=IFCRELAGGREGATES('73',$,$,$,#70,(#71));
+                    #74=IFCRELAGGREGATES('74',$,$,$,#71,(#72));
+                    #75=IFCRELCONTAINEDINSPATIALSTRUCTURE('75',$,$,$,(#1),#72);
+                    """)
+            .place();
+
+    assertThat(place.storey()).isEqualTo("First, east");
+    assertThat(place.heightAboveFloorM()).isCloseTo(3.25, within(1e-9));
+  }
+
+  @Test
+  void floorBelowAnElementIsOneOfItsOwnBuilding() {
+    Place place =
+        first(
+                pipe(0, 0, 2250)
+                    + """
+                    #70=IFCBUILDING('70',$,'A',$,$,$,$,$,$,$,$,$);
+                    #71=IFCBUILDING('71',$,'B',$,$,$,$,$,$,$,$,$);
+                    #72=IFCBUILDINGSTOREY('72',$,'A ground',$,$,$,$,$,$,0.);
+                    #73=IFCBUILDINGSTOREY('73',$,'A first',$,$,$,$,$,$,3000.);
+                    #74=IFCBUILDINGSTOREY('74',$,'B ground',$,$,$,$,$,$,0.);
+                    #75=IFCBUILDINGSTOREY('75',$,'B first',$,$,$,$,$,$,4000.);
+                    #76=IFCRELAGGREGATES('76',$,$,$,#70,(#72,#73));
+                    #77=IFCRELAGGREGATES('77',$,$,$,#71,(#74,#75));
+                    #78=IFCRELCONTAINEDINSPATIALSTRUCTURE('78',$,$,$,(#1),#71);
+                    """)
+            .place();
+
+    assertThat(place.building()).isEqualTo("B");
+    assertThat(place.storey()).isEqualTo("B ground");
+    assertThat(place.heightAboveFloorM()).isCloseTo(3.5, within(1e-9));
+  }
+
   /** National grid coordinates in millimetres, as public files have them. */
   @Test
   void falseOriginLosesNoDigits() {
