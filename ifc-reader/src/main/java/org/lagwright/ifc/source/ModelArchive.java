@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -23,6 +24,9 @@ final class ModelArchive implements AutoCloseable {
 
   private static final long RATIO_COUNTS_FROM = 10_000_000;
 
+  /** How names begin under which some systems pack their notes about a file beside it. */
+  private static final String NOTES = "._";
+
   private final ZipFile zip;
   private final ZipEntry entry;
   private final Path content;
@@ -37,7 +41,7 @@ final class ModelArchive implements AutoCloseable {
     this.channel = FileChannel.open(content, StandardOpenOption.READ, StandardOpenOption.WRITE);
     forgetName();
     reserve(entry.getSize());
-    this.unpacking = new Unpacking(file, entry.getSize());
+    this.unpacking = new Unpacking(file, entry.getSize(), entry.getCrc());
     this.thread = new Thread(this::unpack, "lagwright-unpack");
     thread.setDaemon(true);
     thread.setUncaughtExceptionHandler(unpacking.mistakes());
@@ -72,7 +76,8 @@ final class ModelArchive implements AutoCloseable {
 
   private static ZipFile zipFile(Path file) throws IOException {
     try {
-      return new ZipFile(file.toFile());
+      // names that are no UTF-8 are in any code page; only their ends are asked
+      return new ZipFile(file.toFile(), StandardCharsets.ISO_8859_1);
     } catch (ZipException e) {
       throw Unpacking.damaged(file, e);
     }
@@ -95,7 +100,9 @@ final class ModelArchive implements AutoCloseable {
   }
 
   private static boolean hasEnding(ZipEntry entry, String ending) {
-    return entry.getName().toLowerCase(Locale.ROOT).endsWith(ending);
+    String name = entry.getName();
+    String own = name.substring(name.lastIndexOf('/') + 1);
+    return own.toLowerCase(Locale.ROOT).endsWith(ending) && !own.startsWith(NOTES);
   }
 
   /** What it states; {@link Unpacking} holds it to that. */

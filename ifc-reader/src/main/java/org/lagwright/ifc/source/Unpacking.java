@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.WritableByteChannel;
 import java.nio.file.Path;
+import java.util.zip.CRC32;
 import java.util.zip.ZipException;
 import org.lagwright.ifc.step.StepArrival;
 import org.lagwright.ifc.step.StepBytes;
@@ -18,16 +19,19 @@ final class Unpacking implements StepBytes.Arrival {
 
   private final Path file;
   private final long size;
+  private final long crc;
   private final StepArrival arrival;
   private volatile boolean stopped;
 
   /**
    * @param file the archive, for messages
    * @param size bytes to come; more or fewer mean that the archive is damaged
+   * @param crc checksum that the archive states of them
    */
-  Unpacking(Path file, long size) {
+  Unpacking(Path file, long size, long crc) {
     this.file = file;
     this.size = size;
+    this.crc = crc;
     this.arrival = new StepArrival(size);
   }
 
@@ -40,9 +44,11 @@ final class Unpacking implements StepBytes.Arrival {
   /** Writes everything from the start of the channel on, never more than was stated. */
   void copy(InputStream in, WritableByteChannel out) throws IOException {
     byte[] chunk = new byte[CHUNK];
+    CRC32 sum = new CRC32();
     long total = 0;
     int read = in.readNBytes(chunk, 0, CHUNK);
     while (read > 0 && total + read <= size && !stopped) {
+      sum.update(chunk, 0, read);
       ByteBuffer bytes = ByteBuffer.wrap(chunk, 0, read);
       while (bytes.hasRemaining()) {
         out.write(bytes);
@@ -53,6 +59,9 @@ final class Unpacking implements StepBytes.Arrival {
     }
     if (total != size || read > 0) {
       throw new ZipException("it does not unpack to the size it states");
+    }
+    if (sum.getValue() != crc) {
+      throw new ZipException("what it unpacks to does not have the checksum it states");
     }
     arrival.finish();
   }

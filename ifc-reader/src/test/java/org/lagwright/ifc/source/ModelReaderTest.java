@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Objects;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
@@ -134,6 +135,42 @@ class ModelReaderTest {
     assertRefused(Files.write(folder.resolve("lie.ifczip"), packed), "damaged");
   }
 
+  /** A letter that changed on the way, in an archive that only stores. */
+  @Test
+  void archiveWhoseContentWasChanged() throws IOException {
+    byte[] packed = Files.readAllBytes(stored("flipped.ifczip", "a.ifc", PIPE));
+    String text = new String(packed, StandardCharsets.ISO_8859_1);
+    packed[text.indexOf('\'', text.indexOf("DATA;")) + 1]++;
+
+    assertRefused(Files.write(folder.resolve("flipped.ifczip"), packed), "checksum");
+  }
+
+  /** As packers of some systems write names: in a code page of their own, without saying so. */
+  @Test
+  void archiveWithANameInACodePage() throws IOException {
+    Path file = folder.resolve("a.ifczip");
+    OutputStream out = Files.newOutputStream(file);
+    try (ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.ISO_8859_1)) {
+      zip.putNextEntry(new ZipEntry("L\u0081ftung.ifc"));
+      zip.write(PIPE);
+    }
+
+    assertThat(read(file).elements()).hasSize(1);
+  }
+
+  @Test
+  void archiveWithNotesOfAFileSystemBesideTheModel() throws IOException {
+    Path file = folder.resolve("notes.ifczip");
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      zip.putNextEntry(new ZipEntry("a.ifc"));
+      zip.write(PIPE);
+      zip.putNextEntry(new ZipEntry("__MACOSX/._a.ifc"));
+      zip.write(0);
+    }
+
+    assertThat(read(file).elements()).hasSize(1);
+  }
+
   @Test
   void unpackingLeavesNothingBehind() throws IOException {
     Path packed = zip("pipe.ifczip", "model/pipe.ifc", PIPE);
@@ -160,6 +197,21 @@ class ModelReaderTest {
         .hasMessageStartingWith(file.toString())
         .hasMessageContaining(what)
         .hasMessageNotContaining("\n");
+  }
+
+  private Path stored(String name, String entry, byte[] content) throws IOException {
+    Path file = folder.resolve(name);
+    CRC32 sum = new CRC32();
+    sum.update(content);
+    ZipEntry only = new ZipEntry(entry);
+    only.setMethod(ZipEntry.STORED);
+    only.setSize(content.length);
+    only.setCrc(sum.getValue());
+    try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+      zip.putNextEntry(only);
+      zip.write(content);
+    }
+    return file;
   }
 
   private Path zip(String name, String entry, byte[] content) throws IOException {
