@@ -85,7 +85,8 @@ final class CrossHosts {
     ElementKey covering = orphan.covering.key();
     for (CoveringHosts.Inside<MepElement> inside : hosts.inside(orphan.body)) {
       ElementKey host = inside.host().key();
-      if (host.model() != covering.model()) {
+      boolean others = host.model() != covering.model();
+      if (others && joining.haveOneOrigin(host.model(), covering.model())) {
         covers
             .computeIfAbsent(host, key -> new ArrayList<>())
             .add(new Cover(inside.host(), orphan, inside.extent()));

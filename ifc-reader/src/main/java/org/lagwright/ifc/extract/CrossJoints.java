@@ -61,8 +61,9 @@ final class CrossJoints {
     for (MepModel model : joining.read()) {
       for (MepElement element : model.elements()) {
         // what repeats another element is joined in its place; coverings lie around the others
-        if (joining.now(element).repeats() == null && element.kind() != Kind.COVERING) {
-          element.openEnds().forEach(end -> ends.add(new Loose(element, end)));
+        MepElement now = joining.now(element);
+        if (now.repeats() == null && element.kind() != Kind.COVERING) {
+          now.openEnds().forEach(end -> ends.add(new Loose(element, end)));
         }
       }
     }
@@ -90,7 +91,7 @@ final class CrossJoints {
 
   /** Ends that met no other end may lie on the side of a piece of another file. */
   private void joinSides(BitSet used) {
-    SideSearch<MepElement> search = new OtherFiles(toleranceM);
+    SideSearch<MepElement> search = new OtherFiles(joining, toleranceM);
     for (int i = used.nextClearBit(0); i < ends.size(); i = used.nextClearBit(i + 1)) {
       MepElement piece = ends.get(i).element;
       Point outward = ends.get(i).end.outward();
@@ -115,13 +116,18 @@ final class CrossJoints {
   /** Ends at the sides of pieces of other files. */
   private static final class OtherFiles extends SideSearch<MepElement> {
 
-    OtherFiles(double toleranceM) {
+    private final Joining joining;
+
+    OtherFiles(Joining joining, double toleranceM) {
       super(toleranceM);
+      this.joining = joining;
     }
 
     @Override
     boolean mayMeet(MepElement branch, MepElement main) {
-      return branch.key().model() != main.key().model();
+      int its = branch.key().model();
+      int other = main.key().model();
+      return its != other && joining.haveOneOrigin(its, other);
     }
 
     @Override
@@ -167,7 +173,8 @@ final class CrossJoints {
           points.get(a),
           b -> {
             double distanceM = points.get(a).distanceM(points.get(b));
-            if (model(a) < model(b) && distanceM <= toleranceM && fit(ends.get(a), ends.get(b))) {
+            boolean others = model(a) < model(b) && joining.haveOneOrigin(model(a), model(b));
+            if (others && distanceM <= toleranceM && fit(ends.get(a), ends.get(b))) {
               touches.add(new Touch(a, b, distanceM));
             }
           });

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Georeference.MapConversion;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ReadFinding;
@@ -61,6 +62,13 @@ public final class ModelJoiner {
     /** Name of a file as the user gave it. */
     String file(int model) {
       return models.get(model).file().name();
+    }
+
+    /** False if both files tell where on earth they lie, and not the same. */
+    boolean haveOneOrigin(int model, int other) {
+      MapConversion one = models.get(model).georeference().conversion();
+      MapConversion another = models.get(other).georeference().conversion();
+      return one == null || another == null || one.agreesWith(another);
     }
 
     /** The element as it is by now. */

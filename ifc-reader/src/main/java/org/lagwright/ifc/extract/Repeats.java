@@ -2,10 +2,8 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.ModelJoiner.Joining;
@@ -15,6 +13,9 @@ import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.OpenEnd;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.ReadFinding;
 
 /**
@@ -52,7 +53,9 @@ final class Repeats {
   private final Map<String, List<MepElement>> byId = new HashMap<>();
   private final List<PlaceIndex> byPlace = new ArrayList<>();
   private final Map<Pair, Shared> shared = new TreeMap<>();
-  private final Set<ElementKey> repeated = new HashSet<>();
+
+  /** What repeats an element, and that element. */
+  private final Map<ElementKey, MepElement> firsts = new HashMap<>();
 
   private Repeats(Joining joining) {
     this.joining = joining;
@@ -61,6 +64,9 @@ final class Repeats {
   static void mark(Joining joining) {
     Repeats repeats = new Repeats(joining);
     joining.read().forEach(repeats::take);
+    if (!repeats.firsts.isEmpty()) {
+      joining.read().forEach(repeats::reconnect);
+    }
     repeats.shared.forEach(repeats::note);
   }
 
@@ -81,14 +87,14 @@ final class Repeats {
   }
 
   private void index(MepModel model) {
-    List<MepElement> firsts =
-        model.elements().stream().filter(e -> !repeated.contains(e.key())).toList();
-    for (MepElement element : firsts) {
+    List<MepElement> own =
+        model.elements().stream().filter(e -> !firsts.containsKey(e.key())).toList();
+    for (MepElement element : own) {
       if (!element.globalId().isEmpty()) {
         byId.computeIfAbsent(element.globalId(), id -> new ArrayList<>(1)).add(element);
       }
     }
-    byPlace.add(new PlaceIndex(firsts));
+    byPlace.add(new PlaceIndex(own));
   }
 
   private @Nullable MepElement sameId(MepElement element) {
@@ -114,11 +120,21 @@ final class Repeats {
 
   private @Nullable MepElement samePlace(MepElement element) {
     if (Bodies.isMeasured(element)) {
-      for (PlaceIndex earlier : byPlace) {
-        for (MepElement first : earlier.near(element)) {
-          if (Bodies.areAlike(first, element)) {
-            return first;
-          }
+      for (int model = 0; model < byPlace.size(); model++) {
+        MepElement first = samePlace(element, model);
+        if (first != null) {
+          return first;
+        }
+      }
+    }
+    return null;
+  }
+
+  private @Nullable MepElement samePlace(MepElement element, int model) {
+    if (joining.haveOneOrigin(model, element.key().model())) {
+      for (MepElement first : byPlace.get(model).near(element)) {
+        if (Bodies.areAlike(first, element)) {
+          return first;
         }
       }
     }
@@ -130,9 +146,9 @@ final class Repeats {
     return shared.computeIfAbsent(files, p -> new Shared());
   }
 
-  /** Insulation that only the later file shows belongs to the element all the same. */
+  /** Insulation and systems that only the later file shows belong to the element all the same. */
   private void repeat(MepElement first, MepElement element, boolean identified) {
-    repeated.add(element.key());
+    firsts.put(element.key(), first);
     joining.change(element.toBuilder().repeats(first.key()).build());
     Shared pair = pair(first, element);
     pair.byId += identified ? 1 : 0;
@@ -141,8 +157,70 @@ final class Repeats {
     MepElement kept = joining.now(first);
     ExistingInsulation shown = element.existingInsulation();
     if (kept.existingInsulation() == null && shown != null) {
-      joining.change(kept.toBuilder().existingInsulation(shown).build());
+      kept = kept.toBuilder().existingInsulation(shown).build();
+      joining.change(kept);
     }
+    if (kept.systems().isEmpty() && !element.systems().isEmpty()) {
+      joining.change(kept.toBuilder().systems(element.systems()).build());
+    }
+  }
+
+  /** What is connected to a repetition is connected to the element itself, and the other way. */
+  private void reconnect(MepModel model) {
+    for (MepElement element : model.elements()) {
+      MepElement first = firsts.get(element.key());
+      for (Port port : element.ports()) {
+        ElementKey other = port.connectedTo();
+        if (other != null && first != null) {
+          connect(joining.now(first), port, itself(other));
+        } else if (other != null && firsts.containsKey(other)) {
+          replace(joining.now(element), port, port.connectedTo(itself(other)));
+        }
+      }
+    }
+  }
+
+  private ElementKey itself(ElementKey element) {
+    MepElement first = firsts.get(element);
+    return first == null ? element : first.key();
+  }
+
+  /** Connects an element where a repetition of it is connected, unless it is there already. */
+  private void connect(MepElement first, Port repeating, ElementKey other) {
+    Point atM = repeating.positionM();
+    boolean isConnected = first.key().equals(other);
+    Port open = null;
+    for (Port port : first.ports()) {
+      isConnected |= other.equals(port.connectedTo());
+      boolean here = atM != null && port.positionM() != null && isNear(port.positionM(), atM);
+      isConnected |= here && port.connectedTo() != null;
+      open = here ? port : open;
+    }
+    if (isConnected || atM == null) {
+      return;
+    }
+    if (open != null) {
+      replace(first, open, open.connectedTo(other));
+    } else {
+      List<Port> ports = new ArrayList<>(first.ports());
+      ports.add(Port.withoutRecord(atM, repeating.direction(), other, repeating.tap()));
+      List<OpenEnd> left = new ArrayList<>(first.openEnds());
+      left.removeIf(end -> isNear(end.positionM(), atM));
+      joining.change(first.toBuilder().ports(ports).openEnds(left).build());
+    }
+  }
+
+  private void replace(MepElement element, Port before, Port now) {
+    List<Port> ports = new ArrayList<>(element.ports());
+    ports.set(ports.indexOf(before), now);
+    List<OpenEnd> left = new ArrayList<>(element.openEnds());
+    Point atM = before.positionM();
+    left.removeIf(end -> atM != null && isNear(end.positionM(), atM));
+    joining.change(element.toBuilder().ports(ports).openEnds(left).build());
+  }
+
+  private static boolean isNear(Point one, Point other) {
+    return one.distanceM(other) <= SAME_ELEMENT_M;
   }
 
   private void note(Pair files, Shared pair) {

@@ -66,7 +66,7 @@ final class Whereabouts {
     for (MepModel other : earlier) {
       MapConversion conversion = other.georeference().conversion();
       if (conversion != null && own != null) {
-        if (!conversion.agreesWith(own)) {
+        if (!joining.haveOneOrigin(model.file().index(), other.file().index())) {
           joining.note(
               Finding.ofFile(
                   model.file().index(),

@@ -43,6 +43,11 @@ public record Port(
     return new Port(0, positionM, direction, null, null, connectedTo, true, tap);
   }
 
+  /** This port with another element on the other side. */
+  public Port connectedTo(ElementKey other) {
+    return new Port(step, positionM, direction, flow, systemType, other, touching, tap);
+  }
+
   /** True if the file has a record of this port. */
   public boolean isInFile() {
     return step != 0;

@@ -83,8 +83,9 @@ public enum ReadFinding implements FindingCode {
           + " connected between them."),
   MAP_CONVERSIONS_DIFFER(
       Severity.WARNING,
-      "The map conversion ({0}) differs from that of {2} ({1}). It is not applied; check that both"
-          + " files have one origin."),
+      "The map conversion ({0}) differs from that of {2} ({1}). It is not applied, so nothing was"
+          + " joined or found again between both files by its place. If they have one origin, export"
+          + " them with one map conversion."),
   PORT_WITHOUT_OWNER(
       Severity.INFO, "{0} ports belong to no element. Connections through them are not known."),
   COVERING_WITHOUT_HOST(

@@ -18,6 +18,7 @@ import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.Port;
 
 /** Several files as one model. */
@@ -168,6 +169,51 @@ class ModelJoinerTest {
     assertThat(codes(models)).containsOnlyOnce("MAP_CONVERSIONS_DIFFER");
     assertThat(codes(join(first, pipe("b", 9000, 0) + conversion(500_000))))
         .doesNotContain("MAP_CONVERSIONS_DIFFER");
+  }
+
+  /** Twins in coordinates of their own, 100 m from each other. */
+  @Test
+  void nothingIsJoinedByPlaceWhereMapConversionsDiffer() {
+    String first = pipe("a", 0, 0) + conversion(500_000);
+
+    List<MepModel> apart = join(first, pipe("b", 0, 0) + conversion(500_100));
+    List<MepModel> touching = join(first, pipe("c", 0, 2500) + conversion(500_100));
+    List<MepModel> covered = join(first, wool(0, 2500, 120.3) + conversion(500_100));
+    List<MepModel> together = join(first, pipe("b", 0, 0) + conversion(500_000));
+
+    assertThat(repeats(apart)).isNull();
+    assertThat(connected(touching.get(0))).isEmpty();
+    assertThat(element(covered.get(0), 1).existingInsulation()).isNull();
+    assertThat(repeats(together)).isEqualTo(new ElementKey(0, 1));
+  }
+
+  @Test
+  void systemThatOnlyTheLaterFileNamesIsThatOfTheElementThatCounts() {
+    String system =
+        """
+        #90=IFCDISTRIBUTIONSYSTEM('90',$,'Heating flow',$,$,$,.HEATING.);
+        #91=IFCRELASSIGNSTOGROUP('91',$,$,$,(#1),$,#90);
+        """;
+    List<MepModel> models = join(pipe("a", 0, 0), pipe("b", 0, 0) + system);
+
+    assertThat(element(models.get(0), 1).systems())
+        .extracting(MepSystem::name)
+        .containsExactly("Heating flow");
+  }
+
+  /** The second file has the pipe again and what comes behind it. */
+  @Test
+  void whatIsConnectedToARepetitionIsConnectedToTheElementItself() {
+    String next = "#2=IFCPIPESEGMENT('c',$,'Next',$,$,#40,#10,$,$);\n" + placed(40, 0, 0, 2500);
+    List<MepModel> models = join(pipe("a", 0, 0), pipe("a", 0, 0) + next);
+
+    assertThat(repeats(models)).isEqualTo(new ElementKey(0, 1));
+    assertThat(connected(models.get(0))).containsExactly(new ElementKey(1, 2));
+    assertThat(element(models.get(0), 1).openEnds()).hasSize(1);
+    assertThat(element(models.get(1), 2).ports())
+        .extracting(Port::connectedTo)
+        .contains(new ElementKey(0, 1))
+        .doesNotContain(new ElementKey(1, 1));
   }
 
   private static String conversion(double eastings) {
