@@ -153,12 +153,27 @@ public final class StepArguments {
     };
   }
 
+  /** Behind the argument, before the white space and comments that follow it. */
   private int trimmedEnd(int index) {
+    int from = starts[index + 1];
     int end = end(index);
-    while (end > starts[index + 1] && bytes[end - 1] <= ' ') {
-      end--;
+    while (end > from && (bytes[end - 1] <= ' ' || endsComment(from, end))) {
+      end = bytes[end - 1] <= ' ' ? end - 1 : startOfComment(from, end);
     }
     return end;
+  }
+
+  private boolean endsComment(int from, int end) {
+    return bytes[end - 1] == '/' && end - from >= 4 && bytes[end - 2] == '*';
+  }
+
+  /** Where the comment that ends before a position starts, which stands behind no string. */
+  private int startOfComment(int from, int end) {
+    int at = end - 4;
+    while (at > from && !(bytes[at] == '/' && bytes[at + 1] == '*')) {
+      at--;
+    }
+    return at;
   }
 
   /** The decoded string, also inside a typed value; empty if it is none. */
@@ -308,7 +323,8 @@ public final class StepArguments {
     int i = start(index);
     while (i < end) {
       if (endsNumber(bytes[i])) {
-        i++;
+        int behind = bytes[i] == '/' ? StepScanner.endOfComment(bytes, i, end) : i + 1;
+        i = behind < 0 ? end : behind;
         continue;
       }
       int from = i;
@@ -324,7 +340,7 @@ public final class StepArguments {
   }
 
   private static boolean endsNumber(byte b) {
-    return b == ',' || b == '(' || b == ')' || (b >= 0 && b <= ' ');
+    return b == ',' || b == '(' || b == ')' || b == '/' || (b >= 0 && b <= ' ');
   }
 
   /** The argument as it stands in the file, for showing; at most 200 characters. */

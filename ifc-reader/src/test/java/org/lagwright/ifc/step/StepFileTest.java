@@ -40,6 +40,21 @@ class StepFileTest {
     assertThat(file.problems()).isEmpty();
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {" /* mm */", "/**/", "/*a*//* b, (c) */", " /* 1 / 2 */\n"})
+  void commentsBeforeAndBehindArgumentsCountForNothing(String comment) {
+    String text = "#1=A(4000.%1$s,.X.%1$s,'t'%1$s,#7%1$s,(1.%1$s,%1$s2.),(#8%1$s,#9),%1$s5);";
+    StepArguments arguments = record(open(text.formatted(comment)), 1).arguments();
+
+    assertThat(arguments.number(0)).isEqualTo(4000);
+    assertThat(arguments.enumeration(1)).contains("X");
+    assertThat(arguments.text(2)).contains("t");
+    assertThat(arguments.reference(3)).isEqualTo(7);
+    assertThat(arguments.numbers(4)).containsExactly(1, 2);
+    assertThat(arguments.references(5)).containsExactly(8, 9);
+    assertThat(arguments.number(6)).isEqualTo(5);
+  }
+
   @Test
   void semicolonsAndBracketsInStringsAndCommentsCountForNothing() {
     StepFile file = open("#1=A('a;)(',/* ); */'it''s; ''',.X.);#2=B($);");
