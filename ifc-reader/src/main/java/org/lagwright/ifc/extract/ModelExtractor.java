@@ -344,7 +344,9 @@ public final class ModelExtractor {
     for (Map.Entry<String, Integer> each : file.step().counts().entrySet()) {
       if (!file.schema().knows(each.getKey())) {
         String count = String.valueOf(each.getValue());
-        note(ReadFinding.UNKNOWN_ENTITY, Effect.NONE, each.getKey(), count);
+        // a record of several classes at once has no keyword of its own
+        String entity = each.getKey().isEmpty() ? "A complex instance" : each.getKey();
+        note(ReadFinding.UNKNOWN_ENTITY, Effect.NONE, entity, count);
       }
     }
     findings.addAll(units.findings());

@@ -262,10 +262,14 @@ final class PlaceReader {
       }
       if (isRoom(record) && space == null) {
         space = record;
-        external = external(record, properties.propertiesOf(at, PropertyList.UNCOUNTED));
+        external =
+            external(
+                record,
+                file.find(relations.typeOf(at)),
+                properties.propertiesOf(at, PropertyList.UNCOUNTED));
       } else if (record.is("IfcBuildingStorey") && storey == null) {
         storey = record;
-      } else if (record.is("IfcBuilding") && building == null) {
+      } else if (Storeys.isBuilding(record) && building == null) {
         building = record;
       }
       at = relations.wholeOf(at);
@@ -316,12 +320,14 @@ final class PlaceReader {
    * IFC2X3 says it in an attribute, later schemas in the predefined type, by their class, or in a
    * property. What the predefined type or attribute calls internal is internal.
    */
-  private static @Nullable Boolean external(IfcRecord space, List<Property> properties) {
+  private static @Nullable Boolean external(
+      IfcRecord space, @Nullable IfcRecord itsType, List<Property> properties) {
     if (isEarth(space)) {
       return null;
     }
     String told = space.enumeration("InteriorOrExteriorSpace");
-    String type = space.enumeration("PredefinedType");
+    String own = space.enumeration("PredefinedType");
+    String type = own == null && itsType != null ? itsType.enumeration("PredefinedType") : own;
     if (space.is("IfcExternalSpatialStructureElement")
         || "EXTERNAL".equals(told)
         || "EXTERNAL".equals(type)) {

@@ -62,12 +62,17 @@ final class Storeys {
         : placedM;
   }
 
+  /** True for buildings and, where the schema has them, for other facilities. */
+  static boolean isBuilding(IfcRecord record) {
+    return record.is("IfcBuilding") || record.is("IfcFacility");
+  }
+
   /** The building that a storey, or a part of one, stands in; 0 if there is none. */
   private long buildingOf(long storey) {
     long at = relations.wholeOf(storey);
     for (int i = 0; i < file.step().limits().maxReferenceDepth() && at != 0; i++) {
       IfcRecord record = file.find(at);
-      if (record != null && record.is("IfcBuilding")) {
+      if (record != null && isBuilding(record)) {
         return at;
       }
       at = relations.wholeOf(at);
