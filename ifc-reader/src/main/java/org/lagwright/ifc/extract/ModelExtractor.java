@@ -176,7 +176,8 @@ public final class ModelExtractor {
         otherProducts(),
         GeoreferenceReader.read(file, placements),
         new BuildingParts(
-            file, source.index(), new BoxReader(units.geometry(), placements), places));
+            file, source.index(), new BoxReader(units.geometry(), placements), places),
+        places);
   }
 
   private Drafts drafts(DoubleConsumer progress) {

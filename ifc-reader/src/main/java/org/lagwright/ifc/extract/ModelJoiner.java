@@ -17,8 +17,8 @@ import org.lagwright.ifc.model.ReadFinding;
 /**
  * Makes several files one model: elements that stand in more than one of them are marked, so that
  * they count once; ends that touch across files are connected; coverings find the pipes of another
- * file that they lie around; files that cannot belong together are a finding. Elements keep the
- * file they come from.
+ * file that they lie around, and elements the spaces of another file that they stand in; files that
+ * cannot belong together are a finding. Elements keep the file they come from.
  */
 public final class ModelJoiner {
 
@@ -39,6 +39,7 @@ public final class ModelJoiner {
       Repeats.mark(joining);
       CrossJoints.join(joining, joinToleranceM);
       CrossHosts.find(joining);
+      CrossPlaces.find(joining);
     }
     return joining.models();
   }
@@ -119,7 +120,8 @@ public final class ModelJoiner {
           all,
           read.otherProducts(),
           read.georeference(),
-          read.surroundings());
+          read.surroundings(),
+          read.premises());
     }
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,7 @@ import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Place;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Premises;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.PropertyList;
 import org.lagwright.ifc.schema.IfcFile;
@@ -23,9 +25,11 @@ import org.lagwright.ifc.schema.IfcRecord;
  * Where an element is: up the spatial structure from what contains it or its whole; then from what
  * it is referenced in; then by where its middle lies.
  */
-final class PlaceReader {
+final class PlaceReader implements Premises {
 
   private static final String CONTAINED_IN = "contained in";
+  private static final String IN_ITS_BODY = "its middle lies in the body of";
+  private static final String OF_ITS_SPACE = "storey of its space";
 
   /** How exporters write true and false. */
   private static final List<String> TRUTHS = List.of("T", "F", "TRUE", "FALSE");
@@ -97,6 +101,35 @@ final class PlaceReader {
         shared(basis));
   }
 
+  @Override
+  public boolean haveSpaces() {
+    return file.count("IfcSpace") + file.count("IfcExternalSpatialElement") > 0;
+  }
+
+  @Override
+  public Place around(Point worldM) {
+    Structure around = structure(spaces.at(worldM));
+    if (around.space == null) {
+      return Place.UNKNOWN;
+    }
+    List<Evidence> basis = new ArrayList<>();
+    basis.add(evidence(around.space, IN_ITS_BODY));
+    OfStorey storey = around.ofStorey;
+    if (storey != null) {
+      basis.add(evidence(Objects.requireNonNull(around.storey), OF_ITS_SPACE));
+    }
+    Double floorM = storey == null ? null : storey.floorM;
+    return new Place(
+        buildingName(around.building),
+        storey == null ? null : storey.name,
+        storey == null ? null : storey.elevationM,
+        spaceName(around.space),
+        externalOf(around, around, List.of(), basis),
+        worldM,
+        floorM == null ? null : Double.valueOf(worldM.z() - floorM),
+        basis);
+  }
+
   private List<Evidence> shared(List<Evidence> basis) {
     List<Evidence> known = bases.get(basis);
     if (known == null) {
@@ -157,7 +190,7 @@ final class PlaceReader {
     }
     Structure around = structure(middle == null ? Optional.empty() : spaces.at(middle));
     if (around.space != null) {
-      basis.add(evidence(around.space, "its middle lies in the body of"));
+      basis.add(evidence(around.space, IN_ITS_BODY));
     }
     return around;
   }
@@ -173,7 +206,7 @@ final class PlaceReader {
       return contained;
     }
     if (inSpace.storey != null) {
-      basis.add(evidence(inSpace.storey, "storey of its space"));
+      basis.add(evidence(inSpace.storey, OF_ITS_SPACE));
       return inSpace;
     }
     for (long referenced : relations.referencesOf(element)) {

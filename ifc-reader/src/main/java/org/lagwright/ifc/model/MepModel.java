@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
  * @param georeference where on earth the coordinates of the file lie
  * @param surroundings walls, slabs, beams and the like, which a list of a file reads when it is
  *     looked at
+ * @param premises its spaces, for elements of other files
  */
 public record MepModel(
     ModelFile file,
@@ -26,7 +27,28 @@ public record MepModel(
     List<Finding> findings,
     Map<String, Integer> otherProducts,
     Georeference georeference,
-    List<BuildingPart> surroundings) {
+    List<BuildingPart> surroundings,
+    Premises premises) {
+
+  /** A model without spaces. */
+  public MepModel(
+      ModelFile file,
+      List<MepElement> elements,
+      List<MepSystem> systems,
+      List<Finding> findings,
+      Map<String, Integer> otherProducts,
+      Georeference georeference,
+      List<BuildingPart> surroundings) {
+    this(
+        file,
+        elements,
+        systems,
+        findings,
+        otherProducts,
+        georeference,
+        surroundings,
+        Premises.NONE);
+  }
 
   /** A model that does not tell where on earth it is, and has nothing around its elements. */
   public MepModel(
@@ -50,7 +72,14 @@ public record MepModel(
   /** The same model under another description of its file. */
   public MepModel of(ModelFile described) {
     return new MepModel(
-        described, elements, systems, findings, otherProducts, georeference, surroundings);
+        described,
+        elements,
+        systems,
+        findings,
+        otherProducts,
+        georeference,
+        surroundings,
+        premises);
   }
 
   /** Elements by key. */
