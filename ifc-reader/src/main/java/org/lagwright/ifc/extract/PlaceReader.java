@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Frame;
 import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Place;
 import org.lagwright.ifc.model.Point;
@@ -18,6 +19,7 @@ import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Premises;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.PropertyList;
+import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
@@ -82,6 +84,9 @@ final class PlaceReader implements Premises {
   /** The place of an element. Its own IsExternal counts where the space is silent. */
   Place placeOf(IfcRecord element, Draft draft) {
     Point middle = middle(element, draft);
+    if (middle == null && (draft.kind == null || draft.kind.isLagged())) {
+      notePlacement(element, draft);
+    }
     List<Evidence> basis = new ArrayList<>();
     long container = container(element.id());
     Structure contained = structure(container);
@@ -128,6 +133,13 @@ final class PlaceReader implements Premises {
         worldM,
         floorM == null ? null : Double.valueOf(worldM.z() - floorM),
         basis);
+  }
+
+  private static void notePlacement(IfcRecord element, Draft draft) {
+    IfcRecord placement = element.ref("ObjectPlacement");
+    if (placement != null) {
+      draft.note(ReadFinding.PLACE_UNKNOWN, Effect.NONE, placement.entityName());
+    }
   }
 
   private List<Evidence> shared(List<Evidence> basis) {

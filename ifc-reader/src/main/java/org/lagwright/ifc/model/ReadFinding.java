@@ -86,6 +86,11 @@ public enum ReadFinding implements FindingCode {
       "The map conversion ({0}) differs from that of {2} ({1}). It is not applied, so nothing was"
           + " joined or found again between both files by its place. If they have one origin, export"
           + " them with one map conversion."),
+  PLACE_UNKNOWN(
+      Severity.WARNING,
+      "Its {0} is broken or of a kind that is not read, so it has no place: it is joined to nothing"
+          + " and stands in no storey or space but those it is related to. Export it with local"
+          + " placements and coordinates."),
   PORT_WITHOUT_OWNER(
       Severity.INFO, "{0} ports belong to no element. Connections through them are not known."),
   COVERING_WITHOUT_HOST(

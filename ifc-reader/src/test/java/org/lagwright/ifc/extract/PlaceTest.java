@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Place;
 import org.lagwright.ifc.model.Point;
 
@@ -190,6 +191,19 @@ class PlaceTest {
 
     assertThat(place.external()).isTrue();
     assertThat(place.space()).isEqualTo("Yard");
+  }
+
+  @Test
+  void placementOnAGridIsAFinding() {
+    MepModel model =
+        InlineModel.read(
+            body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)")
+                + "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#30,#10,$,$);\n"
+                + "#30=IFCGRIDPLACEMENT($,#31,$);\n");
+
+    assertThat(InlineModel.codes(model)).containsOnlyOnce("PLACE_UNKNOWN");
+    assertThat(InlineModel.diameterMm(InlineModel.element(model, 1))).isEqualTo(60.3);
+    assertThat(InlineModel.codes(InlineModel.read(pipe(0, 0, 0)))).doesNotContain("PLACE_UNKNOWN");
   }
 
   /** The class alone tells that; its name need not. */
