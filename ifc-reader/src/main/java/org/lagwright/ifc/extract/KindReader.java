@@ -114,6 +114,10 @@ final class KindReader {
       return byClass;
     }
     String predefined = predefined(element, type);
+    boolean line = kind.isSegment() || kind.isFitting();
+    if (line && isNeither(kind, names.ofTypeElseOwn())) {
+      return new Reading(Kind.OTHER, Form.UNKNOWN);
+    }
     if (kind.isSegment()) {
       return segment(byClass, predefined, names.ofType());
     }
@@ -134,9 +138,23 @@ final class KindReader {
     return form == Form.STRAINER || (general && (form == Form.DAMPER || form == Form.METER));
   }
 
-  /** Manifolds come as segments, ditches and conduits as pipes. */
+  /**
+   * Cables, their carriers and chambers come as pipes and ducts. The class is left only if the
+   * first telling name speaks of nothing else: a pipe with a heating cable is a pipe.
+   */
+  private static boolean isNeither(Kind kind, List<String> texts) {
+    for (String text : texts) {
+      if (Words.line(text) != null) {
+        boolean french = kind == Kind.DUCT_SEGMENT || kind == Kind.DUCT_FITTING;
+        return Words.isNeitherPipeNorDuct(text) && !(french && Words.isConduit(text));
+      }
+    }
+    return false;
+  }
+
+  /** Manifolds come as segments. */
   private static Reading segment(Reading byClass, String predefined, List<String> texts) {
-    if (anyIsNeither(texts) || predefined.equals("GUTTER")) {
+    if (predefined.equals("GUTTER")) {
       return new Reading(Kind.OTHER, Form.UNKNOWN);
     }
     Optional<Form> worded = formInWords(texts);
@@ -149,13 +167,15 @@ final class KindReader {
     return flexible ? new Reading(byClass.kind(), Form.FLEXIBLE) : byClass;
   }
 
-  private static boolean anyIsNeither(List<String> texts) {
+  /** What the first telling name speaks of, null if none tells. */
+  private static Words.@Nullable Line line(List<String> texts) {
     for (String text : texts) {
-      if (Words.isNeitherPipeNorDuct(text)) {
-        return true;
+      Words.Line line = Words.line(text);
+      if (line != null) {
+        return line;
       }
     }
-    return false;
+    return null;
   }
 
   /** Valve bodies, pumps and apparatus are found among the fittings of some exporters. */
@@ -204,16 +224,12 @@ final class KindReader {
    */
   private static Reading general(IfcRecord element, @Nullable IfcRecord type, Names names) {
     List<String> texts = element.is("IfcFlowSegment") ? names.ofTypeElseOwn() : names.all();
-    if (anyIsNeither(texts)) {
+    Words.Line line = line(texts);
+    if (line == Words.Line.NEITHER) {
       return new Reading(Kind.OTHER, Form.UNKNOWN);
     }
     boolean segment = element.is("IfcFlowSegment");
-    Kind kind = null;
-    if (texts.stream().anyMatch(Words::isDuct)) {
-      kind = segment ? Kind.DUCT_SEGMENT : Kind.DUCT_FITTING;
-    } else if (texts.stream().anyMatch(Words::isPipe)) {
-      kind = segment ? Kind.PIPE_SEGMENT : Kind.PIPE_FITTING;
-    }
+    Kind kind = line == null ? null : byShape(segment, line == Words.Line.PIPE);
     Reading plain = new Reading(kind, segment ? Form.STRAIGHT : Form.UNKNOWN);
     Optional<Form> worded = formInWords(texts);
     if (segment && worded.isPresent() && worded.get() == Form.APPARATUS) {
@@ -236,7 +252,6 @@ final class KindReader {
     if (draft.ifcClass().equals("IfcBuildingElementProxy")) {
       draft.names().all().stream()
           .filter(name -> Words.isPipe(name) || Words.isDuct(name))
-          .filter(name -> !Words.isNeitherPipeNorDuct(name))
           .findFirst()
           .ifPresent(name -> draft.note(ReadFinding.PROXY_LOOKS_LIKE_SERVICE, Effect.NONE, name));
     }

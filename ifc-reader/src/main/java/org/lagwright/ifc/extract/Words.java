@@ -15,8 +15,6 @@ import org.lagwright.ifc.model.Form;
 /** What words in names tell, in the languages of words.txt. */
 final class Words {
 
-  private static final int MAY_BE_INSIDE_A_COMPOUND = 5;
-
   private static final Set<Form> JOINTS = Set.of(Form.FLANGE, Form.COUPLING, Form.UNION);
 
   private static final Set<Form> REDUCING = Set.of(Form.REDUCER, Form.TRANSITION);
@@ -26,9 +24,10 @@ final class Words {
   private static final Map<Form, List<Word>> FORMS = new EnumMap<>(Form.class);
   private static final Remembered<Optional<Form>> FORM_OF = new Remembered<>();
   private static final List<Word> LINE = new ArrayList<>();
-  private static final Meaning NEITHER_PIPE_NOR_DUCT = new Meaning();
-  private static final Meaning DUCT = new Meaning();
-  private static final Meaning PIPE = new Meaning();
+  private static final Map<Line, List<Word>> LINES = new EnumMap<>(Line.class);
+  private static final Remembered<Optional<Line>> LINE_OF = new Remembered<>();
+  private static final Remembered<Boolean> NEITHER_PIPE_NOR_DUCT = new Remembered<>();
+  private static final Meaning CONDUIT = new Meaning();
   private static final Meaning LINING = new Meaning();
   private static final Meaning INSULATION = new Meaning();
 
@@ -43,9 +42,10 @@ final class Words {
         words.add(Word.of(word));
       }
       switch (head) {
-        case "not" -> NEITHER_PIPE_NOR_DUCT.words.addAll(words);
-        case "duct" -> DUCT.words.addAll(words);
-        case "pipe" -> PIPE.words.addAll(words);
+        case "not" -> LINES.put(Line.NEITHER, words);
+        case "duct" -> LINES.put(Line.DUCT, words);
+        case "pipe" -> LINES.put(Line.PIPE, words);
+        case "conduit" -> CONDUIT.words.addAll(words);
         case "line" -> LINE.addAll(words);
         case "lining" -> LINING.words.addAll(words);
         case "insulation" -> INSULATION.words.addAll(words);
@@ -54,16 +54,22 @@ final class Words {
     }
   }
 
-  /**
-   * A word to look for, folded as it stands in words.txt; one marked as first tells only at the
-   * beginning of a name.
-   */
-  private record Word(String text, boolean first) {
+  /** What a name speaks of; cables, trays, conduits and chambers are neither. */
+  enum Line {
+    NEITHER,
+    DUCT,
+    PIPE
+  }
 
-    static Word of(String written) {
-      String word = written.trim();
-      boolean first = word.startsWith("^");
-      return new Word(first ? word.substring(1) : word, first);
+  /** A word that tells of a line, with the compound that it begins in. */
+  private record Spoken(Line line, int start, int end, int length) {
+
+    /** True if this one tells before another: it is of an earlier compound, or ends a compound. */
+    boolean isBefore(Spoken other) {
+      if (start != other.start) {
+        return start < other.start;
+      }
+      return end != other.end ? end > other.end : length > other.length;
     }
   }
 
@@ -150,8 +156,8 @@ final class Words {
     int bestLength = 0;
     for (Map.Entry<Form, List<Word>> entry : FORMS.entrySet()) {
       for (Word word : asked.contains(entry.getKey()) ? entry.getValue() : List.<Word>of()) {
-        int at = indexOf(folded, word);
-        int length = word.text.length();
+        int at = word.indexIn(folded);
+        int length = word.text().length();
         boolean earlier = at < bestAt || (at == bestAt && length > bestLength);
         if (at >= 0 && earlier && isHead(folded, at + length)) {
           best = entry.getKey();
@@ -165,30 +171,77 @@ final class Words {
 
   /** False if the word that ends here only begins a compound that names a pipe or duct. */
   private static boolean isHead(String folded, int end) {
-    int wordEnd = end;
-    while (wordEnd < folded.length() && Character.isLetter(folded.charAt(wordEnd))) {
-      wordEnd++;
-    }
-    String rest = folded.substring(end, wordEnd);
+    String rest = folded.substring(end, Word.endOfCompound(folded, end));
     for (Word word : rest.isEmpty() ? List.<Word>of() : LINE) {
-      if (rest.endsWith(word.text)) {
+      if (rest.endsWith(word.text())) {
         return false;
       }
     }
     return true;
   }
 
-  /** True for cables, trays, conduits, chambers. */
-  static boolean isNeitherPipeNorDuct(String text) {
-    return NEITHER_PIPE_NOR_DUCT.isOf(text);
+  /**
+   * What a name speaks of: the first word tells, and in a compound its last part; null if none
+   * does. A Kanalgrundrohr is a pipe, and so is a "pipe to the duct heater".
+   */
+  static @Nullable Line line(String name) {
+    String text = withoutNumber(name);
+    Optional<Line> known = LINE_OF.find(text);
+    return (known == null ? LINE_OF.keep(text, readLine(text)) : known).orElse(null);
+  }
+
+  private static Optional<Line> readLine(String text) {
+    Spoken spoken = spoken(fold(text));
+    return spoken == null ? Optional.empty() : Optional.of(spoken.line);
+  }
+
+  private static @Nullable Spoken spoken(String folded) {
+    Spoken best = null;
+    for (Map.Entry<Line, List<Word>> entry : LINES.entrySet()) {
+      for (Word word : entry.getValue()) {
+        int at = word.indexIn(folded);
+        if (at >= 0) {
+          int end = word.endIn(folded, at);
+          int start = Word.startOfCompound(folded, at);
+          Spoken found = new Spoken(entry.getKey(), start, end, end - at);
+          best = best == null || found.isBefore(best) ? found : best;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** True if a name speaks of cables, trays, conduits or chambers, and of no pipe or duct too. */
+  static boolean isNeitherPipeNorDuct(String name) {
+    String text = withoutNumber(name);
+    Boolean known = NEITHER_PIPE_NOR_DUCT.find(text);
+    return known == null ? NEITHER_PIPE_NOR_DUCT.keep(text, isNeither(fold(text))) : known;
+  }
+
+  private static boolean isNeither(String folded) {
+    boolean told = false;
+    String rest = folded;
+    for (Spoken next = spoken(rest); next != null; next = spoken(rest)) {
+      if (next.line != Line.NEITHER) {
+        return false;
+      }
+      told = true;
+      rest = rest.substring(next.end);
+    }
+    return told;
+  }
+
+  /** True for a word that means a tube for cables, and a duct in French. */
+  static boolean isConduit(String text) {
+    return CONDUIT.isOf(text);
   }
 
   static boolean isDuct(String text) {
-    return DUCT.isOf(text);
+    return line(text) == Line.DUCT;
   }
 
   static boolean isPipe(String text) {
-    return PIPE.isOf(text);
+    return line(text) == Line.PIPE;
   }
 
   /** True for insulation and for lining. */
@@ -203,33 +256,10 @@ final class Words {
 
   private static boolean containsAny(String folded, List<Word> words) {
     for (Word word : words) {
-      if (indexOf(folded, word) >= 0) {
+      if (word.indexIn(folded) >= 0) {
         return true;
       }
     }
     return false;
-  }
-
-  /**
-   * Where a word stands in a folded text, -1 if nowhere; short words must stand alone, and those
-   * marked with ^ also at the beginning.
-   */
-  private static int indexOf(String folded, Word word) {
-    if (word.first) {
-      return folded.startsWith(word.text) && standsAlone(folded, 0, word.text.length()) ? 0 : -1;
-    }
-    for (int at = folded.indexOf(word.text); at >= 0; at = folded.indexOf(word.text, at + 1)) {
-      if (word.text.length() >= MAY_BE_INSIDE_A_COMPOUND
-          || standsAlone(folded, at, word.text.length())) {
-        return at;
-      }
-    }
-    return -1;
-  }
-
-  private static boolean standsAlone(String folded, int at, int length) {
-    boolean before = at == 0 || !Character.isLetter(folded.charAt(at - 1));
-    int end = at + length;
-    return before && (end == folded.length() || !Character.isLetter(folded.charAt(end)));
   }
 }

@@ -62,10 +62,34 @@ class WordsTest {
         "Kabelstege",
         "Kaapelihylly",
         "Лоток кабельный",
-        "Electrical trunking"
+        "Electrical trunking",
+        "Kabelschutzrohr DN110",
+        "Elektroinstallationsrohr M25",
+        "Brüstungskanal 70x110",
+        "Gaine ICTA 20",
+        "Goulotte 100x50",
+        "Tubo eléctrico corrugado",
+        "Schacht DN1000",
+        "Inspection chamber",
+        "Regard 1000"
       })
   void cablesAndTheirCarriersAreNeitherPipeNorDuct(String name) {
     assertThat(Words.isNeitherPipeNorDuct(name)).isTrue();
+    assertThat(Words.line(name)).isEqualTo(Words.Line.NEITHER);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Conduite acier DN50",
+        "Edelstahlrohr DN50 mit Heizkabel",
+        "Steel pipe, electrical heat traced",
+        "Pipe: ladder rack level",
+        "not applicable"
+      })
+  void partOfAWordOrAWordBehindThePipeMakesNoCableOfIt(String name) {
+    assertThat(Words.isNeitherPipeNorDuct(name)).isFalse();
+    assertThat(Words.line(name)).isNotEqualTo(Words.Line.NEITHER);
   }
 
   @ParameterizedTest
@@ -75,6 +99,10 @@ class WordsTest {
         "Luftkanal eckig",
         "Lüftungskanal",
         "Gaine rectangulaire",
+        "Conduit circulaire galva",
+        "Wickelfalzrohr DN160",
+        "Lüftungsrohr",
+        "Tube spiralé galva",
         "Conducto rectangular",
         "Condotta circolare",
         "Luchtkanaal",
@@ -98,6 +126,12 @@ class WordsTest {
         "Tubazione",
         "Leiding koper",
         "Kopparrör",
+        "Kanalgrundrohr KG DN110",
+        "Kanalisationsrohr",
+        "Abwasserkanal",
+        "Rohr - Vorlauf Lüftung",
+        "Spiral welded steel pipe",
+        "Pipe: chilled water to duct coil",
         "Kupariputki",
         "Труба стальная"
       })
