@@ -100,10 +100,21 @@ final class KindReader {
 
   private static @Nullable Reading byClass(IfcRecord element, @Nullable IfcRecord type) {
     Reading ofType = type == null ? null : BY_CLASS_OF_TYPE.get(type.keyword());
-    // a leaf class of the occurrence says more than a type of another family
-    return ofType != null && !LEAVES.contains(element.keyword())
-        ? ofType
-        : BY_CLASS.get(element.keyword());
+    if (LEAVES.contains(element.keyword())) {
+      // a leaf class of the occurrence says more than a type of another family
+      return BY_CLASS.get(element.keyword());
+    }
+    if (ofType != null) {
+      return ofType;
+    }
+    Reading ofFamily = BY_CLASS.get(element.keyword());
+    boolean named = type == null || isGeneral(type);
+    return named || ofFamily == null || !isLagged(ofFamily) ? ofFamily : null;
+  }
+
+  /** Of a family that is lagged, a type that is not listed is the other thing: a switch. */
+  private static boolean isLagged(Reading family) {
+    return family.kind() != null && family.kind().isLagged();
   }
 
   /** Adds what words and the predefined type say, without leaving the family of the class. */
@@ -122,6 +133,9 @@ final class KindReader {
       return segment(byClass, predefined, names.ofType());
     }
     Optional<Form> worded = formInWords(names.all());
+    if (predefined.equals("ELECTRICMETER")) {
+      return new Reading(Kind.OTHER, Form.UNKNOWN);
+    }
     if (kind == Kind.VALVE && worded.isPresent() && isNoValve(element, worded.get())) {
       return new Reading(Kind.INLINE, worded.get(), true);
     }

@@ -60,20 +60,44 @@ class KindTest {
     assertThat(element.form()).isEqualTo(form);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "IFCFLOWMETERTYPE,ELECTRICMETER,OTHER,UNKNOWN",
+    "IFCFLOWMETERTYPE,WATERMETER,INLINE,METER",
+    "IFCSWITCHINGDEVICETYPE,CONTACTOR,OTHER,UNKNOWN",
+    "IFCPROTECTIVEDEVICETYPE,CIRCUITBREAKER,OTHER,UNKNOWN",
+    "IFCELECTRICTIMECONTROLTYPE,TIMECLOCK,OTHER,UNKNOWN",
+    "IFCFLOWCONTROLLERTYPE,NOTDEFINED,VALVE,VALVE_BODY",
+    "IFCVALVETYPE,ISOLATING,VALVE,VALVE_BODY"
+  })
+  void electricalControllerIsNoValve(
+      String typeKeyword, String predefined, Kind kind, Form form) {
+    MepElement element =
+        read("IFC2X3", "IFCFLOWCONTROLLER", typeKeyword, "K1", predefined);
+
+    assertThat(element.kind()).isEqualTo(kind);
+    assertThat(element.form()).isEqualTo(form);
+  }
+
   private static MepElement read(String keyword, String typeKeyword, String typeName) {
+    return read("IFC4", keyword, typeKeyword, typeName, "NOTDEFINED");
+  }
+
+  private static MepElement read(
+      String schema, String keyword, String typeKeyword, String typeName, String predefined) {
     String text =
         """
-        ISO-10303-21;HEADER;FILE_SCHEMA(('IFC4'));ENDSEC;DATA;
+        ISO-10303-21;HEADER;FILE_SCHEMA(('%s'));ENDSEC;DATA;
         #1=%s('1',$,'',$,$,$,$,$);
-        #2=%s('2',$,'%s',$,$,$,$,$,$,.NOTDEFINED.);
+        #2=%s('2',$,'%s',$,$,$,$,$,$,.%s.);
         #3=IFCRELDEFINESBYTYPE('3',$,$,$,(#1),#2);
         ENDSEC;END-ISO-10303-21;
         """
-            .formatted(keyword, typeKeyword, typeName);
+            .formatted(schema, keyword, typeKeyword, typeName, predefined);
     IfcFile file =
         IfcFile.open(
             StepBytes.of(text.getBytes(StandardCharsets.UTF_8)), StepLimits.DEFAULT, bytes -> {});
-    return ModelExtractor.extract(file, new ModelFile(0, "kind.ifc", "", "IFC4"), done -> {})
+    return ModelExtractor.extract(file, new ModelFile(0, "kind.ifc", "", schema), done -> {})
         .elements()
         .get(0);
   }
