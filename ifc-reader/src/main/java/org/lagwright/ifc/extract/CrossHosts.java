@@ -154,6 +154,7 @@ final class CrossHosts {
         cover.host.form(),
         section(covering),
         Layers.statedM(covering.properties(), 1),
+        null,
         cover.extent);
   }
 

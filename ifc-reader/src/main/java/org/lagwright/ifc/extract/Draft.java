@@ -95,6 +95,7 @@ final class Draft {
     this.isCalledInsulation = isCalledInsulation(worded.names());
     this.statesInsulation =
         PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_THICKNESS)
+            || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_MATERIAL)
             || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING_THICKNESS);
   }
 

@@ -2,10 +2,12 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeHints;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.geometry.StatedSizes;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
@@ -71,6 +73,37 @@ final class DraftReader {
         record.is("IfcFlowSegment"),
         vocabulary,
         folding);
+  }
+
+  /**
+   * A part of a pipe or duct that is its insulation, as a covering; it is no element of the model.
+   *
+   * @return null if the record is none
+   */
+  @Nullable Draft insulationPart(long id) {
+    IfcRecord record = file.find(id);
+    if (record == null || !record.is("IfcBuildingElementPart")) {
+      return null;
+    }
+    long typeId = relations.typeOf(id);
+    Names names = Names.of(record, typeId == 0 ? null : file.find(typeId));
+    boolean insulation = "INSULATION".equals(record.enumeration("PredefinedType"));
+    if (!insulation && names.all().stream().noneMatch(Words::isInsulation)) {
+      return null;
+    }
+    PropertyReader.Reading own = properties.wantedOf(id);
+    Draft part =
+        new Draft(
+            id,
+            new Worded(record.entityName(), names, own.properties()),
+            Drawn.of(Shape.NOTHING, List.of()),
+            new KindReader.Reading(Kind.COVERING, Form.UNKNOWN),
+            own.all(),
+            false,
+            vocabulary,
+            folding);
+    part.foldMeasured();
+    return part;
   }
 
   /**

@@ -40,6 +40,10 @@ final class InsulationReader {
   private final BelongingReader belongings;
   private final Drafts drafts;
   private final ShapeMeasurer bodies;
+  private final ProfileReader profiles;
+  private final DraftReader reader;
+  private final MaterialLayers layers;
+  private final StatedInsulation stated;
   private final double lengthUnitM;
   private final Map<ElementKey, Set<Draft>> coveringsByHost = new LinkedHashMap<>();
   private final Map<ElementKey, Shape> shapes = new HashMap<>();
@@ -49,6 +53,8 @@ final class InsulationReader {
 
   /**
    * @param bodies measures the bodies of coverings
+   * @param profiles tells the walls of hollow ones
+   * @param reader reads the parts of elements that are no elements of the model
    */
   InsulationReader(
       IfcFile file,
@@ -56,12 +62,18 @@ final class InsulationReader {
       BelongingReader belongings,
       Drafts drafts,
       ShapeMeasurer bodies,
+      ProfileReader profiles,
+      DraftReader reader,
       double lengthUnitM) {
     this.file = file;
     this.relations = relations;
     this.belongings = belongings;
     this.drafts = drafts;
     this.bodies = bodies;
+    this.profiles = profiles;
+    this.reader = reader;
+    this.layers = new MaterialLayers(file, relations, lengthUnitM);
+    this.stated = new StatedInsulation(layers, lengthUnitM);
     this.lengthUnitM = lengthUnitM;
   }
 
@@ -94,7 +106,8 @@ final class InsulationReader {
       host(drafts.find(id), host);
     }
     for (long id : relations.partsOf(host.step())) {
-      host(drafts.find(id), host);
+      Draft part = drafts.find(id);
+      host(part == null && isLagged(host) ? reader.insulationPart(id) : part, host);
     }
     if (host.kind == Kind.COVERING) {
       long wholeId = relations.wholeOf(host.step());
@@ -125,7 +138,7 @@ final class InsulationReader {
       if (hosts != null) {
         hosts.inside(shape(orphan)).stream()
             .map(CoveringHosts.Inside::host)
-            .filter(host -> host != orphan && !isInsulation(host))
+            .filter(host -> host != orphan && mayBeHost(host, orphan))
             .forEach(host -> lieAround(orphan, host));
       }
       if (orphan.kind == Kind.COVERING && !hosted.contains(orphan.key())) {
@@ -140,14 +153,23 @@ final class InsulationReader {
     }
   }
 
+  private static boolean isLagged(Draft draft) {
+    return draft.kind != null && draft.kind.isLagged();
+  }
+
   private CoveringHosts<Draft> hosts() {
     CoveringHosts<Draft> hosts = new CoveringHosts<>(Comparator.comparing(draft -> draft.key()));
     for (Draft draft : drafts.all()) {
-      if (draft.kind != null && draft.kind.isLagged()) {
+      if (isLagged(draft)) {
         hosts.add(draft, draft.shape());
       }
     }
     return hosts;
+  }
+
+  /** A pipe called insulated may be what a covering lies around, but not what its like does. */
+  private static boolean mayBeHost(Draft host, Draft orphan) {
+    return orphan.kind == Kind.COVERING || !isInsulation(host);
   }
 
   private boolean mayLieAround(Draft draft) {
@@ -197,7 +219,7 @@ final class InsulationReader {
   private boolean mayHaveInsulation(Draft draft) {
     return draft.drawnInsulation() != null
         || coveringsByHost.containsKey(draft.key())
-        || draft.statesInsulation;
+        || stated.mayBeOf(draft);
   }
 
   private void read(Draft draft) {
@@ -208,15 +230,12 @@ final class InsulationReader {
     }
     Optional<ExistingInsulation> byCovering = byCoverings(draft, around);
     Optional<ExistingInsulation> byBody = Optional.ofNullable(draft.drawnInsulation());
-    Optional<ExistingInsulation> byProperty =
-        byProperty(draft, PropertyNames.Role.INSULATION_THICKNESS);
-    Optional<ExistingInsulation> chosen = first(byCovering, first(byBody, byProperty));
+    Optional<ExistingInsulation> chosen = first(byCovering, first(byBody, stated.on(draft)));
     if (chosen.isPresent()) {
       outside.put(draft.key(), chosen.get());
     }
     compare(draft, chosen);
-    Optional<ExistingInsulation> lined =
-        first(byCoverings(draft, lining), byProperty(draft, PropertyNames.Role.LINING_THICKNESS));
+    Optional<ExistingInsulation> lined = first(byCoverings(draft, lining), stated.in(draft));
     if (lined.isPresent()) {
       inside.put(draft.key(), lined.get());
     }
@@ -255,10 +274,16 @@ final class InsulationReader {
 
   private Layers.Covering covering(Draft covering, Draft host) {
     Coaxiality.Extent extent = Coaxiality.extent(shape(covering), host.shape());
+    Section outer = outer(covering);
+    Double wallM = profiles.drawnWallM(shape(covering)).orElse(null);
+    Double statedM = Layers.statedM(covering.properties(), lengthUnitM);
+    statedM = statedM == null ? layers.thicknessM(covering.step()) : statedM;
+    boolean drawn = wallM != null || (outer != null && !Layers.isBoxed(host.form));
     return Layers.Covering.of(
         host.form,
-        outer(covering),
-        Layers.statedM(covering.properties(), lengthUnitM),
+        outer,
+        statedM == null && !drawn ? Layers.wordedM(covering.names()) : statedM,
+        wallM,
         extent == null ? Coaxiality.Extent.WHOLE : extent);
   }
 
@@ -292,31 +317,6 @@ final class InsulationReader {
                     host,
                     Sizes.millimetres(longest.orElse(m)) + " on most of it",
                     Sizes.millimetres(m) + " on another part"));
-  }
-
-  private Optional<ExistingInsulation> byProperty(Draft draft, PropertyNames.Role role) {
-    Optional<Property> thickness =
-        Thicknesses.firstPossible(
-            Thicknesses.stated(draft.properties(), role, lengthUnitM), lengthUnitM);
-    return thickness.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new ExistingInsulation(
-                Thicknesses.metres(thickness.get(), lengthUnitM),
-                role == PropertyNames.Role.INSULATION_THICKNESS ? materialOf(draft) : null,
-                1,
-                thickness.get().evidence(),
-                List.of()));
-  }
-
-  private static @Nullable String materialOf(Draft draft) {
-    for (Property p :
-        PropertyNames.listOf(draft.properties(), PropertyNames.Role.INSULATION_MATERIAL)) {
-      if (!p.text().isBlank()) {
-        return p.text();
-      }
-    }
-    return null;
   }
 
   /** Everything else that the element states, against the thickness that was chosen. */

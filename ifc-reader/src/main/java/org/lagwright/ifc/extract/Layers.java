@@ -25,24 +25,32 @@ final class Layers {
    *
    * @param outer its outer section, null where its body tells none
    * @param statedM thickness that it states, null where none
+   * @param wallM wall of a body that is drawn hollow, null where it is not
    * @param extent the part of the element that it lies along; all of it where nothing tells
    */
-  record Covering(@Nullable Section outer, @Nullable Double statedM, Extent extent) {
+  record Covering(
+      @Nullable Section outer, @Nullable Double statedM, @Nullable Double wallM, Extent extent) {
 
     /** A covering of an element of some form. */
     static Covering of(
-        Form host, @Nullable Section outer, @Nullable Double statedM, Extent extent) {
-      // a box keeps off its pipe, so that it does not show how thick its walls are
-      return new Covering(statedM != null && isBoxed(host) ? null : outer, statedM, extent);
+        Form host,
+        @Nullable Section outer,
+        @Nullable Double statedM,
+        @Nullable Double wallM,
+        Extent extent) {
+      // a box keeps off its pipe, so that only its own walls show how thick it is
+      return isBoxed(host) && (statedM != null || wallM == null)
+          ? new Covering(null, statedM, null, extent)
+          : new Covering(outer, statedM, wallM, extent);
     }
+  }
 
-    /** True for bodies that are wider than the pipe they sit in, which is all that is measured. */
-    private static boolean isBoxed(Form form) {
-      return switch (form) {
-        case FLANGE, COUPLING, UNION, VALVE_BODY, STRAINER, DAMPER, PUMP, METER -> true;
-        default -> false;
-      };
-    }
+  /** True for bodies that are wider than the pipe they sit in, which is all that is measured. */
+  static boolean isBoxed(Form form) {
+    return switch (form) {
+      case FLANGE, COUPLING, UNION, VALVE_BODY, STRAINER, DAMPER, PUMP, METER -> true;
+      default -> false;
+    };
   }
 
   /** What coverings belong to. */
@@ -82,11 +90,25 @@ final class Layers {
 
   /** The thickness that a covering states, null where it states none that is possible. */
   static @Nullable Double statedM(List<Property> covering, double lengthUnitM) {
-    return Thicknesses.firstPossible(
-            Thicknesses.stated(covering, PropertyNames.Role.COVERING_THICKNESS, lengthUnitM),
-            lengthUnitM)
+    List<Property> stated =
+        new ArrayList<>(
+            Thicknesses.stated(covering, PropertyNames.Role.COVERING_THICKNESS, lengthUnitM));
+    stated.addAll(
+        Thicknesses.stated(covering, PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM));
+    return Thicknesses.firstPossible(stated, lengthUnitM)
         .map(p -> Thicknesses.metres(p, lengthUnitM))
         .orElse(null);
+  }
+
+  /** The thickness that the names of a covering tell, null where they tell none. */
+  static @Nullable Double wordedM(Names covering) {
+    for (String name : covering.all()) {
+      Optional<Double> thicknessM = WordedThickness.metres(name);
+      if (thicknessM.isPresent()) {
+        return thicknessM.get();
+      }
+    }
+    return null;
   }
 
   /** Stacks by the part of the element that they cover, the longest first. */
@@ -122,16 +144,27 @@ final class Layers {
     for (Covering layer : layers) {
       statedM = statedM == null || layer.statedM == null ? null : statedM + layer.statedM;
     }
-    Optional<Double> drawnM =
+    double from = group.stream().mapToDouble(c -> c.extent.from()).min().orElse(0);
+    double to = group.stream().mapToDouble(c -> c.extent.to()).max().orElse(1);
+    return new Stack(Optional.ofNullable(statedM), drawnM(layers, element), to - from);
+  }
+
+  /** From the element to the outermost layer, less the gaps in which walls do not lie close. */
+  private static Optional<Double> drawnM(List<Covering> layers, @Nullable Section element) {
+    double wallsM = 0;
+    for (Covering layer : layers) {
+      wallsM += layer.wallM == null ? Double.NaN : layer.wallM;
+    }
+    Optional<Double> betweenM =
         layers.stream()
             .flatMap(layer -> Optional.ofNullable(layer.outer).stream())
             .max(Comparator.comparingDouble(Section::largestSideM))
             .flatMap(
                 outer -> element == null ? Optional.empty() : Thicknesses.between(element, outer))
             .filter(Thicknesses::isPossible);
-    double from = group.stream().mapToDouble(c -> c.extent.from()).min().orElse(0);
-    double to = group.stream().mapToDouble(c -> c.extent.to()).max().orElse(1);
-    return new Stack(Optional.ofNullable(statedM), drawnM, to - from);
+    return Thicknesses.isPossible(wallsM)
+        ? Optional.of(Math.min(wallsM, betweenM.orElse(wallsM)))
+        : betweenM;
   }
 
   private static boolean isSame(Covering one, Covering other) {

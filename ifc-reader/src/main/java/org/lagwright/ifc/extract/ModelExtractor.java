@@ -260,8 +260,11 @@ public final class ModelExtractor {
    * @param systems given every system that an element belongs to, in the order they turn up
    */
   private List<MepElement> elements(Drafts drafts, Identities identities, Set<MepSystem> systems) {
+    double lengthUnitM = units.lengthM();
+    ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
     InsulationReader insulation =
-        new InsulationReader(file, relations, belongings, drafts, shapes, units.lengthM());
+        new InsulationReader(
+            file, relations, belongings, drafts, shapes, profiles, reader, lengthUnitM);
     insulation.read();
     Making making =
         new Making(

@@ -28,6 +28,7 @@ final class Words {
   private static final Remembered<Optional<Line>> LINE_OF = new Remembered<>();
   private static final Remembered<Boolean> NEITHER_PIPE_NOR_DUCT = new Remembered<>();
   private static final Meaning CONDUIT = new Meaning();
+  private static final Meaning NONE = new Meaning();
   private static final Meaning LINING = new Meaning();
   private static final Meaning INSULATION = new Meaning();
 
@@ -47,6 +48,7 @@ final class Words {
         case "pipe" -> LINES.put(Line.PIPE, words);
         case "conduit" -> CONDUIT.words.addAll(words);
         case "line" -> LINE.addAll(words);
+        case "none" -> NONE.words.addAll(words);
         case "lining" -> LINING.words.addAll(words);
         case "insulation" -> INSULATION.words.addAll(words);
         default -> FORMS.put(Form.valueOf(head.substring("form ".length())), words);
@@ -242,6 +244,11 @@ final class Words {
 
   static boolean isPipe(String text) {
     return line(text) == Line.PIPE;
+  }
+
+  /** True for a text that says that something is not there. */
+  static boolean isNone(String text) {
+    return NONE.isOf(text);
   }
 
   /** True for insulation and for lining. */

@@ -23,7 +23,7 @@ import org.lagwright.ifc.model.Section;
 /** Insulation as exporters draw and state it. */
 class InsulationTest {
 
-  private static final String PIPE =
+  static final String PIPE =
       "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
           + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)");
 
@@ -32,8 +32,7 @@ class InsulationTest {
           + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,450.,315.)");
 
   /** A covering of a profile, from a height on; related to nothing. */
-  private static String covering(
-      int id, String name, String profile, double fromMm, double longMm) {
+  static String covering(int id, String name, String profile, double fromMm, double longMm) {
     return """
         #%1$d00=IFCCOVERING('c%1$d',$,'%2$s',$,$,#%1$d01,#%1$d10,$,.INSULATION.);
         #%1$d10=IFCPRODUCTDEFINITIONSHAPE($,$,(#%1$d11));
@@ -45,11 +44,11 @@ class InsulationTest {
         + placed(id * 100 + 1, 0, 0, fromMm);
   }
 
-  private static String ring(double diameterMm, double wallMm) {
+  static String ring(double diameterMm, double wallMm) {
     return "IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,%s,%s)".formatted(diameterMm / 2, wallMm);
   }
 
-  private static String thickness(int id, double mm) {
+  static String thickness(int id, double mm) {
     return properties(
         id * 100 + 50,
         id * 100L,
@@ -58,11 +57,11 @@ class InsulationTest {
         "IFCPOSITIVELENGTHMEASURE(" + mm + ")");
   }
 
-  private static ExistingInsulation of(MepModel model, long step) {
+  static ExistingInsulation of(MepModel model, long step) {
     return Objects.requireNonNull(element(model, step).existingInsulation());
   }
 
-  private static double mm(ExistingInsulation insulation) {
+  static double mm(ExistingInsulation insulation) {
     return Objects.requireNonNull(insulation.thicknessM()) * 1000;
   }
 

@@ -70,10 +70,8 @@ class KindTest {
     "IFCFLOWCONTROLLERTYPE,NOTDEFINED,VALVE,VALVE_BODY",
     "IFCVALVETYPE,ISOLATING,VALVE,VALVE_BODY"
   })
-  void electricalControllerIsNoValve(
-      String typeKeyword, String predefined, Kind kind, Form form) {
-    MepElement element =
-        read("IFC2X3", "IFCFLOWCONTROLLER", typeKeyword, "K1", predefined);
+  void electricalControllerIsNoValve(String typeKeyword, String predefined, Kind kind, Form form) {
+    MepElement element = read("IFC2X3", "IFCFLOWCONTROLLER", typeKeyword, "K1", predefined);
 
     assertThat(element.kind()).isEqualTo(kind);
     assertThat(element.form()).isEqualTo(form);

@@ -1,0 +1,76 @@
+package org.lagwright.ifc.extract;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Property;
+
+/**
+ * Insulation on an element and lining in it as the element itself states them: a thickness among
+ * its properties, a layer of its material, or a text that says what it is insulated with.
+ */
+final class StatedInsulation {
+
+  private final MaterialLayers layers;
+  private final double lengthUnitM;
+
+  StatedInsulation(MaterialLayers layers, double lengthUnitM) {
+    this.layers = layers;
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  /** True if the element may state something; cheap. */
+  boolean mayBeOf(Draft draft) {
+    return draft.statesInsulation || layers.insulationOn(draft.step()).isPresent();
+  }
+
+  /** Insulation on the outside. */
+  Optional<ExistingInsulation> on(Draft draft) {
+    List<Property> properties = draft.properties();
+    Optional<Property> thickness = thickness(properties, PropertyNames.Role.INSULATION_THICKNESS);
+    if (thickness.isPresent()) {
+      return Optional.of(by(thickness.get(), materialOf(properties)));
+    }
+    Optional<ExistingInsulation> byLayers = layers.insulationOn(draft.step());
+    return byLayers.isPresent() ? byLayers : byText(properties);
+  }
+
+  /** Lining on the inside. */
+  Optional<ExistingInsulation> in(Draft draft) {
+    Optional<Property> thickness =
+        thickness(draft.properties(), PropertyNames.Role.LINING_THICKNESS);
+    return thickness.isPresent() ? Optional.of(by(thickness.get(), null)) : Optional.empty();
+  }
+
+  private Optional<Property> thickness(List<Property> properties, PropertyNames.Role role) {
+    return Thicknesses.firstPossible(
+        Thicknesses.stated(properties, role, lengthUnitM), lengthUnitM);
+  }
+
+  private ExistingInsulation by(Property thickness, @Nullable String material) {
+    return new ExistingInsulation(
+        Thicknesses.metres(thickness, lengthUnitM), material, 1, thickness.evidence(), List.of());
+  }
+
+  private static @Nullable String materialOf(List<Property> properties) {
+    for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.INSULATION_MATERIAL)) {
+      if (!p.text().isBlank()) {
+        return p.text();
+      }
+    }
+    return null;
+  }
+
+  /** What a text names is there; how thick it is only if the text tells. */
+  private static Optional<ExistingInsulation> byText(List<Property> properties) {
+    for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.INSULATION_MATERIAL)) {
+      Double thicknessM = WordedThickness.metres(p.text()).orElse(null);
+      if (thicknessM != null || WordedThickness.says(p.text())) {
+        return Optional.of(
+            new ExistingInsulation(thicknessM, p.text(), 1, p.evidence(), List.of()));
+      }
+    }
+    return Optional.empty();
+  }
+}

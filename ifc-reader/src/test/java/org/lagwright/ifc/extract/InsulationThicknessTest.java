@@ -1,0 +1,222 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.extract.InlineModel.codes;
+import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.properties;
+import static org.lagwright.ifc.extract.InlineModel.read;
+import static org.lagwright.ifc.extract.InsulationTest.PIPE;
+import static org.lagwright.ifc.extract.InsulationTest.covering;
+import static org.lagwright.ifc.extract.InsulationTest.mm;
+import static org.lagwright.ifc.extract.InsulationTest.of;
+import static org.lagwright.ifc.extract.InsulationTest.ring;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.model.MepModel;
+
+/** How thick insulation is, from whatever tells it: walls, layers of material, parts, texts. */
+class InsulationThicknessTest {
+
+  private static final String LAYERS =
+      """
+      #70=IFCMATERIAL('Steel',$,$);
+      #71=IFCMATERIAL('Foam',$,$);
+      #72=IFCMATERIALLAYER(#70,3.2,$,$,$,$,$);
+      #73=IFCMATERIALLAYER(#71,30.,$,$,$,'Insulation',$);
+      """;
+
+  /** A covering without a body that is related to the pipe. */
+  private static String related(String name) {
+    return "#200=IFCCOVERING('c',$,'%s',$,$,$,$,$,.INSULATION.);\n".formatted(name)
+        + "#5=IFCRELCOVERSBLDGELEMENTS('5',$,$,$,#1,(#200));\n";
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Rohr isoliert", "Stahlrohr mit Isolierung", "Tube isolant"})
+  void coveringLiesAroundAPipeThatIsCalledInsulated(String name) {
+    MepModel model =
+        read(
+            PIPE.replace("'Pipe'", "'" + name + "'")
+                + covering(2, "Wool", ring(120.3, 30), 0, 2500));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+    assertThat(codes(model)).doesNotContain("COVERING_WITHOUT_HOST");
+  }
+
+  /** The bore of a tube is wider than the pipe, so that it can be pushed over it. */
+  @Test
+  void gapBetweenPipeAndHollowCoveringIsNoInsulation() {
+    MepModel model = read(PIPE + covering(2, "Foam", ring(64 + 2 * 19, 19), 0, 2500));
+
+    assertThat(mm(of(model, 1))).isCloseTo(19, within(1e-6));
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  @Test
+  void hollowCoverOfAValveIsAsThickAsItsWalls() {
+    MepModel model =
+        read(
+            PIPE.replace("#1=IFCPIPESEGMENT", "#1=IFCVALVE")
+                + covering(2, "Cover", ring(184, 32), 0, 2500));
+
+    assertThat(mm(of(model, 1))).isCloseTo(32, within(1e-6));
+  }
+
+  @Test
+  void solidBoxAroundAValveDoesNotTellItsThickness() {
+    MepModel model =
+        read(
+            PIPE.replace("#1=IFCPIPESEGMENT", "#1=IFCVALVE")
+                + covering(2, "Box", "IFCCIRCLEPROFILEDEF(.AREA.,$,$,92.)", 0, 2500));
+
+    assertThat(of(model, 1).thicknessM()).isNull();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"#75", "#76"})
+  void coveringIsAsThickAsTheLayersOfItsMaterial(String material) {
+    MepModel model =
+        read(
+            PIPE
+                + LAYERS
+                + related("Wool")
+                + "#75=IFCMATERIALLAYERSET((#73),'30',$);\n"
+                + "#76=IFCMATERIALLAYERSETUSAGE(#75,.AXIS2.,.POSITIVE.,0.,$);\n"
+                + "#77=IFCRELASSOCIATESMATERIAL('77',$,$,$,(#200),%s);\n".formatted(material));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(1e-6));
+  }
+
+  @Test
+  void layerOfAPipeThatIsCalledInsulationIsThere() {
+    MepModel model =
+        read(
+            PIPE
+                + LAYERS
+                + "#75=IFCMATERIALLAYERSET((#72,#73),'Pipe',$);\n"
+                + "#77=IFCRELASSOCIATESMATERIAL('77',$,$,$,(#1),#75);\n");
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(1e-6));
+    assertThat(of(model, 1).material()).isEqualTo("Foam");
+  }
+
+  @Test
+  void pipeOfSteelLayersOnlyIsBare() {
+    MepModel model =
+        read(
+            PIPE
+                + LAYERS
+                + "#75=IFCMATERIALLAYERSET((#72),'Pipe',$);\n"
+                + "#77=IFCRELASSOCIATESMATERIAL('77',$,$,$,(#1),#75);\n");
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Pipe insulation 30 mm,30",
+    "Dämmung - 12.5 mm,12.5",
+    "Rohrschale 30mm,30",
+    "Armaflex 25 mm,25",
+    "Insulation for pipe 60.3 mm,",
+    "Rohrschale 60 x 30 mm,",
+    "Insulation DN50 30 mm,",
+    "Wool 20-30 mm,",
+    "Wool 20 mm and 30 mm,",
+    "Wool 30,"
+  })
+  void nameOfACoveringWithoutABodyTellsItsThickness(String name, Double expectedMm) {
+    Double thicknessM = WordedThickness.metres(name).orElse(null);
+    MepModel model = read(PIPE + related(name.replace("ä", "ae")));
+
+    assertThat(of(model, 1).thicknessM()).isEqualTo(thicknessM);
+    if (expectedMm == null) {
+      assertThat(thicknessM).isNull();
+    } else {
+      assertThat(thicknessM).isCloseTo(expectedMm / 1000, within(1e-9));
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"Part,.INSULATION.,true", "Pipe insulation,$,true", "Casing,.NOTDEFINED.,false"})
+  void partOfAPipeMayBeItsInsulation(String name, String predefined, boolean insulated) {
+    String part =
+        covering(2, "Part", ring(120.3, 30), 0, 2500)
+            .replace("IFCCOVERING", "IFCBUILDINGELEMENTPART")
+            .replace("'Part'", "'" + name + "'")
+            .replace(".INSULATION.", predefined);
+    MepModel model = read(PIPE + part + "#5=IFCRELAGGREGATES('5',$,$,$,#1,(#200));\n");
+
+    assertThat(element(model, 1).existingInsulation() != null).isEqualTo(insulated);
+    if (insulated) {
+      assertThat(mm(of(model, 1))).isCloseTo(30, within(1e-6));
+    }
+    assertThat(model.elements()).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Isolierst\\X\\E4rke",
+        "Dicke der D\\X\\E4mmung",
+        "D\\X\\E4mmschichtdicke",
+        "\\X\\C9paisseur de l''isolation",
+        "Espesor del aislamiento",
+        "Grosor de aislamiento",
+        "Spessore isolante",
+        "Isolasjonstykkelse",
+        "Isoleringstykkelse",
+        "Grubo\\X2\\015B0107\\X0\\ izolacji",
+        "Espessura do isolamento",
+        "Pipe Insulation Thickness",
+        "Thermal insulation thickness"
+      })
+  void thicknessIsKnownByItsNameInManyLanguages(String name) {
+    MepModel model = read(PIPE + properties(name, "IFCLENGTHMEASURE(40.)"));
+
+    assertThat(mm(of(model, 1))).isCloseTo(40, within(1e-6));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Insulation Type,elastomeric foam 25 mm,25",
+    "Daemmung,Mineralwolle 30mm,30",
+    "Insulation Type,Elastomeric foam,",
+    "Insulation,Yes,"
+  })
+  void textThatNamesTheInsulationShowsThatItIsThere(String name, String text, Double expectedMm) {
+    MepModel model = read(PIPE + properties(name, "IFCLABEL('" + text + "')"));
+
+    assertThat(of(model, 1).material()).isEqualTo(text);
+    if (expectedMm == null) {
+      assertThat(of(model, 1).thicknessM()).isNull();
+    } else {
+      assertThat(mm(of(model, 1))).isCloseTo(expectedMm, within(1e-6));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "-",
+        "0",
+        "0 mm",
+        "30",
+        "none",
+        "No insulation",
+        "keine",
+        "ohne",
+        "sans",
+        "n/a"
+      })
+  void textThatDeniesInsulationOrNamesNoneShowsNothing(String text) {
+    MepModel model = read(PIPE + properties("Insulation Type", "IFCLABEL('" + text + "')"));
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+  }
+}
