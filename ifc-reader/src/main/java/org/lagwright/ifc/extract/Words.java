@@ -3,27 +3,18 @@ package org.lagwright.ifc.extract;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
 
 /** What words in names tell, in the languages of words.txt. */
 final class Words {
 
-  private static final Set<Form> JOINTS = Set.of(Form.FLANGE, Form.COUPLING, Form.UNION);
-
-  private static final Set<Form> REDUCING = Set.of(Form.REDUCER, Form.TRANSITION);
-
-  private static final Set<Form> SHAPES = EnumSet.allOf(Form.class);
-
-  private static final Map<Form, List<Word>> FORMS = new EnumMap<>(Form.class);
+  private static final FormWords FORMS = new FormWords();
   private static final Remembered<Optional<Form>> FORM_OF = new Remembered<>();
-  private static final List<Word> LINE = new ArrayList<>();
   private static final Map<Line, List<Word>> LINES = new EnumMap<>(Line.class);
   private static final Remembered<Optional<Line>> LINE_OF = new Remembered<>();
   private static final Remembered<Boolean> NEITHER_PIPE_NOR_DUCT = new Remembered<>();
@@ -33,8 +24,6 @@ final class Words {
   private static final Meaning INSULATION = new Meaning();
 
   static {
-    SHAPES.removeAll(JOINTS);
-    SHAPES.removeAll(REDUCING);
     for (String line : Resource.lines("words.txt")) {
       int colon = line.indexOf(':');
       String head = line.substring(0, colon);
@@ -47,11 +36,13 @@ final class Words {
         case "duct" -> LINES.put(Line.DUCT, words);
         case "pipe" -> LINES.put(Line.PIPE, words);
         case "conduit" -> CONDUIT.words.addAll(words);
-        case "line" -> LINE.addAll(words);
+        case "line" -> FORMS.lines.addAll(words);
+        case "context" -> FORMS.context.addAll(words);
+        case "flexible" -> FORMS.flexible.addAll(words);
         case "none" -> NONE.words.addAll(words);
         case "lining" -> LINING.words.addAll(words);
         case "insulation" -> INSULATION.words.addAll(words);
-        default -> FORMS.put(Form.valueOf(head.substring("form ".length())), words);
+        default -> FORMS.add(Form.valueOf(head.substring("form ".length())), words);
       }
     }
   }
@@ -134,52 +125,11 @@ final class Words {
     return true;
   }
 
-  /**
-   * The form that the first telling word of a name tells. Words for a change of size tell after
-   * those for a shape, as a reducing tee is a tee; flange, coupling and union tell last, as they
-   * also say how a piece is joined: a flanged elbow is a bend.
-   */
+  /** The form that a name tells, empty if it tells none; see {@link FormWords}. */
   static Optional<Form> form(String name) {
     String text = withoutNumber(name);
     Optional<Form> known = FORM_OF.find(text);
-    return known == null ? FORM_OF.keep(text, readForm(text)) : known;
-  }
-
-  private static Optional<Form> readForm(String text) {
-    String folded = fold(text);
-    Form best = first(folded, SHAPES);
-    best = best == null ? first(folded, REDUCING) : best;
-    return Optional.ofNullable(best == null ? first(folded, JOINTS) : best);
-  }
-
-  private static @Nullable Form first(String folded, Set<Form> asked) {
-    Form best = null;
-    int bestAt = Integer.MAX_VALUE;
-    int bestLength = 0;
-    for (Map.Entry<Form, List<Word>> entry : FORMS.entrySet()) {
-      for (Word word : asked.contains(entry.getKey()) ? entry.getValue() : List.<Word>of()) {
-        int at = word.indexIn(folded);
-        int length = word.text().length();
-        boolean earlier = at < bestAt || (at == bestAt && length > bestLength);
-        if (at >= 0 && earlier && isHead(folded, at + length)) {
-          best = entry.getKey();
-          bestAt = at;
-          bestLength = length;
-        }
-      }
-    }
-    return best;
-  }
-
-  /** False if the word that ends here only begins a compound that names a pipe or duct. */
-  private static boolean isHead(String folded, int end) {
-    String rest = folded.substring(end, Word.endOfCompound(folded, end));
-    for (Word word : rest.isEmpty() ? List.<Word>of() : LINE) {
-      if (rest.endsWith(word.text())) {
-        return false;
-      }
-    }
-    return true;
+    return known == null ? FORM_OF.keep(text, FORMS.read(fold(text))) : known;
   }
 
   /**
