@@ -91,8 +91,20 @@ final class BelongingReader {
         if (!groups.contains(group)) {
           groups.add(group);
           collectGroups(group, groups);
+          collectWhole(group, groups);
         }
       }
+    }
+  }
+
+  /** Circuits are parts of their system too, instead of members. */
+  private void collectWhole(long group, List<Long> groups) {
+    long whole = relations.wholeOf(group);
+    boolean room = groups.size() < file.step().limits().maxReferenceDepth();
+    if (room && whole != 0 && !groups.contains(whole) && system(whole).isPresent()) {
+      groups.add(whole);
+      collectGroups(whole, groups);
+      collectWhole(whole, groups);
     }
   }
 

@@ -38,6 +38,25 @@ class BelongingPatternTest {
     assertThat(pipe.systems().get(0).predefinedType()).isEqualTo("HEATING");
   }
 
+  /** A circuit may be a part of its system instead of a member, and systems may go in circles. */
+  @Test
+  void circuitThatIsAPartOfItsSystemLeadsToIt() {
+    MepElement pipe =
+        first(
+            PIPE
+                + """
+                #2=IFCDISTRIBUTIONCIRCUIT('2',$,'Circuit 1',$,$,$,$);
+                #3=IFCDISTRIBUTIONSYSTEM('3',$,'Heating flow',$,$,$,.HEATING.);
+                #4=IFCRELASSIGNSTOGROUP('4',$,$,$,(#1),$,#2);
+                #5=IFCRELAGGREGATES('5',$,$,$,#3,(#2));
+                #6=IFCRELAGGREGATES('6',$,$,$,#2,(#3));
+                """);
+
+    assertThat(pipe.systems())
+        .extracting(MepSystem::name)
+        .containsExactly("Circuit 1", "Heating flow");
+  }
+
   @Test
   void pipeOfANestedAssemblyHasItsSystemAndStorey() {
     MepElement pipe =
