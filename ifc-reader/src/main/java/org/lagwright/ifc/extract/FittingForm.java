@@ -19,6 +19,9 @@ import org.lagwright.ifc.model.Section;
  */
 final class FittingForm {
 
+  /** A cross has four ends; nothing that is fitted into a line has more. */
+  private static final int MOST_WAYS = 4;
+
   private final Draft draft;
   private final List<Neighbours.Joint> joints;
 
@@ -36,12 +39,33 @@ final class FittingForm {
 
   static Form of(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
     FittingForm reader = new FittingForm(draft, joints, joined);
-    Form stated = draft.form;
-    if (stated == Form.UNKNOWN) {
-      stated = reader.inProperties();
+    Form stated = reader.stated();
+    boolean worded = draft.formIsWorded || stated != draft.form;
+    if (joints.size() > MOST_WAYS && !worded && draft.kind == Kind.PIPE_FITTING) {
+      return reader.manifold(stated);
     }
     Form form = stated == Form.UNKNOWN ? reader.unstated() : reader.settle(stated);
     return form == Form.REDUCER || form == Form.TRANSITION ? reader.byEnds(form) : form;
+  }
+
+  /** What words, an enumeration or a property call it; a junction may be a cross by property. */
+  private Form stated() {
+    boolean byEnumeration = draft.form == Form.TEE && !draft.formIsWorded;
+    if (draft.form != Form.UNKNOWN && !byEnumeration) {
+      return draft.form;
+    }
+    Form said = inProperties();
+    return byEnumeration && ways(said) < 3 ? draft.form : said;
+  }
+
+  /** What more than four pipes join is no fitting but something that distributes. */
+  private Form manifold(Form stated) {
+    draft.note(
+        ReadFinding.FORM_CONFLICT,
+        Effect.ASSUMED,
+        stated == Form.UNKNOWN ? "fitting" : stated.label(),
+        "manifold");
+    return Form.APPARATUS;
   }
 
   /** How many ends a form has; 0 where that is not fixed. */

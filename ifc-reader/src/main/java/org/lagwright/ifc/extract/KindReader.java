@@ -142,6 +142,8 @@ final class KindReader {
     if (!kind.isFitting()) {
       return byClass;
     }
+    String ownType = worded.isPresent() || type == null ? null : type.label("ElementType");
+    worded = ownType == null ? worded : Words.form(ownType);
     Form form = worded.orElse(formOf(predefined));
     return new Reading(kindOfFitting(kind, form), form, worded.isPresent());
   }

@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.List;
 import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.threads.Workers;
 
 /** Decides the figures of all elements: segments first, as fittings take over their sizes. */
@@ -84,6 +85,9 @@ final class ModelMeasurer {
     List<Form> forms = workers.gather(items, ModelExtractor.RUN, new FormWork(fittings));
     for (int i = 0; i < items.size(); i++) {
       items.get(i).form = forms.get(i);
+      if (forms.get(i) == Form.APPARATUS) {
+        items.get(i).kind = Kind.EQUIPMENT;
+      }
     }
     workers.inOrder(items.size(), ModelExtractor.RUN, new ItemWork(items, fittings));
   }
@@ -105,7 +109,9 @@ final class ModelMeasurer {
     public Integer on(int from, int to) {
       for (Draft item : items.subList(from, to)) {
         item.open();
-        fittings.measure(item);
+        if (item.isLaggedItem()) {
+          fittings.measure(item);
+        }
         item.foldMeasured();
       }
       return to;

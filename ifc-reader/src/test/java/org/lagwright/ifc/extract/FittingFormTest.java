@@ -269,4 +269,69 @@ class FittingFormTest {
     assertThat(element(model, 9000).kind()).isEqualTo(Kind.OTHER);
     assertThat(codes(model).stream().filter("PROXY_LOOKS_LIKE_SERVICE"::equals)).hasSize(reported);
   }
+
+  /** Fitting 9 from which a number of pipes go north, each joined by a port. */
+  private static Network joinedBy(int pipes, String keyword, String name, String predefined) {
+    Network network = new Network().fitting(9, keyword, name, predefined);
+    for (int i = 1; i <= pipes; i++) {
+      network
+          .port(9, i, at(100 * i, 0, 0), NORTH)
+          .pipe(i, at(100 * i, 0, 0), NORTH, 500, 26.9)
+          .port(i, 1, at(100 * i, 0, 0), at(0, -1, 0))
+          .connect(9, i, i, 1);
+    }
+    return network;
+  }
+
+  @ParameterizedTest
+  @CsvSource({"5,.NOTDEFINED.", "8,.NOTDEFINED.", "6,.JUNCTION."})
+  void pipeFittingThatMoreThanFourPipesJoinIsApparatus(int pipes, String predefined) {
+    MepModel model = joinedBy(pipes, "IFCPIPEFITTING", "M", predefined).read();
+
+    assertThat(element(model, 9000).form()).isEqualTo(Form.APPARATUS);
+    assertThat(element(model, 9000).kind()).isEqualTo(Kind.EQUIPMENT);
+    assertThat(codes(model)).containsOnlyOnce("FORM_CONFLICT");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"IFCPIPEFITTING,Tee,TEE", "IFCDUCTFITTING,M,UNKNOWN"})
+  void wordsAndDuctsAreNotMadeApparatusByTheirJoints(String keyword, String name, Form form) {
+    MepElement fitting = joinedBy(5, keyword, name, "$").element(9);
+
+    assertThat(fitting.form()).isEqualTo(form);
+    assertThat(fitting.kind().isFitting()).isTrue();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"CROSS,CROSS", "TEE,TEE", "OTHER,TEE"})
+  void junctionIsACrossIfItsPropertySaysSo(String stated, Form form) {
+    MepModel model =
+        new Network()
+            .fitting(9, "IFCPIPEFITTING", "J", ".JUNCTION.")
+            .record(
+                """
+                #700=IFCPROPERTYENUMERATEDVALUE('JunctionType',$,(IFCLABEL('%s')),$);
+                #701=IFCPROPERTYSET('701',$,'Pset_PipeFittingTypeJunction',$,(#700));
+                #702=IFCRELDEFINESBYPROPERTIES('702',$,$,$,(#9000),#701);
+                """
+                    .formatted(stated))
+            .read();
+
+    assertThat(element(model, 9000).form()).isEqualTo(form);
+  }
+
+  @Test
+  void typeOfTheUsersOwnIsWhatItIsCalled() {
+    MepModel model =
+        new Network()
+            .fitting(9, "IFCPIPEFITTING", "F", ".USERDEFINED.")
+            .record(
+                """
+                #700=IFCPIPEFITTINGTYPE('700',$,'Standard',$,$,$,$,$,'Reducer',.USERDEFINED.);
+                #701=IFCRELDEFINESBYTYPE('701',$,$,$,(#9000),#700);
+                """)
+            .read();
+
+    assertThat(element(model, 9000).form()).isEqualTo(Form.REDUCER);
+  }
 }
