@@ -278,7 +278,7 @@ final class InsulationReader {
     Double wallM = profiles.drawnWallM(shape(covering)).orElse(null);
     Double statedM = Layers.statedM(covering.properties(), lengthUnitM);
     statedM = statedM == null ? layers.thicknessM(covering.step()) : statedM;
-    boolean drawn = wallM != null || (outer != null && !Layers.isBoxed(host.form));
+    boolean drawn = wallM != null || (outer != null && !Layers.isWide(host.form));
     return Layers.Covering.of(
         host.form,
         outer,

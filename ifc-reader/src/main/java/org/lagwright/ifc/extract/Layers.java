@@ -39,14 +39,20 @@ final class Layers {
         @Nullable Double wallM,
         Extent extent) {
       // a box keeps off its pipe, so that only its own walls show how thick it is
-      return isBoxed(host) && (statedM != null || wallM == null)
+      boolean keepsOff = statedM != null ? isBoxed(host) : wallM == null && isWide(host);
+      return keepsOff
           ? new Covering(null, statedM, null, extent)
           : new Covering(outer, statedM, wallM, extent);
     }
   }
 
+  /** True for bodies so wide that what is drawn around them keeps off the pipe. */
+  static boolean isWide(Form form) {
+    return isBoxed(form) && form != Form.COUPLING && form != Form.UNION;
+  }
+
   /** True for bodies that are wider than the pipe they sit in, which is all that is measured. */
-  static boolean isBoxed(Form form) {
+  private static boolean isBoxed(Form form) {
     return switch (form) {
       case FLANGE, COUPLING, UNION, VALVE_BODY, STRAINER, DAMPER, PUMP, METER -> true;
       default -> false;

@@ -76,6 +76,17 @@ class InsulationThicknessTest {
     assertThat(of(model, 1).thicknessM()).isNull();
   }
 
+  /** Its body is hardly wider than the pipe, and what lies on the pipe lies on it. */
+  @Test
+  void solidCoveringAroundACouplingIsAsThickAsItIsWiderThanThePipe() {
+    MepModel model =
+        read(
+            PIPE.replace("#1=IFCPIPESEGMENT('1',$,'Pipe'", "#1=IFCPIPEFITTING('1',$,'Muffe'")
+                + covering(2, "Wool", "IFCCIRCLEPROFILEDEF(.AREA.,$,$,60.15)", 0, 2500));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(1e-6));
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"#75", "#76"})
   void coveringIsAsThickAsTheLayersOfItsMaterial(String material) {
