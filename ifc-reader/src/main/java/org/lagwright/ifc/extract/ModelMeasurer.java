@@ -35,8 +35,9 @@ final class ModelMeasurer {
    * @return how many ends were joined
    */
   int measure(double joinToleranceM) {
-    workers.inOrder(
-        drafts.all().size(), ModelExtractor.RUN, new SegmentWork(drafts.all(), segments));
+    SegmentWork segmentWork = new SegmentWork(drafts.all(), segments, new ArrayList<>());
+    workers.inOrder(drafts.all().size(), ModelExtractor.RUN, segmentWork);
+    SidePorts.markBranches(drafts, segmentWork.tapped);
     int joined =
         TouchingEnds.join(drafts.all(), joinToleranceM, workers)
             + Taps.join(drafts.all(), joinToleranceM, workers);
@@ -53,23 +54,37 @@ final class ModelMeasurer {
     return joined;
   }
 
-  private record SegmentWork(List<Draft> drafts, SegmentMeasurer segments)
-      implements Workers.Work<Integer> {
+  /**
+   * Measures segments.
+   *
+   * @param tapped given those that have ports at their side
+   */
+  private record SegmentWork(List<Draft> drafts, SegmentMeasurer segments, List<Draft> tapped)
+      implements Workers.Work<List<Draft>> {
 
     @Override
-    public Integer on(int from, int to) {
+    public List<Draft> on(int from, int to) {
+      List<Draft> here = new ArrayList<>(0);
       for (Draft draft : drafts.subList(from, to)) {
         if (draft.kind == null || draft.isSegment()) {
-          measure(draft);
+          measure(draft, here);
         }
       }
-      return to;
+      return here;
     }
 
-    private void measure(Draft draft) {
+    @Override
+    public void take(List<Draft> done) {
+      tapped.addAll(done);
+    }
+
+    private void measure(Draft draft, List<Draft> here) {
       draft.open();
       if (draft.isSegment()) {
         segments.measure(draft);
+        if (SidePorts.mark(draft)) {
+          here.add(draft);
+        }
       }
       segments.settleKind(draft);
       if (draft.isLaggedItem()) {

@@ -44,7 +44,8 @@ final class OpenEnds {
     return joint.tap() && atM != null && !isAnEnd(draft.shape().ends(), atM);
   }
 
-  private static boolean isAnEnd(List<ShapeEnd> drawn, Point atM) {
+  /** True if one of the drawn ends lies at a place. */
+  static boolean isAnEnd(List<ShapeEnd> drawn, Point atM) {
     for (ShapeEnd end : drawn) {
       if (end.centreM().distanceM(atM) < JointMaker.SAME_PLACE_M) {
         return true;

@@ -21,7 +21,7 @@ import org.locationtech.jts.index.hprtree.HPRtree;
 abstract class SideSearch<P> {
 
   /** A branch leaves the main by 30 degrees at least: cosine. */
-  private static final double STEEPEST = Math.cos(Math.toRadians(30));
+  static final double STEEPEST = Math.cos(Math.toRadians(30));
 
   /** Long pieces that lie aslant are looked along in parts, as their boxes would hold too much. */
   private static final double PART_M = 2;

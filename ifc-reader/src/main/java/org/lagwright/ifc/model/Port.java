@@ -53,6 +53,11 @@ public record Port(
     return step != 0;
   }
 
+  /** This port as a joint with the side of a straight piece. */
+  public Port atTheSide() {
+    return new Port(step, positionM, direction, flow, systemType, connectedTo, touching, true);
+  }
+
   /** This port with an element on the other side that touches it, with its end or its side. */
   public Port touching(ElementKey other, Point atM, @Nullable Point outward, boolean atItsSide) {
     return new Port(
