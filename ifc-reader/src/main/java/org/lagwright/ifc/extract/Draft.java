@@ -56,6 +56,9 @@ final class Draft {
   /** True if the file connects all its ports, and it has no more ends than ports. */
   final boolean isWhollyConnected;
 
+  /** True if it is drawn as a box that may run along another edge, as no port tells. */
+  final boolean mayLieOtherwise;
+
   private final Vocabulary vocabulary;
 
   /** False if it stays open all the time, as the model is small. */
@@ -92,6 +95,7 @@ final class Draft {
     this.vocabulary = vocabulary;
     this.folds = folds;
     this.isWhollyConnected = drawn.isWhollyConnected();
+    this.mayLieOtherwise = drawn.mayLieOtherwise();
     this.isCalledInsulation = isCalledInsulation(worded.names());
     this.statesInsulation =
         PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_THICKNESS)

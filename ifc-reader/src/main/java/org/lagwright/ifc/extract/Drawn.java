@@ -27,6 +27,19 @@ record Drawn(Shape shape, List<Port> ports, List<Port> joints) {
     return ports.size() >= shape.ends().size();
   }
 
+  /** True for a box that may run along another of its edges, as no port lies at its ends. */
+  boolean mayLieOtherwise() {
+    if (!shape.mayLieOtherwise()) {
+      return false;
+    }
+    for (Port port : ports) {
+      if (port.positionM() != null && OpenEnds.isAnEnd(shape.ends(), port.positionM())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** What is still asked for once the element is measured: where it ends, and what went wrong. */
   Drawn afterMeasuring() {
     Shape ends = new Shape(shape.form(), null, null, null, null, shape.ends(), shape.problems());

@@ -35,6 +35,7 @@ final class ModelMeasurer {
    * @return how many ends were joined
    */
   int measure(double joinToleranceM) {
+    BoxAxes.choose(drafts.all(), joinToleranceM, workers);
     SegmentWork segmentWork = new SegmentWork(drafts.all(), segments, new ArrayList<>());
     workers.inOrder(drafts.all().size(), ModelExtractor.RUN, segmentWork);
     SidePorts.markBranches(drafts, segmentWork.tapped);

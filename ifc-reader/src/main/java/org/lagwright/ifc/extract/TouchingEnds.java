@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
@@ -43,9 +44,15 @@ final class TouchingEnds {
    * An end of an element that may be joined.
    *
    * @param port index of its port among those of the element, -1 if it has none
+   * @param reading another reading of its body that this is an end of, null for the one at hand
    */
-  private record Loose(
-      Draft draft, Point atM, @Nullable Point outward, @Nullable Section section, int port) {}
+  record Loose(
+      Draft draft,
+      Point atM,
+      @Nullable Point outward,
+      @Nullable Section section,
+      int port,
+      @Nullable Shape reading) {}
 
   private record Pair(int a, int b, long distance) implements Comparable<Pair> {
 
@@ -76,12 +83,28 @@ final class TouchingEnds {
   static int join(List<Draft> drafts, double toleranceM, Workers workers) {
     TouchingEnds touching = new TouchingEnds(toleranceM);
     if (toleranceM > 0) {
-      touching.ends.addAll(workers.gather(drafts, ModelExtractor.RUN, new Collecting()));
+      touching.ends.addAll(ends(drafts, workers));
       for (Pair pair : touching.pairs()) {
         touching.join(pair);
       }
     }
     return touching.joined;
+  }
+
+  /** The ends that may be joined. */
+  static List<Loose> ends(List<Draft> drafts, Workers workers) {
+    return workers.gather(drafts, ModelExtractor.RUN, new Collecting());
+  }
+
+  /** What touches each other, the nearest first. */
+  static List<List<Loose>> touching(List<Loose> ends, double toleranceM) {
+    TouchingEnds touching = new TouchingEnds(toleranceM);
+    touching.ends.addAll(ends);
+    List<List<Loose>> pairs = new ArrayList<>();
+    for (Pair pair : touching.pairs()) {
+      pairs.add(List.of(ends.get(pair.a), ends.get(pair.b)));
+    }
+    return pairs;
   }
 
   /** Collects the ends. */
@@ -114,13 +137,13 @@ final class TouchingEnds {
         seen[port] = true;
       }
       if (port < 0 || ports.get(port).connectedTo() == null) {
-        into.add(new Loose(draft, end.centreM(), end.outward(), end.section(), port));
+        into.add(new Loose(draft, end.centreM(), end.outward(), end.section(), port, null));
       }
     }
     for (int i = 0; i < seen.length; i++) {
       Port port = ports.get(i);
       if (!seen[i] && port.connectedTo() == null && port.positionM() != null) {
-        into.add(new Loose(draft, port.positionM(), port.direction(), null, i));
+        into.add(new Loose(draft, port.positionM(), port.direction(), null, i, null));
       }
     }
   }

@@ -2,6 +2,7 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
@@ -35,6 +36,11 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
 
   private static final double PROPERTY_TOLERANCE = 0.005;
 
+  /** Ducts are at most this many times as wide as high. */
+  private static final double FLATTEST = 8;
+
+  private static final String UNTOUCHED = "ends of neighbours touch the other sides";
+
   /** A reading: the edge taken as the axis, and the outline at its start. */
   private record Reading(Vec axis, Outline outline) {
     double lengthM() {
@@ -67,6 +73,46 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
     return other.equals(choice.reading())
         ? shape(depth, null, "")
         : shape(choice.reading(), other, choice.why());
+  }
+
+  /**
+   * The other readings of a box, that along the longer edge first; none if it is no box, or one of
+   * which it is told by more than its edges how it lies.
+   */
+  static List<Shape> otherReadings(Shape box) {
+    if (!mayLieOtherwise(box)) {
+      return List.of();
+    }
+    Measured<Section> section = Objects.requireNonNull(box.section());
+    ShapeEnd end = box.ends().get(0);
+    Section.Rectangular sides = (Section.Rectangular) end.section();
+    Vec width = Vec.of(Objects.requireNonNull(end.width()));
+    Vec axis = box.ends().get(1).centre().minus(end.centre());
+    Vec u = width.times(sides.widthM() / 2);
+    Vec v = axis.unit().cross(width).times(sides.heightM() / 2);
+    Outline outline = new Outline(Outline.Kind.RECTANGULAR, end.centre(), u, v);
+    Evidence length = Objects.requireNonNull(box.lengthM()).evidence();
+    Prism prism = new Prism(outline, axis, section.how(), section.evidence(), length);
+    Reading now = new Reading(axis, outline);
+    Shape alongU = prism.shape(prism.turned(u, v), now, UNTOUCHED);
+    Shape alongV = prism.shape(prism.turned(v, u), now, UNTOUCHED);
+    return u.norm() >= v.norm() ? List.of(alongU, alongV) : List.of(alongV, alongU);
+  }
+
+  /** True for a box that may run along another of its edges, as far as its own figures tell. */
+  static boolean mayLieOtherwise(Shape shape) {
+    if (shape.form() != Form.STRAIGHT
+        || shape.ends().size() != 2
+        || !(shape.ends().get(0).section() instanceof Section.Rectangular)
+        || shape.ends().get(0).width() == null
+        || shape.section() == null
+        || shape.lengthM() == null
+        || !shape.problems().isEmpty()) {
+      return false;
+    }
+    double lengthM = shape.lengthM().value();
+    double sideM = shape.ends().get(0).section().largestSideM();
+    return Math.max(lengthM, sideM) <= FLATTEST * Math.min(lengthM, sideM);
   }
 
   private boolean isBox() {

@@ -50,6 +50,16 @@ public record Shape(
     return Parts.fromEnds(ends, how, evidence, evidence, List.of());
   }
 
+  /** True for a box that may run along another of its edges than the one that was taken. */
+  public boolean mayLieOtherwise() {
+    return Prism.mayLieOtherwise(this);
+  }
+
+  /** The same box along its other edges, the longer one first; empty if it may not lie so. */
+  public List<Shape> otherReadings() {
+    return Prism.otherReadings(this);
+  }
+
   /** A shape of which nothing is known, with the reason. */
   static Shape unmeasured(String problem) {
     return new Shape(Form.UNKNOWN, null, null, null, null, List.of(), List.of(problem));

@@ -51,6 +51,19 @@ final class Network {
     return round(n, at, along, lengthMm, diameterMm);
   }
 
+  /**
+   * An item drawn as one box, extruded from a rectangle whose x is level where the item stands and
+   * upright where it lies.
+   */
+  Network box(int n, String keyword, double[] at, double[] along, double l, double x, double y) {
+    element(n, keyword, "Duct", "$", true);
+    round(n, at, along, l, x);
+    int profile = records.lastIndexOf("#%d=IFCCIRCLEPROFILEDEF".formatted(n * 1000 + 8));
+    records.delete(profile, records.indexOf("\n", profile) + 1);
+    add("#%d=IFCRECTANGLEPROFILEDEF(.AREA.,$,$,%s,%s);", n * 1000 + 8, number(x), number(y));
+    return this;
+  }
+
   private void element(int n, String keyword, String name, String predefined, boolean drawn) {
     add(
         "#%d=%s('%d',$,'%s',$,$,%s,%s,$,%s);",

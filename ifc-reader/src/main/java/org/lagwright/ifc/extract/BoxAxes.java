@@ -1,0 +1,128 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.TouchingEnds.Loose;
+import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.threads.Workers;
+
+/**
+ * Chooses along which of its edges a box runs where no port tells: a short piece of a wide duct is
+ * wider than long. A box whose ends touch nothing runs along the edge at whose ends it touches its
+ * neighbours.
+ */
+final class BoxAxes {
+
+  /** The readings chosen so far; none for what stays as it was measured. */
+  private final Map<Draft, Shape> chosen = new IdentityHashMap<>();
+
+  /**
+   * The boxes whose ends touch nothing, each with ends of its other readings and what they touch.
+   */
+  private final Map<Draft, List<List<Loose>>> loose = new IdentityHashMap<>();
+
+  private BoxAxes() {}
+
+  /**
+   * Sets the shape of boxes that run along another edge.
+   *
+   * @param toleranceM distance up to which ends touch, metres; 0 changes nothing
+   */
+  static void choose(List<Draft> drafts, double toleranceM, Workers workers) {
+    List<Draft> boxes = new ArrayList<>();
+    for (Draft draft : drafts) {
+      if (draft.mayLieOtherwise && !draft.isWhollyConnected) {
+        boxes.add(draft);
+      }
+    }
+    if (boxes.isEmpty() || !(toleranceM > 0)) {
+      return;
+    }
+    List<Loose> ends = TouchingEnds.ends(drafts, workers);
+    for (Draft box : boxes) {
+      addReadings(box, ends);
+    }
+    new BoxAxes().choose(boxes, TouchingEnds.touching(ends, toleranceM));
+  }
+
+  private static void addReadings(Draft box, List<Loose> ends) {
+    for (Shape reading : box.shape().otherReadings()) {
+      for (ShapeEnd end : reading.ends()) {
+        ends.add(new Loose(box, end.centreM(), end.outward(), end.section(), -1, reading));
+      }
+    }
+  }
+
+  private void choose(List<Draft> boxes, List<List<Loose>> touching) {
+    for (Draft box : boxes) {
+      loose.put(box, new ArrayList<>());
+    }
+    for (List<Loose> pair : touching) {
+      if (pair.get(0).reading() == null && pair.get(1).reading() == null) {
+        loose.remove(pair.get(0).draft());
+        loose.remove(pair.get(1).draft());
+      }
+    }
+    for (List<Loose> pair : touching) {
+      add(pair.get(0), pair.get(1));
+      add(pair.get(1), pair.get(0));
+    }
+    // what is turned may be the neighbour of the next one
+    boolean turned = true;
+    while (turned) {
+      turned = false;
+      for (Draft box : boxes) {
+        turned |= turn(box);
+      }
+    }
+  }
+
+  private void add(Loose end, Loose other) {
+    List<List<Loose>> itsOwn = end.reading() == null ? null : loose.get(end.draft());
+    if (itsOwn != null) {
+      itsOwn.add(List.of(end, other));
+    }
+  }
+
+  private boolean turn(Draft box) {
+    List<List<Loose>> touching = loose.get(box);
+    Shape best = touching == null ? null : best(touching);
+    if (best == null) {
+      return false;
+    }
+    loose.remove(box);
+    chosen.put(box, best);
+    box.measured(best);
+    return true;
+  }
+
+  /** The reading with most ends touching neighbours; null if none does, or two as many. */
+  private @Nullable Shape best(List<List<Loose>> touching) {
+    Shape best = null;
+    int most = 0;
+    boolean tied = false;
+    for (List<Loose> one : touching) {
+      Shape reading = one.get(0).reading();
+      int count = count(reading, touching);
+      tied = count > most ? false : tied || (count == most && reading != best);
+      best = count > most ? reading : best;
+      most = Math.max(count, most);
+    }
+    return tied ? null : best;
+  }
+
+  /** Ends of a reading that touch neighbours as these lie now. */
+  private int count(@Nullable Shape reading, List<List<Loose>> touching) {
+    int count = 0;
+    for (List<Loose> each : touching) {
+      Loose other = each.get(1);
+      boolean lies = other.reading() == chosen.get(other.draft());
+      count += lies && each.get(0).reading() == reading ? 1 : 0;
+    }
+    return count;
+  }
+}
