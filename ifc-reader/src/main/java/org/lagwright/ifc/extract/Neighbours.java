@@ -146,11 +146,11 @@ final class Neighbours {
   Optional<Found> behind(Draft from, Port port) {
     Draft before = from;
     Port out = port;
-    // what lies at the side of a main has a size of its own
-    for (int i = 0; i < FARTHEST && !out.tap(); i++) {
+    for (int i = 0; i < FARTHEST; i++) {
       ElementKey at = out.connectedTo();
       Draft next = at == null ? null : drafts.find(at);
-      if (next == null) {
+      // what lies at the side of a main has a size of its own
+      if (next == null || (out.tap() && !goesThrough(next, out))) {
         return Optional.empty();
       }
       Measured<Section> section = next.isSegment() ? next.section() : null;
@@ -177,6 +177,19 @@ final class Neighbours {
       before = next;
     }
     return Optional.empty();
+  }
+
+  /** True if a joint lies on the axis of a straight piece and points along it. */
+  private static boolean goesThrough(Draft main, Port joint) {
+    Point atM = joint.positionM();
+    Point out = joint.direction();
+    List<ShapeEnd> ends = main.shape().ends();
+    if (!main.isSegment() || atM == null || out == null || ends.size() != 2) {
+      return false;
+    }
+    Axis axis = Axis.between(ends.get(0).centreM(), ends.get(1).centreM());
+    return axis.at(axis.along(atM)).distanceM(atM) < SAME_PLACE_M
+        && Math.abs(axis.cosine(out)) > SideSearch.STEEPEST;
   }
 
   /** The drawn end of a tee, reducer or the like that lies at a port. */

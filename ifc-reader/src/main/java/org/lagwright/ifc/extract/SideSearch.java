@@ -14,7 +14,8 @@ import org.locationtech.jts.index.hprtree.HPRtree;
 /**
  * Finds open ends that meet the side of a straight piece: branches that are drawn onto the main,
  * without a tee. An end meets it if it lies on the surface of the main or within it, points into
- * it, and its piece lies within the width of the main.
+ * it, and its piece lies within the width of the main. Valves, flanges and the like may also sit
+ * around a main that goes through them.
  *
  * @param <P> the pieces, in one file or in several
  */
@@ -27,6 +28,9 @@ abstract class SideSearch<P> {
   private static final double PART_M = 2;
 
   private static final int MOST_PARTS = 64;
+
+  /** What sits around a main has its axis within 10 degrees: cosine. */
+  private static final double COAXIAL = Math.cos(Math.toRadians(10));
 
   /** Sizes are rounded by exporters. */
   private static final double ROUNDING_M = 0.001;
@@ -41,8 +45,9 @@ abstract class SideSearch<P> {
    * An end at the side of a main.
    *
    * @param gapM from the surface of the main; below zero inside it
+   * @param around true if the branch is none but sits around the main
    */
-  record Meeting<P>(int end, Loose<P> branch, Main<P> main, double gapM) {
+  record Meeting<P>(int end, Loose<P> branch, Main<P> main, double gapM, boolean around) {
 
     /** The place on the axis of the main. */
     Point footM() {
@@ -74,6 +79,16 @@ abstract class SideSearch<P> {
 
   /** True if an end of one piece may lie on the other. */
   abstract boolean mayMeet(P branch, P main);
+
+  /** True if an end of the piece may be that of a branch. */
+  boolean mayBranch(P piece) {
+    return true;
+  }
+
+  /** True if the piece may sit around a main. */
+  boolean maySitAround(P piece) {
+    return false;
+  }
 
   /** Names a piece; of several mains as near, the one that comes first is taken. */
   abstract ElementKey key(P piece);
@@ -122,10 +137,27 @@ abstract class SideSearch<P> {
       return;
     }
     Point foot = axis.at(alongM);
-    double gapM = gapM(main.section, loose.atM.distanceM(foot));
-    if (gapM <= toleranceM && pointsInto(loose, axis, foot) && fits(loose, axis, main.section)) {
-      into.add(new Meeting<>(index, loose, main, gapM));
+    double offM = loose.atM.distanceM(foot);
+    if (liesAround(loose, main, offM)) {
+      into.add(new Meeting<>(index, loose, main, offM, true));
+      return;
     }
+    double gapM = gapM(main.section, offM);
+    if (gapM <= toleranceM
+        && mayBranch(loose.piece)
+        && pointsInto(loose, axis, foot)
+        && fits(loose, axis, main.section)) {
+      into.add(new Meeting<>(index, loose, main, gapM, false));
+    }
+  }
+
+  private boolean liesAround(Loose<P> loose, Main<P> main, double offM) {
+    double wider = loose.section.largestSideM() / main.section.largestSideM();
+    return offM <= toleranceM
+        && Math.abs(main.axis.cosine(loose.outward)) >= COAXIAL
+        && wider > 1
+        && wider < TouchingEnds.WIDEST_BODY
+        && maySitAround(loose.piece);
   }
 
   /** From the surface of the main to a place; of a duct it may be either side. */

@@ -13,8 +13,9 @@ import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.threads.Workers;
 
 /**
- * Joins ends that meet the side of a straight piece of their own file. Works after {@link
- * TouchingEnds}, on the ends that are still open.
+ * Joins ends that meet the side of a straight piece of their own file, and valves, flanges and the
+ * like that are drawn around a piece that goes through them. Works after {@link TouchingEnds}, on
+ * the ends that are still open.
  */
 final class Taps extends SideSearch<Draft> {
 
@@ -25,6 +26,18 @@ final class Taps extends SideSearch<Draft> {
   @Override
   boolean mayMeet(Draft branch, Draft main) {
     return branch != main;
+  }
+
+  @Override
+  boolean mayBranch(Draft piece) {
+    return piece.isSegment() || (piece.kind != null && piece.kind.isFitting());
+  }
+
+  @Override
+  boolean maySitAround(Draft piece) {
+    return !piece.isSegment()
+        && FittingMeasurer.isWiderThanItsPipe(piece.form)
+        && Coaxiality.isStraight(piece.shape());
   }
 
   @Override
@@ -71,9 +84,9 @@ final class Taps extends SideSearch<Draft> {
     if (draft.isWhollyConnected) {
       return;
     }
-    boolean inALine = draft.isSegment() || (draft.kind != null && draft.kind.isFitting());
     Drawn all = draft.drawn();
-    List<ShapeEnd> drawn = inALine ? all.shape().ends() : List.of();
+    List<ShapeEnd> drawn =
+        draft.isSegment() || draft.isLaggedItem() ? all.shape().ends() : List.of();
     int connected = 0;
     for (Port joint : all.joints()) {
       connected += joint.connectedTo() == null ? 0 : 1;
@@ -119,7 +132,7 @@ final class Taps extends SideSearch<Draft> {
     for (Meeting<Draft> meeting : nearest(meetings)) {
       Draft branch = meeting.branch().piece();
       Draft main = meeting.main().piece();
-      if (!areJoined(branch, main)) {
+      if (meeting.around() || !areJoined(branch, main)) {
         join(meeting, branch, main);
         joined++;
       }

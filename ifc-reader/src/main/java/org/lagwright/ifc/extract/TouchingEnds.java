@@ -36,7 +36,7 @@ final class TouchingEnds {
    * A socket or a body may be wider than the pipe in it by this factor, and narrower by one size: a
    * threaded end is often drawn by its bore.
    */
-  private static final double WIDEST_BODY = 4;
+  static final double WIDEST_BODY = 4;
 
   private static final double NARROWEST_BODY = 0.75;
 
@@ -54,12 +54,19 @@ final class TouchingEnds {
       int port,
       @Nullable Shape reading) {}
 
-  private record Pair(int a, int b, long distance) implements Comparable<Pair> {
+  /**
+   * @param sameSize false if one is a body that may hold the other
+   */
+  private record Pair(int a, int b, long distance, boolean sameSize) implements Comparable<Pair> {
 
-    /** The nearest first, and those of equal distance in the order of the file. */
+    /**
+     * The nearest first; of equal distance those of one size, as pipe meets pipe and flange meets
+     * flange where flanges are slipped on; then in the order of the file.
+     */
     @Override
     public int compareTo(Pair other) {
       int byDistance = Long.compare(distance, other.distance);
+      byDistance = byDistance != 0 ? byDistance : Boolean.compare(other.sameSize, sameSize);
       int byFirst = byDistance != 0 ? byDistance : Integer.compare(a, other.a);
       return byFirst != 0 ? byFirst : Integer.compare(b, other.b);
     }
@@ -174,7 +181,8 @@ final class TouchingEnds {
     public void accept(int other) {
       double distanceM = other <= of ? Double.NaN : ends.get(of).atM.distanceM(ends.get(other).atM);
       if (distanceM <= toleranceM && mayJoin(ends.get(of), ends.get(other))) {
-        pairs.add(new Pair(of, other, Math.round(distanceM / STEP_M)));
+        boolean sameSize = haveOneSize(ends.get(of), ends.get(other));
+        pairs.add(new Pair(of, other, Math.round(distanceM / STEP_M), sameSize));
       }
     }
   }
@@ -190,7 +198,7 @@ final class TouchingEnds {
     return a == null || b == null || a.x() * b.x() + a.y() * b.y() + a.z() * b.z() < FACING;
   }
 
-  private static boolean sizesAgree(Loose a, Loose b) {
+  private static boolean haveOneSize(Loose a, Loose b) {
     for (Section one : sections(a)) {
       for (Section other : sections(b)) {
         if (Sizes.sameSection(one, other)) {
@@ -198,9 +206,13 @@ final class TouchingEnds {
         }
       }
     }
+    return false;
+  }
+
+  private static boolean sizesAgree(Loose a, Loose b) {
     Section one = a.section;
     Section other = b.section;
-    if (one == null || other == null) {
+    if (one == null || other == null || haveOneSize(a, b)) {
       return true;
     }
     return (isBody(a.draft) && mayHold(one, other)) || (isBody(b.draft) && mayHold(other, one));

@@ -12,6 +12,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.MepElement;
@@ -138,6 +139,63 @@ class TapsTest {
     assertThat(Objects.requireNonNull(saddle.section()).how()).isEqualTo(How.NEIGHBOUR);
   }
 
+  /** Flanges of 20 mm that end flush with their pipes, face to face or with a gasket. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 2})
+  void flangesSlippedOntoTwoPipesAreJoinedEachToItsOwn(double gasketMm) {
+    MepModel model =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .drum(2, "Flange", "$", at(980, 0, 0), EAST, 20, 165)
+            .drum(3, "Flange", "$", at(1000 + gasketMm, 0, 0), EAST, 20, 165)
+            .pipe(4, at(1000 + gasketMm, 0, 0), EAST, 1500, 60.3)
+            .read();
+
+    assertThat(partners(element(model, 1000))).containsExactly(4000L, 2000L);
+    assertThat(partners(element(model, 2000))).containsExactly(3000L, 1000L);
+    assertThat(partners(element(model, 3000))).containsExactly(2000L, 4000L);
+    assertThat(InlineModel.diameterMm(element(model, 2000))).isEqualTo(60.3);
+    assertThat(InlineModel.diameterMm(element(model, 3000))).isEqualTo(60.3);
+    assertThat(Run.of(model.elements()))
+        .extracting(run -> Math.round(run.lengthM() * 1000))
+        .containsExactlyInAnyOrder(2500L, 40L);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0,110,true",
+    "1.9,110,true",
+    "2.1,110,false", // beside the axis
+    "0,60,false", // within the pipe
+    "0,250,false" // more than four times as wide
+  })
+  void valveDrawnAroundAnUncutPipeHasItsSize(double offMm, double diameterMm, boolean joined) {
+    MepModel model =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 2000, 60.3)
+            .body(2, "IFCVALVE", "Valve", "$", at(800, offMm, 0), EAST, 160, diameterMm)
+            .read();
+    MepElement valve = element(model, 2000);
+
+    assertThat(taps(valve)).hasSize(joined ? 2 : 0);
+    assertThat(taps(element(model, 1000))).hasSize(joined ? 2 : 0);
+    assertThat(InlineModel.diameterMm(valve)).isEqualTo(joined ? 60.3 : diameterMm);
+    assertThat(InlineModel.value(element(model, 1000).lengthM())).isCloseTo(2, within(1e-9));
+  }
+
+  /** A pipe goes through a wider one; neither is a valve. */
+  @Test
+  void pipeInACasingIsNotJoinedToIt() {
+    MepElement casing =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 2000, 60.3)
+            .pipe(2, at(800, 0, 0), EAST, 160, 110)
+            .element(2);
+
+    assertThat(taps(casing)).isEmpty();
+    assertThat(InlineModel.diameterMm(casing)).isEqualTo(110);
+  }
+
   @Test
   void nearestOfTwoMainsIsTaken() {
     MepModel model =
@@ -206,6 +264,12 @@ class TapsTest {
   private static double[] unit(double[] v) {
     double norm = Math.sqrt(v[0] * v[0] + v[1] * v[1] + v[2] * v[2]);
     return at(v[0] / norm, v[1] / norm, v[2] / norm);
+  }
+
+  private static List<Long> partners(MepElement element) {
+    return element.ports().stream()
+        .map(port -> Objects.requireNonNull(port.connectedTo()).step())
+        .toList();
   }
 
   private static List<Port> taps(MepElement element) {
