@@ -35,32 +35,37 @@ final class JointMaker {
    * The joint takes the port at this end, or one without place, or becomes a port itself.
    *
    * @param port index of the port at this end among those of the element, -1 if it has none
+   * @return true if the file connects the two by this port
    */
-  static void attach(
+  static boolean attach(
       Draft draft, int port, Point atM, @Nullable Point outward, ElementKey other, boolean tap) {
     List<Port> joints = new ArrayList<>(draft.joints());
     int at = port >= 0 ? port : unplaced(joints, other);
+    boolean known = at >= 0 && other.equals(joints.get(at).connectedTo());
     if (at >= 0) {
       joints.set(at, joints.get(at).touching(other, atM, outward, tap));
     } else {
       joints.add(Port.withoutRecord(atM, outward, other, tap));
     }
     draft.join(joints);
+    return known;
   }
 
   /** A port without place that is connected to the other element, else one that is to nothing. */
   private static int unplaced(List<Port> ports, ElementKey other) {
-    int free = -1;
+    int towards = unplacedTo(ports, other);
+    return towards >= 0 ? towards : unplacedTo(ports, null);
+  }
+
+  /** A port without place that is connected to an element, null for none; -1 if there is none. */
+  static int unplacedTo(List<Port> ports, @Nullable ElementKey other) {
     for (int i = 0; i < ports.size(); i++) {
       Port port = ports.get(i);
-      if (port.positionM() == null) {
-        if (Objects.equals(port.connectedTo(), other)) {
-          return i;
-        }
-        free = free < 0 && port.connectedTo() == null ? i : free;
+      if (port.positionM() == null && Objects.equals(port.connectedTo(), other)) {
+        return i;
       }
     }
-    return free;
+    return -1;
   }
 
   /** What the main has of a branch at its side. */

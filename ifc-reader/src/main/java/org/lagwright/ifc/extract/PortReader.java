@@ -5,12 +5,16 @@ import java.util.List;
 import org.lagwright.ifc.geometry.Frame;
 import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /** The connection points of an element: where, which way, to what. */
 final class PortReader {
+
+  /** Rounding of coordinates. */
+  private static final double SAME_PLACE_M = 1e-5;
 
   private final IfcFile file;
   private final Relations relations;
@@ -32,11 +36,39 @@ final class PortReader {
         ports.add(port(record, element));
       }
     }
-    return ports;
+    return areOnePlace(ports) ? withoutPlace(ports) : ports;
+  }
+
+  /** Some exporters put all ports of an element at its origin, which tells nothing of its ends. */
+  private static boolean areOnePlace(List<Port> ports) {
+    if (ports.size() < 2) {
+      return false;
+    }
+    Point firstM = ports.get(0).positionM();
+    Point out = ports.get(0).direction();
+    for (Port port : ports) {
+      Point atM = port.positionM();
+      if (firstM == null || atM == null || !(atM.distanceM(firstM) < SAME_PLACE_M)) {
+        return false;
+      }
+      if (out != null && !out.equals(port.direction())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static List<Port> withoutPlace(List<Port> ports) {
+    List<Port> unplaced = new ArrayList<>(ports.size());
+    for (Port port : ports) {
+      unplaced.add(
+          new Port(port.step(), null, null, port.flow(), port.systemType(), port.connectedTo()));
+    }
+    return unplaced;
   }
 
   private Port port(IfcRecord record, long element) {
-    long other = relations.acrossPort(record.id());
+    long other = relations.acrossPort(record.id(), element);
     String flow = record.enumeration("FlowDirection");
     boolean sink = "SINK".equals(flow);
     Frame frame = placements.of(record);
@@ -49,7 +81,7 @@ final class PortReader {
         !hasAxis || frame == null ? null : frame.direction(0, 0, sink ? -1 : 1),
         flow,
         record.enumeration("SystemType"),
-        other == 0 || other == element ? null : new ElementKey(model, other));
+        other == 0 ? null : new ElementKey(model, other));
   }
 
   /** Ports that no element owns. */

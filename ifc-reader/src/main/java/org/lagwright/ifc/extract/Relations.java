@@ -301,10 +301,23 @@ final class Relations {
     return tables.portsOf.of(element);
   }
 
-  /** Element on the other side of a port, 0 if nothing is connected. */
-  long acrossPort(long port) {
-    long partner = tables.partnerOfPort.first(port);
-    return partner == 0 ? 0 : tables.ownerOfPort.first(partner);
+  /**
+   * Element on the other side of a port, 0 if nothing is connected. Of several the first counts
+   * that is another element than the port's own.
+   */
+  long acrossPort(long port, long element) {
+    long owner = ownerOf(tables.partnerOfPort.first(port), element);
+    if (owner == 0) {
+      for (long partner : tables.partnerOfPort.of(port)) {
+        owner = owner == 0 ? ownerOf(partner, element) : owner;
+      }
+    }
+    return owner;
+  }
+
+  private long ownerOf(long port, long butNot) {
+    long owner = port == 0 ? 0 : tables.ownerOfPort.first(port);
+    return owner == butNot ? 0 : owner;
   }
 
   /** Lets go of what is on the other side of ports, once all of them were read. */

@@ -49,7 +49,7 @@ final class Taps extends SideSearch<Draft> {
    * Joins ends to sides; {@link Draft#joints} of both elements holds the result.
    *
    * @param toleranceM how far from the surface an end may lie, metres; 0 joins nothing
-   * @return how many joints were made
+   * @return how many joints were made that the file does not have
    */
   static int join(List<Draft> drafts, double toleranceM, Workers workers) {
     Taps taps = new Taps(toleranceM);
@@ -89,10 +89,9 @@ final class Taps extends SideSearch<Draft> {
         draft.isSegment() || draft.isLaggedItem() ? all.shape().ends() : List.of();
     int connected = 0;
     for (Port joint : all.joints()) {
-      connected += joint.connectedTo() == null ? 0 : 1;
+      connected += joint.connectedTo() == null || joint.positionM() == null ? 0 : 1;
     }
-    if (!isToldWhichIsOpen(all.joints())
-        || connected >= Math.max(drawn.size(), all.ports().size())) {
+    if (connected >= Math.max(drawn.size(), all.ports().size())) {
       return;
     }
     for (ShapeEnd end : drawn) {
@@ -132,9 +131,11 @@ final class Taps extends SideSearch<Draft> {
     for (Meeting<Draft> meeting : nearest(meetings)) {
       Draft branch = meeting.branch().piece();
       Draft main = meeting.main().piece();
-      if (meeting.around() || !areJoined(branch, main)) {
+      List<Port> joints = branch.joints();
+      boolean known = JointMaker.unplacedTo(joints, main.key()) >= 0;
+      if (known || (isToldWhichIsOpen(joints) && (meeting.around() || !areJoined(branch, main)))) {
         join(meeting, branch, main);
-        joined++;
+        joined += known ? 0 : 1;
       }
     }
     return joined;
@@ -156,7 +157,14 @@ final class Taps extends SideSearch<Draft> {
     int port = JointMaker.nearest(ports, at, new boolean[ports.size()]);
     JointMaker.attach(branch, port, at, out, main.key(), true);
     List<Port> sides = new ArrayList<>(main.joints());
-    sides.add(JointMaker.side(meeting, branch.key()));
+    Port side = JointMaker.side(meeting, branch.key());
+    int own = JointMaker.unplacedTo(sides, branch.key());
+    Point foot = meeting.footM();
+    if (own >= 0) {
+      sides.set(own, sides.get(own).touching(branch.key(), foot, side.direction(), true));
+    } else {
+      sides.add(side);
+    }
     main.join(sides);
   }
 }

@@ -85,7 +85,7 @@ final class TouchingEnds {
    * Joins what touches; {@link Draft#joints} of the elements holds the result.
    *
    * @param toleranceM distance up to which ends touch, metres; 0 joins nothing
-   * @return how many joints were made
+   * @return how many joints were made that the file does not have
    */
   static int join(List<Draft> drafts, double toleranceM, Workers workers) {
     TouchingEnds touching = new TouchingEnds(toleranceM);
@@ -257,8 +257,8 @@ final class TouchingEnds {
     used.set(pair.b);
     Loose a = ends.get(pair.a);
     Loose b = ends.get(pair.b);
-    JointMaker.attach(a.draft, a.port, a.atM, a.outward, b.draft.key(), false);
-    JointMaker.attach(b.draft, b.port, b.atM, b.outward, a.draft.key(), false);
-    joined++;
+    boolean known = JointMaker.attach(a.draft, a.port, a.atM, a.outward, b.draft.key(), false);
+    known &= JointMaker.attach(b.draft, b.port, b.atM, b.outward, a.draft.key(), false);
+    joined += known ? 0 : 1;
   }
 }

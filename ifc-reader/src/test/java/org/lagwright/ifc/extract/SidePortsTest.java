@@ -67,6 +67,30 @@ class SidePortsTest {
     assertThat(olet.ports()).extracting(Port::touching).containsOnly(false);
   }
 
+  /** The file says what is connected, and the bodies where. */
+  @Test
+  void oletAtAPortWithoutPlaceHasTheSizeOfTheBranch() {
+    MepModel model =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 2000, 114.3)
+            .unplacedPort(1, 1)
+            .unplacedPort(1, 2)
+            .drum(2, "Olet", "$", at(700, 57.15, 0), NORTH, 40, 70)
+            .unplacedPort(2, 1)
+            .unplacedPort(2, 2)
+            .pipe(3, at(700, 97.15, 0), NORTH, 500, 48.3)
+            .unplacedPort(3, 1)
+            .connect(1, 2, 2, 1)
+            .connect(2, 2, 3, 1)
+            .read();
+    MepElement olet = element(model, 2000);
+
+    assertThat(diameterMm(olet)).isEqualTo(48.3);
+    assertThat(taps(olet)).containsExactly(true, false);
+    assertThat(taps(element(model, 1000))).containsExactly(false, true);
+    assertThat(codes(model)).doesNotContain("ENDS_JOINED");
+  }
+
   @Test
   void runOfTheMainGoesThroughAsItDoesWithoutPorts() {
     assertThat(Run.of(mainWithOlet(57.15).elements()))

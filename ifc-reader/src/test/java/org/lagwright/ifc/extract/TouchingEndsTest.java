@@ -126,6 +126,73 @@ class TouchingEndsTest {
         .isCloseTo(1, within(1e-9));
   }
 
+  /** What the file connects rests on no touching ends, even where only those tell the places. */
+  @Test
+  void jointsOfTheFileAreNotCountedAsFoundByTouch() {
+    Network network =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .unplacedPort(1, 1)
+            .pipe(2, at(1000, 0, 0), EAST, 1000, 60.3)
+            .unplacedPort(2, 1)
+            .connect(1, 1, 2, 1);
+
+    assertThat(codes(network.read())).doesNotContain("ENDS_JOINED");
+    network.pipe(3, at(2000, 0, 0), EAST, 1000, 60.3);
+    assertThat(codes(network.read())).contains("ENDS_JOINED");
+  }
+
+  @Test
+  void portsThatAreAllAtTheOriginOfTheirElementHaveNoPlace() {
+    MepModel model =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .port(1, 1, at(0, 0, 0), NORTH)
+            .port(1, 2, at(0, 0, 0), NORTH)
+            .pipe(2, at(1000, 0, 0), EAST, 1000, 60.3)
+            .port(2, 1, at(1000, 0, 0), NORTH)
+            .port(2, 2, at(1000, 0, 0), NORTH)
+            .connect(1, 2, 2, 1)
+            .read();
+    MepElement pipe = element(model, 1000);
+
+    assertThat(pipe.ports()).hasSize(2);
+    assertThat(pipe.ports().get(0).positionM()).isNull();
+    Point jointM = Objects.requireNonNull(pipe.ports().get(1).positionM());
+    assertThat(jointM.distanceM(new Point(1, 0, 0))).isCloseTo(0, within(1e-9));
+    assertThat(neighbours(element(model, 2000))).containsExactly(1000L);
+    assertThat(codes(model)).doesNotContain("ENDS_JOINED");
+  }
+
+  /** Two ends of a thin gasket lie at one place and look apart. */
+  @Test
+  void portsAtOnePlaceThatLookApartKeepIt() {
+    MepElement gasket =
+        new Network()
+            .fitting(1, "IFCPIPEFITTING", "Gasket", "$")
+            .port(1, 1, at(500, 0, 0), WEST)
+            .port(1, 2, at(500, 0, 0), EAST)
+            .element(1);
+
+    assertThat(gasket.ports()).extracting(Port::positionM).doesNotContainNull();
+  }
+
+  @Test
+  void portThatIsConnectedToOneOfItsOwnElementTooLeadsToTheOtherElement() {
+    MepElement pipe =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 60.3)
+            .port(1, 1, at(0, 0, 0), WEST)
+            .port(1, 2, at(1000, 0, 0), EAST)
+            .pipe(2, at(1010, 0, 0), EAST, 1000, 60.3)
+            .port(2, 1, at(1010, 0, 0), WEST)
+            .connect(1, 2, 1, 1)
+            .connect(1, 2, 2, 1)
+            .element(1);
+
+    assertThat(neighbours(pipe)).containsExactly(2000L);
+  }
+
   @Test
   void flangeWiderThanItsPipeTakesTheSizeOfThePipeThatTouchesIt() {
     MepElement flange =
