@@ -275,10 +275,11 @@ final class MeshMeasurer {
     return new Evidence(step, what + " ends", mesh.faces().size() + " faces");
   }
 
-  /** Ends at ports if there are more ends than ports; round ones before flat sides of the body. */
+  /** Ends at ports if there are more; round ones before flat sides; of two with one port both. */
   private List<Found> choose(List<Found> found) {
     List<Found> atPorts = atPorts(found);
-    if (atPorts.size() == hints.portsM().size() && !atPorts.isEmpty()) {
+    boolean onePort = atPorts.size() == 1 && found.size() == 2;
+    if (atPorts.size() == hints.portsM().size() && !atPorts.isEmpty() && !onePort) {
       return atPorts;
     }
     boolean fewEnough = found.size() > 2 && found.size() <= MOST_WALLS;

@@ -246,6 +246,13 @@ class MeshTest {
     assertThat(section(shape).value().largestSideM()).isCloseTo(0.06, within(1e-6));
   }
 
+  /** A plug has one port, and a length all the same. */
+  @Test
+  void bodyOfTwoEndsWithOnePortHasItsLength() {
+    ShapeHints hints = new ShapeHints(List.of(new Point(0, 0, 0)), null, false);
+    straight(TinyModel.item(METRES, hints, cylinder(0.03, 0.04, 24).triangulated(100)), 0.06, 0.04);
+  }
+
   /** A run of two metres along x and a branch up, each a capped cylinder. */
   private static Shape tee(String sleeve, ShapeHints hints) {
     MeshText run = new MeshText();
