@@ -25,7 +25,11 @@ final class BoxAxes {
    */
   private final Map<Draft, List<List<Loose>>> loose = new IdentityHashMap<>();
 
-  private BoxAxes() {}
+  private BoxAxes(List<Draft> boxes) {
+    for (Draft box : boxes) {
+      loose.put(box, new ArrayList<>());
+    }
+  }
 
   /**
    * Sets the shape of boxes that run along another edge.
@@ -43,30 +47,35 @@ final class BoxAxes {
       return;
     }
     List<Loose> ends = TouchingEnds.ends(drafts, workers);
-    for (Draft box : boxes) {
-      addReadings(box, ends);
+    BoxAxes axes = new BoxAxes(boxes);
+    axes.forgetJoined(TouchingEnds.touching(ends, toleranceM));
+    if (!axes.loose.isEmpty()) {
+      // of those few only, as each reading takes room
+      axes.addReadings(boxes, ends);
+      axes.choose(boxes, TouchingEnds.touching(ends, toleranceM));
     }
-    new BoxAxes().choose(boxes, TouchingEnds.touching(ends, toleranceM));
   }
 
-  private static void addReadings(Draft box, List<Loose> ends) {
-    for (Shape reading : box.shape().otherReadings()) {
-      for (ShapeEnd end : reading.ends()) {
-        ends.add(new Loose(box, end.centreM(), end.outward(), end.section(), -1, reading));
+  private void forgetJoined(List<List<Loose>> touching) {
+    for (List<Loose> pair : touching) {
+      loose.remove(pair.get(0).draft());
+      loose.remove(pair.get(1).draft());
+    }
+  }
+
+  private void addReadings(List<Draft> boxes, List<Loose> ends) {
+    for (Draft box : boxes) {
+      if (loose.containsKey(box)) {
+        for (Shape reading : box.shape().otherReadings()) {
+          for (ShapeEnd end : reading.ends()) {
+            ends.add(new Loose(box, end.centreM(), end.outward(), end.section(), -1, reading));
+          }
+        }
       }
     }
   }
 
   private void choose(List<Draft> boxes, List<List<Loose>> touching) {
-    for (Draft box : boxes) {
-      loose.put(box, new ArrayList<>());
-    }
-    for (List<Loose> pair : touching) {
-      if (pair.get(0).reading() == null && pair.get(1).reading() == null) {
-        loose.remove(pair.get(0).draft());
-        loose.remove(pair.get(1).draft());
-      }
-    }
     for (List<Loose> pair : touching) {
       add(pair.get(0), pair.get(1));
       add(pair.get(1), pair.get(0));
