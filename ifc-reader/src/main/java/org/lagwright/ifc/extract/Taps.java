@@ -36,6 +36,7 @@ final class Taps extends SideSearch<Draft> {
   @Override
   boolean maySitAround(Draft piece) {
     return !piece.isSegment()
+        && !piece.isCalledInsulation
         && FittingMeasurer.isWiderThanItsPipe(piece.form)
         && Coaxiality.isStraight(piece.shape());
   }

@@ -183,6 +183,17 @@ class TapsTest {
     assertThat(InlineModel.value(element(model, 1000).lengthM())).isCloseTo(2, within(1e-9));
   }
 
+  @Test
+  void insulationDrawnAsAFittingAroundAPipeIsNoCoupling() {
+    MepElement insulation =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 2000, 60.3)
+            .drum(2, "Insulation", "$", at(800, 0, 0), EAST, 160, 110)
+            .element(2);
+
+    assertThat(taps(insulation)).isEmpty();
+  }
+
   /** A pipe goes through a wider one; neither is a valve. */
   @Test
   void pipeInACasingIsNotJoinedToIt() {
