@@ -42,7 +42,7 @@ final class BranchMeasurer {
       }
     }
     draft.change().branchLengthM = options.choose();
-    StatedLengths.noteConflict(draft, draft.branchLengthM());
+    Conflicts.noteLength(draft, draft.branchLengthM());
   }
 
   private static void add(@Nullable Shape shape, Options<Double> options) {

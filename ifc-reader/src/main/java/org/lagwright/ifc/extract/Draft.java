@@ -31,6 +31,10 @@ final class Draft {
 
   private static final byte[] NO_BYTES = {};
 
+  /** Classes of inline items that sit in ducts. */
+  private static final List<String> DUCT_ITEMS =
+      List.of("IfcDamper", "IfcDuctSilencer", "IfcAirTerminalBox");
+
   /** Of an element of which nothing is decided yet. */
   private static final byte[] NO_FIGURES = new byte[9];
 
@@ -302,6 +306,13 @@ final class Draft {
    */
   Figures change() {
     return all().figures;
+  }
+
+  /** True for what belongs to ducts and has their sizes. */
+  boolean isDuct() {
+    return kind == Kind.DUCT_SEGMENT
+        || kind == Kind.DUCT_FITTING
+        || (kind == Kind.INLINE && DUCT_ITEMS.contains(ifcClass()));
   }
 
   boolean isSegment() {

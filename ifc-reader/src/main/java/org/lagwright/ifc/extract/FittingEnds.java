@@ -7,11 +7,10 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
-import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
-import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.Section;
 
 /**
@@ -28,15 +27,23 @@ final class FittingEnds {
   private final @Nullable Shape joined;
   private final boolean insulated;
 
+  /** Sizes of all ends that properties state. */
+  private final List<Measured<List<Section>>> stated;
+
   /**
    * @param insulated true if the body is drawn with its insulation
    */
   FittingEnds(
-      Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined, boolean insulated) {
+      Draft draft,
+      List<Neighbours.Joint> joints,
+      @Nullable Shape joined,
+      StatedEnds byProperties,
+      boolean insulated) {
     this.draft = draft;
     this.joints = joints;
     this.joined = joined;
     this.insulated = insulated;
+    this.stated = byProperties.of(draft, ways());
   }
 
   /** How many ends the element has: its form tells, else its ports and what touches it. */
@@ -55,15 +62,19 @@ final class FittingEnds {
     Options<List<Section>> options = new EndSections();
     List<Section> met = met();
     boolean wider = FittingMeasurer.isWiderThanItsPipe(draft.form);
-    boolean drawnFirst = !wider && !insulated && isSolid() && draft.shape().ends().size() == ways();
+    boolean nominal = isDrawnWithNominalSize();
+    boolean allDrawn = isSolid() && draft.shape().ends().size() == ways();
+    boolean drawnFirst = !wider && !insulated && !nominal && allDrawn;
+    asStated(options);
     if (drawnFirst) {
       addDrawn(options);
     }
     if (!met.isEmpty()) {
-      options.add(met, How.NEIGHBOUR, metEvidence());
+      addMet(options, met);
     }
     if (!drawnFirst && draft.shape().ends().size() > 1) {
-      if ((met.isEmpty() && !insulated) || sameSections(met, drawn())) {
+      boolean alone = met.isEmpty() && !insulated && !isBodyOnly();
+      if (alone || nominal || sameSections(met, drawn())) {
         addDrawn(options);
       } else {
         options.rule(
@@ -74,9 +85,140 @@ final class FittingEnds {
       }
     }
     byPorts(options);
-    byProperties(options);
+    for (Measured<List<Section>> each : stated) {
+      options.addAll(each);
+    }
     byText(options);
     return options.choose();
+  }
+
+  /** The drawn end of a fitting next door may be its socket, which is wider than the line. */
+  private void addMet(Options<List<Section>> options, List<Section> met) {
+    List<Section> leading = options.leading();
+    if (leading != null && !sameSections(leading, met) && meetsSocket(leading)) {
+      options.rule(met, How.NEIGHBOUR, metEvidence(), FittingMeasurer.BODY);
+    } else {
+      options.add(met, How.NEIGHBOUR, metEvidence());
+    }
+  }
+
+  private boolean meetsSocket(List<Section> ends) {
+    for (Neighbours.Joint joint : joints) {
+      boolean isEnd = false;
+      for (Section end : ends) {
+        isEnd |= joint.met() == null || Sizes.sameSection(end, joint.met().section());
+      }
+      if (joint.met() != null && !isEnd && joint.met().mayBeSocketOf(ends.get(0))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Ends that are all drawn as wide as the body, where another size than that was chosen. */
+  private void asStated(Options<List<Section>> options) {
+    Measured<Section> chosen = draft.section();
+    Measured<Section> body = draft.shape().section();
+    if (chosen == null
+        || body == null
+        || (chosen.how() != How.PROPERTY && chosen.how() != How.TEXT)
+        || draft.shape().ends().size() != 2
+        || Sizes.sameSection(chosen.value(), body.value())) {
+      return;
+    }
+    for (Section end : drawn()) {
+      if (!Sizes.sameSection(end, body.value())) {
+        return;
+      }
+    }
+    options.add(List.of(chosen.value(), chosen.value()), chosen.how(), chosen.evidence());
+  }
+
+  /** True if the size is that of the pipe, and the body was ruled out as wider. */
+  private boolean isBodyOnly() {
+    Measured<Section> chosen = draft.section();
+    Measured<Section> body = draft.shape().section();
+    return FittingMeasurer.isWiderThanItsPipe(draft.form)
+        && chosen != null
+        && body != null
+        && (chosen.how() == How.PROPERTY || chosen.how() == How.TEXT)
+        && chosen.value().largestSideM() < body.value().largestSideM()
+        && !Sizes.sameSection(chosen.value(), body.value());
+  }
+
+  /**
+   * True for a bend that is drawn as wide as the nominal size of the pipes that it joins, which
+   * some exporters do.
+   */
+  boolean isDrawnWithNominalSize() {
+    Measured<Section> drawn = draft.shape().section();
+    if (draft.form != Form.BEND || drawn == null || joints.isEmpty()) {
+      return false;
+    }
+    for (Neighbours.Joint joint : joints) {
+      Neighbours.Found met = joint.met();
+      if (met == null
+          || !met.ofSegment()
+          || !(drawn.value() instanceof Section.Round own)
+          || !(met.section() instanceof Section.Round pipe)
+          || !PipeSizes.isOutsideDiameter(pipe.outsideDiameterM())
+          || !NominalSizes.isNominalOf(own.outsideDiameterM(), pipe.outsideDiameterM())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The largest of the ends that properties and texts state, of each statement. */
+  List<Measured<Section>> largestStated() {
+    List<Measured<Section>> largest = new ArrayList<>(stated.size());
+    for (Measured<List<Section>> each : stated) {
+      Section section = largest(each.value()).orElseThrow();
+      largest.add(Measured.of(section, each.how(), each.evidence()));
+    }
+    for (SizeTexts.Text text : SizeTexts.of(draft)) {
+      Optional<Section> section = largest(inText(draft, text.value()));
+      if (section.isPresent()) {
+        largest.add(Measured.of(section.get(), How.TEXT, text.evidence()));
+      }
+    }
+    return largest;
+  }
+
+  /** True if one of the ends has a size, as far as something tells. */
+  boolean haveOne(Section section) {
+    for (Section end : known()) {
+      if (Sizes.sameSection(end, section)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if one of the ends may have a nominal size, as far as something tells. */
+  boolean mayHaveOne(NominalSizes.Nominal nominal) {
+    for (Section end : known()) {
+      if (nominal.mayBe(end)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private List<Section> known() {
+    List<Section> known = new ArrayList<>(sections(draft.shape().ends()));
+    for (Neighbours.Joint joint : joints) {
+      if (joint.known() != null) {
+        known.add(joint.known().section());
+      }
+    }
+    for (Measured<List<Section>> each : stated) {
+      known.addAll(each.value());
+    }
+    for (SizeTexts.Text text : SizeTexts.of(draft)) {
+      known.addAll(inText(draft, text.value()));
+    }
+    return known;
   }
 
   private boolean isSolid() {
@@ -212,24 +354,6 @@ final class FittingEnds {
     }
   }
 
-  /** Run, run and branch of nominal sizes that properties state. */
-  private void byProperties(Options<List<Section>> options) {
-    List<Property> branches =
-        PropertyNames.listOf(draft.properties(), PropertyNames.Role.BRANCH_NOMINAL);
-    if (branches.isEmpty() || ways() != 3) {
-      return;
-    }
-    Optional<Section> branch = NominalSizes.section(branches.get(0));
-    Optional<Section> run = Optional.empty();
-    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.NOMINAL)) {
-      run = run.isEmpty() ? NominalSizes.section(p) : run;
-    }
-    if (run.isPresent() && branch.isPresent()) {
-      options.add(
-          List.of(run.get(), run.get(), branch.get()), How.PROPERTY, branches.get(0).evidence());
-    }
-  }
-
   /** Sizes of the ends that a text gives, if they do not contradict the size that was chosen. */
   private void byText(Options<List<Section>> options) {
     Measured<Section> section = draft.section();
@@ -245,7 +369,7 @@ final class FittingEnds {
 
   /** Sections of the ends that a text names, as it names them; empty if it does not. */
   static List<Section> inText(Draft draft, String text) {
-    if (draft.kind == Kind.DUCT_FITTING) {
+    if (draft.isDuct()) {
       return Sizes.ductEnds(text);
     }
     List<Section> ends = new ArrayList<>();

@@ -3,7 +3,6 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
@@ -12,11 +11,9 @@ import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
-import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.ReadFinding;
-import org.lagwright.ifc.model.Section;
 
 /**
  * Form, sizes, angle and radius of fittings, valves and inline items. Works after the segments,
@@ -34,19 +31,18 @@ final class FittingMeasurer {
   private static final double IN_LINE = Math.cos(Math.toRadians(10));
 
   private final Neighbours neighbours;
-  private final ProfileReader profiles;
+  private final FittingSections sizes;
+  private final StatedEnds statedEnds;
   private final BendMeasurer bends;
   private final BranchMeasurer branches;
   private final StatedLengths lengths;
   private final FittingInsulation insulation;
 
   FittingMeasurer(
-      Neighbours neighbours,
-      Placeholders placeholders,
-      ProfileReader profiles,
-      double lengthUnitM) {
+      Neighbours neighbours, Placeholders placeholders, FittingSections sizes, double lengthUnitM) {
     this.neighbours = neighbours;
-    this.profiles = profiles;
+    this.sizes = sizes;
+    this.statedEnds = new StatedEnds(placeholders, lengthUnitM);
     this.bends = new BendMeasurer(placeholders, lengthUnitM);
     this.branches = new BranchMeasurer(placeholders, lengthUnitM);
     this.lengths = new StatedLengths(placeholders, lengthUnitM);
@@ -66,16 +62,16 @@ final class FittingMeasurer {
   void measure(Draft draft) {
     List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
     Shape joined = JointShape.of(draft, joints);
-    FittingEnds ends = new FittingEnds(draft, joints, joined, false);
+    FittingEnds ends = new FittingEnds(draft, joints, joined, statedEnds, false);
     if (insulation.isIn(draft, joints, ends.ways())) {
       List<Neighbours.Joint> bare = new ArrayList<>(joints.size());
       for (Neighbours.Joint joint : joints) {
         bare.add(joint.withSegmentsOnly());
       }
-      ends = new FittingEnds(draft, bare, JointShape.of(draft, bare), true);
-      size(draft, bare, ends);
+      ends = new FittingEnds(draft, bare, JointShape.of(draft, bare), statedEnds, true);
+      sizes.choose(draft, bare, ends);
     } else {
-      size(draft, joints, ends);
+      sizes.choose(draft, joints, ends);
     }
     draft.change().ends = ends.choose();
     draft.change().lengthM = length(draft, joints, joined);
@@ -93,45 +89,6 @@ final class FittingMeasurer {
     };
   }
 
-  private void size(Draft draft, List<Neighbours.Joint> joints, FittingEnds ends) {
-    Options<Section> options = new Options.Sections();
-    Measured<Section> drawn = draft.shape().section();
-    List<Neighbours.Found> met = new ArrayList<>(joints.size());
-    List<Neighbours.Found> stated = new ArrayList<>(joints.size());
-    for (Neighbours.Joint joint : joints) {
-      if (joint.met() != null) {
-        met.add(joint.met());
-      }
-      if (joint.stated() != null) {
-        stated.add(joint.stated());
-      }
-    }
-    boolean insulated = draft.drawnInsulation() != null;
-    boolean bodyIsTheSize = !isWiderThanItsPipe(draft.form) && !insulated;
-    boolean allKnown = met.size() == ends.ways() || ends.areMet();
-    boolean drawnFirst = bodyIsTheSize && drawn != null && (drawn.how() == How.SOLID || !allKnown);
-    if (drawnFirst) {
-      options.addAll(drawn);
-    }
-    if (!met.isEmpty()) {
-      addMet(options, largest(met), drawnFirst && !allKnown);
-    }
-    if (!drawnFirst && drawn != null) {
-      if (allHave(drawn.value(), met)) {
-        options.addAll(drawn);
-      } else {
-        options.rule(drawn.value(), drawn.how(), drawn.evidence(), insulated ? INSULATED : BODY);
-      }
-    }
-    options.addAll(profiles.ofMaterial(draft.step()));
-    if (!stated.isEmpty()) {
-      options.add(largest(stated).section(), How.PROPERTY, largest(stated).evidence());
-    }
-    texts(draft, options);
-    draft.change().section = Sizes.withoutNoise(options.choose());
-    nominal(draft);
-  }
-
   static Neighbours.Found largest(List<Neighbours.Found> sizes) {
     Neighbours.Found largest = sizes.get(0);
     for (Neighbours.Found size : sizes) {
@@ -139,63 +96,6 @@ final class FittingMeasurer {
       largest = larger ? size : largest;
     }
     return largest;
-  }
-
-  private static boolean allHave(Section section, List<Neighbours.Found> sizes) {
-    for (Neighbours.Found size : sizes) {
-      if (!Sizes.sameSection(size.section(), section)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** What is met at some of the ends only need not be the largest of them. */
-  private static void addMet(Options<Section> options, Neighbours.Found met, boolean partOfIt) {
-    if (partOfIt) {
-      options.rule(met.section(), How.NEIGHBOUR, met.evidence(), "met at one end");
-    } else {
-      options.add(met.section(), How.NEIGHBOUR, met.evidence());
-    }
-  }
-
-  private static void texts(Draft draft, Options<Section> options) {
-    for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      Optional<Section> size = FittingEnds.largest(FittingEnds.inText(draft, text.value()));
-      if (size.isEmpty()) {
-        size = sizeInText(draft, text.value());
-      }
-      if (size.isPresent()) {
-        options.add(size.get(), How.TEXT, text.evidence());
-      }
-    }
-  }
-
-  private static Optional<Section> sizeInText(Draft draft, String text) {
-    if (draft.kind == Kind.DUCT_FITTING) {
-      Optional<Section> sides = Sizes.sides(text);
-      return sides.isPresent() ? sides : Sizes.diameter(text);
-    }
-    Optional<Integer> dn = Sizes.dn(text);
-    Optional<PipeSizes.Size> size =
-        dn.isEmpty() ? Optional.empty() : PipeSizes.forNominal(dn.get());
-    return size.isEmpty() ? Optional.empty() : Optional.of(size.get().section());
-  }
-
-  private static void nominal(Draft draft) {
-    if (draft.kind == Kind.DUCT_FITTING || draft.section() == null) {
-      return;
-    }
-    if (!(draft.section().value() instanceof Section.Round round)) {
-      return;
-    }
-    for (String text : draft.names().ofType()) {
-      Optional<Integer> dn = Sizes.dn(text);
-      if (dn.isPresent() && PipeSizes.mayBe(dn.get(), round.outsideDiameterM())) {
-        draft.change().nominalSize = "DN" + dn.get();
-        return;
-      }
-    }
   }
 
   private @Nullable Measured<Double> length(
@@ -311,7 +211,9 @@ final class FittingMeasurer {
 
   private static void note(Draft draft) {
     WeakSources.note(draft, draft.section(), draft.lengthM());
-    StatedLengths.noteConflict(draft, draft.lengthM());
+    Conflicts.noteSizes(draft);
+    Conflicts.noteLength(draft, draft.lengthM());
+    Conflicts.noteBend(draft);
     if (draft.section() == null) {
       draft.note(
           ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED,

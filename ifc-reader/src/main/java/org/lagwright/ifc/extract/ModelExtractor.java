@@ -237,10 +237,12 @@ public final class ModelExtractor {
     findings.addAll(placeholders.findings());
     double lengthUnitM = units.lengthM();
     ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
-    SegmentSections sections = new SegmentSections(placeholders, profiles, lengthUnitM);
+    StatedSections stated = new StatedSections(placeholders, profiles, lengthUnitM);
+    SegmentSections sections = new SegmentSections(stated, profiles, lengthUnitM);
     SegmentMeasurer segments = new SegmentMeasurer(placeholders, sections, lengthUnitM);
     Neighbours neighbours = new Neighbours(drafts, new PortSizes(properties, lengthUnitM));
-    FittingMeasurer fittings = new FittingMeasurer(neighbours, placeholders, profiles, lengthUnitM);
+    FittingSections sizes = new FittingSections(stated, new NominalSizes(placeholders), profiles);
+    FittingMeasurer fittings = new FittingMeasurer(neighbours, placeholders, sizes, lengthUnitM);
     int joined =
         new ModelMeasurer(drafts, segments, neighbours, fittings, workers)
             .measure(options.joinToleranceM());

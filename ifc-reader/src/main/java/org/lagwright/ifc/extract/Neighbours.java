@@ -46,6 +46,11 @@ final class Neighbours {
       return new Found(section, written.step(), written, false, false, 0);
     }
 
+    /** True if it is the drawn end of a fitting that is wider than a line: a socket. */
+    boolean mayBeSocketOf(Section line) {
+      return !ofSegment && written == null && section.largestSideM() > line.largestSideM();
+    }
+
     /** Where it stands; put into words when asked, as most are not. */
     Evidence evidence() {
       return written != null

@@ -108,6 +108,16 @@ abstract class Options<T> {
     return stated;
   }
 
+  /** What would be chosen as it stands; null if there is nothing to choose. */
+  @Nullable T leading() {
+    for (Option<T> o : options) {
+      if (o.ruledOut == null) {
+        return o.value;
+      }
+    }
+    return null;
+  }
+
   /** The first option that is not ruled out, with all others as lost; null if there is none. */
   @Nullable Measured<T> choose() {
     int first = 0;

@@ -20,6 +20,7 @@ final class PropertyNames {
     INSIDE_DIAMETER,
     WALL,
     NOMINAL,
+    SECOND_NOMINAL,
     DIAMETER,
     WIDTH,
     HEIGHT,
@@ -186,6 +187,11 @@ final class PropertyNames {
    * are millimetres.
    */
   static Optional<Double> sizeM(Property property, double lengthUnitM) {
+    return upTo(LARGEST_SIZE_M, property, lengthUnitM);
+  }
+
+  /** The diameter of a pipe or round duct in metres; bare numbers as in {@link #sizeM}. */
+  static Optional<Double> diameterM(Property property, double lengthUnitM) {
     return upTo(LARGEST_SIZE_M, property, lengthUnitM);
   }
 

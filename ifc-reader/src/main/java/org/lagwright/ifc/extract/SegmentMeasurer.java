@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.NominalSizes.Nominal;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
-import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
@@ -33,8 +33,9 @@ final class SegmentMeasurer {
   }
 
   void measure(Draft draft) {
-    draft.change().section = sections.choose(draft);
-    nominal(draft);
+    List<Nominal> stated = nominals.of(draft);
+    draft.change().section = sections.choose(draft, stated);
+    nominal(draft, stated);
     length(draft);
     note(draft);
   }
@@ -57,24 +58,18 @@ final class SegmentMeasurer {
   }
 
   /** The nominal size as the model gives it, and the outside diameter by table if none is known. */
-  private void nominal(Draft draft) {
+  private static void nominal(Draft draft, List<Nominal> stated) {
     if (draft.kind == Kind.DUCT_SEGMENT) {
       return;
     }
-    for (int dn : nominals.of(draft)) {
-      if (fits(draft, dn)) {
-        draft.change().nominalSize = NominalSizes.named(dn);
-        draft.change().section = draft.section() == null ? byTable(draft, dn) : draft.section();
+    for (Nominal nominal : stated) {
+      if (draft.section() == null || nominal.mayBe(draft.section().value())) {
+        draft.change().nominalSize = NominalSizes.named(nominal.dn());
+        draft.change().section =
+            draft.section() == null ? byTable(draft, nominal.dn()) : draft.section();
         return;
       }
     }
-  }
-
-  private static boolean fits(Draft draft, int dn) {
-    Measured<Section> section = draft.section();
-    return section == null
-        || (section.value() instanceof Section.Round r
-            && PipeSizes.mayBe(dn, r.outsideDiameterM()));
   }
 
   private static @Nullable Measured<Section> byTable(Draft draft, int dn) {
@@ -168,17 +163,8 @@ final class SegmentMeasurer {
   }
 
   private static void note(Draft draft) {
-    Optional<Candidate<Section>> otherSize = Options.firstConflict(draft.section());
-    if (otherSize.isPresent() && draft.section() != null) {
-      draft.note(
-          ReadFinding.SECTION_CONFLICT,
-          Effect.NONE,
-          Sizes.inWords(draft.section().value()),
-          draft.section().evidence().toString(),
-          Sizes.inWords(otherSize.get().value()),
-          otherSize.get().evidence().toString());
-    }
-    StatedLengths.noteConflict(draft, draft.lengthM());
+    Conflicts.noteSizes(draft);
+    Conflicts.noteLength(draft, draft.lengthM());
     WeakSources.note(draft, draft.section(), draft.lengthM());
   }
 }

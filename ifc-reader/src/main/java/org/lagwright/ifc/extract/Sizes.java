@@ -310,6 +310,11 @@ final class Sizes {
     return rounded(lengthM * 1000, 1);
   }
 
+  /** An angle in words: {@code 22.5}. */
+  static String degrees(double angleDeg) {
+    return rounded(angleDeg, 1);
+  }
+
   /** A length in words: {@code 1.234}. */
   static String metres(double lengthM) {
     return rounded(lengthM, 3);

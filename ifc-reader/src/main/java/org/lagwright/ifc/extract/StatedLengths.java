@@ -1,13 +1,9 @@
 package org.lagwright.ifc.extract;
 
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.model.Candidate;
-import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Property;
-import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 
 /** Lengths that properties and quantities state, as candidates beside what is drawn. */
@@ -51,19 +47,5 @@ final class StatedLengths {
     return section.value() instanceof Section.Rectangular r
         ? Sizes.sameLength(r.widthM(), lengthM) || Sizes.sameLength(r.heightM(), lengthM)
         : Sizes.sameLength(section.value().largestSideM(), lengthM);
-  }
-
-  /** A finding where another reading of a length differs from the chosen one. */
-  static void noteConflict(Draft draft, @Nullable Measured<Double> lengthM) {
-    Optional<Candidate<Double>> other = Options.firstConflict(lengthM);
-    if (lengthM != null && other.isPresent()) {
-      draft.note(
-          ReadFinding.LENGTH_CONFLICT,
-          Effect.NONE,
-          Sizes.metres(lengthM.value()),
-          lengthM.evidence().toString(),
-          Sizes.metres(other.get().value()),
-          other.get().evidence().toString());
-    }
   }
 }

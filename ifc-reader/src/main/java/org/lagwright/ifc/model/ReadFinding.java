@@ -31,6 +31,12 @@ public enum ReadFinding implements FindingCode {
       "Length {0} m is used ({1}), but {2} m is given by {3}. Check which holds."),
   SECTION_CONFLICT(
       Severity.WARNING, "Size {0} is used ({1}), but {2} is given by {3}. Check which holds."),
+  ANGLE_CONFLICT(
+      Severity.WARNING,
+      "Angle {0} degrees is used ({1}), but {2} degrees is given by {3}. Check which holds."),
+  RADIUS_CONFLICT(
+      Severity.WARNING,
+      "Bend radius {0} m is used ({1}), but {2} m is given by {3}. Check which holds."),
   PLACEHOLDER_VALUES(
       Severity.WARNING,
       "{0} is {1} on {2} elements of different measured size: a placeholder, not used. Tell the"

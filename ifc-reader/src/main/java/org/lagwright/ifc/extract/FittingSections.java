@@ -1,0 +1,240 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.NominalSizes.Nominal;
+import org.lagwright.ifc.extract.StatedSections.Stated;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * The size of fittings, valves and inline items: what their body, the lines they meet, ports,
+ * properties and names say, and the choice. A body that is wider than the pipe in it is not the
+ * size, and neither is what is stated of it.
+ */
+final class FittingSections {
+
+  private static final String OTHER_END = "size of another end";
+
+  private final StatedSections stated;
+  private final NominalSizes nominals;
+  private final ProfileReader profiles;
+
+  FittingSections(StatedSections stated, NominalSizes nominals, ProfileReader profiles) {
+    this.stated = stated;
+    this.nominals = nominals;
+    this.profiles = profiles;
+  }
+
+  void choose(Draft draft, List<Neighbours.Joint> joints, FittingEnds ends) {
+    Choice choice = new Choice(draft, joints, ends);
+    choice.bodyAndLines();
+    choice.options.addAll(profiles.ofMaterial(draft.step()));
+    choice.written();
+    draft.change().section = Sizes.withoutNoise(choice.options.choose());
+    nominal(draft);
+  }
+
+  /** The candidates for the size of one element. */
+  private final class Choice {
+    final Options<Section> options = new Options.Sections();
+    private final FittingEnds ends;
+    private final List<Neighbours.Found> met;
+    private final List<Neighbours.Found> byPort;
+    private final @Nullable Measured<Section> drawn;
+    private final boolean insulated;
+    private final boolean wide;
+    private final boolean wideForSure;
+    private final List<Stated> outsides;
+    private final @Nullable Stated best;
+    private final List<Stated> others;
+    private final List<Nominal> sizes;
+
+    Choice(Draft draft, List<Neighbours.Joint> joints, FittingEnds ends) {
+      this.ends = ends;
+      this.met = new ArrayList<>(joints.size());
+      this.byPort = new ArrayList<>(joints.size());
+      for (Neighbours.Joint joint : joints) {
+        if (joint.met() != null) {
+          met.add(joint.met());
+        }
+        if (joint.stated() != null) {
+          byPort.add(joint.stated());
+        }
+      }
+      this.drawn = draft.shape().section();
+      this.insulated = draft.drawnInsulation() != null;
+      this.wide = FittingMeasurer.isWiderThanItsPipe(draft.form);
+      this.wideForSure = wide && draft.form != Form.UNKNOWN;
+      this.outsides = stated.outsides(draft);
+      this.best = wide || insulated ? null : StatedSections.best(outsides);
+      this.others = stated.others(draft);
+      this.sizes = draft.isDuct() ? List.of() : nominals.tabulated(draft);
+    }
+
+    void bodyAndLines() {
+      boolean allKnown = met.size() == ends.ways() || ends.areMet();
+      boolean drawnFirst =
+          !wide
+              && !insulated
+              && drawn != null
+              && !ends.isDrawnWithNominalSize()
+              && (drawn.how() == How.SOLID || !allKnown);
+      if (best != null) {
+        best.addTo(options);
+      }
+      if (drawnFirst) {
+        options.addAll(drawn);
+      }
+      if (!met.isEmpty()) {
+        addMet(FittingMeasurer.largest(met), drawnFirst && !allKnown);
+      }
+      if (!drawnFirst && drawn != null) {
+        addBody(drawn);
+      }
+    }
+
+    /**
+     * What is met at some of the ends only need not be the largest of them, and the drawn end of a
+     * fitting may be its socket.
+     */
+    private void addMet(Neighbours.Found line, boolean partOfIt) {
+      Section leading = options.leading();
+      if (partOfIt) {
+        options.rule(line.section(), How.NEIGHBOUR, line.evidence(), "met at one end");
+      } else if (leading != null && line.mayBeSocketOf(leading)) {
+        options.rule(line.section(), How.NEIGHBOUR, line.evidence(), FittingMeasurer.BODY);
+      } else {
+        options.add(line.section(), How.NEIGHBOUR, line.evidence());
+      }
+    }
+
+    private void addBody(Measured<Section> body) {
+      boolean asMet = allHave(body.value(), met) || ends.isDrawnWithNominalSize();
+      if (insulated) {
+        options.rule(body.value(), body.how(), body.evidence(), FittingMeasurer.INSULATED);
+      } else if (!asMet || (wideForSure && isWiderThanStated(body.value()))) {
+        options.rule(body.value(), body.how(), body.evidence(), FittingMeasurer.BODY);
+      } else {
+        options.addAll(body);
+      }
+    }
+
+    private boolean isWiderThanStated(Section body) {
+      for (Stated each : outsides) {
+        if (isPipeIn(each, body)) {
+          return true;
+        }
+      }
+      for (Stated each : others) {
+        if (isPipeIn(each, body)) {
+          return true;
+        }
+      }
+      for (Nominal each : sizes) {
+        if (!each.mayBe(body) && isWithin(each.section(), body)) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    void written() {
+      for (Stated each : outsides) {
+        if (each != best) {
+          add(each);
+        }
+      }
+      for (Measured<Section> each : ends.largestStated()) {
+        if (!haveOne(sizes, each.value())) {
+          options.add(each.value(), each.how(), each.evidence());
+        }
+      }
+      if (!byPort.isEmpty()) {
+        Neighbours.Found port = FittingMeasurer.largest(byPort);
+        options.add(port.section(), How.PROPERTY, port.evidence());
+      }
+      for (Stated each : others) {
+        add(each);
+      }
+      for (Nominal each : sizes) {
+        add(each);
+      }
+    }
+
+    /** What is stated of a wide body may be its own size, and of a reducer that of one end. */
+    private void add(Stated each) {
+      Section leading = options.leading();
+      if (leading == null || each.placeholder() || Sizes.sameSection(each.section(), leading)) {
+        each.addTo(options);
+      } else if (wide && isWithin(leading, each.section())) {
+        options.rule(each.section(), each.how(), each.evidence(), FittingMeasurer.BODY);
+      } else if (ends.haveOne(each.section())) {
+        options.rule(each.section(), each.how(), each.evidence(), OTHER_END);
+      } else {
+        each.addTo(options);
+      }
+    }
+
+    private void add(Nominal each) {
+      Section leading = options.leading();
+      Section section = each.section();
+      if (leading == null || Sizes.sameSection(section, leading)) {
+        options.add(section, each.how(), each.evidence());
+      } else if (each.mayBe(leading)) {
+        options.rule(section, each.how(), each.evidence(), StatedSections.NOMINAL);
+      } else if (ends.mayHaveOne(each)) {
+        options.rule(section, each.how(), each.evidence(), OTHER_END);
+      } else {
+        options.add(section, each.how(), each.evidence());
+      }
+    }
+  }
+
+  private static boolean haveOne(List<Nominal> sizes, Section section) {
+    for (Nominal each : sizes) {
+      if (Sizes.sameSection(each.section(), section)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean allHave(Section section, List<Neighbours.Found> sizes) {
+    for (Neighbours.Found size : sizes) {
+      if (!Sizes.sameSection(size.section(), section)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isPipeIn(Stated each, Section body) {
+    return !each.placeholder() && !each.isNominalOf(body) && isWithin(each.section(), body);
+  }
+
+  private static boolean isWithin(Section section, Section body) {
+    return section.largestSideM() < body.largestSideM() && !Sizes.sameSection(section, body);
+  }
+
+  private static void nominal(Draft draft) {
+    if (draft.kind == Kind.DUCT_FITTING || draft.section() == null) {
+      return;
+    }
+    if (!(draft.section().value() instanceof Section.Round round)) {
+      return;
+    }
+    for (String text : draft.names().ofType()) {
+      Optional<Integer> dn = Sizes.dn(text);
+      if (dn.isPresent() && PipeSizes.mayBe(dn.get(), round.outsideDiameterM())) {
+        draft.change().nominalSize = "DN" + dn.get();
+        return;
+      }
+    }
+  }
+}

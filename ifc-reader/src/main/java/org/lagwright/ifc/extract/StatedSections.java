@@ -1,0 +1,284 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * What properties and names say of the outside of a pipe or duct, of straight pieces and of what
+ * sits between them alike.
+ */
+final class StatedSections {
+
+  static final String NOMINAL = "nominal size";
+
+  private static final String PLACEHOLDER = "placeholder";
+
+  /** Two readings of one diameter that were written down, not measured. */
+  private static final double SAME_DIAMETER_M = 0.0005;
+
+  private final Placeholders placeholders;
+  private final ProfileReader profiles;
+  private final double lengthUnitM;
+
+  StatedSections(Placeholders placeholders, ProfileReader profiles, double lengthUnitM) {
+    this.placeholders = placeholders;
+    this.profiles = profiles;
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  /**
+   * A size that was stated.
+   *
+   * @param placeholder true if it must not be used
+   * @param plain true for a diameter that does not say which of the diameters of a pipe it is
+   * @param beatsBody true if the body is drawn with another one of the diameters of the pipe
+   */
+  record Stated(
+      Section section,
+      How how,
+      Evidence evidence,
+      boolean placeholder,
+      boolean plain,
+      boolean beatsBody) {
+
+    /** As a candidate; a plain figure may be the nominal size of what leads so far. */
+    void addTo(Options<Section> options) {
+      Section leading = plain ? options.leading() : null;
+      if (placeholder) {
+        options.rule(section, how, evidence, PLACEHOLDER);
+      } else if (leading != null && isNominalOf(leading)) {
+        options.rule(section, how, evidence, NOMINAL);
+      } else {
+        options.add(section, how, evidence);
+      }
+    }
+
+    /** True if this is a nominal size, and the other an outside diameter of that size. */
+    boolean isNominalOf(Section other) {
+      return section instanceof Section.Round round
+          && other instanceof Section.Round outside
+          && NominalSizes.isNominalOf(round.outsideDiameterM(), outside.outsideDiameterM());
+    }
+  }
+
+  /** The first that wins over the body; null if none does. */
+  static @Nullable Stated best(List<Stated> stated) {
+    for (Stated each : stated) {
+      if (each.beatsBody) {
+        return each;
+      }
+    }
+    return null;
+  }
+
+  /** Outside diameters that are stated as such, or follow from bore and wall. */
+  List<Stated> outsides(Draft draft) {
+    List<Stated> stated = new ArrayList<>();
+    Optional<Stated> byBore = byBore(draft);
+    for (Property p :
+        PropertyNames.listOf(draft.properties(), PropertyNames.Role.OUTSIDE_DIAMETER)) {
+      Optional<Double> diameterM = diameterM(p);
+      if (diameterM.isPresent()) {
+        stated.add(outside(draft, p, diameterM.get(), byBore));
+      }
+    }
+    if (byBore.isPresent()) {
+      stated.add(byBore.get());
+    }
+    if (!draft.isDuct()) {
+      for (SizeTexts.Text text : SizeTexts.of(draft)) {
+        Optional<Double> outsideM = Sizes.outsideDiameterAndWall(text.value());
+        if (outsideM.isPresent() && PipeSizes.isOutsideDiameter(outsideM.get())) {
+          stated.add(outside(draft, outsideM.get(), How.TEXT, text.evidence(), byBore));
+        }
+      }
+    }
+    return stated;
+  }
+
+  private Stated outside(Draft draft, Property p, double diameterM, Optional<Stated> byBore) {
+    return placeholders.contains(p)
+        ? round(p, diameterM, false)
+        : outside(draft, diameterM, how(p), p.evidence(), byBore);
+  }
+
+  /**
+   * Some exporters draw the nominal size (22 mm drawn as 20): a stated outside diameter that is in
+   * a pipe table wins over a drawn one that is in none, or that is the nominal size of the stated
+   * one, unless bore and wall say otherwise.
+   */
+  private static Stated outside(
+      Draft draft, double diameterM, How how, Evidence evidence, Optional<Stated> byBore) {
+    boolean contradicted =
+        byBore.isPresent() && !same(byBore.get().section.largestSideM(), diameterM);
+    boolean possible = !draft.isDuct() && !contradicted && PipeSizes.isOutsideDiameter(diameterM);
+    Optional<Double> drawnM = drawnM(draft);
+    boolean beatsBody =
+        possible
+            && drawnM.isPresent()
+            && (byBore.isPresent()
+                || !PipeSizes.isOutsideDiameter(drawnM.get())
+                || PipeSizes.isNominalOf(drawnM.get(), diameterM));
+    return new Stated(new Section.Round(diameterM), how, evidence, false, false, beatsBody);
+  }
+
+  private static boolean same(double aM, double bM) {
+    return Math.abs(aM - bM) <= SAME_DIAMETER_M;
+  }
+
+  private static Optional<Double> drawnM(Draft draft) {
+    Measured<Section> drawn = draft.shape().section();
+    return drawn != null && drawn.value() instanceof Section.Round round
+        ? Optional.of(round.outsideDiameterM())
+        : Optional.empty();
+  }
+
+  /**
+   * Inside diameter plus two walls. It wins over the body if that was drawn with the bore; the wall
+   * is that of the drawn profile if no property gives one. Then both figures were drawn, and the
+   * property only tells which of the two diameters the drawn one is.
+   */
+  private Optional<Stated> byBore(Draft draft) {
+    Optional<Property> inside = first(draft, PropertyNames.Role.INSIDE_DIAMETER);
+    if (inside.isEmpty() || draft.isDuct()) {
+      return Optional.empty();
+    }
+    double insideM = diameterM(inside.get()).orElse(0.0);
+    Optional<Double> drawnM = drawnM(draft);
+    boolean boreDrawn = drawnM.isPresent() && same(drawnM.get(), insideM);
+    Optional<Property> wall = first(draft, PropertyNames.Role.WALL);
+    if (wall.isPresent()) {
+      Optional<Double> wallM = PropertyNames.wallM(wall.get(), lengthUnitM);
+      return wallM.isPresent()
+          ? Optional.of(byBore(inside.get(), insideM, wallM.get(), wall.get(), boreDrawn))
+          : Optional.empty();
+    }
+    Optional<Double> drawnWallM = boreDrawn ? profiles.drawnWallM(draft.shape()) : Optional.empty();
+    return drawnWallM.isPresent()
+        ? Optional.of(byDrawnBore(draft, inside.get(), drawnWallM.get()))
+        : Optional.empty();
+  }
+
+  private static Stated byBore(
+      Property inside, double insideM, double wallM, Property wall, boolean boreDrawn) {
+    return new Stated(
+        new Section.Round(insideM + 2 * wallM),
+        How.PROPERTY,
+        new Evidence(
+            inside.step(),
+            inside.set() + "." + inside.name() + " + 2 x " + wall.set() + "." + wall.name(),
+            sum(insideM, wallM)),
+        false,
+        false,
+        boreDrawn);
+  }
+
+  private static Stated byDrawnBore(Draft draft, Property inside, double wallM) {
+    double boreM = drawnM(draft).orElseThrow();
+    Measured<Section> drawn = Objects.requireNonNull(draft.shape().section());
+    return new Stated(
+        new Section.Round(boreM + 2 * wallM),
+        drawn.how(),
+        new Evidence(
+            drawn.evidence().step(),
+            "drawn bore, as " + inside.set() + "." + inside.name() + " says, + 2 x drawn wall",
+            sum(boreM, wallM)),
+        false,
+        false,
+        true);
+  }
+
+  private static String sum(double boreM, double wallM) {
+    return Sizes.millimetres(boreM) + " + 2 x " + Sizes.millimetres(wallM);
+  }
+
+  /** Sides and plain diameters, as far as an element of its kind has them, and sizes in texts. */
+  List<Stated> others(Draft draft) {
+    List<Stated> stated = new ArrayList<>(2);
+    Optional<Property> width = first(draft, PropertyNames.Role.WIDTH);
+    Optional<Property> height = first(draft, PropertyNames.Role.HEIGHT);
+    if (width.isEmpty() || height.isEmpty()) {
+      diameters(draft, stated);
+    } else if (draft.isDuct() || draft.isSegment()) {
+      sides(draft, width.get(), height.get(), stated);
+    }
+    for (SizeTexts.Text text : SizeTexts.of(draft)) {
+      text(draft, text, stated);
+    }
+    return stated;
+  }
+
+  /** Width and height; equal ones on a pipe are a diameter written twice. */
+  private void sides(Draft draft, Property width, Property height, List<Stated> stated) {
+    double widthM = sizeM(width).orElse(0.0);
+    double heightM = sizeM(height).orElse(0.0);
+    boolean roundPipe = !draft.isDuct() && Sizes.sameLength(widthM, heightM);
+    if (roundPipe || drawnM(draft).isPresent()) {
+      stated.add(round(width, widthM, true));
+    } else {
+      Evidence evidence =
+          new Evidence(
+              width.step(),
+              width.set() + "." + width.name() + ", " + height.name(),
+              width.text() + ", " + height.text());
+      Section section = new Section.Rectangular(widthM, heightM);
+      stated.add(new Stated(section, How.PROPERTY, evidence, false, false, false));
+    }
+  }
+
+  /** A plain diameter, which for pipes may be any of three: used only where nothing better is. */
+  private void diameters(Draft draft, List<Stated> stated) {
+    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.DIAMETER)) {
+      Optional<Double> diameterM = diameterM(p);
+      if (diameterM.isPresent()) {
+        stated.add(round(p, diameterM.get(), !draft.isDuct()));
+      }
+    }
+  }
+
+  private static void text(Draft draft, SizeTexts.Text text, List<Stated> stated) {
+    Optional<Section> round = Sizes.diameter(text.value());
+    boolean duct = draft.isDuct();
+    Optional<Section> sides = duct ? Sizes.sides(text.value()) : Optional.empty();
+    if (sides.isPresent()) {
+      stated.add(new Stated(sides.get(), How.TEXT, text.evidence(), false, false, false));
+    }
+    if (round.isPresent() && (duct || PipeSizes.isOutsideDiameter(round.get().largestSideM()))) {
+      stated.add(new Stated(round.get(), How.TEXT, text.evidence(), false, !duct, false));
+    }
+  }
+
+  private Stated round(Property p, double diameterM, boolean plain) {
+    return new Stated(
+        new Section.Round(diameterM), how(p), p.evidence(), placeholders.contains(p), plain, false);
+  }
+
+  private static How how(Property p) {
+    return p.quantity() ? How.QUANTITY_SET : How.PROPERTY;
+  }
+
+  private Optional<Property> first(Draft draft, PropertyNames.Role role) {
+    for (Property p : PropertyNames.listOf(draft.properties(), role)) {
+      if (!placeholders.contains(p) && sizeM(p).isPresent()) {
+        return Optional.of(p);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Double> sizeM(Property property) {
+    return PropertyNames.sizeM(property, lengthUnitM);
+  }
+
+  private Optional<Double> diameterM(Property property) {
+    return PropertyNames.diameterM(property, lengthUnitM);
+  }
+}
