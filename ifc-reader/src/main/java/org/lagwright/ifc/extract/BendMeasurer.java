@@ -12,6 +12,10 @@ import org.lagwright.ifc.model.Property;
 /** Angle and radius of bends, and the angle of laterals: every reading of them, and the choice. */
 final class BendMeasurer {
 
+  private static final double USUAL_STEP_DEG = 7.5;
+  private static final double OTHER_STEP_DEG = 11.25;
+  private static final double USUAL_WITHIN_DEG = 0.06;
+
   private final Placeholders placeholders;
   private final double lengthUnitM;
 
@@ -57,16 +61,35 @@ final class BendMeasurer {
   }
 
   /**
-   * Angles typed as angles are in radians by now; bare numbers are degrees in every file we met.
+   * Angles typed as angles are in radians by now; bare numbers are degrees in every file we met,
+   * unless a figure that small is an angle of the trade in radians.
    */
   private static Optional<Double> degrees(Property p) {
     Double number = p.number();
     boolean typed = p.measure() != null && p.measure().contains("PLANEANGLE");
-    double deg =
-        number == null
-            ? PropertyNames.leadingNumber(p.text())
-            : typed ? Math.toDegrees(number) : number;
+    double deg = number == null ? PropertyNames.leadingNumber(p.text()) : number;
+    if (number != null && typed) {
+      deg = isInDegrees(p, number) ? number : Math.toDegrees(number);
+    } else if (isUsual(Math.toDegrees(deg))) {
+      deg = Math.toDegrees(deg);
+    }
     return deg > 0 && deg <= 180 ? Optional.of(deg) : Optional.empty();
+  }
+
+  /** More than half a turn in radians, as written: degrees in a file whose unit is the radian. */
+  private static boolean isInDegrees(Property p, double radians) {
+    return radians > Math.PI + 1e-6 && PropertyNames.leadingNumber(p.text()) == radians;
+  }
+
+  /** Bends are sold in these steps; figures are rounded to two or three decimals. */
+  private static boolean isUsual(double deg) {
+    return deg <= 180 + USUAL_WITHIN_DEG
+        && (isStep(deg, USUAL_STEP_DEG) || isStep(deg, OTHER_STEP_DEG));
+  }
+
+  private static boolean isStep(double deg, double stepDeg) {
+    double steps = Math.rint(deg / stepDeg);
+    return steps > 0 && Math.abs(deg - steps * stepDeg) < USUAL_WITHIN_DEG;
   }
 
   private @Nullable Measured<Double> radius(Draft draft, @Nullable Shape made) {

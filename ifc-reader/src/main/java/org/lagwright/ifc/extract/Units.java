@@ -187,13 +187,17 @@ final class Units {
   }
 
   /**
-   * The measure of a value with its own unit: a bare number in a length unit is a length, and must
-   * not be taken for one in the unit of the file.
+   * The measure of a value with its own unit: a bare number in a unit of length or angle is a
+   * length or an angle, and must not be taken for one in the unit of the file.
    */
   static @Nullable String measure(@Nullable String written, @Nullable IfcRecord ownUnit) {
-    boolean length = ownUnit != null && "LENGTHUNIT".equals(ownUnit.enumeration("UnitType"));
-    return length && (written == null || !written.contains("LENGTHMEASURE"))
-        ? "IFCLENGTHMEASURE"
+    String kind = ownUnit == null ? null : ownUnit.enumeration("UnitType");
+    if ("LENGTHUNIT".equals(kind)) {
+      return written == null || !written.contains("LENGTHMEASURE") ? "IFCLENGTHMEASURE" : written;
+    }
+    boolean angle = "PLANEANGLEUNIT".equals(kind);
+    return angle && (written == null || !written.contains("PLANEANGLE"))
+        ? "IFCPLANEANGLEMEASURE"
         : written;
   }
 
