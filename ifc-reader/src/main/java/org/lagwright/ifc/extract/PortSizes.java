@@ -58,17 +58,20 @@ final class PortSizes {
     return null;
   }
 
+  /** The sides of a duct; a width without a height is a diameter. */
   private @Nullable Found sides(List<Property> own) {
     List<Property> widths = PropertyNames.listOf(own, PropertyNames.Role.WIDTH);
     List<Property> heights = PropertyNames.listOf(own, PropertyNames.Role.HEIGHT);
-    if (widths.isEmpty() || heights.isEmpty()) {
+    Optional<Double> widthM = widths.isEmpty() ? Optional.empty() : sizeM(widths.get(0));
+    Optional<Double> heightM = heights.isEmpty() ? Optional.empty() : sizeM(heights.get(0));
+    if (widthM.isEmpty()) {
       return null;
     }
-    Optional<Double> widthM = sizeM(widths.get(0));
-    Optional<Double> heightM = sizeM(heights.get(0));
-    return widthM.isPresent() && heightM.isPresent()
-        ? found(new Section.Rectangular(widthM.get(), heightM.get()), widths.get(0))
-        : null;
+    Section section =
+        heightM.isPresent()
+            ? new Section.Rectangular(widthM.get(), heightM.get())
+            : new Section.Round(widthM.get());
+    return found(section, widths.get(0));
   }
 
   private Optional<Double> sizeM(Property property) {

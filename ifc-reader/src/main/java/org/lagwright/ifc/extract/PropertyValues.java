@@ -129,18 +129,21 @@ final class PropertyValues {
             p.id()));
   }
 
-  /** The set point if there is one, else a range as text without a number. */
+  /** The set point if there is one, or equal bounds; else a range as text without a number. */
   private void bounded(
       String set, String name, IfcRecord p, boolean fromType, List<Property> found) {
-    double setPoint = p.number("SetPointValue");
-    String measure = Units.measure(p.valueType("SetPointValue"), p.ref("Unit"));
-    String range = inside(p, "LowerBoundValue") + " to " + inside(p, "UpperBoundValue");
+    String lower = inside(p, "LowerBoundValue");
+    String upper = inside(p, "UpperBoundValue");
+    boolean hasSetPoint = Double.isFinite(p.number("SetPointValue"));
+    String attribute = hasSetPoint || !lower.equals(upper) ? "SetPointValue" : "LowerBoundValue";
+    double value = p.number(attribute);
+    String measure = Units.measure(p.valueType(attribute), p.ref("Unit"));
     found.add(
         new Property(
             set,
             name,
-            Double.isFinite(setPoint) ? inside(p, "SetPointValue") : range,
-            si(setPoint, measure, p.ref("Unit")),
+            Double.isFinite(value) ? inside(p, attribute) : lower + " to " + upper,
+            si(value, measure, p.ref("Unit")),
             measure,
             false,
             fromType,

@@ -138,4 +138,27 @@ class PortSizesTest {
 
     assertThat(Sizes.inWords(value(network.element(1).section()))).isEqualTo("400.0 x 200.0 mm");
   }
+
+  @Test
+  void widthOfAPortWithoutAHeightIsTheDiameterOfARoundDuct() {
+    Network network =
+        new Network()
+            .fitting(1, "IFCDUCTSEGMENT", "Duct", "$")
+            .port(1, 1, at(0, 0, 0), WEST)
+            .port(1, 2, at(1000, 0, 0), EAST);
+    List.of(1, 2).forEach(p -> state(network, 1, p, "NominalWidth", mm(250)));
+
+    assertThat(Sizes.inWords(value(network.element(1).section()))).isEqualTo("250.0 mm");
+  }
+
+  /** DN50 may be a plastic pipe of 63 mm, and the branch of a tee is smaller than its run. */
+  @Test
+  void nominalSizesOfPortsContradictNothingThatTheyMayBe() {
+    Network network =
+        tee().pipe(2, at(-1000, 0, 0), EAST, 1000, 63).pipe(3, at(200, 0, 0), EAST, 1000, 63);
+    state(network, 1, 3, "NominalDiameter", mm(25));
+    state(network, 1, 1, "NominalDiameter", mm(50));
+
+    assertThat(codes(network.read())).doesNotContain("SECTION_CONFLICT");
+  }
 }
