@@ -1,5 +1,6 @@
 package org.lagwright.ifc.extract;
 
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,7 +15,14 @@ final class FigureCursor {
 
   private static final String DECIMAL_MARKS = ".,";
   private static final String INCHES = "in";
-  private static final String[] UNITS = {"mm", "cm", "\u043c\u043c", "\u0441\u043c", "\"", "''"};
+  private static final Set<String> INCH_SIGNS = Set.of(INCHES, "\"", "''", "\u2033", "\u201D");
+
+  /** Between whole inches and the rest. */
+  private static final String FRACTION_SIGNS = " -";
+
+  private static final String[] UNITS = {
+    "mm", "cm", "\u043c\u043c", "\u0441\u043c", "\"", "''", "\u2033", "\u201D"
+  };
 
   private final String text;
   private int at;
@@ -40,6 +48,21 @@ final class FigureCursor {
 
   FigureCursor(String text) {
     this.text = text;
+  }
+
+  /** The metres that a text consists of, with its unit; NaN if it is anything else. */
+  static double wholeM(String text) {
+    FigureCursor cursor = new FigureCursor(text);
+    Figure figure = cursor.take();
+    boolean whole = figure != null && figure.unit != null && cursor.at == text.length();
+    return figure != null && whole ? figure.metres(null) : Double.NaN;
+  }
+
+  /** The only figure of a text in metres, if it has a unit; 0 if there is none or another one. */
+  static double onlyM(String text) {
+    FigureCursor cursor = new FigureCursor(text);
+    Figure only = cursor.next() ? cursor.take() : null;
+    return only != null && only.unit != null && !cursor.next() ? only.metres(null) : 0;
   }
 
   /**
@@ -80,7 +103,47 @@ final class FigureCursor {
       return null;
     }
     double value = Double.parseDouble(text.substring(start, at).replace(',', '.'));
-    return new Figure(value, digits <= 2 && decimals <= 2, takeUnit());
+    double inches = mark ? Double.NaN : fraction(value);
+    return inches > 0
+        ? new Figure(inches, digits <= 2, "\"")
+        : new Figure(value, digits <= 2 && decimals <= 2, takeUnit());
+  }
+
+  /**
+   * Takes the rest of inches as {@code 12 1/2"}, {@code 1-1/2"} or {@code 3/4"}.
+   *
+   * @param whole the figure before it, or the numerator
+   * @return NaN, and stays here, if there is no fraction of inches
+   */
+  private double fraction(double whole) {
+    int before = at;
+    double part = over(whole);
+    double inches = part;
+    if (!(part > 0) && isOneOf(FRACTION_SIGNS, at) && isDigit(at + 1)) {
+      at++;
+      int numerator = at;
+      skipDigits();
+      part = at - numerator > 2 ? Double.NaN : over(Integer.parseInt(text, numerator, at, 10));
+      inches = whole + part;
+    }
+    if (part > 0 && INCH_SIGNS.contains(String.valueOf(takeUnit()))) {
+      return inches;
+    }
+    at = before;
+    return Double.NaN;
+  }
+
+  /** A part of an inch: halves down to sixty-fourths. */
+  private double over(double numerator) {
+    int from = at + 1;
+    if (!isOneOf("/", at) || !isDigit(from)) {
+      return Double.NaN;
+    }
+    at = from;
+    int digits = skipDigits();
+    int denominator = digits > 2 ? 0 : Integer.parseInt(text, from, at, 10);
+    boolean common = Integer.bitCount(denominator) == 1 && denominator > 1 && denominator <= 64;
+    return common && numerator < denominator ? numerator / denominator : Double.NaN;
   }
 
   private int skipDigits() {

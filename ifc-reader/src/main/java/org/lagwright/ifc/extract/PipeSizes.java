@@ -78,6 +78,23 @@ final class PipeSizes {
     return Optional.empty();
   }
 
+  /** The nominal size of an outside diameter by the first table that has it; 0 if none has. */
+  static int nominalOf(double outsideDiameterM) {
+    for (Size size : SIZES) {
+      if (size.dn > 0 && Math.abs(size.outsideDiameterM - outsideDiameterM) < TOLERANCE_M) {
+        return size.dn;
+      }
+    }
+    return 0;
+  }
+
+  /** True if a pipe of the nominal size of a tabulated one may have another section. */
+  static boolean mayBeOfOneNominal(Section tabulated, Section other) {
+    return tabulated instanceof Section.Round round
+        && other instanceof Section.Round pipe
+        && mayBe(nominalOf(round.outsideDiameterM()), pipe.outsideDiameterM());
+  }
+
   /**
    * True if a pipe of this nominal size may have this outside diameter. Wide on purpose: from thin
    * tubes that are sized by their outside to thick plastic sized by their bore.

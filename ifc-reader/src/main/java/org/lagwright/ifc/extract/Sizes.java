@@ -34,6 +34,12 @@ final class Sizes {
   private static final LatePattern DN_ENDS =
       new LatePattern(
           "(?<![\\d.,/])(?:DN\\s?)?(\\d{2,4}(?:\\s?/\\s?(?:DN\\s?)?\\d{2,4}){1,2})(?![\\d.,/])");
+
+  /** A dash or stroke, but not that of {@code 1-1/2"}. */
+  private static final LatePattern BETWEEN_ENDS =
+      new LatePattern(
+          "(?<!\\d)-|-(?!\\d{1,2}/\\d{1,2}\\s*[\"\u2033\u201D])|/(?!\\d{1,2}\\s*[\"\u2033\u201D])");
+
   private static final LatePattern ANGLE =
       new LatePattern("(?<![\\d.,])(\\d{1,3}(?:[.,]\\d+)?)\\s?(?:\u00B0|deg|grad)");
 
@@ -191,15 +197,15 @@ final class Sizes {
     if (!hasAny(text, "-/")) {
       return List.of();
     }
-    List<Section> byDash = new ArrayList<>();
-    for (String part : text.split("-", -1)) {
+    List<Section> apart = new ArrayList<>();
+    for (String part : BETWEEN_ENDS.split(text)) {
       Optional<Section> sides = sides(part);
       Optional<Section> end = sides.isPresent() ? sides : diameter(part);
       if (end.isPresent()) {
-        byDash.add(end.get());
+        apart.add(end.get());
       }
     }
-    return byDash.size() > 1 ? List.copyOf(byDash) : roundEnds(text);
+    return apart.size() > 1 ? List.copyOf(apart) : roundEnds(text);
   }
 
   private static List<Section> roundEnds(String text) {
@@ -210,6 +216,26 @@ final class Sizes {
       }
     }
     return List.copyOf(round);
+  }
+
+  /**
+   * Nominal sizes of the ends of a pipe fitting as in {@code 80 mm-50 mm} with signs of a diameter.
+   */
+  static List<Integer> mmEnds(String text) {
+    if (text.indexOf('-') < 0 || !hasAny(text, ROUND_SIGNS)) {
+      return List.of();
+    }
+    List<Integer> ends = new ArrayList<>();
+    for (String part : text.split("-", -1)) {
+      Optional<Section> end = diameter(part);
+      double mm = end.isPresent() ? end.get().largestSideM() * 1000 : 0;
+      if (Math.abs(mm - Math.rint(mm)) > 0.01
+          || PipeSizes.forNominal((int) Math.rint(mm)).isEmpty()) {
+        return List.of();
+      }
+      ends.add((int) Math.rint(mm));
+    }
+    return ends;
   }
 
   /** Nominal sizes of the ends of a pipe fitting as in {@code DN80/80/25} or {@code 80/50}. */
@@ -229,10 +255,40 @@ final class Sizes {
     }
     Matcher m = DN_ENDS.matcher(text);
     List<Integer> ends = new ArrayList<>();
-    for (String end : m.find() ? m.group(1).split("[^\\d]+", -1) : new String[0]) {
+    boolean found = m.find() && !isSide(text, m.start(), m.end());
+    for (String end : found ? m.group(1).split("[^\\d]+", -1) : new String[0]) {
       ends.add(Integer.parseInt(end));
     }
     return List.copyOf(ends);
+  }
+
+  /** True if a place is one of two sides, as 200/300 is in 400x200/300x200. */
+  private static boolean isSide(String text, int from, int to) {
+    int before = skipSpaces(text, from - 1, -1);
+    int behind = skipSpaces(text, to, 1);
+    return (isTimesAt(text, before) && endsFigure(text, skipSpaces(text, before - 1, -1)))
+        || (isTimesAt(text, behind) && isDigitAt(text, skipSpaces(text, behind + 1, 1)));
+  }
+
+  private static int skipSpaces(String text, int from, int step) {
+    int at = from;
+    while (at >= 0 && at < text.length() && SPACES.indexOf(text.charAt(at)) >= 0) {
+      at += step;
+    }
+    return at;
+  }
+
+  private static boolean isTimesAt(String text, int at) {
+    return at >= 0 && at < text.length() && isTimes(text.charAt(at));
+  }
+
+  private static boolean isDigitAt(String text, int at) {
+    return at >= 0 && at < text.length() && isDigit(text.charAt(at));
+  }
+
+  /** A figure ends in a digit, or in mm, cm or the sign of inches behind it. */
+  private static boolean endsFigure(String text, int at) {
+    return isDigitAt(text, at) || (at > 0 && (text.charAt(at) == 'm' || text.charAt(at) == '"'));
   }
 
   /** Metres in a unit as people write it. */
@@ -240,7 +296,7 @@ final class Sizes {
     return switch (unit) {
       case "m", "\u043c" -> 1;
       case "cm", "\u0441\u043c" -> 0.01;
-      case "in", "\"", "''" -> 0.0254;
+      case "in", "\"", "''", "\u2033", "\u201D" -> 0.0254;
       case "ft" -> 0.3048;
       default -> 0.001;
     };

@@ -37,7 +37,7 @@ final class SizesInText {
   private static FigureCursor.@Nullable Figure behindSign(String text) {
     FigureCursor cursor = new FigureCursor(text);
     for (int i = 0; i < text.length(); i++) {
-      boolean named = text.charAt(i) == 'd' && !Sizes.isInWord(text, i - 1);
+      boolean named = (text.charAt(i) | 0x20) == 'd' && !Sizes.isInWord(text, i - 1);
       cursor.goTo(named ? i + 1 : i);
       FigureCursor.Figure found =
           cursor.takeSign(named ? "=" : Sizes.ROUND_SIGNS) ? cursor.take() : null;

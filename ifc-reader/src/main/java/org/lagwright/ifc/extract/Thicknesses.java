@@ -15,8 +15,8 @@ final class Thicknesses {
   /** Nor thinner: public files write 1 of whatever unit for none. */
   private static final double THINNEST_M = 0.002;
 
-  /** From here on a figure stands for nothing, such as 1E30. */
-  private static final double SENTINEL_M = 5;
+  /** From here on a figure stands for nothing, such as 1E30. Less may be millimetres as metres. */
+  private static final double SENTINEL_M = 1000;
 
   /** Two figures for one thickness: rounding of drawn sizes, and pipes drawn by nominal size. */
   private static final double SAME_M = 0.001;
@@ -34,19 +34,44 @@ final class Thicknesses {
   }
 
   /**
-   * Properties that state a thickness above zero, possible or not. Zero, minus one, text such as
-   * 'none' and figures beyond all measure stand for nothing known.
+   * Properties that state a thickness above zero, possible or not, and texts with figures that
+   * cannot be read as one. Zero, minus one, nines, text such as 'none' and figures beyond all
+   * measure stand for nothing known.
    */
   static List<Property> stated(
       List<Property> properties, PropertyNames.Role role, double lengthUnitM) {
     List<Property> stated = new ArrayList<>();
     for (Property p : PropertyNames.listOf(properties, role)) {
       double thicknessM = metres(p, lengthUnitM);
-      if (thicknessM > 0 && thicknessM < SENTINEL_M) {
+      boolean figure = thicknessM > 0 && thicknessM < SENTINEL_M && !isNines(p.text());
+      if (figure || (thicknessM == 0 && p.number() == null && hasFigure(p.text()))) {
         stated.add(p);
       }
     }
     return stated;
+  }
+
+  /** 9999 and the like, which some write for nothing. */
+  private static boolean isNines(String text) {
+    int nines = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '9') {
+        nines++;
+      } else if (c != '.' && c != ',' && c != '0') {
+        return false;
+      }
+    }
+    return nines > 2;
+  }
+
+  private static boolean hasFigure(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= '1' && text.charAt(i) <= '9') {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The first thickness that insulation can have. */
@@ -59,9 +84,15 @@ final class Thicknesses {
     return Optional.empty();
   }
 
-  /** The figure in metres, 0 if it is none. Bare numbers too large to be metres are millimetres. */
+  /**
+   * The figure in metres, 0 if it is none. Bare numbers too large to be metres are millimetres; of
+   * a text with more words the only figure counts, if it has a unit.
+   */
   static double metres(Property property, double lengthUnitM) {
     double asWritten = PropertyNames.lengthM(property, lengthUnitM).orElse(0.0);
+    if (asWritten == 0 && property.number() == null) {
+      return FigureCursor.onlyM(property.text());
+    }
     boolean typed = property.measure() != null && property.measure().contains("LENGTHMEASURE");
     return asWritten < IMPOSSIBLE_M || typed ? asWritten : asWritten * 0.001 / lengthUnitM;
   }

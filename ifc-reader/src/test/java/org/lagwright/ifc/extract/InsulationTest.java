@@ -174,6 +174,7 @@ class InsulationTest {
         "IFCLENGTHMEASURE(-1.)",
         "IFCREAL(1.E+30)",
         "IFCLENGTHMEASURE(1.E+30)",
+        "IFCLENGTHMEASURE(9999.)",
         "IFCTEXT('none')",
         "IFCTEXT('')",
         "$"
@@ -182,6 +183,34 @@ class InsulationTest {
     MepModel model = read(PIPE + properties("Insulation Thickness", value));
 
     assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  /** 40 m, 40 000 mm, is a thickness in the wrong unit; and texts hold more than one figure. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "IFCLENGTHMEASURE(40000.)",
+        "IFCTEXT('2 x 19 mm')",
+        "IFCTEXT('20-30 mm')",
+        "IFCTEXT('100 %')"
+      })
+  void thicknessThatCannotBeUsedIsAFinding(String value) {
+    MepModel model = read(PIPE + properties("Insulation Thickness", value));
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(codes(model)).containsOnlyOnce("INSULATION_CONFLICT");
+  }
+
+  /** 1.5 in are 38.1 mm. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"30 mm, elastomer|30", "1-1/2\"|38.1", "1 1/2\"|38.1", "Class B 19 mm|19"})
+  void thicknessInATextIsRead(String text, double mm) {
+    MepModel model = read(PIPE + properties("Insulation Thickness", "IFCTEXT('" + text + "')"));
+
+    assertThat(mm(of(model, 1))).isCloseTo(mm, within(0.001));
     assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
   }
 
