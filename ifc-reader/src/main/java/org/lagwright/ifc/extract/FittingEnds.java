@@ -86,7 +86,7 @@ final class FittingEnds {
     }
     byPorts(options);
     for (Measured<List<Section>> each : stated) {
-      options.addAll(each);
+      addStated(options, each.value(), each.how(), each.evidence());
     }
     byText(options);
     return options.choose();
@@ -338,6 +338,34 @@ final class FittingEnds {
     return at == null ? Double.MAX_VALUE : at.distanceM(atM);
   }
 
+  /**
+   * Ends of pipes are stated by their nominal sizes, which other pipes than tables say may have.
+   */
+  private static void addStated(
+      Options<List<Section>> options, List<Section> ends, How how, Evidence evidence) {
+    List<Section> leading = options.leading();
+    if (leading != null && !sameSections(ends, leading) && areOfOneNominal(ends, leading)) {
+      options.rule(ends, how, evidence, StatedSections.NOMINAL);
+    } else {
+      options.add(ends, how, evidence);
+    }
+  }
+
+  private static boolean areOfOneNominal(List<Section> stated, List<Section> others) {
+    List<Section> left = new ArrayList<>(others);
+    for (Section section : stated) {
+      Section match = null;
+      for (Section other : left) {
+        boolean may = match == null && PipeSizes.mayBeOfOneNominal(section, other);
+        match = may ? other : match;
+      }
+      if (match == null || !left.remove(match)) {
+        return false;
+      }
+    }
+    return left.isEmpty();
+  }
+
   /** Sizes that the ports state themselves, where one of the ends meets nothing that tells. */
   private void byPorts(Options<List<Section>> options) {
     List<Section> known = new ArrayList<>(joints.size());
@@ -350,7 +378,7 @@ final class FittingEnds {
       stated = stated == null ? joint.stated() : stated;
     }
     if (stated != null && known.size() == ways() && known.size() > 1) {
-      options.add(List.copyOf(known), How.PROPERTY, stated.evidence());
+      addStated(options, List.copyOf(known), How.PROPERTY, stated.evidence());
     }
   }
 
@@ -362,7 +390,7 @@ final class FittingEnds {
       if (ends.size() > 1
           && section != null
           && Sizes.sameSection(largest(ends).orElseThrow(), section.value())) {
-        options.add(ends, How.TEXT, text.evidence());
+        addStated(options, ends, How.TEXT, text.evidence());
       }
     }
   }
@@ -373,7 +401,10 @@ final class FittingEnds {
       return Sizes.ductEnds(text);
     }
     List<Section> ends = new ArrayList<>();
-    for (int dn : Sizes.dnEnds(text)) {
+    List<Integer> sizes = Sizes.dnEnds(text);
+    sizes = sizes.isEmpty() ? InchSizes.in(text) : sizes;
+    sizes = sizes.isEmpty() && draft.shape().section() == null ? Sizes.mmEnds(text) : sizes;
+    for (int dn : sizes.size() > 1 ? sizes : List.<Integer>of()) {
       Optional<PipeSizes.Size> size = PipeSizes.forNominal(dn);
       if (size.isPresent()) {
         ends.add(size.get().section());

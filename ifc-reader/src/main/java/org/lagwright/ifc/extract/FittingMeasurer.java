@@ -181,7 +181,7 @@ final class FittingMeasurer {
   }
 
   /** How far the axes of both ends lie apart; what is less than a tenth of a millimetre is none. */
-  private static @Nullable Measured<Double> eccentricity(Draft draft, @Nullable Shape joined) {
+  private @Nullable Measured<Double> eccentricity(Draft draft, @Nullable Shape joined) {
     if (draft.form != Form.REDUCER && draft.form != Form.TRANSITION && draft.form != Form.OFFSET) {
       return null;
     }
@@ -194,6 +194,7 @@ final class FittingMeasurer {
     if (joined != null && joined.ends().size() == 2 && joinedM != null) {
       options.add(sidewaysM(joined.ends()), joinedM.how(), joinedM.evidence());
     }
+    lengths.addEccentricity(options, draft);
     return options.choose();
   }
 

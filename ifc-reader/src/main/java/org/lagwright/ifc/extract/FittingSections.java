@@ -50,6 +50,7 @@ final class FittingSections {
     private final boolean insulated;
     private final boolean wide;
     private final boolean wideForSure;
+    private final boolean haveSeveralSizes;
     private final List<Stated> outsides;
     private final @Nullable Stated best;
     private final List<Stated> others;
@@ -71,6 +72,7 @@ final class FittingSections {
       this.insulated = draft.drawnInsulation() != null;
       this.wide = FittingMeasurer.isWiderThanItsPipe(draft.form);
       this.wideForSure = wide && draft.form != Form.UNKNOWN;
+      this.haveSeveralSizes = !wide && draft.form != Form.BEND && draft.form != Form.OFFSET;
       this.outsides = stated.outsides(draft);
       this.best = wide || insulated ? null : StatedSections.best(outsides);
       this.others = stated.others(draft);
@@ -152,12 +154,11 @@ final class FittingSections {
       }
       for (Measured<Section> each : ends.largestStated()) {
         if (!haveOne(sizes, each.value())) {
-          options.add(each.value(), each.how(), each.evidence());
+          addLargest(each);
         }
       }
       if (!byPort.isEmpty()) {
-        Neighbours.Found port = FittingMeasurer.largest(byPort);
-        options.add(port.section(), How.PROPERTY, port.evidence());
+        addPort(FittingMeasurer.largest(byPort));
       }
       for (Stated each : others) {
         add(each);
@@ -167,10 +168,35 @@ final class FittingSections {
       }
     }
 
+    /** The ends of pipes are stated by their nominal sizes. */
+    private void addLargest(Measured<Section> end) {
+      Section leading = options.leading();
+      if (leading != null
+          && !Sizes.sameSection(end.value(), leading)
+          && PipeSizes.mayBeOfOneNominal(end.value(), leading)) {
+        options.rule(end.value(), end.how(), end.evidence(), StatedSections.NOMINAL);
+      } else {
+        options.add(end.value(), end.how(), end.evidence());
+      }
+    }
+
+    /** Ports are asked only where nothing is met, which may be the smaller end. */
+    private void addPort(Neighbours.Found port) {
+      Section leading = options.leading();
+      boolean ofOneEnd = byPort.size() < ends.ways() && haveSeveralSizes;
+      if (leading != null && ofOneEnd && isWithin(port.section(), leading)) {
+        options.rule(port.section(), How.PROPERTY, port.evidence(), OTHER_END);
+      } else {
+        addLargest(Measured.of(port.section(), How.PROPERTY, port.evidence()));
+      }
+    }
+
     /** What is stated of a wide body may be its own size, and of a reducer that of one end. */
     private void add(Stated each) {
       Section leading = options.leading();
-      if (leading == null || each.placeholder() || Sizes.sameSection(each.section(), leading)) {
+      if (leading == null
+          || each.ruledOut() != null
+          || Sizes.sameSection(each.section(), leading)) {
         each.addTo(options);
       } else if (wide && isWithin(leading, each.section())) {
         options.rule(each.section(), each.how(), each.evidence(), FittingMeasurer.BODY);
@@ -215,7 +241,7 @@ final class FittingSections {
   }
 
   private static boolean isPipeIn(Stated each, Section body) {
-    return !each.placeholder() && !each.isNominalOf(body) && isWithin(each.section(), body);
+    return each.ruledOut() == null && !each.isNominalOf(body) && isWithin(each.section(), body);
   }
 
   private static boolean isWithin(Section section, Section body) {

@@ -237,11 +237,12 @@ public final class ModelExtractor {
     findings.addAll(placeholders.findings());
     double lengthUnitM = units.lengthM();
     ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
-    StatedSections stated = new StatedSections(placeholders, profiles, lengthUnitM);
+    NominalSizes nominals = new NominalSizes(placeholders, lengthUnitM);
+    StatedSections stated = new StatedSections(placeholders, nominals, profiles, lengthUnitM);
     SegmentSections sections = new SegmentSections(stated, profiles, lengthUnitM);
-    SegmentMeasurer segments = new SegmentMeasurer(placeholders, sections, lengthUnitM);
+    SegmentMeasurer segments = new SegmentMeasurer(placeholders, nominals, sections, lengthUnitM);
     Neighbours neighbours = new Neighbours(drafts, new PortSizes(properties, lengthUnitM));
-    FittingSections sizes = new FittingSections(stated, new NominalSizes(placeholders), profiles);
+    FittingSections sizes = new FittingSections(stated, nominals, profiles);
     FittingMeasurer fittings = new FittingMeasurer(neighbours, placeholders, sizes, lengthUnitM);
     int joined =
         new ModelMeasurer(drafts, segments, neighbours, fittings, workers)

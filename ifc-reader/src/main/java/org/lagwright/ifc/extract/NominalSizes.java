@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Property;
@@ -17,13 +18,15 @@ final class NominalSizes {
   private static final Map<Integer, String> NAMES = new ConcurrentHashMap<>();
 
   private final Placeholders placeholders;
+  private final double lengthUnitM;
 
   /**
    * A nominal size and where it stands.
    *
    * @param dn in millimetres
+   * @param mm the figure as it is written, which of inches is another one
    */
-  record Nominal(int dn, How how, Evidence evidence) {
+  record Nominal(int dn, double mm, How how, Evidence evidence) {
 
     /** True if tables have pipes of this size; what else is called so is none. */
     boolean isTabulated() {
@@ -39,15 +42,17 @@ final class NominalSizes {
       return PipeSizes.forNominal(dn).orElseThrow().section();
     }
 
-    /** True if a pipe of this nominal size may have this section. */
+    /** True if a pipe of this nominal size may have this section; some are named by it. */
     boolean mayBe(Section section) {
       return section instanceof Section.Round round
-          && PipeSizes.mayBe(dn, round.outsideDiameterM());
+          && (PipeSizes.mayBe(dn, round.outsideDiameterM())
+              || Sizes.sameSection(section, new Section.Round(mm / 1000)));
     }
   }
 
-  NominalSizes(Placeholders placeholders) {
+  NominalSizes(Placeholders placeholders, double lengthUnitM) {
     this.placeholders = placeholders;
+    this.lengthUnitM = lengthUnitM;
   }
 
   /** {@code DN50}; the same text each time. */
@@ -64,19 +69,73 @@ final class NominalSizes {
   /** All that are given, properties first; of several in one text the first. */
   List<Nominal> of(Draft draft) {
     List<Nominal> sizes = new ArrayList<>(4);
-    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.NOMINAL)) {
-      Optional<Double> mm = placeholders.contains(p) ? Optional.empty() : figureMm(p);
-      if (mm.isPresent()) {
-        sizes.add(new Nominal(dn(mm.get()), How.PROPERTY, p.evidence()));
+    List<Property> properties = draft.properties();
+    for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.NOMINAL)) {
+      add(p, placeholders.contains(p) ? Optional.empty() : figureMm(p), sizes);
+    }
+    for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.SIZE)) {
+      boolean whole = PropertyNames.isTyped(p) && isWhole(p);
+      add(p, whole ? figureMm(p) : Optional.empty(), sizes);
+    }
+    if (InchSizes.isUnit(lengthUnitM)) {
+      for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.DIAMETER)) {
+        boolean nominal = !placeholders.contains(p) && isPlainInches(p);
+        add(p, nominal ? figureMm(p) : Optional.empty(), sizes);
       }
     }
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      Optional<Integer> dn = Sizes.dn(text.value());
-      if (dn.isPresent()) {
-        sizes.add(new Nominal(dn.get(), How.TEXT, text.evidence()));
+      int dn = inText(text.value());
+      if (dn > 0) {
+        sizes.add(new Nominal(dn, dn, How.TEXT, text.evidence()));
       }
     }
     return sizes;
+  }
+
+  private static void add(Property p, Optional<Double> mm, List<Nominal> to) {
+    if (mm.isPresent()) {
+      to.add(new Nominal(dn(mm.get()), mm.get(), How.PROPERTY, p.evidence()));
+    }
+  }
+
+  /** A size of a connection is a nominal one if tables have it as such. */
+  private static boolean isWhole(Property p) {
+    double mm = figureMm(p).orElse(0.0);
+    return section(mm).isPresent() && (InchSizes.dn(mm) > 0 || Math.abs(mm - Math.rint(mm)) < 0.01);
+  }
+
+  /** True for a plain diameter of a file in feet or inches that is a nominal size. */
+  private boolean isPlainInches(Property p) {
+    return PropertyNames.isTyped(p)
+        && InchSizes.isUnit(lengthUnitM)
+        && InchSizes.dn(figureMm(p).orElse(0.0)) > 0;
+  }
+
+  /**
+   * True if a plain diameter is the nominal size: in a file in inches, or where a property states
+   * the same figure as nominal.
+   */
+  boolean isNominal(Draft draft, @Nullable Property p, double diameterM) {
+    if (p != null && isPlainInches(p)) {
+      return true;
+    }
+    for (Property each : PropertyNames.listOf(draft.properties(), PropertyNames.Role.NOMINAL)) {
+      Optional<Double> mm = placeholders.contains(each) ? Optional.empty() : figureMm(each);
+      if (mm.isPresent() && Math.abs(mm.get() - diameterM * 1000) < 0.05) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The nominal size in a text, the only one if it is in inches; 0 if there is none. */
+  private static int inText(String text) {
+    Optional<Integer> dn = Sizes.dn(text);
+    if (dn.isPresent()) {
+      return dn.get();
+    }
+    List<Integer> inches = InchSizes.in(text);
+    return inches.size() == 1 ? inches.get(0) : 0;
   }
 
   /** Those that tables have. */
@@ -93,7 +152,10 @@ final class NominalSizes {
 
   /** True if a diameter is a nominal size, and the other an outside diameter of that size. */
   static boolean isNominalOf(double diameterM, double outsideDiameterM) {
-    return PipeSizes.isNominalOf(diameterM, outsideDiameterM);
+    int dn = InchSizes.dn(diameterM * 1000);
+    boolean inches =
+        dn > 0 && outsideDiameterM > diameterM && PipeSizes.mayBe(dn, outsideDiameterM);
+    return inches || PipeSizes.isNominalOf(diameterM, outsideDiameterM);
   }
 
   /** The outside of a pipe of the nominal size that a property states, by table. */
@@ -117,11 +179,12 @@ final class NominalSizes {
   }
 
   private static double written(String text) {
-    Optional<Integer> dn = Sizes.dn(text);
-    return dn.isPresent() ? dn.get() : PropertyNames.leadingNumber(text);
+    int dn = inText(text);
+    return dn > 0 ? dn : PropertyNames.leadingNumber(text);
   }
 
   private static int dn(double mm) {
-    return (int) Math.round(mm);
+    int inches = InchSizes.dn(mm);
+    return inches > 0 ? inches : (int) Math.round(mm);
   }
 }

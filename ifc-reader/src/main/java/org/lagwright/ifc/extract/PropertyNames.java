@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Property;
 
@@ -26,9 +27,11 @@ final class PropertyNames {
     HEIGHT,
     SIZE,
     FORM,
+    SHAPE,
     LENGTH,
     ANGLE,
     BEND_RADIUS,
+    ECCENTRICITY,
     BRANCH_LENGTH,
     BRANCH_NOMINAL,
     INSULATION_THICKNESS,
@@ -49,8 +52,11 @@ final class PropertyNames {
 
   private static final int MOST_NAMES = 10_000;
 
-  /** No pipe or duct in a building is wider. */
-  private static final double LARGEST_SIZE_M = 10;
+  /** No side of a duct in a building is wider. */
+  private static final double LARGEST_SIDE_M = 10;
+
+  /** No pipe or round duct in a building is wider. */
+  private static final double LARGEST_DIAMETER_M = 3;
 
   private static final double THICKEST_WALL_M = 0.2;
 
@@ -58,6 +64,10 @@ final class PropertyNames {
       new LatePattern("([+-]?\\d+(?:[.,]\\d*)?)\\s*(" + Sizes.UNIT + ")?");
   private static final LatePattern UNIT_IN_BRACKETS =
       new LatePattern("[\\[(](?:mm|cm|m|\u00B0|deg|grad)[\\])]");
+
+  /** Units of length in names, millimetres first, which are written without a gap too. */
+  private static final String[] UNITS = {"mm", "cm", "m", "\u043c\u043c", "\u0441\u043c", "\u043c"};
+
   private static final LatePattern NUMBER = new LatePattern("[+-]?\\d+(\\.\\d*)?");
 
   static {
@@ -129,11 +139,25 @@ final class PropertyNames {
     Integer known = SEEN.get(name);
     if (known == null) {
       known = ROLES.getOrDefault(bare(name), 0);
+      if (known == 0) {
+        known = ROLES.getOrDefault(withoutUnit(bare(name), Words.fold(name)), 0);
+      }
       if (SEEN.size() < MOST_NAMES) {
         SEEN.put(name, known);
       }
     }
     return known;
+  }
+
+  /** A bare name without the unit that it ends in, also without an {@code in} before that. */
+  private static String withoutUnit(String bare, String folded) {
+    int from = unitAtEnd(folded);
+    if (from < 0) {
+      return bare;
+    }
+    String named = bare.substring(0, Math.max(0, bare.length() - (folded.length() - from)));
+    boolean in = folded.substring(0, from).trim().endsWith(" in");
+    return in ? named.substring(0, named.length() - 2) : named;
   }
 
   /** The name without case, accents, spaces, punctuation, and a unit in brackets. */
@@ -158,17 +182,20 @@ final class PropertyNames {
    * @param lengthUnitM metres in one length unit of the file
    */
   static Optional<Double> lengthM(Property property, double lengthUnitM) {
-    Double number = property.number();
-    double value;
-    if (number != null) {
-      value = number * (isTyped(property) ? 1 : unitInName(property.name(), lengthUnitM));
-    } else {
-      value = written(property.text(), unitInName(property.name(), lengthUnitM));
-    }
-    return ShapeMeasurer.isPossible(value) ? Optional.of(value) : Optional.empty();
+    double lengthM = offsetM(property, lengthUnitM);
+    return ShapeMeasurer.isPossible(lengthM) ? Optional.of(lengthM) : Optional.empty();
   }
 
-  private static boolean isTyped(Property property) {
+  /** A length as in {@link #lengthM} that may be zero or less; NaN if it is no figure. */
+  static double offsetM(Property property, double lengthUnitM) {
+    Double number = property.number();
+    return number != null
+        ? number * (isTyped(property) ? 1 : unitInName(property.name(), lengthUnitM))
+        : written(property.text(), unitInName(property.name(), lengthUnitM));
+  }
+
+  /** True for a number that says it is a length. */
+  static boolean isTyped(Property property) {
     return property.measure() != null && property.measure().contains("LENGTHMEASURE");
   }
 
@@ -176,23 +203,25 @@ final class PropertyNames {
   private static double written(String text, double bareUnitM) {
     Matcher m = WRITTEN.matcher(text.trim());
     if (!m.matches()) {
-      return Double.NaN;
+      return FigureCursor.wholeM(text.trim());
     }
     double unitM = m.group(2) == null ? bareUnitM : Sizes.unitM(m.group(2));
     return Double.parseDouble(m.group(1).replace(',', '.')) * unitM;
   }
 
   /**
-   * A diameter or a side in metres. Bare numbers that would be larger than anything that is built
-   * are millimetres.
+   * A side in metres. Bare numbers that would be larger than anything that is built are
+   * millimetres.
    */
   static Optional<Double> sizeM(Property property, double lengthUnitM) {
-    return upTo(LARGEST_SIZE_M, property, lengthUnitM);
+    return upTo(LARGEST_SIDE_M, property, lengthUnitM);
   }
 
   /** The diameter of a pipe or round duct in metres; bare numbers as in {@link #sizeM}. */
   static Optional<Double> diameterM(Property property, double lengthUnitM) {
-    return upTo(LARGEST_SIZE_M, property, lengthUnitM);
+    return isTyped(property)
+        ? sizeM(property, lengthUnitM)
+        : upTo(LARGEST_DIAMETER_M, property, lengthUnitM);
   }
 
   /** The wall of a pipe in metres; bare numbers as in {@link #sizeM}. */
@@ -205,19 +234,41 @@ final class PropertyNames {
     if (lengthM.isEmpty() || lengthM.get() <= largestM) {
       return lengthM;
     }
+    boolean unitIsSaid = isTyped(property) || unitOf(property.name()) != null;
     double asMm = lengthM.get() * 0.001 / lengthUnitM;
-    return isTyped(property) || asMm > largestM ? Optional.empty() : Optional.of(asMm);
+    return unitIsSaid || asMm > largestM ? Optional.empty() : Optional.of(asMm);
   }
 
   private static double unitInName(String name, double lengthUnitM) {
+    String unit = unitOf(name);
+    return unit == null ? lengthUnitM : Sizes.unitM(unit);
+  }
+
+  /** The unit of length that a name says; null if it says none. */
+  private static @Nullable String unitOf(String name) {
     String folded = Words.fold(name);
-    if (folded.contains("(mm)") || folded.contains("[mm]")) {
-      return 0.001;
+    for (String unit : UNITS) {
+      if (folded.contains("(" + unit + ")") || folded.contains("[" + unit + "]")) {
+        return unit;
+      }
     }
-    if (folded.contains("(cm)") || folded.contains("[cm]")) {
-      return 0.01;
+    int from = unitAtEnd(folded);
+    return from < 0 ? null : folded.substring(from);
+  }
+
+  /**
+   * Where the unit begins that a folded name ends in, as a word of its own; {@code mm} may also
+   * stand right behind a name; -1 if there is none.
+   */
+  private static int unitAtEnd(String folded) {
+    for (String unit : UNITS) {
+      int from = folded.length() - unit.length();
+      boolean apart = from > 0 && !Character.isLetterOrDigit(folded.charAt(from - 1));
+      if (folded.endsWith(unit) && (apart || (from > 0 && unit.equals(UNITS[0])))) {
+        return from;
+      }
     }
-    return folded.contains("(m)") || folded.contains("[m]") ? 1 : lengthUnitM;
+    return -1;
   }
 
   /** The number a text consists of; NaN if it is not just a number. */

@@ -26,8 +26,12 @@ final class SegmentMeasurer {
   private final SegmentSections sections;
   private final StatedLengths lengths;
 
-  SegmentMeasurer(Placeholders placeholders, SegmentSections sections, double lengthUnitM) {
-    this.nominals = new NominalSizes(placeholders);
+  SegmentMeasurer(
+      Placeholders placeholders,
+      NominalSizes nominals,
+      SegmentSections sections,
+      double lengthUnitM) {
+    this.nominals = nominals;
     this.sections = sections;
     this.lengths = new StatedLengths(placeholders, lengthUnitM);
   }

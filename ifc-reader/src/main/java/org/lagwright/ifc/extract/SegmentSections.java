@@ -64,7 +64,7 @@ final class SegmentSections {
   }
 
   /** A nominal size that a pipe of the chosen size cannot have; of names, if no other fits. */
-  private static void contradict(Draft draft, List<Nominal> nominals, Options<Section> options) {
+  private void contradict(Draft draft, List<Nominal> nominals, Options<Section> options) {
     Section leading = draft.isDuct() ? null : options.leading();
     if (leading == null) {
       return;
@@ -79,5 +79,6 @@ final class SegmentSections {
         options.add(nominal.section(), nominal.how(), nominal.evidence());
       }
     }
+    stated.boreWiderThan(draft, leading, options);
   }
 }

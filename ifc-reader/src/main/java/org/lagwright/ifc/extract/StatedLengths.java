@@ -1,6 +1,8 @@
 package org.lagwright.ifc.extract;
 
+import java.util.List;
 import java.util.Optional;
+import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Property;
@@ -34,6 +36,28 @@ final class StatedLengths {
       options.rule(lengthM, how, p.evidence(), "equals a side of the section");
     } else {
       options.add(lengthM, how, p.evidence());
+    }
+  }
+
+  /** The two offsets of a transition across its axis, taken together. */
+  void addEccentricity(Options<Double> options, Draft draft) {
+    List<Property> offsets =
+        PropertyNames.listOf(draft.properties(), PropertyNames.Role.ECCENTRICITY);
+    double squaresM2 = 0;
+    StringBuilder names = new StringBuilder();
+    StringBuilder texts = new StringBuilder();
+    for (Property p : offsets) {
+      double offsetM = PropertyNames.offsetM(p, lengthUnitM);
+      squaresM2 += offsetM * offsetM;
+      names.append(names.isEmpty() ? "" : ", ").append(p.name());
+      texts.append(texts.isEmpty() ? "" : ", ").append(p.text());
+    }
+    if (!offsets.isEmpty() && Double.isFinite(squaresM2)) {
+      Property first = offsets.get(0);
+      options.add(
+          Math.sqrt(squaresM2),
+          How.PROPERTY,
+          new Evidence(first.step(), first.set(), names.toString(), texts.toString()));
     }
   }
 

@@ -25,11 +25,17 @@ final class StatedSections {
   private static final double SAME_DIAMETER_M = 0.0005;
 
   private final Placeholders placeholders;
+  private final NominalSizes nominals;
   private final ProfileReader profiles;
   private final double lengthUnitM;
 
-  StatedSections(Placeholders placeholders, ProfileReader profiles, double lengthUnitM) {
+  StatedSections(
+      Placeholders placeholders,
+      NominalSizes nominals,
+      ProfileReader profiles,
+      double lengthUnitM) {
     this.placeholders = placeholders;
+    this.nominals = nominals;
     this.profiles = profiles;
     this.lengthUnitM = lengthUnitM;
   }
@@ -37,7 +43,7 @@ final class StatedSections {
   /**
    * A size that was stated.
    *
-   * @param placeholder true if it must not be used
+   * @param ruledOut why it must not be used, null if it may
    * @param plain true for a diameter that does not say which of the diameters of a pipe it is
    * @param beatsBody true if the body is drawn with another one of the diameters of the pipe
    */
@@ -45,20 +51,24 @@ final class StatedSections {
       Section section,
       How how,
       Evidence evidence,
-      boolean placeholder,
+      @Nullable String ruledOut,
       boolean plain,
       boolean beatsBody) {
 
     /** As a candidate; a plain figure may be the nominal size of what leads so far. */
     void addTo(Options<Section> options) {
       Section leading = plain ? options.leading() : null;
-      if (placeholder) {
-        options.rule(section, how, evidence, PLACEHOLDER);
+      if (ruledOut != null) {
+        options.rule(section, how, evidence, ruledOut);
       } else if (leading != null && isNominalOf(leading)) {
         options.rule(section, how, evidence, NOMINAL);
       } else {
         options.add(section, how, evidence);
       }
+    }
+
+    Stated asNominal() {
+      return new Stated(section, how, evidence, NOMINAL, plain, beatsBody);
     }
 
     /** True if this is a nominal size, and the other an outside diameter of that size. */
@@ -127,7 +137,7 @@ final class StatedSections {
             && (byBore.isPresent()
                 || !PipeSizes.isOutsideDiameter(drawnM.get())
                 || PipeSizes.isNominalOf(drawnM.get(), diameterM));
-    return new Stated(new Section.Round(diameterM), how, evidence, false, false, beatsBody);
+    return new Stated(new Section.Round(diameterM), how, evidence, null, false, beatsBody);
   }
 
   private static boolean same(double aM, double bM) {
@@ -151,7 +161,7 @@ final class StatedSections {
     if (inside.isEmpty() || draft.isDuct()) {
       return Optional.empty();
     }
-    double insideM = diameterM(inside.get()).orElse(0.0);
+    double insideM = sizeM(inside.get()).orElse(0.0);
     Optional<Double> drawnM = drawnM(draft);
     boolean boreDrawn = drawnM.isPresent() && same(drawnM.get(), insideM);
     Optional<Property> wall = first(draft, PropertyNames.Role.WALL);
@@ -176,7 +186,7 @@ final class StatedSections {
             inside.step(),
             inside.set() + "." + inside.name() + " + 2 x " + wall.set() + "." + wall.name(),
             sum(insideM, wallM)),
-        false,
+        null,
         false,
         boreDrawn);
   }
@@ -191,9 +201,20 @@ final class StatedSections {
             drawn.evidence().step(),
             "drawn bore, as " + inside.set() + "." + inside.name() + " says, + 2 x drawn wall",
             sum(boreM, wallM)),
-        false,
+        null,
         false,
         true);
+  }
+
+  /** A bore that does not fit into the outside that would be chosen contradicts it. */
+  void boreWiderThan(Draft draft, Section leading, Options<Section> options) {
+    Optional<Property> inside = first(draft, PropertyNames.Role.INSIDE_DIAMETER);
+    if (inside.isPresent() && leading instanceof Section.Round round) {
+      Section bore = new Section.Round(sizeM(inside.get()).orElseThrow());
+      if (bore.largestSideM() > round.outsideDiameterM() && !Sizes.sameSection(bore, leading)) {
+        options.add(bore, how(inside.get()), inside.get().evidence());
+      }
+    }
   }
 
   private static String sum(double boreM, double wallM) {
@@ -220,45 +241,106 @@ final class StatedSections {
   private void sides(Draft draft, Property width, Property height, List<Stated> stated) {
     double widthM = sizeM(width).orElse(0.0);
     double heightM = sizeM(height).orElse(0.0);
-    boolean roundPipe = !draft.isDuct() && Sizes.sameLength(widthM, heightM);
-    if (roundPipe || drawnM(draft).isPresent()) {
-      stated.add(round(width, widthM, true));
-    } else {
-      Evidence evidence =
-          new Evidence(
-              width.step(),
-              width.set() + "." + width.name() + ", " + height.name(),
-              width.text() + ", " + height.text());
-      Section section = new Section.Rectangular(widthM, heightM);
-      stated.add(new Stated(section, How.PROPERTY, evidence, false, false, false));
+    boolean same = Sizes.sameLength(widthM, heightM);
+    String shape = shape(draft);
+    boolean oval = shape.contains("oval");
+    boolean round = same && (!draft.isDuct() || isRound(shape));
+    if (!oval && (round || drawnM(draft).isPresent())) {
+      stated.add(round(width, widthM, false));
+      return;
     }
+    Evidence evidence =
+        new Evidence(
+            width.step(),
+            width.set() + "." + width.name() + ", " + height.name(),
+            width.text() + ", " + height.text());
+    Section section =
+        oval ? new Section.Oval(widthM, heightM) : new Section.Rectangular(widthM, heightM);
+    stated.add(new Stated(section, How.PROPERTY, evidence, null, false, false));
+  }
+
+  private static boolean isRound(String shape) {
+    return shape.contains("round") || shape.contains("circ") || shape.contains("rund");
+  }
+
+  /** Round, rectangular or flat oval, as a property says it; folded, empty if none does. */
+  private static String shape(Draft draft) {
+    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.SHAPE)) {
+      return Words.fold(p.text());
+    }
+    return "";
   }
 
   /** A plain diameter, which for pipes may be any of three: used only where nothing better is. */
   private void diameters(Draft draft, List<Stated> stated) {
+    boolean duct = draft.isDuct();
+    String shape = duct ? shape(draft) : "";
+    boolean sided = shape.contains("oval") || shape.contains("rect");
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.DIAMETER)) {
       Optional<Double> diameterM = diameterM(p);
-      if (diameterM.isPresent()) {
-        stated.add(round(p, diameterM.get(), !draft.isDuct()));
+      boolean side = sided && PropertyNames.answers(p, PropertyNames.Role.WIDTH);
+      if (diameterM.isPresent() && !side) {
+        Stated plain = round(p, diameterM.get(), !duct);
+        boolean nominal = !duct && nominals.isNominal(draft, p, diameterM.get());
+        stated.add(nominal ? plain.asNominal() : plain);
+      }
+    }
+    Section drawn = draft.shape().section() == null ? null : draft.shape().section().value();
+    if (duct && (drawn == null || drawn instanceof Section.Round)) {
+      nominalDiameters(draft, stated);
+    }
+  }
+
+  /** Of round ducts the nominal size is the diameter. */
+  private void nominalDiameters(Draft draft, List<Stated> stated) {
+    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.NOMINAL)) {
+      Optional<Double> mm = NominalSizes.figureMm(p);
+      if (mm.isPresent() && mm.get() >= 1000 * Sizes.SMALLEST_SIDE_M) {
+        stated.add(round(p, mm.get() / 1000, false));
+      }
+    }
+    for (SizeTexts.Text text : SizeTexts.of(draft)) {
+      Optional<Integer> dn = Sizes.dn(text.value());
+      if (dn.isPresent() && dn.get() >= 1000 * Sizes.SMALLEST_SIDE_M) {
+        Section section = new Section.Round(dn.get() / 1000.0);
+        stated.add(new Stated(section, How.TEXT, text.evidence(), null, false, false));
       }
     }
   }
 
-  private static void text(Draft draft, SizeTexts.Text text, List<Stated> stated) {
+  private void text(Draft draft, SizeTexts.Text text, List<Stated> stated) {
     Optional<Section> round = Sizes.diameter(text.value());
     boolean duct = draft.isDuct();
     Optional<Section> sides = duct ? Sizes.sides(text.value()) : Optional.empty();
     if (sides.isPresent()) {
-      stated.add(new Stated(sides.get(), How.TEXT, text.evidence(), false, false, false));
+      stated.add(new Stated(sides.get(), How.TEXT, text.evidence(), null, false, false));
     }
-    if (round.isPresent() && (duct || PipeSizes.isOutsideDiameter(round.get().largestSideM()))) {
-      stated.add(new Stated(round.get(), How.TEXT, text.evidence(), false, !duct, false));
+    if (round.isPresent() && duct) {
+      stated.add(new Stated(round.get(), How.TEXT, text.evidence(), null, false, false));
+    } else if (round.isPresent()) {
+      pipe(draft, text, round.get(), stated);
+    }
+  }
+
+  /** Inches of a pipe are its nominal size, and so is what a property calls so. */
+  private void pipe(Draft draft, SizeTexts.Text text, Section round, List<Stated> stated) {
+    double diameterM = round.largestSideM();
+    boolean nominal =
+        !InchSizes.in(text.value()).isEmpty() || nominals.isNominal(draft, null, diameterM);
+    if (nominal || PipeSizes.isOutsideDiameter(diameterM)) {
+      stated.add(
+          new Stated(round, How.TEXT, text.evidence(), nominal ? NOMINAL : null, true, false));
     }
   }
 
   private Stated round(Property p, double diameterM, boolean plain) {
     return new Stated(
-        new Section.Round(diameterM), how(p), p.evidence(), placeholders.contains(p), plain, false);
+        new Section.Round(diameterM),
+        how(p),
+        p.evidence(),
+        placeholders.contains(p) ? PLACEHOLDER : null,
+        plain,
+        false);
   }
 
   private static How how(Property p) {
