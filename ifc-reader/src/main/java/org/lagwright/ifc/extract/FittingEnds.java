@@ -386,13 +386,28 @@ final class FittingEnds {
   private void byText(Options<List<Section>> options) {
     Measured<Section> section = draft.section();
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      List<Section> ends = inText(draft, text.value());
+      List<Section> ends = ofAllWays(inText(draft, text.value()));
       if (ends.size() > 1
           && section != null
           && Sizes.sameSection(largest(ends).orElseThrow(), section.value())) {
         addStated(options, ends, How.TEXT, text.evidence());
       }
     }
+  }
+
+  /**
+   * Two sizes of a tee or cross are those of run and branch; none where a text gives another number
+   * of ends than there are.
+   */
+  private List<Section> ofAllWays(List<Section> named) {
+    int ways = ways();
+    if (named.size() == 2 && ways == 3) {
+      return List.of(named.get(0), named.get(0), named.get(1));
+    }
+    if (named.size() == 2 && ways == 4) {
+      return List.of(named.get(0), named.get(0), named.get(1), named.get(1));
+    }
+    return ways < 2 || named.size() == ways ? named : List.of();
   }
 
   /** Sections of the ends that a text names, as it names them; empty if it does not. */

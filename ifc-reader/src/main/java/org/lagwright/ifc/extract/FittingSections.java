@@ -152,7 +152,8 @@ final class FittingSections {
           add(each);
         }
       }
-      for (Measured<Section> each : ends.largestStated()) {
+      List<Measured<Section>> ofEnds = ends.largestStated();
+      for (Measured<Section> each : ofEnds) {
         if (!haveOne(sizes, each.value())) {
           addLargest(each);
         }
@@ -161,11 +162,23 @@ final class FittingSections {
         addPort(FittingMeasurer.largest(byPort));
       }
       for (Stated each : others) {
-        add(each);
+        if (!isSaid(each, ofEnds)) {
+          add(each);
+        }
       }
       for (Nominal each : sizes) {
         add(each);
       }
+    }
+
+    /** True for the size of one end in a text that names those of all. */
+    private boolean isSaid(Stated each, List<Measured<Section>> ofEnds) {
+      for (Measured<Section> ends : ofEnds) {
+        if (each.how() == How.TEXT && ends.evidence().equals(each.evidence())) {
+          return true;
+        }
+      }
+      return false;
     }
 
     /** The ends of pipes are stated by their nominal sizes. */

@@ -48,7 +48,10 @@ final class Neighbours {
 
     /** True if it is the drawn end of a fitting that is wider than a line: a socket. */
     boolean mayBeSocketOf(Section line) {
-      return !ofSegment && written == null && section.largestSideM() > line.largestSideM();
+      return !ofSegment
+          && written == null
+          && section.largestSideM() > line.largestSideM()
+          && !Sizes.sameSection(section, line);
     }
 
     /** Where it stands; put into words when asked, as most are not. */

@@ -89,6 +89,7 @@ class StatedSizesTest {
         "Tee|DN1;IFCREAL(50.);DN2;IFCREAL(25.);DN3;IFCREAL(25.)|60.3 mm, 33.7 mm, 33.7 mm",
         "Tee|DN1;IFCREAL(50.);DN3;IFCREAL(25.)|60.3 mm, 60.3 mm, 33.7 mm",
         "Reducer|DN1;IFCREAL(25.);DN2;IFCREAL(50.)|33.7 mm, 60.3 mm",
+        "Tee DN 50 / DN 25|Tag;IFCTEXT('x')|60.3 mm, 60.3 mm, 33.7 mm",
         "Reducer 3\"x2\"|Tag;IFCTEXT('x')|88.9 mm, 60.3 mm",
         "Reducer|Size;IFCTEXT('80 mm\u00F8-50 mm\u00F8')|88.9 mm, 60.3 mm"
       })
@@ -128,7 +129,9 @@ class StatedSizesTest {
         "Reducer 500 x 300/400 x 250|500.0 x 300.0 mm, 400.0 x 250.0 mm",
         "Reducer 600x400/\u00D8315|600.0 x 400.0 mm, 315.0 mm",
         "Reducer 12 1/2\"\u00D8-10\"\u00D8|317.5 mm, 254.0 mm",
-        "Reducer 315/250|315.0 mm, 250.0 mm"
+        "Reducer 315/250|315.0 mm, 250.0 mm",
+        "Tee 800x400 / 400x400|800.0 x 400.0 mm, 800.0 x 400.0 mm, 400.0 x 400.0 mm",
+        "Tee 315 / 315 / 250|315.0 mm, 315.0 mm, 250.0 mm"
       })
   void nameOfADuctFittingGivesItsEnds(String name, String ends) {
     MepModel model = read(item("IFCDUCTFITTING", name));
