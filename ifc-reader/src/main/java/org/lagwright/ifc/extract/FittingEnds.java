@@ -10,7 +10,6 @@ import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
-import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 
 /**
@@ -18,9 +17,6 @@ import org.lagwright.ifc.model.Section;
  * make drawn ends wider than the pipe in them, so what is met wins over faces, not over solids.
  */
 final class FittingEnds {
-
-  /** Joints and drawn ends this near are one. */
-  private static final double SAME_PLACE_M = 0.02;
 
   private final Draft draft;
   private final List<Neighbours.Joint> joints;
@@ -59,7 +55,7 @@ final class FittingEnds {
 
   /** The sections, run and run before branch; null if unknown. */
   @Nullable Measured<List<Section>> choose() {
-    Options<List<Section>> options = new EndSections();
+    EndOptions options = new EndOptions();
     List<Section> met = met();
     boolean wider = FittingMeasurer.isWiderThanItsPipe(draft.form);
     boolean nominal = isDrawnWithNominalSize();
@@ -74,7 +70,7 @@ final class FittingEnds {
     }
     if (!drawnFirst && draft.shape().ends().size() > 1) {
       boolean alone = met.isEmpty() && !insulated && !isBodyOnly();
-      if (alone || nominal || sameSections(met, drawn())) {
+      if (alone || nominal || EndOptions.same(met, drawn())) {
         addDrawn(options);
       } else {
         options.rule(
@@ -86,16 +82,16 @@ final class FittingEnds {
     }
     byPorts(options);
     for (Measured<List<Section>> each : stated) {
-      addStated(options, each.value(), each.how(), each.evidence());
+      options.addStated(each.value(), each.how(), each.evidence());
     }
     byText(options);
     return options.choose();
   }
 
   /** The drawn end of a fitting next door may be its socket, which is wider than the line. */
-  private void addMet(Options<List<Section>> options, List<Section> met) {
+  private void addMet(EndOptions options, List<Section> met) {
     List<Section> leading = options.leading();
-    if (leading != null && !sameSections(leading, met) && meetsSocket(leading)) {
+    if (leading != null && !EndOptions.same(leading, met) && meetsSocket(leading)) {
       options.rule(met, How.NEIGHBOUR, metEvidence(), FittingMeasurer.BODY);
     } else {
       options.add(met, How.NEIGHBOUR, metEvidence());
@@ -116,7 +112,7 @@ final class FittingEnds {
   }
 
   /** Ends that are all drawn as wide as the body, where another size than that was chosen. */
-  private void asStated(Options<List<Section>> options) {
+  private void asStated(EndOptions options) {
     Measured<Section> chosen = draft.section();
     Measured<Section> body = draft.shape().section();
     if (chosen == null
@@ -225,7 +221,7 @@ final class FittingEnds {
     return draft.shape().section() != null && draft.shape().section().how() == How.SOLID;
   }
 
-  private void addDrawn(Options<List<Section>> options) {
+  private void addDrawn(EndOptions options) {
     options.add(drawn(), drawnHow(), drawnEvidence());
   }
 
@@ -233,7 +229,7 @@ final class FittingEnds {
     return withoutNoise(sections(draft.shape().ends()));
   }
 
-  private static List<Section> sections(List<ShapeEnd> ends) {
+  static List<Section> sections(List<ShapeEnd> ends) {
     List<Section> sections = new ArrayList<>(ends.size());
     for (ShapeEnd end : ends) {
       sections.add(end.section());
@@ -241,7 +237,7 @@ final class FittingEnds {
     return sections;
   }
 
-  private static List<Section> withoutNoise(List<Section> sections) {
+  static List<Section> withoutNoise(List<Section> sections) {
     List<Section> clean = new ArrayList<>(sections.size());
     for (Section section : sections) {
       clean.add(Sizes.withoutNoise(section));
@@ -271,103 +267,11 @@ final class FittingEnds {
 
   /** The sizes met, in the order of the ends; empty unless every end is known. */
   private List<Section> met() {
-    List<Section> sections =
-        FittingMeasurer.isWiderThanItsPipe(draft.form) || draft.shape().ends().size() != ways()
-            ? metAtJoints()
-            : metAtEnds();
-    return withoutNoise(sections);
-  }
-
-  private List<Section> metAtJoints() {
-    List<Section> known = new ArrayList<>(joints.size());
-    for (Neighbours.Joint joint : joints) {
-      if (joint.met() != null) {
-        known.add(joint.met().section());
-      }
-    }
-    if (known.size() == joints.size() && joints.size() == ways() && joints.size() > 1) {
-      return joined == null || joined.ends().size() != joints.size()
-          ? known
-          : sections(joined.ends());
-    }
-    if (!FittingMeasurer.isWiderThanItsPipe(draft.form)) {
-      return List.of();
-    }
-    // what sits in a line has its size at both ends, also where only one of them is joined
-    if (known.size() == 1 && joints.size() <= 2) {
-      return List.of(known.get(0), known.get(0));
-    }
-    // drains and taps of a valve that lead nowhere are no ends of the line
-    return known.size() > 1 ? known : List.of();
-  }
-
-  /** At each drawn end what is met there, or what is met at an end drawn alike. */
-  private List<Section> metAtEnds() {
-    List<ShapeEnd> ends = draft.shape().ends();
-    List<@Nullable Section> direct = new ArrayList<>();
-    for (ShapeEnd end : ends) {
-      direct.add(metNear(end.centreM()));
-    }
-    List<Section> sections = new ArrayList<>();
-    for (int i = 0; i < ends.size(); i++) {
-      Section met = direct.get(i);
-      for (int j = 0; j < ends.size() && met == null; j++) {
-        met = Sizes.sameSection(ends.get(i).section(), ends.get(j).section()) ? direct.get(j) : met;
-      }
-      if (met != null) {
-        sections.add(met);
-      }
-    }
-    return sections.size() == ends.size() ? sections : metAtJoints();
-  }
-
-  private @Nullable Section metNear(Point atM) {
-    Section nearest = null;
-    double leastM = SAME_PLACE_M;
-    for (Neighbours.Joint joint : joints) {
-      if (joint.met() != null && distanceM(joint, atM) < leastM) {
-        nearest = joint.met().section();
-        leastM = distanceM(joint, atM);
-      }
-    }
-    return nearest;
-  }
-
-  private static double distanceM(Neighbours.Joint joint, Point atM) {
-    Point at = joint.port().positionM();
-    return at == null ? Double.MAX_VALUE : at.distanceM(atM);
-  }
-
-  /**
-   * Ends of pipes are stated by their nominal sizes, which other pipes than tables say may have.
-   */
-  private static void addStated(
-      Options<List<Section>> options, List<Section> ends, How how, Evidence evidence) {
-    List<Section> leading = options.leading();
-    if (leading != null && !sameSections(ends, leading) && areOfOneNominal(ends, leading)) {
-      options.rule(ends, how, evidence, StatedSections.NOMINAL);
-    } else {
-      options.add(ends, how, evidence);
-    }
-  }
-
-  private static boolean areOfOneNominal(List<Section> stated, List<Section> others) {
-    List<Section> left = new ArrayList<>(others);
-    for (Section section : stated) {
-      Section match = null;
-      for (Section other : left) {
-        boolean may = match == null && PipeSizes.mayBeOfOneNominal(section, other);
-        match = may ? other : match;
-      }
-      if (match == null || !left.remove(match)) {
-        return false;
-      }
-    }
-    return left.isEmpty();
+    return new MetEnds(draft, joints, joined, ways()).sections();
   }
 
   /** Sizes that the ports state themselves, where one of the ends meets nothing that tells. */
-  private void byPorts(Options<List<Section>> options) {
+  private void byPorts(EndOptions options) {
     List<Section> known = new ArrayList<>(joints.size());
     Neighbours.Found stated = null;
     for (Neighbours.Joint joint : joints) {
@@ -378,19 +282,19 @@ final class FittingEnds {
       stated = stated == null ? joint.stated() : stated;
     }
     if (stated != null && known.size() == ways() && known.size() > 1) {
-      addStated(options, List.copyOf(known), How.PROPERTY, stated.evidence());
+      options.addStated(List.copyOf(known), How.PROPERTY, stated.evidence());
     }
   }
 
   /** Sizes of the ends that a text gives, if they do not contradict the size that was chosen. */
-  private void byText(Options<List<Section>> options) {
+  private void byText(EndOptions options) {
     Measured<Section> section = draft.section();
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
       List<Section> ends = ofAllWays(inText(draft, text.value()));
       if (ends.size() > 1
           && section != null
           && Sizes.sameSection(largest(ends).orElseThrow(), section.value())) {
-        addStated(options, ends, How.TEXT, text.evidence());
+        options.addStated(ends, How.TEXT, text.evidence());
       }
     }
   }
@@ -435,29 +339,5 @@ final class FittingEnds {
           largest == null || section.largestSideM() > largest.largestSideM() ? section : largest;
     }
     return Optional.ofNullable(largest);
-  }
-
-  /** What is found for the ends together. */
-  private static final class EndSections extends Options<List<Section>> {
-
-    @Override
-    boolean agree(List<Section> some, List<Section> others) {
-      return sameSections(some, others);
-    }
-  }
-
-  /** The same sizes, in whatever order. */
-  private static boolean sameSections(List<Section> some, List<Section> others) {
-    List<Section> left = new ArrayList<>(others);
-    for (Section section : some) {
-      Section match = null;
-      for (Section other : left) {
-        match = match == null && Sizes.sameSection(section, other) ? other : match;
-      }
-      if (match == null || !left.remove(match)) {
-        return false;
-      }
-    }
-    return left.isEmpty();
   }
 }

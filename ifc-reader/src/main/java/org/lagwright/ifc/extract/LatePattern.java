@@ -1,7 +1,5 @@
 package org.lagwright.ifc.extract;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -26,18 +24,5 @@ final class LatePattern {
       compiled = pattern;
     }
     return pattern.matcher(text);
-  }
-
-  /** The parts of a text between what the expression finds. */
-  List<String> split(String text) {
-    List<String> parts = new ArrayList<>(4);
-    Matcher m = matcher(text);
-    int from = 0;
-    while (m.find()) {
-      parts.add(text.substring(from, m.start()));
-      from = m.end();
-    }
-    parts.add(text.substring(from));
-    return parts;
   }
 }

@@ -35,11 +35,6 @@ final class Sizes {
       new LatePattern(
           "(?<![\\d.,/])(?:DN\\s?)?(\\d{2,4}(?:\\s?/\\s?(?:DN\\s?)?\\d{2,4}){1,2})(?![\\d.,/])");
 
-  /** A dash or stroke, but not that of {@code 1-1/2"}. */
-  private static final LatePattern BETWEEN_ENDS =
-      new LatePattern(
-          "(?<!\\d)-|-(?!\\d{1,2}/\\d{1,2}\\s*[\"\u2033\u201D])|/(?!\\d{1,2}\\s*[\"\u2033\u201D])");
-
   private static final LatePattern ANGLE =
       new LatePattern("(?<![\\d.,])(\\d{1,3}(?:[.,]\\d+)?)\\s?(?:\u00B0|deg|grad)");
 
@@ -198,7 +193,7 @@ final class Sizes {
       return List.of();
     }
     List<Section> apart = new ArrayList<>();
-    for (String part : BETWEEN_ENDS.split(text)) {
+    for (String part : SizesInText.parts(text)) {
       Optional<Section> sides = sides(part);
       Optional<Section> end = sides.isPresent() ? sides : diameter(part);
       if (end.isPresent()) {

@@ -1,11 +1,15 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Section;
 
 /** Finds sizes among the figures of a text. {@link Sizes} asks where a text may hold one at all. */
 final class SizesInText {
+
+  private static final String INCH_SIGNS = "\"\u2033\u201D";
 
   private SizesInText() {}
 
@@ -92,5 +96,52 @@ final class SizesInText {
   /** True if another sign of multiplication and a figure follow. */
   private static boolean isTimes(FigureCursor cursor) {
     return cursor.takeSign(Sizes.TIMES_SIGNS) && cursor.take() != null;
+  }
+
+  /** What stands between dashes and strokes, but for those within inches as {@code 1-1/2"}. */
+  static List<String> parts(String text) {
+    List<String> parts = new ArrayList<>(3);
+    int from = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean figure = i > 0 && Sizes.isDigit(text.charAt(i - 1));
+      boolean between =
+          c == '-'
+              ? !(figure && isPart(text, i + 1))
+              : c == '/' && !(figure && isInches(text, i + 1));
+      if (between) {
+        parts.add(text.substring(from, i));
+        from = i + 1;
+      }
+    }
+    parts.add(text.substring(from));
+    return parts;
+  }
+
+  /** True if a part of an inch stands at a place. */
+  private static boolean isPart(String text, int at) {
+    int stroke = behindDigits(text, at);
+    return stroke > at
+        && stroke < text.length()
+        && text.charAt(stroke) == '/'
+        && isInches(text, stroke + 1);
+  }
+
+  /** True if a figure of inches stands at a place. */
+  private static boolean isInches(String text, int at) {
+    int sign = behindDigits(text, at);
+    boolean figure = sign > at && sign - at <= 2;
+    while (sign < text.length() && text.charAt(sign) == ' ') {
+      sign++;
+    }
+    return figure && sign < text.length() && INCH_SIGNS.indexOf(text.charAt(sign)) >= 0;
+  }
+
+  private static int behindDigits(String text, int from) {
+    int at = from;
+    while (at < text.length() && Sizes.isDigit(text.charAt(at))) {
+      at++;
+    }
+    return at;
   }
 }

@@ -96,18 +96,18 @@ final class StatedEnds {
 
   /** A list holds one figure for each end, all in the unit of the first. */
   private void list(Property p, int ways, boolean nominal, List<Measured<List<Section>>> stated) {
-    String[] figures = p.text().split(", ", -1);
+    String[] figures = p.text().contains(", ") ? p.text().split(", ", -1) : new String[] {p.text()};
     double first = PropertyNames.leadingNumber(figures[0]);
-    Optional<Double> firstM =
+    double firstM =
         nominal
-            ? NominalSizes.figureMm(p).map(mm -> mm / 1000)
-            : PropertyNames.diameterM(p, lengthUnitM);
-    if (figures.length != ways || !(first > 0) || firstM.isEmpty()) {
+            ? NominalSizes.figureMm(p).orElse(0.0) / 1000
+            : PropertyNames.diameterM(p, lengthUnitM).orElse(0.0);
+    if (figures.length != ways || !(first > 0) || !(firstM > 0)) {
       return;
     }
     List<Section> ends = new ArrayList<>(ways);
     for (String figure : figures) {
-      double endM = PropertyNames.leadingNumber(figure) / first * firstM.get();
+      double endM = PropertyNames.leadingNumber(figure) / first * firstM;
       Optional<Section> end = nominal ? NominalSizes.section(endM * 1000) : round(endM);
       if (end.isPresent()) {
         ends.add(end.get());

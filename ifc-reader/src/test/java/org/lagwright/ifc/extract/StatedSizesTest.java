@@ -129,6 +129,7 @@ class StatedSizesTest {
         "Reducer 500 x 300/400 x 250|500.0 x 300.0 mm, 400.0 x 250.0 mm",
         "Reducer 600x400/\u00D8315|600.0 x 400.0 mm, 315.0 mm",
         "Reducer 12 1/2\"\u00D8-10\"\u00D8|317.5 mm, 254.0 mm",
+        "Reducer 14\"\u00D8/10-1/2\"\u00D8|355.6 mm, 266.7 mm",
         "Reducer 315/250|315.0 mm, 250.0 mm",
         "Tee 800x400 / 400x400|800.0 x 400.0 mm, 800.0 x 400.0 mm, 400.0 x 400.0 mm",
         "Tee 315 / 315 / 250|315.0 mm, 315.0 mm, 250.0 mm"

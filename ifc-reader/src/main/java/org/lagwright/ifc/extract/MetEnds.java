@@ -1,0 +1,90 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * The sizes of the lines that a fitting meets, end by end.
+ *
+ * @param joined what the joints make, null if they do not tell
+ * @param ways how many ends the fitting has
+ */
+record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined, int ways) {
+
+  /** Joints and drawn ends this near are one. */
+  private static final double SAME_PLACE_M = 0.02;
+
+  /** The sizes met, in the order of the ends; empty unless every end is known. */
+  List<Section> sections() {
+    List<Section> sections =
+        FittingMeasurer.isWiderThanItsPipe(draft.form) || draft.shape().ends().size() != ways
+            ? metAtJoints()
+            : metAtEnds();
+    return FittingEnds.withoutNoise(sections);
+  }
+
+  private List<Section> metAtJoints() {
+    List<Section> known = new ArrayList<>(joints.size());
+    for (Neighbours.Joint joint : joints) {
+      if (joint.met() != null) {
+        known.add(joint.met().section());
+      }
+    }
+    if (known.size() == joints.size() && joints.size() == ways && joints.size() > 1) {
+      return joined == null || joined.ends().size() != joints.size()
+          ? known
+          : FittingEnds.sections(joined.ends());
+    }
+    if (!FittingMeasurer.isWiderThanItsPipe(draft.form)) {
+      return List.of();
+    }
+    // what sits in a line has its size at both ends, also where only one of them is joined
+    if (known.size() == 1 && joints.size() <= 2) {
+      return List.of(known.get(0), known.get(0));
+    }
+    // drains and taps of a valve that lead nowhere are no ends of the line
+    return known.size() > 1 ? known : List.of();
+  }
+
+  /** At each drawn end what is met there, or what is met at an end drawn alike. */
+  private List<Section> metAtEnds() {
+    List<ShapeEnd> ends = draft.shape().ends();
+    List<@Nullable Section> direct = new ArrayList<>();
+    for (ShapeEnd end : ends) {
+      direct.add(metNear(end.centreM()));
+    }
+    List<Section> sections = new ArrayList<>();
+    for (int i = 0; i < ends.size(); i++) {
+      Section met = direct.get(i);
+      for (int j = 0; j < ends.size() && met == null; j++) {
+        met = Sizes.sameSection(ends.get(i).section(), ends.get(j).section()) ? direct.get(j) : met;
+      }
+      if (met != null) {
+        sections.add(met);
+      }
+    }
+    return sections.size() == ends.size() ? sections : metAtJoints();
+  }
+
+  private @Nullable Section metNear(Point atM) {
+    Section nearest = null;
+    double leastM = SAME_PLACE_M;
+    for (Neighbours.Joint joint : joints) {
+      if (joint.met() != null && distanceM(joint, atM) < leastM) {
+        nearest = joint.met().section();
+        leastM = distanceM(joint, atM);
+      }
+    }
+    return nearest;
+  }
+
+  private static double distanceM(Neighbours.Joint joint, Point atM) {
+    Point at = joint.port().positionM();
+    return at == null ? Double.MAX_VALUE : at.distanceM(atM);
+  }
+}
