@@ -8,6 +8,7 @@ import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.Section;
 
 /** Angle and radius of bends, and the angle of laterals: every reading of them, and the choice. */
 final class BendMeasurer {
@@ -100,11 +101,27 @@ final class BendMeasurer {
     options.addAll(made == null ? null : made.bendRadiusM());
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.BEND_RADIUS)) {
       Optional<Double> radiusM = PropertyNames.lengthM(p, lengthUnitM);
-      if (radiusM.isPresent()) {
+      if (radiusM.isPresent() && isOfASide(draft, radiusM.get(), options.leading())) {
+        options.rule(radiusM.get(), How.PROPERTY, p.evidence(), "inside or outside of the bend");
+      } else if (radiusM.isPresent()) {
         options.addStated(radiusM.get(), p, placeholders.contains(p));
       }
     }
     return options.choose();
+  }
+
+  /** Ducts are often ordered by the radius of their throat, not of their centre line. */
+  private static boolean isOfASide(Draft draft, double radiusM, @Nullable Double centreM) {
+    Measured<Section> section = draft.section();
+    if (section == null || centreM == null) {
+      return false;
+    }
+    double offM = Math.abs(radiusM - centreM);
+    if (section.value() instanceof Section.Round r) {
+      return Sizes.sameLength(2 * offM, r.outsideDiameterM());
+    }
+    return section.value() instanceof Section.Rectangular r
+        && (Sizes.sameLength(2 * offM, r.widthM()) || Sizes.sameLength(2 * offM, r.heightM()));
   }
 
   /** The centre line of a bend that only joints or properties describe. */

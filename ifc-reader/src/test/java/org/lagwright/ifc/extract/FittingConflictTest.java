@@ -100,7 +100,8 @@ class FittingConflictTest {
         "BendAngle|IFCREAL(45.)|ANGLE_CONFLICT",
         "BendAngle|IFCREAL(90.)|",
         "BendRadius|IFCPOSITIVELENGTHMEASURE(152.)|RADIUS_CONFLICT",
-        "BendRadius|IFCPOSITIVELENGTHMEASURE(114.)|"
+        "BendRadius|IFCPOSITIVELENGTHMEASURE(114.)|",
+        "BendRadius|IFCPOSITIVELENGTHMEASURE(83.85)|"
       })
   void whatIsStatedOfABendIsHeldAgainstItsBody(String property, String value, String code) {
     MepModel model = stating("Part", property, value);
