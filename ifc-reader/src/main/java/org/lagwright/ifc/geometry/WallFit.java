@@ -26,6 +26,9 @@ final class WallFit {
   /** Share of the walls that either pair of sides has at least. */
   private static final double LEAST_SIDE = 0.02;
 
+  /** Corners of a round wall leave no wider gap, seen from the axis: a hexagon has 60 degrees. */
+  private static final double LARGEST_GAP_RAD = Math.toRadians(65);
+
   /** Corners nearer to the axis than this, over the farthest, are those of the bore. */
   private static final double OUTSIDE = 0.97;
 
@@ -96,9 +99,25 @@ final class WallFit {
     double to = corners.stream().mapToDouble(axis::dot).max().orElse(0);
     Vec foot = outside.centre().across(axis);
     List<Vec> ring = ring(corners, middle, axis, OUTSIDE * farthest);
+    if (!isAllRound(ring, foot)) {
+      return List.of();
+    }
     return List.of(
         new Found(outside.at(foot.plus(axis.times(from))), axis.times(-1), ring),
         new Found(outside.at(foot.plus(axis.times(to))), axis, ring));
+  }
+
+  /** Edges of a box lie on a circle too, each at both ends, but they are few. */
+  private static boolean isAllRound(List<Vec> ring, Vec centre) {
+    Vec last = ring.get(ring.size() - 1).minus(centre);
+    for (Vec corner : ring) {
+      Vec next = corner.minus(centre);
+      if (last.angleTo(next) > LARGEST_GAP_RAD) {
+        return false;
+      }
+      last = next;
+    }
+    return true;
   }
 
   /** Flat walls at right angles: they reach as far as their corners do. */

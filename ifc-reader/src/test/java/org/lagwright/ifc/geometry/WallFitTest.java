@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 
 /** Straight round bodies whose ends tell nothing, damaged in the ways meshes are, anywhere. */
@@ -181,6 +182,28 @@ class WallFitTest {
       assertThat(found.perimeterM()).isCloseTo(2 * (width + height), within(2e-6));
       assertThat(lengthM(shape).value()).isCloseTo(length, within(1e-6));
     }
+  }
+
+  /** Four edges lie on a circle, each with a corner at both ends. */
+  @Test
+  void squareDuctBetweenItsPortsIsNotRound() {
+    MeshText mesh = new MeshText();
+    mesh.tube(square(mesh, 0), square(mesh, 2));
+    Shape shape =
+        TinyModel.item(
+            TinyModel.METRES,
+            TinyModel.segmentWithPorts(new Point(0, 0, 0), new Point(0, 0, 2)),
+            mesh.triangulated(100));
+
+    Section.Rectangular found = (Section.Rectangular) section(shape).value();
+    assertThat(found.widthM()).isCloseTo(0.3, within(1e-9));
+    assertThat(found.heightM()).isCloseTo(0.3, within(1e-9));
+    assertThat(lengthM(shape).value()).isCloseTo(2, within(1e-9));
+  }
+
+  private static int[] square(MeshText mesh, double z) {
+    return mesh.rectangle(
+        new double[] {0, 0, z}, new double[] {0.15, 0, 0}, new double[] {0, 0.15, 0});
   }
 
   /** Corners and the points a third along each side. */
