@@ -1,5 +1,6 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Section;
@@ -29,41 +30,43 @@ final class BendFit {
   /** Corners may lie this much further out than the ends: coarse arcs, flanges. */
   private static final double OUTSIDE = 1.1;
 
-  /** A bend radius and the length with tangents, metres. */
+  /** Differences below this share of the pipe's radius are rounding. */
+  private static final double EXACT = 1e-6;
+
+  /** How near to the plane of an end, over the pipe's radius, corners belong to its ring. */
+  private static final double IN_END = 0.01;
+
+  /** A bend radius, NaN if it has none, and the length with tangents, metres. */
   record Fit(double radiusM, double lengthM) {}
 
   private final List<Vec> corners;
   private final double pipeRadius;
-  private final Vec corner;
-  private final Vec toA;
-  private final Vec toB;
-  private final double legA;
-  private final double legB;
-  private final double turn;
+  private final BendLegs legs;
 
   /**
    * @param corners corners of the mesh in the same coordinates as the ends
    */
-  private BendFit(List<Vec> corners, ShapeEnd a, ShapeEnd b, double pipeRadius) {
+  private BendFit(List<Vec> corners, BendLegs legs, double pipeRadius) {
     this.corners = corners;
     this.pipeRadius = pipeRadius;
-    this.toA = a.out();
-    this.toB = b.out();
-    Vec normal = toA.cross(toB);
-    Vec between = b.centre().minus(a.centre());
-    this.legA = -between.cross(toB).dot(normal) / normal.dot(normal);
-    this.legB = -between.cross(toA).dot(normal) / normal.dot(normal);
-    this.corner = a.centre().minus(toA.times(legA));
-    this.turn = Math.PI - toA.angleTo(toB);
+    this.legs = legs;
+  }
+
+  static BendLegs legs(ShapeEnd a, ShapeEnd b) {
+    return BendLegs.of(a.centre(), a.out(), b.centre(), b.out());
+  }
+
+  /** True if a bend between two ends is round, and turns. */
+  static boolean isRound(ShapeEnd a, ShapeEnd b) {
+    boolean round = a.section() instanceof Section.Round && Ends.same(a.section(), b.section());
+    return round && a.out().cross(b.out()).norm() >= Math.sin(Math.toRadians(1));
   }
 
   /** The fit, null if the ends are not round, not alike, or if no arc fits. */
   static @Nullable Fit of(List<Vec> corners, ShapeEnd a, ShapeEnd b) {
-    boolean round = a.section() instanceof Section.Round && Ends.same(a.section(), b.section());
-    if (!round || a.out().cross(b.out()).norm() < Math.sin(Math.toRadians(1))) {
-      return null;
-    }
-    return new BendFit(corners, a, b, a.section().largestSideM() / 2).best();
+    return isRound(a, b)
+        ? new BendFit(corners, legs(a, b), a.section().largestSideM() / 2).best()
+        : null;
   }
 
   /**
@@ -73,86 +76,86 @@ final class BendFit {
    * @param half half the width of the ends in the plane of the bend
    */
   static boolean followsArc(List<Vec> corners, ShapeEnd a, ShapeEnd b, double half) {
-    BendFit fit = new BendFit(corners, a, b, half);
-    double radius = Math.min(fit.legA, fit.legB) / Math.tan(fit.turn / 2);
-    Vec normal = fit.toA.cross(fit.toB).unit();
+    BendLegs legs = legs(a, b);
+    double radius = legs.largestRadiusM();
+    Vec normal = legs.toA().cross(legs.toB()).unit();
     long outside =
         corners.stream()
-            .map(p -> fit.corner.plus(p.minus(fit.corner).across(normal)))
-            .filter(p -> fit.fromAxis(p, radius) > half * OUTSIDE + Mesh.WELD_M)
+            .map(p -> legs.corner().plus(p.minus(legs.corner()).across(normal)))
+            .filter(p -> legs.fromAxisM(p, radius) > half * OUTSIDE + Mesh.WELD_M)
             .count();
     return outside <= corners.size() / 20;
   }
 
+  /**
+   * The largest arc that fits, because corners on the straight legs fit every smaller one too; none
+   * whose inside would turn back on itself, being sharper than the pipe is wide.
+   */
   private @Nullable Fit best() {
-    double largest = Math.min(legA, legB) / Math.tan(turn / 2);
-    if (!(largest > 0)) {
+    double largest = legs.largestRadiusM();
+    if (!(largest >= pipeRadius)) {
       return null;
     }
     double found = largest;
     double least = off(largest);
-    for (int i = 1; least > ON_SURFACE / 10 * pipeRadius && i < STEPS; i++) {
-      double off = off(largest * i / STEPS);
-      found = off < least ? largest * i / STEPS : found;
+    double step = largest / STEPS;
+    boolean reached = least <= ON_SURFACE / 10 * pipeRadius;
+    for (double tried = largest - step; !reached && tried >= pipeRadius; tried -= step) {
+      double off = off(tried);
+      reached = off >= least - EXACT * pipeRadius && least <= ON_SURFACE / 10 * pipeRadius;
+      found = off < least && !reached ? tried : found;
       least = Math.min(off, least);
     }
     if (least > BETTER * off(largest)) {
       found = largest;
     }
-    double radius = found == largest ? largest : narrowed(found, largest / STEPS);
-    return fits(radius) ? new Fit(radius, lengthM(radius)) : null;
+    double radius = found == largest ? largest : narrowed(found, step);
+    return fits(radius) ? new Fit(radius, legs.lengthM(radius)) : null;
   }
 
+  /** Corners of the ends are on the surface of any arc between them, so they do not count. */
   private boolean fits(double radius) {
-    double[] off = distances(radius);
+    List<Vec> between = new ArrayList<>(corners.size());
+    for (Vec corner : corners) {
+      if (!isInEnd(corner)) {
+        between.add(corner);
+      }
+    }
+    double[] off = distances(between.isEmpty() ? corners : between, radius);
     return off[off.length / 2] <= ON_SURFACE * pipeRadius || off(radius) <= ON_MITRES * pipeRadius;
+  }
+
+  private boolean isInEnd(Vec corner) {
+    Vec v = corner.minus(legs.corner());
+    double tolerance = IN_END * pipeRadius;
+    return Math.abs(v.dot(legs.toA()) - legs.legA()) < tolerance
+        || Math.abs(v.dot(legs.toB()) - legs.legB()) < tolerance;
   }
 
   /** Halves the step about the best radius until it is below a micrometre. */
   private double narrowed(double start, double firstStep) {
     double at = start;
     for (double step = firstStep / 2; step > 1e-7; step /= 2) {
-      for (double other : new double[] {at - step, at + step}) {
-        at = off(other) < off(at) ? other : at;
-      }
+      boolean less = at - step >= pipeRadius && off(at - step) < off(at) - EXACT * pipeRadius;
+      boolean more = off(at + step) <= off(at) + EXACT * pipeRadius;
+      at = less ? at - step : more ? at + step : at;
     }
     return at;
-  }
-
-  private double lengthM(double radius) {
-    return legA + legB - 2 * radius * Math.tan(turn / 2) + radius * turn;
   }
 
   /** Mean distance of the corners from the surface, each capped. */
   private double off(double radius) {
     double sum = 0;
-    for (double off : distances(radius)) {
+    for (double off : distances(corners, radius)) {
       sum += Math.min(off, CAPPED * pipeRadius);
     }
     return sum / corners.size();
   }
 
-  private double[] distances(double radius) {
-    return corners.stream()
-        .mapToDouble(p -> Math.abs(fromAxis(p, radius) - pipeRadius))
+  private double[] distances(List<Vec> points, double radius) {
+    return points.stream()
+        .mapToDouble(p -> Math.abs(legs.fromAxisM(p, radius) - pipeRadius))
         .sorted()
         .toArray();
-  }
-
-  /** Distance of a point from the centre line of tangent, arc, tangent. */
-  private double fromAxis(Vec point, double radius) {
-    double tangent = radius * Math.tan(turn / 2);
-    Vec v = point.minus(corner);
-    if (v.dot(toA) >= tangent && v.dot(toA) >= v.dot(toB)) {
-      return v.across(toA).norm();
-    }
-    if (v.dot(toB) >= tangent) {
-      return v.across(toB).norm();
-    }
-    Vec normal = toA.cross(toB).unit();
-    Vec centre = toA.plus(toB).unit().times(radius / Math.cos(turn / 2));
-    Vec fromCentre = v.minus(centre);
-    double inPlane = fromCentre.across(normal).norm() - radius;
-    return Math.hypot(inPlane, fromCentre.dot(normal));
   }
 }

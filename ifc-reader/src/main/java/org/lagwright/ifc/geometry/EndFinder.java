@@ -38,6 +38,14 @@ final class EndFinder {
       return outline.centre().dot(direction);
     }
 
+    boolean isRound() {
+      return outline.kind() == Outline.Kind.ROUND;
+    }
+
+    boolean isRectangular() {
+      return outline.kind() == Outline.Kind.RECTANGULAR;
+    }
+
     /** Spelled out: the compiler's own is put together when first asked, which takes long. */
     @Override
     public boolean equals(@Nullable Object other) {

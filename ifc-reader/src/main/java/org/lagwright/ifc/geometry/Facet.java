@@ -37,6 +37,11 @@ record Facet(List<List<Vec>> loops, Role role, @Nullable Patch patch) {
 
   /** At right angles to the facet, as long as its area. */
   Vec areaNormal() {
+    return areaNormal(loops);
+  }
+
+  /** The same of loops alone. */
+  static Vec areaNormal(List<List<Vec>> loops) {
     Vec sum = Vec.ZERO;
     for (List<Vec> loop : loops) {
       sum = sum.plus(OutlineFit.areaNormal(loop, loop.get(0)));

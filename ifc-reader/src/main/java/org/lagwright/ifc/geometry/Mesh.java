@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,16 +22,24 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
   /**
    * A face with its loops of vertex numbers, the outer one first.
    *
-   * @param plane false for curved faces, of which only the edges are known
-   * @param patch area and flux of a curved face along its loops as they are; null if not wanted
+   * @param plane false for curved faces, which the other members know by their edges only
+   * @param curved what lies between the edges of a curved face, worked out when asked; null of
+   *     plane ones
    */
-  record Face(List<int[]> loops, boolean plane, @Nullable Patch patch) {
-    Face(List<int[]> loops, boolean plane) {
-      this(loops, plane, null);
-    }
-
+  record Face(List<int[]> loops, boolean plane, @Nullable Supplier<@Nullable Patch> curved) {
     Face {
       loops = List.copyOf(loops);
+    }
+
+    /** Area and flux of a curved face along its loops as they are; null if not known. */
+    @Nullable Patch patch() {
+      return curved == null ? null : curved.get();
+    }
+
+    /** Nearly plane parts of a curved face by their loops; none of a plane one. */
+    List<List<List<Vec>>> tiles() {
+      Patch patch = patch();
+      return patch == null ? List.of() : patch.tiles().get();
     }
   }
 
@@ -53,6 +62,19 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
       points.add(vertices.get(index));
     }
     return points;
+  }
+
+  /** Ends in world coordinates, without those that are degenerate. */
+  List<ShapeEnd> inWorld(List<EndFinder.Found> ends) {
+    List<ShapeEnd> world = new ArrayList<>(ends.size());
+    for (EndFinder.Found each : ends) {
+      Outline outline = each.outline();
+      ShapeEnd end = outline.at(origin.plus(outline.centre())).end(each.outward());
+      if (end != null) {
+        world.add(end);
+      }
+    }
+    return world;
   }
 
   /** Collects faces and welds their corners. */
@@ -106,8 +128,8 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
       face(loops, plane, null);
     }
 
-    /** Adds a face, a curved one with its figures. */
-    void face(List<List<Vec>> loops, boolean plane, @Nullable Patch patch) {
+    /** Adds a face, a curved one with what lies between its edges. */
+    void face(List<List<Vec>> loops, boolean plane, @Nullable Supplier<@Nullable Patch> curved) {
       List<int[]> welded = new ArrayList<>();
       for (List<Vec> loop : loops) {
         int[] indices = weld(loop);
@@ -117,7 +139,7 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
       }
       // a dome and the disk below it have the same corners
       if (!welded.isEmpty() && (!plane || corners.add(Corners.of(welded.get(0))))) {
-        faces.add(new Face(welded, plane, patch));
+        faces.add(new Face(welded, plane, curved));
       }
     }
 

@@ -3,6 +3,7 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcRecord;
 import org.lagwright.ifc.step.StepArguments;
@@ -13,23 +14,31 @@ final class MeshReader {
   private final Coordinates coordinates;
   private final Curves curves;
   private final double stepRad;
-  private final @Nullable SurfaceReader surfaces;
+  private final SurfaceReader surfaces;
 
-  /** Reads curved faces by their edges only. */
+  /** True if all curved faces are measured; else by their edges, and further only when asked. */
+  private final boolean curvedToo;
+
+  /** Reads curved faces by their edges. */
   MeshReader(Coordinates coordinates, Curves curves) {
-    this(coordinates, curves, Leg.STEP_RAD, null);
+    this(coordinates, curves, Leg.STEP_RAD, false);
   }
 
   /**
+   * Measures curved faces too.
+   *
    * @param stepRad edges are cut into steps of at most this
-   * @param surfaces to measure curved faces by, null if they are not wanted
    */
-  MeshReader(
-      Coordinates coordinates, Curves curves, double stepRad, @Nullable SurfaceReader surfaces) {
+  MeshReader(Coordinates coordinates, Curves curves, double stepRad) {
+    this(coordinates, curves, stepRad, true);
+  }
+
+  private MeshReader(Coordinates coordinates, Curves curves, double stepRad, boolean curvedToo) {
     this.coordinates = coordinates;
     this.curves = curves;
     this.stepRad = stepRad;
-    this.surfaces = surfaces;
+    this.surfaces = new SurfaceReader(coordinates, curves);
+    this.curvedToo = curvedToo;
   }
 
   /** The mesh of an item in world coordinates, null if the item is none or has no faces. */
@@ -119,7 +128,7 @@ final class MeshReader {
         List<Vec> loop = bound(bound);
         loops.add(bound.is("IfcFaceOuterBound") ? 0 : loops.size(), loop);
       }
-      mesh.face(inWorld(loops, frame), plane, plane ? null : patch(surface, loops, frame));
+      mesh.face(inWorld(loops, frame), plane, plane ? null : curved(surface, loops, frame));
     }
   }
 
@@ -133,7 +142,7 @@ final class MeshReader {
 
   /** A surface that is drawn by itself: quadrangles with their corners on it. */
   private void drawn(IfcRecord element, Frame frame, Mesh.Builder mesh) {
-    SurfaceReader.Trimmed part = new SurfaceReader(coordinates, curves).trimmed(element);
+    SurfaceReader.Trimmed part = surfaces.trimmed(element);
     List<Vec> last = List.of();
     for (List<Vec> row : part == null ? List.<List<Vec>>of() : part.rows(stepRad)) {
       List<Vec> points = frame.points(row);
@@ -145,8 +154,17 @@ final class MeshReader {
     }
   }
 
+  private Supplier<@Nullable Patch> curved(
+      @Nullable IfcRecord surface, List<List<Vec>> loops, Frame frame) {
+    if (!curvedToo) {
+      return () -> patch(surface, loops, frame);
+    }
+    Patch patch = patch(surface, loops, frame);
+    return () -> patch;
+  }
+
   private @Nullable Patch patch(@Nullable IfcRecord surface, List<List<Vec>> loops, Frame frame) {
-    Surface read = surface == null || surfaces == null ? null : surfaces.read(surface);
+    Surface read = surface == null ? null : surfaces.read(surface);
     List<List<Vec>> open = loops.stream().filter(loop -> loop.size() > 1).toList();
     return read == null || open.isEmpty() ? null : PatchIntegral.of(read, open, frame, stepRad);
   }
@@ -155,7 +173,7 @@ final class MeshReader {
   private List<Vec> bound(IfcRecord bound) {
     List<Vec> points = loop(bound.ref("Bound"));
     // a loop that runs the other way matters only where curved faces are measured
-    if (surfaces != null && "F".equals(bound.enumeration("Orientation"))) {
+    if (curvedToo && "F".equals(bound.enumeration("Orientation"))) {
       Collections.reverse(points);
     }
     return points;

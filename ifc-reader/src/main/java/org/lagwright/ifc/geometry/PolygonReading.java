@@ -1,6 +1,8 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.lagwright.ifc.geometry.EndFinder.Found;
 
 /**
  * Which circle a polygon of n corners stands for: the one through its corners (the usual one), the
@@ -13,7 +15,7 @@ final class PolygonReading {
   private static final double SAME = 0.003;
 
   /** With more corners all readings are within 0.2 %. */
-  static final int MOST_CORNERS = 50;
+  private static final int MOST_CORNERS = 50;
 
   private PolygonReading() {}
 
@@ -34,6 +36,27 @@ final class PolygonReading {
       }
     }
     return 1;
+  }
+
+  /** Round ends with the diameter that their polygon stands for. */
+  static List<Found> asCircles(List<Found> ends, List<Double> knownM) {
+    List<Found> circles = new ArrayList<>(ends.size());
+    for (Found end : ends) {
+      circles.add(asCircle(end, knownM));
+    }
+    return circles;
+  }
+
+  private static Found asCircle(Found end, List<Double> knownM) {
+    Outline outline = end.outline();
+    if (outline.kind() != Outline.Kind.ROUND || end.loop().size() > MOST_CORNERS) {
+      return end;
+    }
+    double factor = factor(end.loop().size(), 2 * outline.radiusM(), knownM);
+    Outline read =
+        new Outline(
+            outline.kind(), outline.centre(), outline.u().times(factor), outline.v().times(factor));
+    return factor == 1 ? end : new Found(read, end.outward(), end.loop());
   }
 
   private static boolean isKnown(double diameterM, List<Double> knownM) {

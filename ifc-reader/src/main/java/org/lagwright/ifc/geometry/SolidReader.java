@@ -40,8 +40,7 @@ final class SolidReader {
     this.sweeps = new Sweeps(coordinates, curves, profiles);
     this.primitives = new Primitives(coordinates, stepRad);
     this.halfSpaces = new HalfSpaces(coordinates, curves, stepRad);
-    this.meshes =
-        new MeshReader(coordinates, curves, stepRad, new SurfaceReader(coordinates, curves));
+    this.meshes = new MeshReader(coordinates, curves, stepRad);
   }
 
   /** The body in world coordinates, null if it is broken or of a kind that is not read. */

@@ -1,0 +1,125 @@
+package org.lagwright.ifc.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.geometry.Figures.angleDeg;
+import static org.lagwright.ifc.geometry.Figures.bendRadiusM;
+import static org.lagwright.ifc.geometry.Figures.lengthM;
+import static org.lagwright.ifc.geometry.Figures.section;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.model.Form;
+
+/** Round bends of straight pieces, and others whose corners do not tell the arc by themselves. */
+class GoredBendTest {
+
+  private static final double RADIUS = 0.08;
+  private static final double[] Z = {0, 0, 1};
+
+  /**
+   * From the x axis towards the y axis; the pieces touch the arc from outside, so the joints lie
+   * {@code R / cos(joint / 2)} from its centre.
+   */
+  private static int[][] rings(
+      MeshText mesh, double radius, double arcM, double turn, int pieces, double tangentM) {
+    double joint = turn / (pieces - 1);
+    int[][] rings = new int[pieces + 1][];
+    for (int i = 0; i <= pieces; i++) {
+      boolean first = i == 0;
+      boolean last = i == pieces;
+      double at = first ? 0 : last ? turn : (i - 0.5) * joint;
+      double slant = first || last ? 1 : 1 / Math.cos(joint / 2);
+      double beyond = first ? -tangentM : last ? tangentM : 0;
+      double[] centre = {
+        arcM * slant * Math.sin(at) + beyond * Math.cos(at),
+        arcM * (1 - slant * Math.cos(at)) + beyond * Math.sin(at),
+        0
+      };
+      double[] radial = {-slant * Math.sin(at), slant * Math.cos(at), 0};
+      rings[i] = mesh.ring(centre, radial, Z, radius, 24);
+    }
+    return rings;
+  }
+
+  private static Shape measured(MeshText mesh) {
+    Shape shape = TinyModel.item(TinyModel.METRES, mesh.triangulated(100));
+    assertThat(shape.form()).isEqualTo(Form.BEND);
+    assertThat(section(shape).value().largestSideM()).isCloseTo(2 * RADIUS, within(1e-6));
+    return shape;
+  }
+
+  @ParameterizedTest
+  @CsvSource({"3,90,0.24", "3,90,0.16", "3,60,0.24", "3,45,0.16", "4,90,0.16", "5,90,0.24"})
+  void bendOfPiecesHasTheRadiusOfTheArcThatTheyTouch(int pieces, double degrees, double arcM) {
+    double turn = Math.toRadians(degrees);
+    MeshText mesh = new MeshText();
+    mesh.tube(rings(mesh, RADIUS, arcM, turn, pieces, 0));
+    Shape shape = measured(mesh);
+    assertThat(angleDeg(shape).value()).isCloseTo(degrees, within(1e-4));
+    assertThat(bendRadiusM(shape).value()).isCloseTo(arcM, within(1e-6));
+    assertThat(lengthM(shape).value()).isCloseTo(arcM * turn, within(1e-6));
+  }
+
+  @Test
+  void longerEndPiecesAreTangents() {
+    MeshText mesh = new MeshText();
+    mesh.tube(rings(mesh, RADIUS, 0.2, Math.PI / 2, 3, 0.1));
+    Shape shape = measured(mesh);
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.2, within(1e-6));
+    assertThat(lengthM(shape).value()).isCloseTo(0.2 * Math.PI / 2 + 0.2, within(1e-6));
+  }
+
+  @Test
+  void hollowBendOfPiecesIsMeasuredByItsOutside() {
+    MeshText mesh = new MeshText();
+    int[][] outer = rings(mesh, RADIUS, 0.24, Math.PI / 2, 3, 0);
+    int[][] inner = rings(mesh, 0.9 * RADIUS, 0.24, Math.PI / 2, 3, 0);
+    mesh.wall(outer[0], inner[0]).wall(outer[3], inner[3]);
+    for (int i = 1; i < outer.length; i++) {
+      mesh.wall(outer[i - 1], outer[i]).wall(inner[i - 1], inner[i]);
+    }
+    assertThat(bendRadiusM(measured(mesh)).value()).isCloseTo(0.24, within(1e-6));
+  }
+
+  /** Both legs of {@code R tan(turn / 2)} meet in one corner. */
+  @ParameterizedTest
+  @ValueSource(ints = {30, 45, 90})
+  void bendOfTwoPiecesHasALengthButNoRadius(int degrees) {
+    double turn = Math.toRadians(degrees);
+    MeshText mesh = new MeshText();
+    mesh.tube(rings(mesh, RADIUS, 0.24, turn, 2, 0));
+    Shape shape = measured(mesh);
+    assertThat(shape.bendRadiusM()).isNull();
+    assertThat(lengthM(shape).value()).isCloseTo(0.48 * Math.tan(turn / 2), within(1e-6));
+    assertThat(shape.problems()).hasSize(1);
+  }
+
+  /** Circles at both ends and nothing between: across the chord they would be ovals. */
+  @ParameterizedTest
+  @ValueSource(ints = {45, 90})
+  void bendDrawnInOneStepIsNoPipeCutAtASlant(int degrees) {
+    MeshText mesh = new MeshText().bend(RADIUS, 0.24, Math.toRadians(degrees), 16, 1);
+    Shape shape = measured(mesh);
+    assertThat(angleDeg(shape).value()).isCloseTo(degrees, within(1e-4));
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.24, within(1e-6));
+  }
+
+  /** Corners on the legs fit every smaller arc too; a little larger ones hardly miss them. */
+  @Test
+  void arcDrawnInOneStepBetweenTangentsKeepsItsRadius() {
+    MeshText mesh = new MeshText();
+    double[] x = {1, 0, 0};
+    double[] y = {0, 1, 0};
+    mesh.tube(
+        mesh.ring(new double[] {-0.3, 0, 0}, y, Z, RADIUS, 24),
+        mesh.ring(new double[] {0, 0, 0}, y, Z, RADIUS, 24),
+        mesh.ring(new double[] {0.24, 0.24, 0}, x, new double[] {0, 0, -1}, RADIUS, 24),
+        mesh.ring(new double[] {0.24, 0.64, 0}, x, new double[] {0, 0, -1}, RADIUS, 24));
+    Shape shape = measured(mesh);
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.24, within(1e-3));
+    assertThat(lengthM(shape).value()).isCloseTo(0.24 * Math.PI / 2 + 0.7, within(1e-3));
+  }
+}
