@@ -30,7 +30,7 @@ final class EndFinder {
   private static final int MAX_ENDS = 64;
 
   /** Outlines at one place along an axis, such as the outside and the bore of one end. */
-  private static final double SAME_PLANE_M = 1e-3;
+  static final double SAME_PLANE_M = 1e-3;
 
   /** An end of the mesh in local coordinates, with the corners its outline was fitted to. */
   record Found(Outline outline, Vec outward, List<Vec> loop) {
@@ -86,8 +86,12 @@ final class EndFinder {
     }
   }
 
-  /** The ends, each once, none inside the body. */
-  List<Found> find() {
+  /**
+   * The ends, each once, none inside the body.
+   *
+   * @param oneSize true if the body has one size from end to end, whatever is set on its ends
+   */
+  List<Found> find(boolean oneSize) {
     List<Found> all = new ArrayList<>();
     for (Map.Entry<Integer, List<Integer>> patch : topology.patches().entrySet()) {
       addPatch(patch.getKey(), patch.getValue(), all);
@@ -100,7 +104,7 @@ final class EndFinder {
       }
     }
     List<Found> ends = new ArrayList<>();
-    for (Found end : outermost(all)) {
+    for (Found end : outermost(all, oneSize)) {
       if (!runsIntoBody(end)) {
         ends.add(end);
       }
@@ -171,8 +175,11 @@ final class EndFinder {
     return new Found(outline, side < 0 ? normal.times(-1) : normal, loop);
   }
 
-  /** Of coaxial ends the position of the outermost and the size of the smallest. */
-  private static List<Found> outermost(List<Found> all) {
+  /**
+   * Of coaxial ends the position of the outermost and the size of the smallest; but the steps of a
+   * reducer are no ends.
+   */
+  private static List<Found> outermost(List<Found> all, boolean oneSize) {
     List<List<Found>> clusters = new ArrayList<>();
     List<Found> byAxisSize = new ArrayList<>(all);
     byAxisSize.sort(new LargestFirst());
@@ -186,6 +193,9 @@ final class EndFinder {
       } else {
         home.add(end);
       }
+    }
+    if (!oneSize && clusters.size() == 2) {
+      Steps.remove(clusters.get(0), clusters.get(1));
     }
     // largest first; nothing with more ends is a pipe or a duct
     List<Found> outermost = new ArrayList<>();
@@ -203,9 +213,15 @@ final class EndFinder {
   }
 
   private static boolean coaxial(Found a, Found b) {
+    return a.outward().angleTo(b.outward()) < COAXIAL_RAD && onOneAxis(a, b);
+  }
+
+  /** True if the axis of one end passes through the middle of the other. */
+  static boolean onOneAxis(Found a, Found b) {
     Vec between = b.outline().centre().minus(a.outline().centre());
     double size = Math.min(a.outline().largestHalfM(), b.outline().largestHalfM());
-    return a.outward().angleTo(b.outward()) < COAXIAL_RAD
+    double turn = a.outward().angleTo(b.outward());
+    return Math.min(turn, Math.PI - turn) < COAXIAL_RAD
         && between.across(a.outward()).norm() < Math.max(SAME_PLANE_M, COAXIAL_SHIFT * size);
   }
 

@@ -40,7 +40,7 @@ final class MeshMeasurer {
   }
 
   Shape measure() {
-    List<Found> found = new EndFinder(mesh, topology).find();
+    List<Found> found = new EndFinder(mesh, topology).find(hints.straight());
     List<Found> ends = PolygonReading.asCircles(choose(found), hints.stated().diametersM());
     Prism straight = prism.of(ends);
     if (straight != null) {

@@ -1,0 +1,59 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lagwright.ifc.geometry.EndFinder.Found;
+
+/**
+ * A reducer drawn as cylinders of falling size, one set on the other. Where two of them meet, the
+ * smaller one has an end within the body. Of a pipe with flanges or sockets that end is kept,
+ * because it tells the size of the pipe in them: flanges are flat, and sockets sit on both ends.
+ */
+final class Steps {
+
+  /** Length over diameter of what is flatter than any part of a reducer: flanges. */
+  private static final double FLAT = 0.2;
+
+  /** Share of its size by which an end is smaller than what it stands on. */
+  private static final double SMALLER = 0.01;
+
+  private Steps() {}
+
+  /** Removes the steps from the ends that face one way and those that face the other way. */
+  static void remove(List<Found> one, List<Found> other) {
+    boolean facing =
+        one.get(0).outward().dot(other.get(0).outward()) < 0
+            && EndFinder.onOneAxis(one.get(0), other.get(0));
+    List<Found> steps = facing ? steps(one, other) : List.of();
+    List<Found> back = facing ? steps(other, one) : List.of();
+    if (back.isEmpty()) {
+      one.removeAll(steps);
+    } else if (steps.isEmpty()) {
+      other.removeAll(back);
+    }
+  }
+
+  private static List<Found> steps(List<Found> ends, List<Found> facing) {
+    List<Found> steps = new ArrayList<>();
+    Vec out = ends.get(0).outward();
+    double outermost = Double.NEGATIVE_INFINITY;
+    for (Found end : ends) {
+      outermost = Math.max(outermost, end.along(out));
+    }
+    for (Found end : ends) {
+      for (Found base : facing) {
+        if (standsOn(end, base, out)
+            && outermost - end.along(out) > FLAT * 2 * base.outline().largestHalfM()) {
+          steps.add(end);
+          break;
+        }
+      }
+    }
+    return steps;
+  }
+
+  private static boolean standsOn(Found end, Found base, Vec out) {
+    return Math.abs(end.along(out) - base.along(out)) < EndFinder.SAME_PLANE_M
+        && end.outline().largestHalfM() < (1 - SMALLER) * base.outline().largestHalfM();
+  }
+}
