@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
@@ -68,7 +69,7 @@ final class FittingEnds {
     if (!met.isEmpty()) {
       addMet(options, met);
     }
-    if (!drawnFirst && draft.shape().ends().size() > 1) {
+    if (!drawnFirst && draft.shape().section() != null && draft.shape().ends().size() > 1) {
       boolean alone = met.isEmpty() && !insulated && !isBodyOnly();
       if (alone || nominal || EndOptions.same(met, drawn())) {
         addDrawn(options);
@@ -250,10 +251,7 @@ final class FittingEnds {
   }
 
   private Evidence drawnEvidence() {
-    Measured<Section> section = draft.shape().section();
-    return section == null
-        ? new Evidence(draft.step(), "ends of the body", draft.shape().ends().size() + "")
-        : section.evidence();
+    return Objects.requireNonNull(draft.shape().section()).evidence();
   }
 
   private Evidence metEvidence() {

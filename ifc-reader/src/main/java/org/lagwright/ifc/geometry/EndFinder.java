@@ -24,6 +24,9 @@ final class EndFinder {
   /** Ends whose axes differ by less than 3 degrees and a twentieth of the radius are coaxial. */
   private static final double COAXIAL_RAD = Math.toRadians(3);
 
+  /** Thickness of a square flange over the diameter of its pipe. */
+  private static final double FLANGE = 0.2;
+
   private static final double COAXIAL_SHIFT = 0.05;
 
   /** Ends looked at, so that machines of many parts do not take long. */
@@ -213,7 +216,14 @@ final class EndFinder {
   }
 
   private static boolean coaxial(Found a, Found b) {
-    return a.outward().angleTo(b.outward()) < COAXIAL_RAD && onOneAxis(a, b);
+    return a.outward().angleTo(b.outward()) < COAXIAL_RAD && onOneAxis(a, b) && areOneEnd(a, b);
+  }
+
+  /** A flat side may lie over the foot of a round branch; only a flange is as near as this. */
+  private static boolean areOneEnd(Found a, Found b) {
+    double apartM = Math.abs(b.along(a.outward()) - a.along(a.outward()));
+    double halfM = Math.min(a.outline().largestHalfM(), b.outline().largestHalfM());
+    return a.isRectangular() == b.isRectangular() || apartM < FLANGE * 2 * halfM;
   }
 
   /** True if the axis of one end passes through the middle of the other. */

@@ -41,7 +41,14 @@ final class MeshMeasurer {
 
   Shape measure() {
     List<Found> found = new EndFinder(mesh, topology).find(hints.straight());
-    List<Found> ends = PolygonReading.asCircles(choose(found), hints.stated().diametersM());
+    List<Found> atPorts = atPorts(found);
+    // a cap has an end without a port, which tells its length
+    boolean onePort = atPorts.size() == 1 && found.size() == 2;
+    boolean allMet =
+        !atPorts.isEmpty() && atPorts.size() == hints.portsM().size() && !onePort;
+    List<Found> ends =
+        PolygonReading.asCircles(
+            allMet ? atPorts : choose(found), hints.stated().diametersM());
     Prism straight = prism.of(ends);
     if (straight != null) {
       return straight.measure(hints);
@@ -58,7 +65,30 @@ final class MeshMeasurer {
     }
     boolean untold = shape.form() == Form.UNKNOWN || shape.form() == Form.CAP;
     Shape bent = untold && areEndsTold(ends) ? bend.byWalls() : null;
-    return bent == null ? shape : bent;
+    if (bent != null) {
+      return bent;
+    }
+    return !allMet && ends.size() > 2 && areSides(ends) ? untold(shape) : shape;
+  }
+
+  /** True if two flat ends share an edge: one of them at least is a side of the body. */
+  private static boolean areSides(List<Found> ends) {
+    for (int i = 0; i < ends.size(); i++) {
+      for (int j = i + 1; j < ends.size(); j++) {
+        List<Vec> common = new ArrayList<>(ends.get(i).loop());
+        common.retainAll(ends.get(j).loop());
+        if (ends.get(i).isRectangular() && ends.get(j).isRectangular() && common.size() > 1) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** What may be ends is kept, for neighbours to tell which of them are. */
+  private static Shape untold(Shape shape) {
+    Shape ends = new Shape(Form.UNKNOWN, null, null, null, null, shape.ends(), List.of());
+    return Parts.withProblem(ends, "flat sides of the body look like ends too");
   }
 
   /** A body whose ends do not tell it; a slight bend passes for a straight piece too. */
@@ -92,13 +122,8 @@ final class MeshMeasurer {
     return Parts.fromEnds(mesh.inWorld(ends), from.how(), from.walls(), from.walls(), List.of());
   }
 
-  /** Ends at ports if there are more; round ones before flat sides; of two with one port both. */
+  /** Where ports do not tell: round ends before flat sides of the body. */
   private List<Found> choose(List<Found> found) {
-    List<Found> atPorts = atPorts(found);
-    boolean onePort = atPorts.size() == 1 && found.size() == 2;
-    if (atPorts.size() == hints.portsM().size() && !atPorts.isEmpty() && !onePort) {
-      return atPorts;
-    }
     boolean fewEnough = found.size() > 2 && found.size() <= MOST_WALLS;
     List<Found> elbow =
         fewEnough && prism.of(found) == null ? MitredElbow.ends(mesh, found) : List.of();
@@ -114,6 +139,7 @@ final class MeshMeasurer {
     return round.size() >= 2 ? round : found;
   }
 
+  /** The end at each port that has one. */
   private List<Found> atPorts(List<Found> found) {
     List<Found> chosen = new ArrayList<>();
     for (Point port : hints.portsM()) {

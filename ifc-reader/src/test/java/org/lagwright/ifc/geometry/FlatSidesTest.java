@@ -1,0 +1,96 @@
+package org.lagwright.ifc.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.geometry.Figures.lengthM;
+import static org.lagwright.ifc.geometry.Figures.section;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
+
+/** Bodies whose flat sides look like ends: without ports nothing tells which are. */
+class FlatSidesTest {
+
+  private static final double[] X = {1, 0, 0};
+  private static final double[] Y = {0, 1, 0};
+
+  private final MeshText mesh = new MeshText();
+
+  /** Across the x axis. */
+  private int[] rectangle(double x, double z, double width, double height) {
+    return mesh.rectangle(
+        new double[] {x, 0, z}, new double[] {0, width / 2, 0}, new double[] {0, 0, height / 2});
+  }
+
+  /** 0.4 x 0.25 to 0.4 x 0.2, level on top. */
+  private void flatTopped() {
+    mesh.tube(rectangle(0, 0, 0.4, 0.25), rectangle(0.5, 0.025, 0.4, 0.2));
+  }
+
+  /** A duct of 0.4 x 0.25 and a round branch of 0.16 that stands in it, each closed. */
+  private void roundTap() {
+    mesh.tube(rectangle(-0.3, 0, 0.4, 0.25), rectangle(0.3, 0, 0.4, 0.25));
+    mesh.tube(
+        mesh.ring(new double[] {0, 0, 0}, X, Y, 0.08, 24),
+        mesh.ring(new double[] {0, 0, 0.3}, X, Y, 0.08, 24));
+  }
+
+  private Shape measured(Point... ports) {
+    return TinyModel.item(
+        TinyModel.METRES,
+        new ShapeHints(List.of(ports), null, false),
+        mesh.triangulated(100));
+  }
+
+  private static void isUntold(Shape shape, int ends) {
+    assertThat(shape.form()).isEqualTo(Form.UNKNOWN);
+    assertThat(shape.section()).isNull();
+    assertThat(shape.lengthM()).isNull();
+    assertThat(shape.ends()).hasSize(ends);
+    assertThat(shape.problems()).containsExactly("flat sides of the body look like ends too");
+  }
+
+  @Test
+  void topAndBottomOfATransitionAreNotToldFromItsEnds() {
+    flatTopped();
+    isUntold(measured(), 4);
+  }
+
+  @Test
+  void portsTellTheEndsOfATransition() {
+    flatTopped();
+    Shape shape = measured(new Point(0, 0, 0), new Point(0.5, 0, 0.025));
+    assertThat(shape.form()).isEqualTo(Form.REDUCER);
+    assertThat(((Section.Rectangular) section(shape).value()).heightM())
+        .isCloseTo(0.25, within(1e-9));
+    assertThat(lengthM(shape).value()).isCloseTo(0.5, within(1e-9));
+  }
+
+  /** The bottom of the duct is not the other end of the branch that stands on its top. */
+  @Test
+  void roundBranchOfARectangularDuctIsNoPieceByItself() {
+    roundTap();
+    isUntold(measured(), 6);
+  }
+
+  @Test
+  void portsTellTheEndsOfARectangularDuctWithARoundBranch() {
+    roundTap();
+    Shape shape = measured(new Point(-0.3, 0, 0), new Point(0.3, 0, 0), new Point(0, 0, 0.3));
+    assertThat(shape.form()).isEqualTo(Form.TEE);
+    assertThat(lengthM(shape).value()).isCloseTo(0.6, within(1e-9));
+    assertThat(shape.ends().get(2).section()).isInstanceOf(Section.Round.class);
+  }
+
+  @Test
+  void pentagonalBoxHasNeitherARoundNorARectangularSection() {
+    mesh.tube(
+        mesh.ring(new double[] {0, 0, 0}, X, Y, 0.15, 5),
+        mesh.ring(new double[] {0, 0, 2}, X, Y, 0.15, 5));
+    ShapeHints segment = new ShapeHints(List.of(), null, true);
+    isUntold(TinyModel.item(TinyModel.METRES, segment, mesh.triangulated(100)), 5);
+  }
+}
