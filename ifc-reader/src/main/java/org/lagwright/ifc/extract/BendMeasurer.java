@@ -93,12 +93,17 @@ final class BendMeasurer {
     return steps > 0 && Math.abs(deg - steps * stepDeg) < USUAL_WITHIN_DEG;
   }
 
+  /** True if the body turns but follows no arc; its ends cannot tell one then. */
+  static boolean isWithoutArc(Draft draft) {
+    return draft.shape().form() == Form.BEND && draft.shape().bendRadiusM() == null;
+  }
+
   private @Nullable Measured<Double> radius(Draft draft, @Nullable Shape made) {
     Options<Double> options = new Options.Lengths();
     if (draft.shape().form() == Form.BEND) {
       options.addAll(draft.shape().bendRadiusM());
     }
-    options.addAll(made == null ? null : made.bendRadiusM());
+    options.addAll(made == null || isWithoutArc(draft) ? null : made.bendRadiusM());
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.BEND_RADIUS)) {
       Optional<Double> radiusM = PropertyNames.lengthM(p, lengthUnitM);
       if (radiusM.isPresent() && isOfASide(draft, radiusM.get(), options.leading())) {

@@ -111,7 +111,8 @@ final class FittingMeasurer {
     }
     options.addAll(draft.shape().lengthM());
     if (sameForm) {
-      options.addAll(Objects.requireNonNull(joined).lengthM());
+      boolean noArc = draft.form == Form.BEND && BendMeasurer.isWithoutArc(draft);
+      options.addAll(noArc ? null : Objects.requireNonNull(joined).lengthM());
     } else if (!facesFirst) {
       faceToFace(draft, faces, options);
     }

@@ -64,9 +64,12 @@ final class BendFit {
 
   /** The fit, null if the ends are not round, not alike, or if no arc fits. */
   static @Nullable Fit of(List<Vec> corners, ShapeEnd a, ShapeEnd b) {
-    return isRound(a, b)
-        ? new BendFit(corners, legs(a, b), a.section().largestSideM() / 2).best()
-        : null;
+    return isRound(a, b) ? of(corners, legs(a, b), a.section().largestSideM() / 2) : null;
+  }
+
+  /** The fit of a pipe of a radius, null if no arc between the legs fits. */
+  static @Nullable Fit of(List<Vec> corners, BendLegs legs, double pipeRadius) {
+    return new BendFit(corners, legs, pipeRadius).best();
   }
 
   /**

@@ -18,6 +18,9 @@ final class MeshBend {
 
   private static final double ON_AXIS = 0.03;
 
+  private static final String NO_ARC =
+      "body does not follow an arc between its ends, its radius is not known";
+
   private final Mesh mesh;
   private final MeshTopology topology;
   private final MeshEvidence from;
@@ -57,13 +60,39 @@ final class MeshBend {
     if (between != null) {
       return between;
     }
+    if (BendFit.isRound(a, b)) {
+      return betweenSockets(shape, corners);
+    }
     Vec across = a.out().cross(b.out()).cross(a.out()).unit();
     double half = Math.abs(end.outline().u().dot(across)) + Math.abs(end.outline().v().dot(across));
     if (shape.bendRadiusM() == null || BendFit.followsArc(corners, a, b, half)) {
       return shape;
     }
-    String problem = "body does not follow an arc between its ends, its radius is not known";
-    return withArc(shape, Double.NaN, Double.NaN, problem);
+    return withArc(shape, Double.NaN, Double.NaN, NO_ARC);
+  }
+
+  /** The pipe between the ends, which may be wider; without a radius if none can be told. */
+  private Shape betweenSockets(Shape shape, List<Vec> corners) {
+    ShapeEnd a = shape.ends().get(0);
+    ShapeEnd b = shape.ends().get(1);
+    double halfM = a.section().largestSideM() / 2;
+    SocketedBend pipe = SocketedBend.of(corners, BendFit.legs(a, b), halfM);
+    if (pipe == null) {
+      return withArc(shape, Double.NaN, Double.NaN, NO_ARC);
+    }
+    Section section = new Section.Round(2 * pipe.radiusM());
+    Shape bare =
+        new Shape(
+            Form.BEND,
+            Measured.of(section, from.how(), from.walls()),
+            null,
+            shape.angleDeg(),
+            null,
+            List.of(
+                new ShapeEnd(a.centreM(), a.outward(), section),
+                new ShapeEnd(b.centreM(), b.outward(), section)),
+            List.of());
+    return withArc(bare, pipe.fit().lengthM(), pipe.fit().radiusM(), "");
   }
 
   private BendFit.@Nullable Fit gored(ShapeEnd a, ShapeEnd b, Found end) {

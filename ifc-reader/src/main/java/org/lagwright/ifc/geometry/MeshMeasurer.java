@@ -47,8 +47,7 @@ final class MeshMeasurer {
     boolean allMet =
         !atPorts.isEmpty() && atPorts.size() == hints.portsM().size() && !onePort;
     List<Found> ends =
-        PolygonReading.asCircles(
-            allMet ? atPorts : choose(found), hints.stated().diametersM());
+        PolygonReading.asCircles(allMet ? atPorts : choose(found), hints.stated().diametersM());
     Prism straight = prism.of(ends);
     if (straight != null) {
       return straight.measure(hints);

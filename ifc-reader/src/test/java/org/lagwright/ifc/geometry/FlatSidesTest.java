@@ -40,9 +40,7 @@ class FlatSidesTest {
 
   private Shape measured(Point... ports) {
     return TinyModel.item(
-        TinyModel.METRES,
-        new ShapeHints(List.of(ports), null, false),
-        mesh.triangulated(100));
+        TinyModel.METRES, new ShapeHints(List.of(ports), null, false), mesh.triangulated(100));
   }
 
   private static void isUntold(Shape shape, int ends) {

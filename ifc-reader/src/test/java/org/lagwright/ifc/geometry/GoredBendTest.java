@@ -122,4 +122,34 @@ class GoredBendTest {
     assertThat(bendRadiusM(shape).value()).isCloseTo(0.24, within(1e-3));
     assertThat(lengthM(shape).value()).isCloseTo(0.24 * Math.PI / 2 + 0.7, within(1e-3));
   }
+
+  /** One skin: a wider piece of 80 mm, 20 mm of pipe, the arc, and the same back. */
+  private static MeshText socketed(double arcM, double turn, double wider) {
+    int steps = 8;
+    int[][] rings = new int[steps + 7][];
+    MeshText mesh = new MeshText();
+    double[] beyond = {0.1, 0.02, 0.02};
+    double[] size = {wider, wider, 1};
+    for (int i = 0; i < rings.length; i++) {
+      int place = i < 3 ? i : i > rings.length - 4 ? rings.length - 1 - i : -1;
+      double at = turn * Math.max(0, Math.min(steps, i - 3)) / steps;
+      double off = place < 0 ? 0 : (i < 3 ? -1 : 1) * beyond[place];
+      double radius = RADIUS * (place < 0 ? 1 : size[place]);
+      double[] centre = {
+        arcM * Math.sin(at) + off * Math.cos(at), arcM * (1 - Math.cos(at)) + off * Math.sin(at), 0
+      };
+      rings[i] = mesh.ring(centre, new double[] {-Math.sin(at), Math.cos(at), 0}, Z, radius, 24);
+    }
+    return mesh.tube(rings);
+  }
+
+  /** Sockets and flanges hide how large the pipe is, and make legs longer than its arc. */
+  @ParameterizedTest
+  @CsvSource({"90,0.12,1.25", "45,0.12,1.25", "30,0.2,1.1", "90,0.24,1.9"})
+  void bendBetweenSocketsHasTheRadiusOfItsPipe(double degrees, double arcM, double wider) {
+    double turn = Math.toRadians(degrees);
+    Shape shape = measured(socketed(arcM, turn, wider));
+    assertThat(bendRadiusM(shape).value()).isCloseTo(arcM, within(1e-3));
+    assertThat(lengthM(shape).value()).isCloseTo(arcM * turn + 0.2, within(1e-3));
+  }
 }
