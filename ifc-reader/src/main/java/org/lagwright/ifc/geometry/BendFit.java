@@ -1,6 +1,7 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Section;
@@ -149,16 +150,22 @@ final class BendFit {
   /** Mean distance of the corners from the surface, each capped. */
   private double off(double radius) {
     double sum = 0;
-    for (double off : distances(corners, radius)) {
-      sum += Math.min(off, CAPPED * pipeRadius);
+    for (Vec corner : corners) {
+      sum += Math.min(offM(corner, radius), CAPPED * pipeRadius);
     }
     return sum / corners.size();
   }
 
+  private double offM(Vec corner, double radius) {
+    return Math.abs(legs.fromAxisM(corner, radius) - pipeRadius);
+  }
+
   private double[] distances(List<Vec> points, double radius) {
-    return points.stream()
-        .mapToDouble(p -> Math.abs(legs.fromAxisM(p, radius) - pipeRadius))
-        .sorted()
-        .toArray();
+    double[] distances = new double[points.size()];
+    for (int i = 0; i < distances.length; i++) {
+      distances[i] = offM(points.get(i), radius);
+    }
+    Arrays.sort(distances);
+    return distances;
   }
 }

@@ -23,23 +23,22 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
    * A face with its loops of vertex numbers, the outer one first.
    *
    * @param plane false for curved faces, which the other members know by their edges only
-   * @param curved what lies between the edges of a curved face, worked out when asked; null of
-   *     plane ones
+   * @param patch area and flux of a curved face along its loops as they are; null if not wanted
+   * @param curved nearly plane parts of a curved face by their loops, worked out when asked; null
+   *     of a plane one
    */
-  record Face(List<int[]> loops, boolean plane, @Nullable Supplier<@Nullable Patch> curved) {
+  record Face(
+      List<int[]> loops,
+      boolean plane,
+      @Nullable Patch patch,
+      @Nullable Supplier<List<List<List<Vec>>>> curved) {
     Face {
       loops = List.copyOf(loops);
     }
 
-    /** Area and flux of a curved face along its loops as they are; null if not known. */
-    @Nullable Patch patch() {
-      return curved == null ? null : curved.get();
-    }
-
     /** Nearly plane parts of a curved face by their loops; none of a plane one. */
     List<List<List<Vec>>> tiles() {
-      Patch patch = patch();
-      return patch == null ? List.of() : patch.tiles().get();
+      return curved == null ? List.of() : curved.get();
     }
   }
 
@@ -125,11 +124,15 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
      * is a plane face over the same corners as an earlier one.
      */
     void face(List<List<Vec>> loops, boolean plane) {
-      face(loops, plane, null);
+      face(loops, plane, null, null);
     }
 
-    /** Adds a face, a curved one with what lies between its edges. */
-    void face(List<List<Vec>> loops, boolean plane, @Nullable Supplier<@Nullable Patch> curved) {
+    /** Adds a face, a curved one with its figures and its tiles. */
+    void face(
+        List<List<Vec>> loops,
+        boolean plane,
+        @Nullable Patch patch,
+        @Nullable Supplier<List<List<List<Vec>>>> curved) {
       List<int[]> welded = new ArrayList<>();
       for (List<Vec> loop : loops) {
         int[] indices = weld(loop);
@@ -139,7 +142,7 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
       }
       // a dome and the disk below it have the same corners
       if (!welded.isEmpty() && (!plane || corners.add(Corners.of(welded.get(0))))) {
-        faces.add(new Face(welded, plane, curved));
+        faces.add(new Face(welded, plane, patch, curved));
       }
     }
 

@@ -104,7 +104,7 @@ final class MeshBend {
     return GoredBend.of(mesh, topology, legs, radiusM);
   }
 
-  /** In world coordinates, with those of the tiles of curved faces. */
+  /** In world coordinates, with places on curved faces: a corner of each of their tiles. */
   private List<Vec> corners() {
     List<Vec> corners = new ArrayList<>(mesh.vertices().size());
     for (Vec vertex : mesh.vertices()) {
@@ -112,7 +112,7 @@ final class MeshBend {
     }
     for (Mesh.Face face : mesh.faces()) {
       for (List<List<Vec>> tile : face.tiles()) {
-        corners.addAll(tile.get(0));
+        corners.add(tile.get(0).get(0));
       }
     }
     return corners;

@@ -3,7 +3,6 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcRecord;
 import org.lagwright.ifc.step.StepArguments;
@@ -128,7 +127,15 @@ final class MeshReader {
         List<Vec> loop = bound(bound);
         loops.add(bound.is("IfcFaceOuterBound") ? 0 : loops.size(), loop);
       }
-      mesh.face(inWorld(loops, frame), plane, plane ? null : curved(surface, loops, frame));
+      List<List<Vec>> world = inWorld(loops, frame);
+      if (surface == null || plane) {
+        mesh.face(world, plane);
+      } else if (curvedToo) {
+        Patch patch = patch(surface, loops, frame);
+        mesh.face(world, false, patch, patch == null ? List::of : patch.tiles());
+      } else {
+        mesh.face(world, false, null, () -> tiles(surface, loops, frame));
+      }
     }
   }
 
@@ -154,19 +161,23 @@ final class MeshReader {
     }
   }
 
-  private Supplier<@Nullable Patch> curved(
-      @Nullable IfcRecord surface, List<List<Vec>> loops, Frame frame) {
-    if (!curvedToo) {
-      return () -> patch(surface, loops, frame);
-    }
-    Patch patch = patch(surface, loops, frame);
-    return () -> patch;
+  private @Nullable Patch patch(IfcRecord surface, List<List<Vec>> loops, Frame frame) {
+    Surface read = surfaces.read(surface);
+    List<List<Vec>> open = open(loops);
+    return read == null || open.isEmpty() ? null : PatchIntegral.of(read, open, frame, stepRad);
   }
 
-  private @Nullable Patch patch(@Nullable IfcRecord surface, List<List<Vec>> loops, Frame frame) {
-    Surface read = surface == null ? null : surfaces.read(surface);
-    List<List<Vec>> open = loops.stream().filter(loop -> loop.size() > 1).toList();
-    return read == null || open.isEmpty() ? null : PatchIntegral.of(read, open, frame, stepRad);
+  private List<List<List<Vec>>> tiles(IfcRecord surface, List<List<Vec>> loops, Frame frame) {
+    Surface read = surfaces.read(surface);
+    List<List<Vec>> open = open(loops);
+    return read == null || open.isEmpty()
+        ? List.of()
+        : PatchIntegral.tiles(read, open, frame, stepRad);
+  }
+
+  /** Loops of more than a vertex, which is a pole. */
+  private static List<List<Vec>> open(List<List<Vec>> loops) {
+    return loops.stream().filter(loop -> loop.size() > 1).toList();
   }
 
   /** Points of a loop in the direction of its face. */

@@ -32,6 +32,9 @@ final class PatchIntegral {
   /** Loops with less than this share of the surface they span are seams. */
   private static final double SEAM = 1e-9;
 
+  /** The same between parameters: what rounding leaves of a path there and back. */
+  private static final double SEAM_AREA = 1e-12;
+
   private final Surface surface;
   private final Frame frame;
   private final Vec from;
@@ -69,28 +72,60 @@ final class PatchIntegral {
     return new PatchIntegral(surface, frame, from, stepRad).patch(loops);
   }
 
+  /**
+   * The face by its tiles alone, which takes far less time; they may be wound either way, and there
+   * are none if the loops do not tell which part of the surface it is.
+   */
+  static List<List<List<Vec>>> tiles(
+      Surface surface, List<List<Vec>> loops, Frame frame, double stepRad) {
+    Vec from = frame.point(loops.get(0).get(0));
+    PatchIntegral integral = new PatchIntegral(surface, frame, from, stepRad);
+    List<List<UV>> paths = integral.paths(loops);
+    return paths.isEmpty() || !integral.bounds(paths)
+        ? List.of()
+        : new PatchTiles(surface, frame, stepRad).tiles(integral.closed(paths));
+  }
+
   private @Nullable Patch patch(List<List<Vec>> loops) {
-    List<List<UV>> paths = new ArrayList<>();
-    for (List<Vec> loop : loops) {
-      List<UV> path = unrolled(loop);
-      if (path.stream().anyMatch(uv -> !Double.isFinite(uv.u()) || !Double.isFinite(uv.v()))) {
-        return null;
-      }
-      paths.add(path);
-    }
-    boolean roundU = paths.stream().anyMatch(path -> turns(path, false) != 0);
-    boolean roundV = paths.stream().anyMatch(path -> turns(path, true) != 0);
-    if (roundU && roundV) {
-      return null;
-    }
-    swapped = roundV;
-    Sum sum = roundU || roundV ? around(paths) : within(paths);
+    List<List<UV>> paths = paths(loops);
+    boolean round = !paths.isEmpty() && isRound(paths);
+    Sum sum = paths.isEmpty() ? null : round ? around(paths) : within(paths);
     if (sum == null || !Double.isFinite(sum.flux)) {
       return null;
     }
     // the sign of the area says whether the loops run with the normal of the surface
     double flux = sum.flux;
     return new Patch(Math.abs(sum.area), flux, from, () -> tiles(paths, flux));
+  }
+
+  /** The loops as parameters; none if that fails, or if they go round both ways. */
+  private List<List<UV>> paths(List<List<Vec>> loops) {
+    List<List<UV>> paths = new ArrayList<>();
+    for (List<Vec> loop : loops) {
+      List<UV> path = unrolled(loop);
+      if (path.stream().anyMatch(uv -> !Double.isFinite(uv.u()) || !Double.isFinite(uv.v()))) {
+        return List.of();
+      }
+      paths.add(path);
+    }
+    boolean roundU = paths.stream().anyMatch(path -> turns(path, false) != 0);
+    swapped = paths.stream().anyMatch(path -> turns(path, true) != 0);
+    return roundU && swapped ? List.of() : paths;
+  }
+
+  private boolean isRound(List<List<UV>> paths) {
+    return swapped || paths.stream().anyMatch(path -> turns(path, false) != 0);
+  }
+
+  /** True if the loops bound a part of the surface: two that go round, one about a pole, others. */
+  private boolean bounds(List<List<UV>> paths) {
+    if (!isRound(paths)) {
+      return true;
+    }
+    return paths.size() == 2
+        || paths.size() == 1
+            && !swapped
+            && !Double.isNaN(surface.poleV(turns(paths.get(0), false) > 0));
   }
 
   private List<List<List<Vec>>> tiles(List<List<UV>> paths, double flux) {
@@ -111,16 +146,26 @@ final class PatchIntegral {
     if (round) {
       return List.of(band(first, paths.get(1)));
     }
-    Sum outer = along(first, first.get(0).v());
-    if (paths.size() == 1 && Math.abs(outer.area) < SEAM * extent(first)) {
+    double outer = parameterArea(first);
+    if (paths.size() == 1 && Math.abs(outer) < SEAM_AREA) {
       return List.of(allRound(first));
     }
     List<List<UV>> loops = new ArrayList<>(List.of(first));
     for (List<UV> hole : paths.subList(1, paths.size())) {
-      boolean same = along(hole, first.get(0).v()).area * outer.area > 0;
+      boolean same = parameterArea(hole) * outer > 0;
       loops.add(same ? backwards(hole) : hole);
     }
     return loops;
+  }
+
+  private static double parameterArea(List<UV> path) {
+    double sum = 0;
+    for (int i = 0; i < path.size(); i++) {
+      UV a = path.get(i);
+      UV b = path.get((i + 1) % path.size());
+      sum += (a.u() * b.v() - b.u() * a.v()) / 2;
+    }
+    return sum;
   }
 
   private List<UV> toThePole(List<UV> path) {
