@@ -5,6 +5,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.Sheath;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Measured;
@@ -51,6 +52,22 @@ final class DraftPacking {
         }
       };
 
+  private static final Packing<Sheath> SHEATH =
+      new Packing<>() {
+        @Override
+        public void write(Sheath sheath, PackedWriter to) {
+          MeasuredPacking.SECTION.write(sheath.inner(), to);
+          Packings.SECTION.write(sheath.outer(), to);
+          to.figure(sheath.share());
+        }
+
+        @Override
+        public Sheath read(PackedReader from) {
+          return new Sheath(
+              MeasuredPacking.SECTION.read(from), Packings.SECTION.read(from), from.figure());
+        }
+      };
+
   static final Packing<Drawn> DRAWN =
       new Packing<>() {
         @Override
@@ -63,6 +80,7 @@ final class DraftPacking {
           MeasuredPacking.FIGURE.writeOrNull(shape.bendRadiusM(), to);
           ENDS.write(shape.ends(), to);
           TEXTS.write(shape.problems(), to);
+          SHEATH.writeOrNull(shape.sheath(), to);
           PORTS.write(drawn.ports(), to);
           PORTS.writeOrNull(drawn.areJoined() ? drawn.joints() : null, to);
         }
@@ -77,7 +95,8 @@ final class DraftPacking {
                   MeasuredPacking.FIGURE.readOrNull(from),
                   MeasuredPacking.FIGURE.readOrNull(from),
                   ENDS.read(from),
-                  TEXTS.read(from));
+                  TEXTS.read(from),
+                  SHEATH.readOrNull(from));
           List<Port> ports = PORTS.read(from);
           return new Drawn(shape, ports, Objects.requireNonNullElse(PORTS.readOrNull(from), ports));
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Sheath;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
@@ -42,9 +43,18 @@ final class DrawnInsulation {
   /**
    * A pipe or duct without what was drawn around it.
    *
+   * @param share part of the length that is covered, above 0, up to 1
+   * @param from what tells the thickness
    * @param stated property with the thickness, null where the rest of the size tells it
    */
-  record Bare(Section section, double thicknessM, @Nullable Property stated) {}
+  record Bare(
+      Section section, double thicknessM, double share, String from, @Nullable Property stated) {
+
+    static Bare of(Section section, double thicknessM, @Nullable Property stated) {
+      String from = stated == null ? "rest of the drawn size" : stated.set() + "." + stated.name();
+      return new Bare(section, thicknessM, 1, from, stated);
+    }
+  }
 
   /**
    * Takes the insulation off a drawn section.
@@ -53,6 +63,10 @@ final class DrawnInsulation {
    * @param dn nominal size, 0 where nothing states one
    */
   Optional<Bare> under(Draft draft, Measured<Section> drawn, List<Section> stated, int dn) {
+    Optional<Bare> inShell = inShell(draft);
+    if (inShell.isPresent()) {
+      return inShell;
+    }
     boolean nothingTold = dn == 0 && stated.isEmpty();
     if (isLined(draft)
         || isBarePipe(draft, drawn.value(), stated, dn)
@@ -65,6 +79,37 @@ final class DrawnInsulation {
     return byProperty.isPresent()
         ? byProperty
         : byRest(draft, drawn.value(), stated, dn, toleranceM);
+  }
+
+  /** What lies in a shell that the body shows around it. */
+  private Optional<Bare> inShell(Draft draft) {
+    Sheath sheath = draft.shape().sheath();
+    if (sheath == null || isLined(draft) || isWall(draft, sheath)) {
+      return Optional.empty();
+    }
+    Section inner = sheath.inner().value();
+    Optional<Double> thicknessM = Thicknesses.between(inner, sheath.outer());
+    if (thicknessM.isEmpty() || !Thicknesses.isPossible(thicknessM.get())) {
+      return Optional.empty();
+    }
+    Property says = null;
+    for (Property p :
+        Thicknesses.stated(
+            draft.properties(), PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM)) {
+      boolean same = Thicknesses.same(Thicknesses.metres(p, lengthUnitM), thicknessM.get());
+      says = says == null && same ? p : says;
+    }
+    return Optional.of(
+        new Bare(inner, thicknessM.get(), sheath.share(), "shell drawn around it", says));
+  }
+
+  /** A tabulated pipe around what is none: the wall of the pipe around its bore or its lining. */
+  private static boolean isWall(Draft draft, Sheath sheath) {
+    return draft.kind != Kind.DUCT_SEGMENT
+        && sheath.inner().value() instanceof Section.Round inner
+        && sheath.outer() instanceof Section.Round outer
+        && PipeSizes.isOutsideDiameter(outer.outsideDiameterM())
+        && !PipeSizes.isOutsideDiameter(inner.outsideDiameterM());
   }
 
   /** The size of a lined duct is its free size, and the metal is as wide as drawn. */
@@ -115,7 +160,7 @@ final class DrawnInsulation {
           Thicknesses.isPossible(thicknessM) ? possibleByThickness(draft, stated, dn) : List.of();
       for (Section bare : possible) {
         if (isRest(bare, drawn, thicknessM, toleranceM)) {
-          return Optional.of(new Bare(bare, thicknessM, property));
+          return Optional.of(Bare.of(bare, thicknessM, property));
         }
       }
     }
@@ -136,7 +181,7 @@ final class DrawnInsulation {
     for (Section bare : possible(draft, stated, dn)) {
       Optional<Double> restM = Thicknesses.between(bare, drawn);
       if (restM.isPresent() && mayBeGuessed(restM.get())) {
-        return Optional.of(new Bare(bare, restM.get(), null));
+        return Optional.of(Bare.of(bare, restM.get(), null));
       }
     }
     return Optional.empty();
@@ -182,17 +227,20 @@ final class DrawnInsulation {
   static void apply(Draft draft, Measured<Section> drawn, Bare bare, Options<Section> options) {
     String thickness = Sizes.millimetres(bare.thicknessM);
     Property stated = bare.stated;
-    String from = stated == null ? "rest of the drawn size" : stated.set() + "." + stated.name();
     Evidence evidence =
         new Evidence(
             drawn.evidence().step(),
-            drawn.evidence().path() + " - 2 x " + from,
+            drawn.evidence().path() + " - 2 x " + bare.from,
             Sizes.inWords(drawn.value()) + " - 2 x " + thickness);
     options.ruleOut(Set.of(How.SOLID, How.MESH), "drawn with its insulation");
     options.prefer(bare.section, drawn.how(), evidence);
     draft.change().drawnInsulation =
         new ExistingInsulation(
-            bare.thicknessM, null, 1, stated == null ? evidence : stated.evidence(), List.of());
+            bare.thicknessM,
+            null,
+            bare.share,
+            stated == null ? evidence : stated.evidence(),
+            List.of());
     draft.note(
         ReadFinding.INSULATION_IN_BODY,
         stated == null ? Effect.ESTIMATED : Effect.NONE,

@@ -1,5 +1,6 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
@@ -45,6 +46,10 @@ final class Extrusions {
   }
 
   private static Shape straight(Profile profile, Vec axis, Evidence length, ShapeHints hints) {
+    Shape coaxial = hints.straight() ? coaxial(profile, axis, length, hints) : null;
+    if (coaxial != null) {
+      return coaxial;
+    }
     Outline outline = profile.outline();
     if (outline != null) {
       return new Prism(outline, axis, How.SOLID, profile.evidence(), length).measure(hints);
@@ -55,6 +60,23 @@ final class Extrusions {
       shape = ProfileBranch.measure(path, axis, profile.evidence(), length);
     }
     return shape != null ? shape : onlyLength(profile, axis, length);
+  }
+
+  /** A pipe and what lies around it, drawn as one profile of several parts; null for any other. */
+  private static @Nullable Shape coaxial(
+      Profile profile, Vec axis, Evidence length, ShapeHints hints) {
+    List<CoaxialBody.Part> parts = new ArrayList<>();
+    List<Shape> shapes = new ArrayList<>();
+    for (Profile part : profile.parts()) {
+      Shape shape = straight(part, axis, length, hints);
+      Outline bore = part.bore();
+      boolean hollow = bore != null && bore.isUsable();
+      parts.add(new CoaxialBody.Part(shape, bore == null || !hollow ? null : bore.section()));
+      shapes.add(shape);
+    }
+    return shapes.isEmpty() || !CoaxialBody.mayBe(shapes)
+        ? null
+        : CoaxialBody.of(parts, shapes.get(0), length.step());
   }
 
   /** The profile is unknown, so the depth is a length only if nothing better turns up. */

@@ -57,6 +57,7 @@ final class Parts {
         shape.angleDeg(),
         shape.bendRadiusM(),
         shape.ends(),
-        problems);
+        problems,
+        shape.sheath());
   }
 }

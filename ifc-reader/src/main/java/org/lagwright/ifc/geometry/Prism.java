@@ -2,7 +2,6 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
@@ -80,20 +79,13 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
    * which it is told by more than its edges how it lies.
    */
   static List<Shape> otherReadings(Shape box) {
-    if (!mayLieOtherwise(box)) {
+    Prism prism = mayLieOtherwise(box) ? ofBox(box) : null;
+    if (prism == null) {
       return List.of();
     }
-    Measured<Section> section = Objects.requireNonNull(box.section());
-    ShapeEnd end = box.ends().get(0);
-    Section.Rectangular sides = (Section.Rectangular) end.section();
-    Vec width = Vec.of(Objects.requireNonNull(end.width()));
-    Vec axis = box.ends().get(1).centre().minus(end.centre());
-    Vec u = width.times(sides.widthM() / 2);
-    Vec v = axis.unit().cross(width).times(sides.heightM() / 2);
-    Outline outline = new Outline(Outline.Kind.RECTANGULAR, end.centre(), u, v);
-    Evidence length = Objects.requireNonNull(box.lengthM()).evidence();
-    Prism prism = new Prism(outline, axis, section.how(), section.evidence(), length);
-    Reading now = new Reading(axis, outline);
+    Vec u = prism.outline.u();
+    Vec v = prism.outline.v();
+    Reading now = new Reading(prism.axis, prism.outline);
     Shape alongU = prism.shape(prism.turned(u, v), now, UNTOUCHED);
     Shape alongV = prism.shape(prism.turned(v, u), now, UNTOUCHED);
     return u.norm() >= v.norm() ? List.of(alongU, alongV) : List.of(alongV, alongU);
@@ -113,6 +105,41 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
     double lengthM = shape.lengthM().value();
     double sideM = shape.ends().get(0).section().largestSideM();
     return Math.max(lengthM, sideM) <= FLATTEST * Math.min(lengthM, sideM);
+  }
+
+  /**
+   * A box that was read along another of its edges.
+   *
+   * @return null if it is no box, or no edge of it lies along the axis
+   */
+  static @Nullable Shape alongOf(Shape box, Vec axis) {
+    Prism prism = ofBox(box);
+    if (prism == null) {
+      return null;
+    }
+    Vec u = prism.outline.u();
+    Vec v = prism.outline.v();
+    boolean alongU = Math.abs(u.unit().dot(axis)) > Math.abs(v.unit().dot(axis));
+    return prism.shape(alongU ? prism.turned(u, v) : prism.turned(v, u), null, "");
+  }
+
+  /** The box that a shape with two ends was read from, null if it was none. */
+  private static @Nullable Prism ofBox(Shape box) {
+    ShapeEnd end = box.ends().get(0);
+    Measured<Section> section = box.section();
+    Measured<Double> lengthM = box.lengthM();
+    Point width = end.width();
+    if (section == null
+        || lengthM == null
+        || width == null
+        || !(end.section() instanceof Section.Rectangular sides)) {
+      return null;
+    }
+    Vec edge = box.ends().get(1).centre().minus(end.centre());
+    Vec u = Vec.of(width).times(sides.widthM() / 2);
+    Vec v = edge.unit().cross(Vec.of(width)).times(sides.heightM() / 2);
+    Outline outline = new Outline(Outline.Kind.RECTANGULAR, end.centre(), u, v);
+    return new Prism(outline, edge, section.how(), section.evidence(), lengthM.evidence());
   }
 
   private boolean isBox() {

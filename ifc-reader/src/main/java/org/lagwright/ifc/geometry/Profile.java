@@ -1,5 +1,7 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 
@@ -8,12 +10,39 @@ import org.lagwright.ifc.model.Evidence;
  *
  * @param outline outer outline, null if it is neither circle, rectangle nor oval
  * @param path the outer curve of free profiles, null for those with parameters
+ * @param bore of a part of a composite profile its bore, null if it has none; else null
+ * @param parts the parts of a composite profile, whose widest one this is; else empty
  * @param evidence where the size stands
  */
-record Profile(@Nullable Outline outline, @Nullable Path path, Evidence evidence) {
+record Profile(
+    @Nullable Outline outline,
+    @Nullable Path path,
+    @Nullable Outline bore,
+    List<Profile> parts,
+    Evidence evidence) {
+
+  Profile(@Nullable Outline outline, @Nullable Path path, Evidence evidence) {
+    this(outline, path, null, List.of(), evidence);
+  }
+
+  Profile withBore(@Nullable Outline itsBore) {
+    return new Profile(outline, path, itsBore, parts, evidence);
+  }
+
+  Profile withParts(List<Profile> itsParts) {
+    return new Profile(outline, path, bore, itsParts, evidence);
+  }
 
   Profile in(Frame frame) {
+    List<Profile> placed = new ArrayList<>(parts.size());
+    for (Profile part : parts) {
+      placed.add(part.in(frame));
+    }
     return new Profile(
-        outline == null ? null : outline.in(frame), path == null ? null : path.in(frame), evidence);
+        outline == null ? null : outline.in(frame),
+        path == null ? null : path.in(frame),
+        bore == null ? null : bore.in(frame),
+        placed,
+        evidence);
   }
 }

@@ -1,9 +1,8 @@
 package org.lagwright.ifc.geometry;
 
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
@@ -20,11 +19,13 @@ final class Profiles {
 
   private final Coordinates coordinates;
   private final Curves curves;
+  private final Bores bores;
   private final Recent<Profile> plain = new Recent<>(REMEMBERED);
 
   Profiles(Coordinates coordinates, Curves curves) {
     this.coordinates = coordinates;
     this.curves = curves;
+    this.bores = new Bores(coordinates, curves, this);
   }
 
   /** The profile that an attribute refers to, null if its record is missing or broken. */
@@ -61,16 +62,26 @@ final class Profiles {
       return derived(profile, seen);
     }
     if (profile.is("IfcCompositeProfileDef")) {
-      return profile.refs("Profiles").stream()
-          .map(part -> read(part, seen))
-          .filter(Objects::nonNull)
-          .max(Comparator.comparingDouble(Profiles::size))
-          .orElse(null);
+      return composite(profile, seen);
     }
     if (profile.is("IfcArbitraryClosedProfileDef")) {
       return free(profile);
     }
     return profile.is("IfcParameterizedProfileDef") ? withParameters(profile) : null;
+  }
+
+  /** The widest of its parts, with all of them. */
+  private @Nullable Profile composite(IfcRecord profile, Set<Long> seen) {
+    List<Profile> parts = new ArrayList<>();
+    Profile widest = null;
+    for (IfcRecord record : profile.refs("Profiles")) {
+      Profile part = read(record, seen);
+      if (part != null) {
+        parts.add(part.withBore(bores.of(record)));
+        widest = widest == null || size(part) > size(widest) ? part : widest;
+      }
+    }
+    return widest == null ? null : widest.withParts(parts);
   }
 
   private static double size(Profile profile) {
@@ -90,16 +101,20 @@ final class Profiles {
       return null;
     }
     List<Vec> points = path.points();
-    Outline outline =
-        path.legs().size() == 1 && path.first() instanceof Leg.Arc arc
-            ? new Outline(Outline.Kind.OVAL, arc.centre(), arc.u(), arc.v())
-            : OutlineFit.fit(points);
+    Outline outline = outline(path, points);
     Evidence evidence =
         new Evidence(
             profile.id(),
             profile.entityName() + ".OuterCurve",
             curve.entityName() + " #" + curve.id() + " through " + points.size() + " points");
     return new Profile(outline, path, evidence);
+  }
+
+  /** The outline that a closed curve makes, null if it is neither circle, rectangle nor oval. */
+  static @Nullable Outline outline(Path path, List<Vec> points) {
+    return path.legs().size() == 1 && path.first() instanceof Leg.Arc arc
+        ? new Outline(Outline.Kind.OVAL, arc.centre(), arc.u(), arc.v())
+        : OutlineFit.fit(points);
   }
 
   private @Nullable Profile withParameters(IfcRecord profile) {

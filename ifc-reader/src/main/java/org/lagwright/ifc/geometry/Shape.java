@@ -21,6 +21,7 @@ import org.lagwright.ifc.model.Section;
  * @param bendRadiusM centre-line radius of a bend in metres
  * @param ends open ends in world coordinates; tees and laterals run, run, branch; crosses in pairs
  * @param problems why something is missing or weak, as short phrases
+ * @param sheath a shell that fits around it, which may be insulation; null if there is none
  */
 public record Shape(
     Form form,
@@ -29,7 +30,8 @@ public record Shape(
     @Nullable Measured<Double> angleDeg,
     @Nullable Measured<Double> bendRadiusM,
     List<ShapeEnd> ends,
-    List<String> problems) {
+    List<String> problems,
+    @Nullable Sheath sheath) {
 
   /** Of what was not measured, and need not be. */
   public static final Shape NOTHING =
@@ -38,6 +40,18 @@ public record Shape(
   public Shape {
     ends = List.copyOf(ends);
     problems = List.copyOf(problems);
+  }
+
+  /** A shape without a shell around it. */
+  public Shape(
+      Form form,
+      @Nullable Measured<Section> section,
+      @Nullable Measured<Double> lengthM,
+      @Nullable Measured<Double> angleDeg,
+      @Nullable Measured<Double> bendRadiusM,
+      List<ShapeEnd> ends,
+      List<String> problems) {
+    this(form, section, lengthM, angleDeg, bendRadiusM, ends, problems, null);
   }
 
   /**

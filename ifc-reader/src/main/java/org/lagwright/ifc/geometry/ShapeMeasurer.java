@@ -120,7 +120,8 @@ public final class ShapeMeasurer {
             shape.angleDeg(),
             shape.bendRadiusM(),
             List.of(),
-            shape.problems());
+            shape.problems(),
+            shape.sheath());
     return Parts.withProblem(without, "placement missing or broken");
   }
 }

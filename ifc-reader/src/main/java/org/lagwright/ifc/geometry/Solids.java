@@ -2,6 +2,7 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Section;
@@ -15,6 +16,7 @@ final class Solids {
   private static final int MAX_OPERANDS = 100;
 
   private final int maxDepth;
+  private final Bores bores;
   private final Extrusions extrusions;
   private final Revolutions revolutions;
   private final Sweeps sweeps;
@@ -25,6 +27,7 @@ final class Solids {
   Solids(Coordinates coordinates, StepLimits limits) {
     Curves curves = new Curves(coordinates);
     Profiles profiles = new Profiles(coordinates, curves);
+    this.bores = new Bores(coordinates, curves, profiles);
     this.maxDepth = limits.maxReferenceDepth();
     this.extrusions = new Extrusions(coordinates, profiles);
     this.revolutions = new Revolutions(coordinates, profiles);
@@ -52,11 +55,27 @@ final class Solids {
       return largest;
     }
     long step = items.get(0).record().id();
+    Shape coaxial = hints.straight() ? coaxial(items, shapes, largest) : null;
+    if (coaxial != null) {
+      return coaxial;
+    }
     Shape told =
         largest.form() == Form.BEND
             ? BendChain.of(shapes, largest, hints)
             : BranchedRun.of(shapes, largest, step, hints);
     return told != null ? told : whole(items, shapes, largest, hints);
+  }
+
+  /** A straight piece of items about one axis, null if they are none. */
+  private @Nullable Shape coaxial(List<Item> items, List<Shape> shapes, Shape largest) {
+    if (!CoaxialBody.mayBe(shapes)) {
+      return null;
+    }
+    List<CoaxialBody.Part> parts = new ArrayList<>(items.size());
+    for (int i = 0; i < items.size(); i++) {
+      parts.add(new CoaxialBody.Part(shapes.get(i), bores.of(items.get(i))));
+    }
+    return CoaxialBody.of(parts, largest, items.get(0).record().id());
   }
 
   /** A union is the bodies it joins, as other programs write them side by side. */
@@ -97,10 +116,8 @@ final class Solids {
       return Parts.withProblem(largest, note);
     }
     How how = meshed ? How.MESH : How.SOLID;
-    Shape whole =
-        new MeshMeasurer(
-                mesh, items.get(0).record().id(), "body of " + items.size() + " items", hints, how)
-            .measure();
+    String what = "body of " + items.size() + " items";
+    Shape whole = measure(mesh, items.get(0).record().id(), what, hints, how);
     if (whole.form() == Form.BEND && largest.form() == Form.BEND) {
       return TangentBend.of(largest, whole.ends());
     }
@@ -146,7 +163,11 @@ final class Solids {
     Mesh mesh = meshes.read(item);
     return mesh == null
         ? Shape.unmeasured(record + " is not measured")
-        : new MeshMeasurer(mesh, record.id(), record.entityName(), hints, How.MESH).measure();
+        : measure(mesh, record.id(), record.entityName(), hints, How.MESH);
+  }
+
+  private static Shape measure(Mesh mesh, long step, String what, ShapeHints hints, How how) {
+    return MainWall.in(mesh, new MeshMeasurer(mesh, step, what, hints, how).measure(), hints);
   }
 
   private Shape combined(Item item, ShapeHints hints, int depth) {

@@ -3,7 +3,7 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Stretches of a line, each from a lower to a higher share of it. */
+/** Stretches of a line, each from a lower to a higher place on it, as shares or in metres. */
 final class Spans {
 
   private Spans() {}
@@ -29,6 +29,15 @@ final class Spans {
       left = next;
     }
     return left;
+  }
+
+  /** How long they are together. */
+  static double sum(List<double[]> spans) {
+    double sum = 0;
+    for (double[] span : spans) {
+      sum += span[1] - span[0];
+    }
+    return sum;
   }
 
   private static void add(double from, double to, List<double[]> into) {
