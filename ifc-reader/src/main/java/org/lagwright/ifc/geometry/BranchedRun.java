@@ -11,8 +11,8 @@ import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 
 /**
- * A tee, or a valve with its motor, that is drawn as two round cylinders, one starting inside the
- * other. Its free ends can be told without meshing the two.
+ * A tee, or a valve with its motor, that is drawn as two straight bodies, one starting inside the
+ * other or on its surface. Its free ends can be told without meshing the two.
  */
 final class BranchedRun {
 
@@ -25,17 +25,22 @@ final class BranchedRun {
    * What two bodies make: a tee, or a straight piece if only the ends of the run have ports.
    *
    * @param step the record that evidence points to
-   * @return null if they are no such cylinders
+   * @return null if they are no such bodies
    */
   static @Nullable Shape of(List<Shape> pieces, Shape run, long step, ShapeHints hints) {
     Shape branch = pieces.get(pieces.get(0) == run ? 1 : 0);
-    boolean two = pieces.size() == 2 && isCylinder(run) && isCylinder(branch);
-    ShapeEnd free = two ? freeEnd(run, branch) : null;
+    if (pieces.size() != 2 || !isStraight(run) || !isStraight(branch)) {
+      return null;
+    }
+    // a long branch is larger than a short run
+    boolean swapped = freeEnd(run, branch) == null;
+    Shape through = swapped ? branch : run;
+    ShapeEnd free = swapped ? freeEnd(branch, run) : freeEnd(run, branch);
     if (free == null) {
       return null;
     }
-    List<ShapeEnd> ends = new ArrayList<>(run.ends());
-    ends.add(pieces.get(0) == run ? 2 : 0, free);
+    List<ShapeEnd> ends = new ArrayList<>(through.ends());
+    ends.add(pieces.get(0) == through ? 2 : 0, free);
     ends.sort(new LargestFirst());
     String body = "body of " + pieces.size() + " items";
     Evidence evidence = new Evidence(step, body, "the ends that stay free");
@@ -51,12 +56,11 @@ final class BranchedRun {
     }
   }
 
-  private static boolean isCylinder(Shape piece) {
+  private static boolean isStraight(Shape piece) {
     return piece.form() == Form.STRAIGHT
         && piece.section() != null
         && piece.section().how() == How.SOLID
         && piece.ends().size() == 2
-        && piece.ends().get(0).section() instanceof Section.Round
         && piece.ends().get(0).section().equals(piece.ends().get(1).section());
   }
 
@@ -65,8 +69,7 @@ final class BranchedRun {
     Vec from = run.ends().get(0).centre();
     Vec along = run.ends().get(1).out();
     double lengthM = run.ends().get(1).centre().minus(from).dot(along);
-    double runM = halfM(run);
-    double branchM = halfM(branch);
+    double branchM = halfM(branch.ends().get(0), along);
     for (int i = 0; i < 2; i++) {
       ShapeEnd inner = branch.ends().get(i);
       ShapeEnd outer = branch.ends().get(1 - i);
@@ -75,9 +78,8 @@ final class BranchedRun {
       double at = toInner.dot(along);
       boolean between = at > branchM && at < lengthM - branchM;
       boolean square = Math.abs(outer.out().dot(along)) < SQUARE;
-      boolean starts = toInner.across(along).norm() < runM + Mesh.WELD_M;
-      Vec off = toOuter.across(along);
-      boolean leaves = off.norm() > runM + Mesh.WELD_M && off.dot(outer.out()) > 0;
+      boolean starts = isWithin(run.ends().get(1), toInner);
+      boolean leaves = !isWithin(run.ends().get(1), toOuter) && toOuter.dot(outer.out()) > 0;
       if (between && square && starts && leaves) {
         return outer;
       }
@@ -85,8 +87,36 @@ final class BranchedRun {
     return null;
   }
 
-  private static double halfM(Shape cylinder) {
-    return cylinder.ends().get(0).section().largestSideM() / 2;
+  /** True if a way from the axis ends within the section, or on its edge. */
+  private static boolean isWithin(ShapeEnd end, Vec way) {
+    Vec off = way.across(end.out());
+    Point width = end.width();
+    if (width == null) {
+      return off.norm() < end.section().largestSideM() / 2 + Mesh.WELD_M;
+    }
+    Vec u = Vec.of(width);
+    Vec v = end.out().cross(u);
+    return Math.abs(off.dot(u)) < halfM(end, u) + Mesh.WELD_M
+        && Math.abs(off.dot(v)) < halfM(end, v) + Mesh.WELD_M;
+  }
+
+  /** How far a section reaches from its centre in a direction across its axis. */
+  private static double halfM(ShapeEnd end, Vec direction) {
+    Section section = end.section();
+    Point width = end.width();
+    if (width == null || section instanceof Section.Round) {
+      return section.largestSideM() / 2;
+    }
+    boolean oval = section instanceof Section.Oval;
+    double widthM = oval ? ((Section.Oval) section).widthM() : sides(section).widthM();
+    double heightM = oval ? ((Section.Oval) section).heightM() : sides(section).heightM();
+    Vec u = Vec.of(width);
+    Vec v = end.out().cross(u);
+    return (Math.abs(u.dot(direction)) * widthM + Math.abs(v.dot(direction)) * heightM) / 2;
+  }
+
+  private static Section.Rectangular sides(Section section) {
+    return (Section.Rectangular) section;
   }
 
   /** The end nearest to each port; all of them unless each port has one of its own. */
