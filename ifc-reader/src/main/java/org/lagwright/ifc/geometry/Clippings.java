@@ -1,7 +1,8 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Objects;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Measured;
@@ -9,19 +10,25 @@ import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /**
- * Shortens straight bodies by the planes that cut them: the length runs between the points where
- * the planes meet the axis. Sections stay those of the uncut body.
+ * Shortens straight bodies, reducers and bends by what cuts them. Of straight ones the length runs
+ * between the points where planes meet the axis, and sections stay those of the uncut body.
  */
 final class Clippings {
 
   /** Sine of the angle between axis and plane below which a plane cuts lengthwise. */
   private static final double ALONG = 0.05;
 
-  /** Lines around the axis, how many of them must be cut, and where between axis and surface. */
-  private static final int LINES = 16;
-
-  private static final int MOST = 12;
+  /** Where between axis and surface lines are drawn to see what a body takes. */
   private static final double AROUND = 0.98;
+
+  /** The same where any wall is left of a bore. */
+  private static final double SURFACE = 0.9995;
+
+  /** How far into an end is looked, as a share of its size. */
+  private static final double DEPTH = 0.01;
+
+  /** Straight pieces of a line along a bend: off the arc by 1e-4 of the radius at 90 degrees. */
+  private static final int ARC_STEPS = 64;
 
   private final Coordinates coordinates;
   private final SolidReader solids;
@@ -41,16 +48,14 @@ final class Clippings {
     if (tool == null) {
       return Parts.withProblem(uncut, result + ": second operand missing, measured without it");
     }
-    if (!tool.is("IfcHalfSpaceSolid") || tool.is("IfcPolygonalBoundedHalfSpace")) {
+    boolean plain = tool.is("IfcHalfSpaceSolid") && !tool.is("IfcPolygonalBoundedHalfSpace");
+    if (!plain || uncut.form() != Form.STRAIGHT) {
       return byBody(result, uncut, tool, frame);
     }
     IfcRecord plane = tool.ref("BaseSurface");
     Frame position = plane == null ? null : coordinates.axes(plane, "Position").frame();
     Measured<Double> lengthM = uncut.lengthM();
-    if (position == null
-        || lengthM == null
-        || uncut.form() != Form.STRAIGHT
-        || uncut.ends().size() != 2) {
+    if (position == null || lengthM == null || uncut.ends().size() != 2) {
       return Parts.withProblem(uncut, result + ": measured without the cut by " + tool);
     }
     boolean removesBehind = !"F".equals(tool.enumeration("AgreementFlag"));
@@ -62,47 +67,130 @@ final class Clippings {
 
   /** Cut by another body: it shortens what it takes all around the axis. */
   private Shape byBody(IfcRecord result, Shape uncut, IfcRecord tool, Frame frame) {
-    Measured<Double> lengthM = uncut.lengthM();
-    if (lengthM == null || uncut.form() != Form.STRAIGHT || uncut.ends().size() != 2) {
-      return Parts.withProblem(uncut, result + ": measured without " + tool);
+    List<Vec> reach = new ArrayList<>();
+    for (ShapeEnd end : uncut.ends()) {
+      reach.add(end.centre());
     }
-    ShapeEnd first = uncut.ends().get(0);
-    ShapeEnd last = uncut.ends().get(1);
-    Tool by = solids.tool(tool, frame, List.of(first.centre(), last.centre()));
+    Shape without = Parts.withProblem(uncut, result + ": measured without " + tool);
+    Tool by = reach.isEmpty() ? null : solids.tool(tool, frame, reach);
+    if (by == null) {
+      return without;
+    }
     boolean keepsInside = "INTERSECTION".equals(result.enumeration("Operator"));
-    double[] kept = by == null ? null : kept(by, first, last, keepsInside);
-    if (kept == null) {
-      return Parts.withProblem(uncut, result + ": measured without " + tool);
+    ArcPiece arc = ArcPiece.of(uncut);
+    if (arc != null) {
+      CutLines cut = CutLines.of(new AroundArc(arc), ARC_STEPS, by, keepsInside);
+      Measured<Double> angle = Objects.requireNonNull(uncut.angleDeg());
+      return cut.isShortened()
+          ? arc.between(cut.from(), cut.to(), evidence(result, angle.evidence()))
+          : cut.isWhole() ? uncut : without;
     }
-    Vec along = last.centre().minus(first.centre());
-    List<ShapeEnd> ends =
-        List.of(moved(first, along.times(kept[0])), moved(last, along.times(kept[1] - 1)));
-    return shortened(result, uncut, lengthM, lengthM.value() * (kept[1] - kept[0]), ends);
+    Measured<Double> lengthM = uncut.lengthM();
+    boolean straight = uncut.form() == Form.STRAIGHT || uncut.form() == Form.REDUCER;
+    if (lengthM == null || !straight || uncut.ends().size() != 2) {
+      return keepsInside || takesAnEnd(by, uncut.ends()) ? without : uncut;
+    }
+    CutLines cut = CutLines.of(new AroundAxis(uncut.ends()), 1, by, keepsInside);
+    return cut.isShortened()
+        ? between(result, uncut, lengthM, cut)
+        : cut.isWhole() ? uncut : without;
   }
 
-  /**
-   * From where to where a body is left, as the mean of lines around its axis; null if most of them
-   * stay whole, as along a notch or a hole, or go altogether, as in a bore.
-   */
-  private static double @Nullable [] kept(
-      Tool by, ShapeEnd first, ShapeEnd last, boolean keepsInside) {
-    Vec across = last.out().anyNormal();
-    double radius = AROUND * smallestHalfM(first.section());
-    List<double[]> whole = List.of(new double[] {0, 1});
-    double from = 0;
-    double to = 0;
-    int shortened = 0;
-    for (int i = 0; i < LINES; i++) {
-      Vec off = across.turned(last.out(), 2 * Math.PI * i / LINES).times(radius);
-      List<double[]> inside = by.spans(first.centre().plus(off), last.centre().plus(off));
-      List<double[]> left = keepsInside ? Spans.and(whole, inside) : Spans.minus(whole, inside);
-      double low = left.stream().mapToDouble(span -> span[0]).min().orElse(0);
-      double high = left.stream().mapToDouble(span -> span[1]).max().orElse(1);
-      shortened += low > 0 || high < 1 ? 1 : 0;
-      from += low / LINES;
-      to += high / LINES;
+  private static Evidence evidence(IfcRecord result, Evidence old) {
+    return new Evidence(
+        result.id(),
+        result.entityName() + ".FirstOperand > " + old.path(),
+        old.raw() + " up to the cutting planes");
+  }
+
+  /** Lines along a straight body or a reducer, a little within its surface. */
+  private record AroundAxis(List<ShapeEnd> ends, double within) implements CutLines.Along {
+
+    AroundAxis(List<ShapeEnd> ends) {
+      this(ends, AROUND);
     }
-    return shortened >= MOST && to > from ? new double[] {from, to} : null;
+
+    @Override
+    public Vec at(double turnRad, double share) {
+      Vec off = ends.get(1).out().anyNormal().turned(ends.get(1).out(), turnRad);
+      double first = smallestHalfM(ends.get(0).section());
+      double last = smallestHalfM(ends.get(1).section());
+      Vec middle = between(ends.get(0).centre(), ends.get(1).centre(), share);
+      return middle.plus(off.times(within * (first + (last - first) * share)));
+    }
+  }
+
+  /** Lines along a bend, a little within its surface. */
+  private record AroundArc(ArcPiece arc) implements CutLines.Along {
+    @Override
+    public Vec at(double turnRad, double share) {
+      ShapeEnd first = arc.bend().ends().get(0);
+      Vec off = first.out().anyNormal().turned(first.out(), turnRad);
+      return arc.at(off.times(AROUND * smallestHalfM(first.section())), share);
+    }
+  }
+
+  private static Vec between(Vec first, Vec last, double share) {
+    return first.plus(last.minus(first).times(share));
+  }
+
+  /** True if a body takes something off an end all around, and not only a bore. */
+  private static boolean takesAnEnd(Tool by, List<ShapeEnd> ends) {
+    for (ShapeEnd end : ends) {
+      Vec inwards = end.out().times(-DEPTH * end.section().largestSideM());
+      ShapeEnd within =
+          new ShapeEnd(end.centre().plus(inwards).point(), end.outward(), end.section());
+      AroundAxis stub = new AroundAxis(List.of(within, end), SURFACE);
+      if (CutLines.of(stub, 1, by, true).to() > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static Shape between(
+      IfcRecord result, Shape uncut, Measured<Double> lengthM, CutLines cut) {
+    ShapeEnd first = uncut.ends().get(0);
+    ShapeEnd last = uncut.ends().get(1);
+    ShapeEnd from = at(first, first, last, cut.from());
+    ShapeEnd to = at(last, first, last, cut.to());
+    double leftM = lengthM.value() * (cut.to() - cut.from());
+    Shape shortened = shortened(result, uncut, lengthM, leftM, List.of(from, to));
+    Measured<Section> section = uncut.section();
+    return section == null || uncut.form() == Form.STRAIGHT
+        ? shortened
+        : new Shape(
+            shortened.form(),
+            Parts.largest(shortened.ends(), section.how(), section.evidence()),
+            shortened.lengthM(),
+            null,
+            null,
+            shortened.ends(),
+            shortened.problems());
+  }
+
+  /** The end that a cut at a share of the length makes. */
+  private static ShapeEnd at(ShapeEnd end, ShapeEnd first, ShapeEnd last, double share) {
+    return new ShapeEnd(
+        between(first.centre(), last.centre(), share).point(),
+        end.outward(),
+        between(first.section(), last.section(), share),
+        end.width());
+  }
+
+  private static Section between(Section first, Section last, double share) {
+    if (first instanceof Section.Round a && last instanceof Section.Round b) {
+      return new Section.Round(between(a.outsideDiameterM(), b.outsideDiameterM(), share));
+    }
+    if (first instanceof Section.Rectangular a && last instanceof Section.Rectangular b) {
+      return new Section.Rectangular(
+          between(a.widthM(), b.widthM(), share), between(a.heightM(), b.heightM(), share));
+    }
+    return share < 0.5 ? first : last;
+  }
+
+  private static double between(double first, double last, double share) {
+    return first + (last - first) * share;
   }
 
   private static double smallestHalfM(Section section) {
@@ -140,12 +228,7 @@ final class Clippings {
 
   private static Shape shortened(
       IfcRecord result, Shape uncut, Measured<Double> was, double nowM, List<ShapeEnd> ends) {
-    Evidence old = was.evidence();
-    Evidence evidence =
-        new Evidence(
-            result.id(),
-            result.entityName() + ".FirstOperand > " + old.path(),
-            old.raw() + " up to the cutting planes");
+    Evidence evidence = evidence(result, was.evidence());
     return new Shape(
         uncut.form(),
         uncut.section(),

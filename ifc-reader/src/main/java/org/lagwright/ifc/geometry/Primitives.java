@@ -10,6 +10,9 @@ import org.lagwright.ifc.schema.IfcRecord;
 /** Reads CSG primitives: block, pyramid, cylinder, cone and sphere. */
 final class Primitives {
 
+  /** What stands for the point of a cone, as a share of its base. */
+  private static final double POINT = 1e-6;
+
   private final Coordinates coordinates;
   private final double stepRad;
 
@@ -65,6 +68,38 @@ final class Primitives {
     Evidence length = new Evidence(primitive.id(), name + height, primitive.raw(height));
     Vec axis = frame.vector(Vec.Z.times(z));
     return new Prism(base.in(frame), axis, How.SOLID, section, length).measure(hints);
+  }
+
+  /** A cone from its base to its point, which something must cut off. */
+  Shape cone(Item item) {
+    IfcRecord cone = item.record();
+    Frame own = coordinates.axes(cone, "Position").frame();
+    double r = coordinates.length(cone, "BottomRadius");
+    double z = coordinates.length(cone, "Height");
+    if (own == null || !isSize(r) || !isSize(z)) {
+      return Shape.unmeasured(cone + ": a size is missing or impossible");
+    }
+    Frame frame = item.frame().times(own);
+    Outline base = Outline.circle(Vec.ZERO, Vec.Z, r);
+    Outline point = Outline.circle(Vec.Z.times(z), Vec.Z, r * POINT);
+    Vec up = frame.vector(Vec.Z).unit();
+    String name = cone.entityName() + ".";
+    return Parts.fromEnds(
+        Ends.known(base.in(frame).end(up.times(-1)), point.in(frame).end(up)),
+        How.SOLID,
+        new Evidence(cone.id(), name + "BottomRadius", cone.raw("BottomRadius")),
+        new Evidence(cone.id(), name + "Height", cone.raw("Height")),
+        List.of());
+  }
+
+  /** True if an end is the point of a cone. */
+  static boolean isPointed(Shape shape) {
+    for (ShapeEnd end : shape.ends()) {
+      if (end.section().largestSideM() < Mesh.WELD_M) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The base lies in the positive quarter; at the top it is scaled about its middle. */

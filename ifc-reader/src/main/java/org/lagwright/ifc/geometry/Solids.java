@@ -39,13 +39,17 @@ final class Solids {
 
   /** One item is measured alone; of several the ends that stay free decide, else the largest. */
   Shape measure(List<Item> body, ShapeHints hints) {
+    return measure(body, hints, 0);
+  }
+
+  private Shape measure(List<Item> body, ShapeHints hints, int depth) {
     List<Item> items = new ArrayList<>();
     for (Item item : body) {
-      addOperands(item, items, 0);
+      addOperands(item, items, depth);
     }
     List<Shape> shapes = new ArrayList<>();
     for (Item item : items) {
-      shapes.add(measure(item, hints, 0));
+      shapes.add(measure(item, hints, depth));
     }
     Shape largest = shapes.get(0);
     for (Shape shape : shapes) {
@@ -81,9 +85,9 @@ final class Solids {
   /** A union is the bodies it joins, as other programs write them side by side. */
   private void addOperands(Item item, List<Item> into, int depth) {
     IfcRecord record = item.record();
-    IfcRecord root = record.is("IfcCsgSolid") ? record.ref("TreeRootExpression") : record;
+    IfcRecord root = unwrapped(record);
     boolean split = depth < maxDepth && into.size() < MAX_OPERANDS;
-    IfcRecord union = split && root != null && isUnion(root) ? root : null;
+    IfcRecord union = split && isUnion(root) ? root : null;
     IfcRecord first = union == null ? null : union.ref("FirstOperand");
     IfcRecord second = union == null ? null : union.ref("SecondOperand");
     if (first == null || second == null) {
@@ -92,6 +96,11 @@ final class Solids {
       addOperands(new Item(first, item.frame()), into, depth + 1);
       addOperands(new Item(second, item.frame()), into, depth + 1);
     }
+  }
+
+  private static IfcRecord unwrapped(IfcRecord record) {
+    IfcRecord root = record.is("IfcCsgSolid") ? record.ref("TreeRootExpression") : null;
+    return root == null ? record : root;
   }
 
   private static boolean isUnion(IfcRecord record) {
@@ -137,7 +146,10 @@ final class Solids {
   private Shape measure(Item item, ShapeHints hints, int depth) {
     IfcRecord record = item.record();
     if (record.is("IfcBooleanResult") || record.is("IfcCsgSolid")) {
-      return combined(item, hints, depth);
+      Shape shape = combined(item, hints, depth);
+      return depth == 0 && Primitives.isPointed(shape)
+          ? Shape.unmeasured(record + ": cone that comes to a point")
+          : shape;
     }
     if (record.is("IfcExtrudedAreaSolid")) {
       return extrusions.measure(item, hints);
@@ -177,7 +189,19 @@ final class Solids {
     if (first == null || depth >= maxDepth) {
       return Shape.unmeasured(record + ": first operand missing or too deep");
     }
-    Shape uncut = measure(new Item(first, item.frame()), hints, depth + 1);
-    return csg ? uncut : clippings.cut(record, uncut, item.frame());
+    Item body = new Item(first, item.frame());
+    if (csg) {
+      return measure(body, hints, depth + 1);
+    }
+    return clippings.cut(record, uncut(body, hints, depth + 1), item.frame());
+  }
+
+  /** What is cut: bodies that were joined before, the cone that is no pipe before, or one body. */
+  private Shape uncut(Item body, ShapeHints hints, int depth) {
+    return isUnion(unwrapped(body.record()))
+        ? measure(List.of(body), hints, depth)
+        : body.record().is("IfcRightCircularCone")
+            ? primitives.cone(body)
+            : measure(body, hints, depth);
   }
 }
