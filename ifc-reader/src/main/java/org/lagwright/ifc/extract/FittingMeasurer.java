@@ -223,6 +223,8 @@ final class FittingMeasurer {
           draft.shape().problems().isEmpty()
               ? "The body gives no size"
               : String.join("; ", draft.shape().problems()));
+    } else if (!isWiderThanItsPipe(draft.form)) {
+      WeakSources.noteBody(draft);
     }
   }
 }

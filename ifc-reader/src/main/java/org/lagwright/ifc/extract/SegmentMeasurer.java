@@ -170,5 +170,6 @@ final class SegmentMeasurer {
     Conflicts.noteSizes(draft);
     Conflicts.noteLength(draft, draft.lengthM());
     WeakSources.note(draft, draft.section(), draft.lengthM());
+    WeakSources.noteBody(draft);
   }
 }

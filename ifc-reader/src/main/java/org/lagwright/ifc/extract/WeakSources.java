@@ -34,6 +34,16 @@ final class WeakSources {
     }
   }
 
+  /** What went wrong where a body was measured and its figures stand, or gives none. */
+  static void noteBody(Draft draft) {
+    List<String> problems = draft.shape().problems();
+    boolean drawn = draft.section() == null || !isWeak(draft.section());
+    if (!problems.isEmpty() && drawn) {
+      draft.note(
+          ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, String.join("; ", problems));
+    }
+  }
+
   /** True if a value was written and nothing that is drawn gives another. */
   private static <T> boolean isWeak(Measured<T> measured) {
     if (!isWritten(measured.how())) {

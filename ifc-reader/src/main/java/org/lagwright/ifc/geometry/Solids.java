@@ -63,10 +63,8 @@ final class Solids {
     if (coaxial != null) {
       return coaxial;
     }
-    Shape told =
-        largest.form() == Form.BEND
-            ? BendChain.of(shapes, largest, hints)
-            : BranchedRun.of(shapes, largest, step, hints);
+    Shape chain = BendChain.of(shapes, hints, step);
+    Shape told = chain != null ? chain : BranchedRun.of(shapes, largest, step, hints);
     return told != null ? told : whole(items, shapes, largest, hints);
   }
 
