@@ -11,10 +11,22 @@ final class BSpline {
   /** Points per span between two knots. */
   private static final int STEPS = 12;
 
+  /** The same where the length counts: a hose of 1 m in 3 spans falls short by 0.05 mm. */
+  private static final int FINE_STEPS = 36;
+
   private BSpline() {}
 
   /** The sampled curve, null if degree, knots, weights and control points do not fit together. */
   static @Nullable Path read(IfcRecord curve, Coordinates coordinates) {
+    return read(curve, coordinates, STEPS);
+  }
+
+  /** The curve in finer steps, to measure along it. */
+  static @Nullable Path fine(IfcRecord curve, Coordinates coordinates) {
+    return read(curve, coordinates, FINE_STEPS);
+  }
+
+  private static @Nullable Path read(IfcRecord curve, Coordinates coordinates, int steps) {
     List<Vec> control = new ArrayList<>();
     for (IfcRecord record : curve.refs("ControlPointsList")) {
       Vec point = coordinates.point(record);
@@ -34,7 +46,7 @@ final class BSpline {
         || (weighted && weights.length != control.size())) {
       return null;
     }
-    return sample(degree, knots, control, weights);
+    return sample(degree, knots, control, weights, steps);
   }
 
   static double[] knots(double[] multiplicities, double[] values) {
@@ -47,12 +59,13 @@ final class BSpline {
     return knots.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  private static Path sample(int degree, double[] knots, List<Vec> control, double[] weights) {
+  private static Path sample(
+      int degree, double[] knots, List<Vec> control, double[] weights, int steps) {
     List<Vec> points = new ArrayList<>();
     for (int span = degree; span < control.size(); span++) {
       double width = knots[span + 1] - knots[span];
-      for (int i = 0; width > 0 && i <= STEPS; i++) {
-        points.add(at(degree, knots, control, weights, span, knots[span] + width * i / STEPS));
+      for (int i = 0; width > 0 && i <= steps; i++) {
+        points.add(at(degree, knots, control, weights, span, knots[span] + width * i / steps));
       }
     }
     return Path.through(points);

@@ -10,6 +10,17 @@ record Path(List<Leg> legs) {
   /** Points closer than this are one; a hundredth of the length tolerance of 0.1 mm. */
   static final double SAME_POINT_M = 1e-6;
 
+  /** Fewer chords are bends with corners. */
+  private static final int FEWEST_CHORDS = 4;
+
+  /** A finest corner up to which chords stand for an arc. */
+  private static final double COARSEST_RAD = Math.toRadians(31);
+
+  /** How far off an arc its points may lie, as a share of how far its chords keep within it. */
+  private static final double ON_ARC = 0.25;
+
+  private static final double STEP_TOLERANCE_RAD = 1e-3;
+
   Path {
     legs = List.copyOf(legs);
   }
@@ -102,23 +113,74 @@ record Path(List<Leg> legs) {
     Leg last = legs.get(0);
     for (int i = 1; i < legs.size(); i++) {
       Leg next = legs.get(i);
-      double turn = last.endTangent().angleTo(next.startTangent());
+      // what an arc has left of a leg may have no length, and so no direction
+      Vec in = legs.get(i - 1).endTangent();
+      Vec out = next.startTangent();
+      double turn = in.angleTo(out);
       double tangentM = radiusM * Math.tan(turn / 2);
-      if (turn > 1e-6 && tangentM < last.lengthM() && tangentM < next.lengthM()) {
-        Vec from = last.end().minus(last.endTangent().times(tangentM));
-        Vec to = next.start().plus(next.startTangent().times(tangentM));
-        Vec axis = last.endTangent().cross(next.startTangent()).unit();
-        Vec u = last.endTangent().cross(axis).times(radiusM);
-        rounded.add(new Leg.Line(last.start(), from));
-        rounded.add(new Leg.Arc(from.minus(u), u, last.endTangent().times(radiusM), turn));
+      double mostM = Math.min(last.lengthM(), next.lengthM()) + SAME_POINT_M;
+      if (turn > 1e-6 && tangentM < mostM) {
+        Vec from = last.end().minus(in.times(tangentM));
+        Vec to = next.start().plus(out.times(tangentM));
+        Vec u = in.cross(in.cross(out).unit()).times(radiusM);
+        addLine(last.start(), from, rounded);
+        rounded.add(new Leg.Arc(from.minus(u), u, in.times(radiusM), turn));
         last = new Leg.Line(to, next.end());
       } else {
         rounded.add(last);
         last = next;
       }
     }
-    rounded.add(last);
+    addLine(last.start(), last.end(), rounded);
     return new Path(rounded);
+  }
+
+  private static void addLine(Vec from, Vec to, List<Leg> into) {
+    if (from.distanceTo(to) > SAME_POINT_M) {
+      into.add(new Leg.Line(from, to));
+    }
+  }
+
+  /** A row of chords of one circle as the arc that they stand for; any other path as it is. */
+  Path asArc() {
+    List<Vec> points = new ArrayList<>(legs.size() + 1);
+    points.add(first().start());
+    double finestRad = Double.MAX_VALUE;
+    for (int i = 0; i < legs.size(); i++) {
+      if (!(legs.get(i) instanceof Leg.Line)) {
+        return this;
+      }
+      points.add(legs.get(i).end());
+      double corner =
+          i == 0 ? finestRad : legs.get(i - 1).endTangent().angleTo(legs.get(i).startTangent());
+      finestRad = Math.min(finestRad, corner);
+    }
+    Leg.Arc arc =
+        legs.size() < FEWEST_CHORDS
+            ? null
+            : Curves.arcThrough(
+                points.get(0), points.get(legs.size() / 2), points.get(legs.size()));
+    return arc != null && finestRad < COARSEST_RAD && holds(arc, points, finestRad)
+        ? new Path(List.of(arc))
+        : this;
+  }
+
+  /** True if all points lie on an arc one after the other; those of tangents lie off it. */
+  private static boolean holds(Leg.Arc arc, List<Vec> points, double finestRad) {
+    double radiusM = arc.radiusM();
+    double withinM = ON_ARC * radiusM * (1 - Math.cos(finestRad / 2));
+    Vec axis = arc.u().cross(arc.v()).unit();
+    double turn = 0;
+    for (int i = 0; i < points.size(); i++) {
+      Vec off = points.get(i).minus(arc.centre());
+      if (Math.abs(off.norm() - radiusM) > withinM || Math.abs(off.dot(axis)) > withinM) {
+        return false;
+      }
+      Vec before = points.get(Math.max(0, i - 1)).minus(arc.centre());
+      double step = before.angleTo(off);
+      turn += before.cross(off).dot(axis) < 0 ? -step : step;
+    }
+    return Math.abs(turn - arc.sweepRad()) < STEP_TOLERANCE_RAD;
   }
 
   /** Points along the path without repeats; a closed path does not repeat its first point. */

@@ -8,8 +8,9 @@ import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /**
- * Measures revolved solids as bends: the angle is written, the radius is the distance of the
- * profile's centre to the axis, the length is the arc {@code R theta}.
+ * Measures revolved solids as bends, unless they are turned all the way round: the angle is
+ * written, the radius is the distance of the profile's centre to the axis, the length is the arc
+ * {@code R theta}.
  */
 final class Revolutions {
 
@@ -33,12 +34,14 @@ final class Revolutions {
     if (own == null || axis == null || profile == null || !(turn > 0)) {
       return Shape.unmeasured(solid + ": position, axis, angle or profile missing");
     }
+    if (turn >= FULL_TURN_RAD) {
+      Evidence length = new Evidence(solid.id(), solid.entityName() + ".Axis", solid.raw("Axis"));
+      Shape turned = TurnedBody.of(profile, axis, item.frame().times(own), length);
+      return turned == null ? Shape.unmeasured(solid + " is a body of revolution") : turned;
+    }
     if (profile.outline() == null) {
       return Shape.unmeasured(
           solid + ": profile " + profile.evidence() + " is neither circle, rectangle nor oval");
-    }
-    if (turn >= FULL_TURN_RAD) {
-      return Shape.unmeasured(solid + " is a body of revolution");
     }
     double signed = Math.copySign(turn, solid.number("Angle"));
     Profile last = solid.has("EndSweptArea") ? profiles.read(solid, "EndSweptArea") : profile;

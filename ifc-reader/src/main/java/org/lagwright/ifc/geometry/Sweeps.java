@@ -3,6 +3,9 @@ package org.lagwright.ifc.geometry;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /** Measures what is swept along a curve: disks and profiles. */
@@ -22,7 +25,7 @@ final class Sweeps {
   Shape disk(Item item) {
     IfcRecord solid = item.record();
     double radius = coordinates.length(solid, "Radius");
-    Path path = directrix(solid);
+    Path path = smooth(solid);
     if (path == null || !(radius > 0 && Double.isFinite(radius))) {
       return Shape.unmeasured(solid + ": directrix or radius cannot be read");
     }
@@ -37,7 +40,7 @@ final class Sweeps {
   Shape profile(Item item) {
     IfcRecord solid = item.record();
     Frame own = coordinates.position(solid, "Position");
-    Path path = directrix(solid);
+    Path path = smooth(solid);
     Profile profile = profiles.read(solid, "SweptArea");
     if (own == null || path == null || profile == null) {
       return Shape.unmeasured(solid + ": position, directrix or profile cannot be read");
@@ -83,9 +86,9 @@ final class Sweeps {
             outline.in(start).in(item.frame()),
             first.evidence(),
             evidence(solid));
-    return isSame(outline, last)
-        ? shape
-        : Parts.withProblem(shape, "sections differ along the directrix");
+    Vec end = path.last().end();
+    Frame finish = new Frame(end.point(), start.ex(), start.ey(), start.ez());
+    return isSame(outline, last) ? shape : between(item, shape, finish, last, "the directrix");
   }
 
   /** IfcSectionedSpine: sections at placements along a curve, the first of them at its start. */
@@ -106,9 +109,28 @@ final class Sweeps {
     Shape shape =
         SweptPath.measure(
             path.in(item.frame()), outline.in(start).in(item.frame()), first.evidence(), along);
-    return isSame(outline, last)
-        ? shape
-        : Parts.withProblem(shape, "sections differ along the spine");
+    Frame finish = coordinates.axes(positions.get(positions.size() - 1));
+    return isSame(outline, last) ? shape : between(item, shape, finish, last, "the spine");
+  }
+
+  /** A reducer between the first section and the last; what is curved keeps its first section. */
+  private static Shape between(
+      Item item, Shape first, @Nullable Frame finish, @Nullable Profile last, String along) {
+    Outline outline = last == null ? null : last.outline();
+    Measured<Section> section = first.section();
+    Measured<Double> lengthM = first.lengthM();
+    ShapeEnd end =
+        outline == null || finish == null || first.ends().size() != 2
+            ? null
+            : outline.in(finish).in(item.frame()).end(first.ends().get(1).out());
+    return end == null || section == null || lengthM == null || first.form() != Form.STRAIGHT
+        ? Parts.withProblem(first, "sections differ along " + along)
+        : Parts.fromEnds(
+            List.of(first.ends().get(0), end),
+            section.how(),
+            section.evidence(),
+            lengthM.evidence(),
+            first.problems());
   }
 
   private static boolean isSame(Outline first, @Nullable Profile last) {
@@ -170,13 +192,23 @@ final class Sweeps {
     return extruded == null ? null : tangent.cross(position.vector(extruded));
   }
 
+  /** The directrix, as the arc that it stands for where it is a row of chords. */
+  private @Nullable Path smooth(IfcRecord solid) {
+    Path path = directrix(solid);
+    return path == null ? null : path.asArc();
+  }
+
   /** The directrix between its parameters; null if it cannot be read. */
   @Nullable Path directrix(IfcRecord solid) {
     IfcRecord curve = solid.ref("Directrix");
     if (curve != null && curve.is("IfcLine")) {
       return curves.line(curve, solid.number("StartParam"), solid.number("EndParam"));
     }
-    Path read = curves.read(curve);
+    boolean spline =
+        curve != null
+            && (curve.is("IfcBSplineCurveWithKnots")
+                || curve.is("IfcRationalBSplineCurveWithKnots"));
+    Path read = curve != null && spline ? BSpline.fine(curve, coordinates) : curves.read(curve);
     double filletM = coordinates.length(solid, "FilletRadius");
     Path whole = read != null && filletM > 0 ? read.filleted(filletM) : read;
     double from = solid.number("StartParam");

@@ -270,8 +270,8 @@ class SweepTest {
     }
     Shape shape = TinyModel.item(MM_RAD, records + "));\n" + points);
     assertThat(shape.form()).isEqualTo(Form.BEND);
-    // the first and last leg each leave half a step of the turn untold
-    assertThat(angleDeg(shape).value()).isCloseTo(90 - 5, within(1e-6));
+    // all points lie on the circle, the first and the last one too
+    assertThat(angleDeg(shape).value()).isCloseTo(90, within(1e-6));
     assertThat(bendRadiusM(shape).value()).isCloseTo(0.3, within(1e-6));
   }
 
