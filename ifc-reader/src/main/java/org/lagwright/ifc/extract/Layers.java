@@ -17,6 +17,9 @@ import org.lagwright.ifc.model.Section;
  */
 final class Layers {
 
+  /** Around a lining that is drawn from the face of its duct inwards, and the duct. */
+  private static final double AS_WIDE_M = 0.001;
+
   /** Outer sizes of one covering drawn twice. */
   private static final double SAME_SIZE_M = 0.001;
 
@@ -68,7 +71,7 @@ final class Layers {
           outer != null
               && section != null
               && (kind == Kind.DUCT_SEGMENT || (kind == Kind.DUCT_FITTING && drawn == form))
-              && outer.perimeterM() < section.perimeterM();
+              && outer.perimeterM() <= section.perimeterM() + AS_WIDE_M;
       return within || names.all().stream().anyMatch(Words::isLining);
     }
   }

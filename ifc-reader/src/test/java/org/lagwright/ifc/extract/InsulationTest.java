@@ -296,10 +296,11 @@ class InsulationTest {
     assertThat(mm(Objects.requireNonNull(element(model, 1).lining()))).isEqualTo(25);
   }
 
-  @Test
-  void coveringDrawnInsideADuctIsALiningWhateverItsName() {
-    MepModel model =
-        read(DUCT + covering(2, "Board", "IFCRECTANGLEPROFILEDEF(.AREA.,$,$,440.,305.)", 0, 2500));
+  @ParameterizedTest(name = "{0} x {1} in a duct of 450 x 315")
+  @CsvSource({"440, 305", "450, 315", "450.0001, 315.0001"})
+  void coveringDrawnInsideADuctIsALiningWhateverItsName(double widthMm, double heightMm) {
+    String board = "IFCRECTANGLEPROFILEDEF(.AREA.,$,$,%s,%s)".formatted(widthMm, heightMm);
+    MepModel model = read(DUCT + covering(2, "Board", board, 0, 2500));
 
     assertThat(element(model, 1).existingInsulation()).isNull();
     assertThat(element(model, 1).lining()).isNotNull();
