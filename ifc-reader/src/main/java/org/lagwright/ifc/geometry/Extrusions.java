@@ -46,7 +46,8 @@ final class Extrusions {
   }
 
   private static Shape straight(Profile profile, Vec axis, Evidence length, ShapeHints hints) {
-    Shape coaxial = hints.straight() ? coaxial(profile, axis, length, hints) : null;
+    boolean several = hints.straight() && !profile.parts().isEmpty();
+    Shape coaxial = several ? coaxial(profile, axis, length, hints) : null;
     if (coaxial != null) {
       return coaxial;
     }
@@ -62,7 +63,7 @@ final class Extrusions {
     return shape != null ? shape : onlyLength(profile, axis, length);
   }
 
-  /** A pipe and what lies around it, drawn as one profile of several parts; null for any other. */
+  /** A pipe and what lies around it, drawn as one profile of several parts; null for others. */
   private static @Nullable Shape coaxial(
       Profile profile, Vec axis, Evidence length, ShapeHints hints) {
     List<CoaxialBody.Part> parts = new ArrayList<>();
@@ -74,9 +75,7 @@ final class Extrusions {
       parts.add(new CoaxialBody.Part(shape, bore == null || !hollow ? null : bore.section()));
       shapes.add(shape);
     }
-    return shapes.isEmpty() || !CoaxialBody.mayBe(shapes)
-        ? null
-        : CoaxialBody.of(parts, shapes.get(0), length.step());
+    return CoaxialBody.mayBe(shapes) ? CoaxialBody.of(parts, shapes.get(0), length.step()) : null;
   }
 
   /** The profile is unknown, so the depth is a length only if nothing better turns up. */

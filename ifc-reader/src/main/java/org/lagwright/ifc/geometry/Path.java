@@ -123,26 +123,29 @@ record Path(List<Leg> legs) {
         Vec from = last.end().minus(in.times(tangentM));
         Vec to = next.start().plus(out.times(tangentM));
         Vec u = in.cross(in.cross(out).unit()).times(radiusM);
-        addLine(last.start(), from, rounded);
+        add(new Leg.Line(last.start(), from), rounded);
         rounded.add(new Leg.Arc(from.minus(u), u, in.times(radiusM), turn));
         last = new Leg.Line(to, next.end());
       } else {
-        rounded.add(last);
+        add(last, rounded);
         last = next;
       }
     }
-    addLine(last.start(), last.end(), rounded);
+    add(last, rounded);
     return new Path(rounded);
   }
 
-  private static void addLine(Vec from, Vec to, List<Leg> into) {
-    if (from.distanceTo(to) > SAME_POINT_M) {
-      into.add(new Leg.Line(from, to));
+  private static void add(Leg leg, List<Leg> into) {
+    if (leg.lengthM() > SAME_POINT_M) {
+      into.add(leg);
     }
   }
 
   /** A row of chords of one circle as the arc that they stand for; any other path as it is. */
   Path asArc() {
+    if (legs.size() < FEWEST_CHORDS) {
+      return this;
+    }
     List<Vec> points = new ArrayList<>(legs.size() + 1);
     points.add(first().start());
     double finestRad = Double.MAX_VALUE;
@@ -156,10 +159,7 @@ record Path(List<Leg> legs) {
       finestRad = Math.min(finestRad, corner);
     }
     Leg.Arc arc =
-        legs.size() < FEWEST_CHORDS
-            ? null
-            : Curves.arcThrough(
-                points.get(0), points.get(legs.size() / 2), points.get(legs.size()));
+        Curves.arcThrough(points.get(0), points.get(legs.size() / 2), points.get(legs.size()));
     return arc != null && finestRad < COARSEST_RAD && holds(arc, points, finestRad)
         ? new Path(List.of(arc))
         : this;

@@ -34,7 +34,7 @@ record Profile(
   }
 
   Profile in(Frame frame) {
-    List<Profile> placed = new ArrayList<>(parts.size());
+    List<Profile> placed = parts.isEmpty() ? parts : new ArrayList<>(parts.size());
     for (Profile part : parts) {
       placed.add(part.in(frame));
     }
