@@ -37,8 +37,8 @@ final class WeakSources {
   /** What went wrong where a body was measured and its figures stand, or gives none. */
   static void noteBody(Draft draft) {
     List<String> problems = draft.shape().problems();
-    boolean drawn = draft.section() == null || !isWeak(draft.section());
-    if (!problems.isEmpty() && drawn) {
+    boolean used = draft.section() == null || !isWeak(draft.section());
+    if (!problems.isEmpty() && used && draft.shape().isDrawn()) {
       draft.note(
           ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, String.join("; ", problems));
     }

@@ -46,7 +46,8 @@ final class BSpline {
         || (weighted && weights.length != control.size())) {
       return null;
     }
-    return sample(degree, knots, control, weights, steps);
+    Path path = sample(degree, knots, control, weights, steps);
+    return path.isEmpty() ? null : path;
   }
 
   static double[] knots(double[] multiplicities, double[] values) {

@@ -33,6 +33,10 @@ public record Shape(
     List<String> problems,
     @Nullable Sheath sheath) {
 
+  static final String NO_REPRESENTATION = "no representation";
+
+  static final String NO_BODY = "no body representation";
+
   /** Of what was not measured, and need not be. */
   public static final Shape NOTHING =
       new Shape(Form.UNKNOWN, null, null, null, null, List.of(), List.of());
@@ -72,6 +76,11 @@ public record Shape(
   /** The same box along its other edges, the longer one first; empty if it may not lie so. */
   public List<Shape> otherReadings() {
     return Prism.otherReadings(this);
+  }
+
+  /** False if the file draws nothing that could be measured. */
+  public boolean isDrawn() {
+    return !problems.contains(NO_REPRESENTATION) && !problems.contains(NO_BODY);
   }
 
   /** A shape of which nothing is known, with the reason. */

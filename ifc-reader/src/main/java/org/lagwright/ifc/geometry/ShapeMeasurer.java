@@ -65,7 +65,7 @@ public final class ShapeMeasurer {
       }
     }
     return Shape.unmeasured(
-        product.has("Representation") ? "no body representation" : "no representation");
+        product.has("Representation") ? Shape.NO_BODY : Shape.NO_REPRESENTATION);
   }
 
   /** The shape of the first body that gives a section; of the first body if none does. */

@@ -80,6 +80,26 @@ class HostileGeometryTest {
               + "#103=IFCEXTRUDEDAREASOLID(#104,#14,#13,1000.);\n"
               + "#104=IFCCIRCLEPROFILEDEF(.AREA.,$,#16,50.);\n"
               + "#110=IFCCARTESIANTRANSFORMATIONOPERATOR3DNONUNIFORM($,$,#10,2.,$,1.,3.);\n",
+          "#100=IFCBOOLEANCLIPPINGRESULT(.DIFFERENCE.,#101,#110);\n"
+              + "#101=IFCREVOLVEDAREASOLID(#102,#14,#103,1.5);\n"
+              + "#102=IFCCIRCLEPROFILEDEF(.AREA.,$,#16,50.);\n"
+              + "#103=IFCAXIS1PLACEMENT(#104,#12);\n#104=IFCCARTESIANPOINT((300.,0.,0.));\n"
+              + "#110=IFCHALFSPACESOLID(#111,.F.);\n#111=IFCPLANE(#112);\n"
+              + "#112=IFCAXIS2PLACEMENT3D(#104,#113,#12);\n#113=IFCDIRECTION((-1.,0.,-1.));\n",
+          "#100=IFCBOOLEANRESULT(.DIFFERENCE.,#101,#102);\n"
+              + "#101=IFCRIGHTCIRCULARCONE(#14,300.,60.);\n#102=IFCBLOCK(#14,200.,200.,200.);\n",
+          "#100=IFCREVOLVEDAREASOLID(#101,#14,#103,6.283185307179586);\n"
+              + "#101=IFCARBITRARYCLOSEDPROFILEDEF(.AREA.,$,#102);\n"
+              + "#102=IFCPOLYLINE((#15,#104,#105,#106,#15));\n#103=IFCAXIS1PLACEMENT(#10,#12);\n"
+              + "#104=IFCCARTESIANPOINT((57.,0.));\n#105=IFCCARTESIANPOINT((38.,150.));\n"
+              + "#106=IFCCARTESIANPOINT((0.,150.));\n",
+          "#100=IFCEXTRUDEDAREASOLID(#101,#14,#13,2500.);\n"
+              + "#101=IFCCOMPOSITEPROFILEDEF(.AREA.,$,(#102,#103),$);\n"
+              + "#102=IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,#16,30.15,2.9);\n"
+              + "#103=IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,#16,60.15,30.);\n",
+          "#100=IFCSWEPTDISKSOLIDPOLYGONAL(#101,10.,8.,$,$,100.);\n"
+              + "#101=IFCPOLYLINE((#10,#102,#103));\n#102=IFCCARTESIANPOINT((100.,0.,0.));\n"
+              + "#103=IFCCARTESIANPOINT((100.,100.,0.));\n",
           new MeshText().bend(30, 90, 1, 8, 3).polygonal(100),
           new MeshText().bend(30, 90, 1, 8, 3).faceted(100));
 
