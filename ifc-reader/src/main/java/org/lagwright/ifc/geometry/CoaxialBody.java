@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
-import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 
@@ -77,11 +76,10 @@ final class CoaxialBody {
     this.lengthOfLongest = length;
   }
 
-  /** True if all items are straight solids, so that {@link #of} may tell them. */
+  /** True if all items are straight, so that {@link #of} may tell them. */
   static boolean mayBe(List<Shape> shapes) {
     for (Shape shape : shapes) {
-      boolean solid = shape.section() != null && shape.section().how() == How.SOLID;
-      if (!solid || shape.form() != Form.STRAIGHT || shape.ends().size() != 2) {
+      if (shape.section() == null || shape.form() != Form.STRAIGHT || shape.ends().size() != 2) {
         return false;
       }
     }
@@ -212,7 +210,7 @@ final class CoaxialBody {
       return own;
     }
     Candidate<Section> lost =
-        new Candidate<>(end.section.value(), How.SOLID, end.section.evidence(), END_ONLY);
+        new Candidate<>(end.section.value(), end.section.how(), end.section.evidence(), END_ONLY);
     return new Measured<>(own.value(), own.how(), own.evidence(), List.of(lost));
   }
 
@@ -222,7 +220,7 @@ final class CoaxialBody {
         ? lengthOfLongest
         : Measured.of(
             lengthM,
-            How.SOLID,
+            lengthOfLongest.how(),
             new Evidence(step, "body of " + layers.size() + " items", "from end to end"));
   }
 

@@ -78,6 +78,27 @@ final class MainWall {
         : with(shape, wall, end, mesh.faces().size());
   }
 
+  /** The bore of a round straight mesh that runs along most of it, null if there is none. */
+  static @Nullable Section bore(Mesh mesh, Shape shape) {
+    Measured<Section> outside = shape.section();
+    if (outside == null
+        || !(outside.value() instanceof Section.Round)
+        || shape.ends().size() != 2) {
+      return null;
+    }
+    MainWall wall = new MainWall(mesh, shape, ShapeHints.NONE);
+    double narrowestM = outside.value().largestSideM() / 2 * (1 - 2 * LEVEL);
+    List<double[]> left = List.<double[]>of(new double[] {0, wall.lengthM});
+    double boreM = 0;
+    for (Reach reach : wall.reaches(null)) {
+      if (reach.wall && reach.farM < narrowestM) {
+        left = minus(left, reach);
+        boreM = Math.max(boreM, reach.farM);
+      }
+    }
+    return Spans.sum(left) < (1 - MOST) * wall.lengthM ? new Section.Round(2 * boreM) : null;
+  }
+
   private static Shape with(Shape shape, Section wall, Measured<Section> end, int faces) {
     Evidence evidence =
         new Evidence(end.evidence().step(), "wall along most of the length", faces + " faces");

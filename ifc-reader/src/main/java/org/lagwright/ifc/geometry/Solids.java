@@ -75,9 +75,15 @@ final class Solids {
     }
     List<CoaxialBody.Part> parts = new ArrayList<>(items.size());
     for (int i = 0; i < items.size(); i++) {
-      parts.add(new CoaxialBody.Part(shapes.get(i), bores.of(items.get(i))));
+      parts.add(new CoaxialBody.Part(shapes.get(i), bore(items.get(i), shapes.get(i))));
     }
     return CoaxialBody.of(parts, largest, items.get(0).record().id());
+  }
+
+  private @Nullable Section bore(Item item, Shape shape) {
+    boolean faces = shape.section() != null && shape.section().how() == How.MESH;
+    Mesh mesh = faces ? meshes.read(item) : null;
+    return mesh == null ? bores.of(item) : MainWall.bore(mesh, shape);
   }
 
   /** A union is the bodies it joins, as other programs write them side by side. */

@@ -202,6 +202,30 @@ class CoaxialBodyTest {
   }
 
   @Test
+  void shellOfFacesAroundAPipeOfFacesIsToldToo() {
+    MeshText pipe = turned(new double[] {0.03, 0}, new double[] {0.03, 2});
+    MeshText shell = new MeshText();
+    int[][] rings = new int[4][];
+    double[][] corners = {{0.03, 0}, {0.06, 0}, {0.06, 2}, {0.03, 2}};
+    for (int i = 0; i < rings.length; i++) {
+      rings[i] = shell.ring(new double[] {0, 0, corners[i][1]}, X, Y, corners[i][0], 24);
+    }
+    for (int i = 0; i < rings.length; i++) {
+      shell.wall(rings[i], rings[(i + 1) % rings.length]);
+    }
+    Shape shape =
+        TinyModel.measure(
+            TinyModel.body(
+                TinyModel.AT_ORIGIN, "#100,#200", pipe.triangulated(100) + shell.triangulated(200)),
+            TinyModel.METRES,
+            SEGMENT);
+    Sheath sheath = Objects.requireNonNull(shape.sheath());
+    assertThat(sheath.inner().value().largestSideM()).isCloseTo(0.06, within(1e-6));
+    assertThat(sheath.outer().largestSideM()).isCloseTo(0.12, within(1e-6));
+    assertThat(sheath.share()).isCloseTo(1, within(1e-6));
+  }
+
+  @Test
   void socketOfAMeshIsNotTheSizeOfThePipe() {
     Shape shape =
         mesh(
