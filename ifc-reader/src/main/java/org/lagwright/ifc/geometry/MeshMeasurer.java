@@ -44,8 +44,7 @@ final class MeshMeasurer {
     List<Found> atPorts = atPorts(found);
     // a cap has an end without a port, which tells its length
     boolean onePort = atPorts.size() == 1 && found.size() == 2;
-    boolean allMet =
-        !atPorts.isEmpty() && atPorts.size() == hints.portsM().size() && !onePort;
+    boolean allMet = !atPorts.isEmpty() && atPorts.size() == hints.portsM().size() && !onePort;
     List<Found> ends =
         PolygonReading.asCircles(allMet ? atPorts : choose(found), hints.stated().diametersM());
     Prism straight = prism.of(ends);

@@ -15,6 +15,9 @@ final class Solids {
   /** Bodies of a union that are looked at one by one; fittings have few. */
   private static final int MAX_OPERANDS = 100;
 
+  /** Boolean results of a body that are measured; a result may use another one twice. */
+  private static final int MAX_RESULTS = 200;
+
   private final int maxDepth;
   private final Bores bores;
   private final Extrusions extrusions;
@@ -39,17 +42,26 @@ final class Solids {
 
   /** One item is measured alone; of several the ends that stay free decide, else the largest. */
   Shape measure(List<Item> body, ShapeHints hints) {
-    return measure(body, hints, 0);
+    return measure(body, hints, 0, new Visits());
   }
 
-  private Shape measure(List<Item> body, ShapeHints hints, int depth) {
+  /** How many boolean results of a body were measured. */
+  private static final class Visits {
+    private int results;
+
+    boolean areTooMany() {
+      return ++results > MAX_RESULTS;
+    }
+  }
+
+  private Shape measure(List<Item> body, ShapeHints hints, int depth, Visits visits) {
     List<Item> items = new ArrayList<>();
     for (Item item : body) {
       addOperands(item, items, depth);
     }
     List<Shape> shapes = new ArrayList<>();
     for (Item item : items) {
-      shapes.add(measure(item, hints, depth));
+      shapes.add(measure(item, hints, depth, visits));
     }
     Shape largest = shapes.get(0);
     for (Shape shape : shapes) {
@@ -147,10 +159,10 @@ final class Solids {
     return section == null ? 0 : section.perimeterM() * (lengthM == null ? 0.001 : lengthM);
   }
 
-  private Shape measure(Item item, ShapeHints hints, int depth) {
+  private Shape measure(Item item, ShapeHints hints, int depth, Visits visits) {
     IfcRecord record = item.record();
     if (record.is("IfcBooleanResult") || record.is("IfcCsgSolid")) {
-      Shape shape = combined(item, hints, depth);
+      Shape shape = combined(item, hints, depth, visits);
       return depth == 0 && Primitives.isPointed(shape)
           ? Shape.unmeasured(record + ": cone that comes to a point")
           : shape;
@@ -186,26 +198,26 @@ final class Solids {
     return MainWall.in(mesh, new MeshMeasurer(mesh, step, what, hints, how).measure(), hints);
   }
 
-  private Shape combined(Item item, ShapeHints hints, int depth) {
+  private Shape combined(Item item, ShapeHints hints, int depth, Visits visits) {
     IfcRecord record = item.record();
     boolean csg = record.is("IfcCsgSolid");
     IfcRecord first = record.ref(csg ? "TreeRootExpression" : "FirstOperand");
-    if (first == null || depth >= maxDepth) {
-      return Shape.unmeasured(record + ": first operand missing or too deep");
+    if (first == null || depth >= maxDepth || visits.areTooMany()) {
+      return Shape.unmeasured(record + ": first operand missing, too deep or one of too many");
     }
     Item body = new Item(first, item.frame());
     if (csg) {
-      return measure(body, hints, depth + 1);
+      return measure(body, hints, depth + 1, visits);
     }
-    return clippings.cut(record, uncut(body, hints, depth + 1), item.frame());
+    return clippings.cut(record, uncut(body, hints, depth + 1, visits), item.frame());
   }
 
   /** What is cut: bodies that were joined before, the cone that is no pipe before, or one body. */
-  private Shape uncut(Item body, ShapeHints hints, int depth) {
+  private Shape uncut(Item body, ShapeHints hints, int depth, Visits visits) {
     return isUnion(unwrapped(body.record()))
-        ? measure(List.of(body), hints, depth)
+        ? measure(List.of(body), hints, depth, visits)
         : body.record().is("IfcRightCircularCone")
             ? primitives.cone(body)
-            : measure(body, hints, depth);
+            : measure(body, hints, depth, visits);
   }
 }
