@@ -49,12 +49,10 @@ final class OutlineFit {
       return null;
     }
     Vec n = normal.unit();
-    Outline rectangle = rectangle(corners(loop), n);
-    if (rectangle != null) {
-      return rectangle;
-    }
-    Outline circle = circle(loop, origin, n);
-    return circle != null ? circle : oval(loop, n, normal.norm());
+    Outline found = rectangle(corners(loop), n);
+    found = found == null ? circle(loop, origin, n) : found;
+    found = found == null ? oval(loop, n, normal.norm()) : found;
+    return found == null || !found.isUsable() ? null : found;
   }
 
   /** Newell's sum: at right angles to the loop, as long as its area. */

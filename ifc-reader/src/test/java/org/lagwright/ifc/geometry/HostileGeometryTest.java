@@ -118,6 +118,29 @@ class HostileGeometryTest {
     }
   }
 
+  /** A rectangular tee, 600 mm x 500 mm x 300 mm, with one corner of its branch far away. */
+  @Test
+  void aCornerBeyondAllMeasureEndsInAShape() {
+    String model =
+        """
+        #101=IFCCARTESIANPOINTLIST3D(((-300.,250.,-150.),(-300.,250.,150.),(300.,250.,150.),
+        (300.,250.,-150.),(-300.,-250.,150.),(300.,-250.,150.),(-300.,-250.,-150.),
+        (300.,-250.,-150.),(-150.,-250.,-150.),(-150.,-250.,-100.),(-300.,-250.,-100.),
+        (-150.,-250.,100.),(-300.,-250.,100.),(-150.,-250.,150.),(150.,-250.,-150.),
+        (150.,-250.,-100.),(150.,-250.,100.),(150.,-250.,150.),(300.,-250.,-100.),
+        (300.,-250.,100.),(-150.,-400.,-100.),(-150.,-400.,100.),(150.,-400.,100.),
+        (150.,1.E308,-100.)));
+        #100=IFCTRIANGULATEDFACESET(#101,$,.T.,((1,2,3),(1,3,4),(5,6,3),(5,3,2),(7,1,4),
+        (7,4,8),(7,9,10),(7,10,11),(11,10,12),(11,12,13),(13,12,14),(13,14,5),(9,15,16),
+        (9,16,10),(12,17,18),(12,18,14),(15,8,19),(15,19,16),(16,19,20),(16,20,17),
+        (17,20,6),(17,6,18),(21,22,12),(21,12,10),(16,17,23),(16,23,24),(22,23,17),
+        (22,17,12),(10,16,24),(10,24,21)),$);
+        """;
+    ShapeHints hints = new ShapeHints(List.of(), null, false);
+
+    assertThat(isFinite(TinyModel.item(TinyModel.MM_RAD, hints, model))).isTrue();
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"UNION", "DIFFERENCE", "INTERSECTION"})
   void resultsThatUseTheOneBeforeTwiceAreNotFollowedForEver(String operator) {
