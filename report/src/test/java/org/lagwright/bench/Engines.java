@@ -27,15 +27,16 @@ record Engines(Path root, Path node, Path work) {
   static final int HEAP_MB = 224;
 
   /**
-   * What extraction starts with besides: memory is taken in large pieces and soon used again, and
-   * what lives on is moved out of the way at once.
+   * What extraction starts with besides: memory is taken in large pieces and soon used again, what
+   * lives on is moved out of the way at once, and nothing is kept for tools that watch.
    */
   static final List<String> EXTRACT_FLAGS =
       List.of(
           "-XX:TieredStopAtLevel=1",
           "-Xms" + HEAP_MB + "m",
-          "-Xmn24m",
+          "-Xmn40m",
           "-XX:MaxTenuringThreshold=1",
+          "-XX:-UsePerfData",
           "-XX:+UseTransparentHugePages");
 
   /** A takeoff of more than this takes many minutes, most of them for cutting plans. */
