@@ -131,8 +131,7 @@ final class BelongingReader {
 
   /** Names of the materials of an element; of its type if it has none of its own. */
   List<String> materialsOf(long element) {
-    long[] own = relations.materialsOf(element);
-    long[] ids = own.length == 0 ? relations.materialsOf(relations.typeOf(element)) : own;
+    long[] ids = relations.materialsOf(element);
     if (ids.length < 2) {
       return ids.length == 0 ? List.of() : namesIn(ids[0]);
     }

@@ -31,9 +31,6 @@ final class CrossJoints {
   /** Ends that face each other may be out of line by this: 10 degrees. */
   private static final double FACING = -Math.cos(Math.toRadians(10));
 
-  /** An end and a port of the same element this near are one. */
-  private static final double SAME_PLACE_M = 0.02;
-
   private record Loose(MepElement element, OpenEnd end) {}
 
   private record Touch(int a, int b, double distanceM) {}
@@ -204,7 +201,8 @@ final class CrossJoints {
     List<Port> ports = new ArrayList<>(element.ports());
     for (int i = 0; i < ports.size(); i++) {
       Port port = ports.get(i);
-      boolean here = port.positionM() != null && port.positionM().distanceM(atM) < SAME_PLACE_M;
+      Point placeM = port.positionM();
+      boolean here = placeM != null && placeM.distanceM(atM) < JointMaker.SAME_PLACE_M;
       if (here && port.connectedTo() == null) {
         ports.set(i, port.touching(other, atM, loose.end.outward(), tap));
         joining.change(element.toBuilder().ports(ports).build());

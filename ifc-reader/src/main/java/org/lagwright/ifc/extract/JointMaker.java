@@ -12,7 +12,10 @@ import org.lagwright.ifc.model.Port;
 /** Puts joints that were found by touch among the ports of an element. */
 final class JointMaker {
 
-  /** An end of a body and a port of the same element this near are one. */
+  /**
+   * An end of a body and a port or joint of the same element this near are one; they lie up to 15
+   * mm apart in public files.
+   */
   static final double SAME_PLACE_M = 0.02;
 
   private JointMaker() {}

@@ -159,13 +159,9 @@ final class KindReader {
    * first telling name speaks of nothing else: a pipe with a heating cable is a pipe.
    */
   private static boolean isNeither(Kind kind, List<String> texts) {
-    for (String text : texts) {
-      if (Words.line(text) != null) {
-        boolean french = kind == Kind.DUCT_SEGMENT || kind == Kind.DUCT_FITTING;
-        return Words.isNeitherPipeNorDuct(text) && !(french && Words.isConduit(text));
-      }
-    }
-    return false;
+    String text = telling(texts);
+    boolean french = kind == Kind.DUCT_SEGMENT || kind == Kind.DUCT_FITTING;
+    return text != null && Words.isNeitherPipeNorDuct(text) && !(french && Words.isConduit(text));
   }
 
   /** Manifolds come as segments. */
@@ -183,12 +179,11 @@ final class KindReader {
     return flexible ? new Reading(byClass.kind(), Form.FLEXIBLE) : byClass;
   }
 
-  /** What the first telling name speaks of, null if none tells. */
-  private static Words.@Nullable Line line(List<String> texts) {
+  /** The first name that speaks of pipes, ducts or neither, null if none does. */
+  private static @Nullable String telling(List<String> texts) {
     for (String text : texts) {
-      Words.Line line = Words.line(text);
-      if (line != null) {
-        return line;
+      if (Words.line(text) != null) {
+        return text;
       }
     }
     return null;
@@ -240,7 +235,8 @@ final class KindReader {
    */
   private static Reading general(IfcRecord element, @Nullable IfcRecord type, Names names) {
     List<String> texts = element.is("IfcFlowSegment") ? names.ofTypeElseOwn() : names.all();
-    Words.Line line = line(texts);
+    String telling = telling(texts);
+    Words.Line line = telling == null ? null : Words.line(telling);
     if (line == Words.Line.NEITHER) {
       return new Reading(Kind.OTHER, Form.UNKNOWN);
     }

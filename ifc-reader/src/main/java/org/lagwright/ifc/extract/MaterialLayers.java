@@ -34,7 +34,7 @@ final class MaterialLayers {
 
   /** All layers of a covering together in metres, null if it has none. */
   @Nullable Double thicknessM(long covering) {
-    for (long id : any ? materials(covering) : Links.NONE) {
+    for (long id : any ? relations.materialsOf(covering) : Links.NONE) {
       double sumM = 0;
       for (IfcRecord layer : layers(id)) {
         sumM += metres(layer);
@@ -48,7 +48,7 @@ final class MaterialLayers {
 
   /** Layers of a pipe or duct that are called insulation; empty if it has none. */
   Optional<ExistingInsulation> insulationOn(long element) {
-    for (long id : any ? materials(element) : Links.NONE) {
+    for (long id : any ? relations.materialsOf(element) : Links.NONE) {
       Optional<ExistingInsulation> known = insulation.get(id);
       if (known == null) {
         known = insulationIn(id);
@@ -59,11 +59,6 @@ final class MaterialLayers {
       }
     }
     return Optional.empty();
-  }
-
-  private long[] materials(long element) {
-    long[] own = relations.materialsOf(element);
-    return own.length > 0 ? own : relations.materialsOf(relations.typeOf(element));
   }
 
   private Optional<ExistingInsulation> insulationIn(long material) {

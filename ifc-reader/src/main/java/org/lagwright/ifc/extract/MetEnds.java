@@ -16,9 +16,6 @@ import org.lagwright.ifc.model.Section;
  */
 record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined, int ways) {
 
-  /** Joints and drawn ends this near are one. */
-  private static final double SAME_PLACE_M = 0.02;
-
   /** The sizes met, in the order of the ends; empty unless every end is known. */
   List<Section> sections() {
     List<Section> sections =
@@ -73,7 +70,7 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
 
   private @Nullable Section metNear(Point atM) {
     Section nearest = null;
-    double leastM = SAME_PLACE_M;
+    double leastM = JointMaker.SAME_PLACE_M;
     for (Neighbours.Joint joint : joints) {
       if (joint.met() != null && distanceM(joint, atM) < leastM) {
         nearest = joint.met().section();

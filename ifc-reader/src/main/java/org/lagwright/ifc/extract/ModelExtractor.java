@@ -64,6 +64,7 @@ public final class ModelExtractor {
   private final DraftReader reader;
   private final BelongingReader belongings;
   private final ShapeMeasurer shapes;
+  private final ProfileReader profiles;
   private final Workers workers;
   private final List<Finding> findings = new ArrayList<>();
   private final RepeatedProperties repeated = new RepeatedProperties();
@@ -100,6 +101,7 @@ public final class ModelExtractor {
     this.ports = new PortReader(file, relations, placements, source.index());
     this.belongings = new BelongingReader(file, relations);
     this.shapes = new ShapeMeasurer(file, units.geometry(), placements);
+    this.profiles = new ProfileReader(file, relations, shapes, units.lengthM());
     this.reader =
         new DraftReader(
             file, relations, properties, ports, shapes, units.lengthM(), vocabulary, folding);
@@ -236,7 +238,6 @@ public final class ModelExtractor {
     Placeholders placeholders = new Placeholders(seen, source.index());
     findings.addAll(placeholders.findings());
     double lengthUnitM = units.lengthM();
-    ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
     NominalSizes nominals = new NominalSizes(placeholders, lengthUnitM);
     StatedSections stated = new StatedSections(placeholders, nominals, profiles, lengthUnitM);
     SegmentSections sections = new SegmentSections(stated, profiles, lengthUnitM);
@@ -263,11 +264,9 @@ public final class ModelExtractor {
    * @param systems given every system that an element belongs to, in the order they turn up
    */
   private List<MepElement> elements(Drafts drafts, Identities identities, Set<MepSystem> systems) {
-    double lengthUnitM = units.lengthM();
-    ProfileReader profiles = new ProfileReader(file, relations, shapes, lengthUnitM);
     InsulationReader insulation =
         new InsulationReader(
-            file, relations, belongings, drafts, shapes, profiles, reader, lengthUnitM);
+            file, relations, belongings, drafts, shapes, profiles, reader, units.lengthM());
     insulation.read();
     Making making =
         new Making(

@@ -19,9 +19,6 @@ final class Neighbours {
   /** Flange, gasket, valve, flange: four steps are usual; chains beyond this are not one size. */
   private static final int FARTHEST = 8;
 
-  /** Joined ports and ends lie up to 15 mm apart in public files. */
-  private static final double SAME_PLACE_M = 0.02;
-
   /**
    * A size found next door.
    *
@@ -122,7 +119,7 @@ final class Neighbours {
     }
     ShapeEnd nearest = null;
     for (ShapeEnd end : next.shape().ends()) {
-      double bestM = nearest == null ? SAME_PLACE_M : nearest.centreM().distanceM(portM);
+      double bestM = nearest == null ? JointMaker.SAME_PLACE_M : nearest.centreM().distanceM(portM);
       nearest = end.centreM().distanceM(portM) < bestM ? end : nearest;
     }
     Point out = nearest == null ? alongPorts(next, portM) : nearest.outward();
@@ -134,7 +131,7 @@ final class Neighbours {
     List<Port> ports = segment.ports();
     Point a = ports.size() == 2 ? ports.get(0).positionM() : null;
     Point b = ports.size() == 2 ? ports.get(1).positionM() : null;
-    if (a == null || b == null || !(a.distanceM(b) > SAME_PLACE_M)) {
+    if (a == null || b == null || !(a.distanceM(b) > JointMaker.SAME_PLACE_M)) {
       return null;
     }
     Point near = a.distanceM(atM) < b.distanceM(atM) ? a : b;
@@ -196,7 +193,7 @@ final class Neighbours {
       return false;
     }
     Axis axis = Axis.between(ends.get(0).centreM(), ends.get(1).centreM());
-    return axis.at(axis.along(atM)).distanceM(atM) < SAME_PLACE_M
+    return axis.at(axis.along(atM)).distanceM(atM) < JointMaker.SAME_PLACE_M
         && Math.abs(axis.cosine(out)) > SideSearch.STEEPEST;
   }
 
@@ -207,7 +204,7 @@ final class Neighbours {
     }
     boolean body = FittingMeasurer.isWiderThanItsPipe(fitting.form);
     ShapeEnd nearest = null;
-    double nearestM = SAME_PLACE_M;
+    double nearestM = JointMaker.SAME_PLACE_M;
     for (ShapeEnd end : fitting.shape().ends()) {
       double distanceM = end.centreM().distanceM(portM);
       if (distanceM < nearestM) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
@@ -93,17 +92,27 @@ final class PlaceReader implements Premises {
     Structure inSpace = spaceOf(element.id(), contained, middle, basis);
     Structure onStorey = storeyOf(element.id(), contained, inSpace, middle, basis);
     Boolean external = externalOf(contained, inSpace, draft.properties(), basis);
-    OfStorey storey = onStorey.ofStorey;
+    IfcRecord building = contained.building == null ? onStorey.building : contained.building;
+    return place(building, onStorey.ofStorey, inSpace.space, external, middle, shared(basis));
+  }
+
+  private static Place place(
+      @Nullable IfcRecord building,
+      @Nullable OfStorey storey,
+      @Nullable IfcRecord space,
+      @Nullable Boolean external,
+      @Nullable Point middle,
+      List<Evidence> basis) {
     Double floorM = storey == null ? null : storey.floorM;
     return new Place(
-        buildingName(contained.building == null ? onStorey.building : contained.building),
+        building == null ? null : building.text("Name"),
         storey == null ? null : storey.name,
         storey == null ? null : storey.elevationM,
-        inSpace.space == null ? null : spaceName(inSpace.space),
+        space == null ? null : spaceName(space),
         external,
         middle,
         floorM == null || middle == null ? null : Double.valueOf(middle.z() - floorM),
-        shared(basis));
+        basis);
   }
 
   @Override
@@ -119,20 +128,11 @@ final class PlaceReader implements Premises {
     }
     List<Evidence> basis = new ArrayList<>();
     basis.add(evidence(around.space, IN_ITS_BODY));
-    OfStorey storey = around.ofStorey;
-    if (storey != null) {
-      basis.add(evidence(Objects.requireNonNull(around.storey), OF_ITS_SPACE));
+    if (around.storey != null) {
+      basis.add(evidence(around.storey, OF_ITS_SPACE));
     }
-    Double floorM = storey == null ? null : storey.floorM;
-    return new Place(
-        buildingName(around.building),
-        storey == null ? null : storey.name,
-        storey == null ? null : storey.elevationM,
-        spaceName(around.space),
-        externalOf(around, around, List.of(), basis),
-        worldM,
-        floorM == null ? null : Double.valueOf(worldM.z() - floorM),
-        basis);
+    Boolean external = externalOf(around, around, List.of(), basis);
+    return place(around.building, around.ofStorey, around.space, external, worldM, basis);
   }
 
   private static void notePlacement(IfcRecord element, Draft draft) {
@@ -338,10 +338,6 @@ final class PlaceReader implements Premises {
 
   private static boolean isRoom(IfcRecord record) {
     return record.is("IfcSpace") || record.is("IfcExternalSpatialStructureElement");
-  }
-
-  private static @Nullable String buildingName(@Nullable IfcRecord building) {
-    return building == null ? null : building.text("Name");
   }
 
   /** Its names, and with them what its class tells and its names may not. */

@@ -37,9 +37,7 @@ final class ProfileReader {
 
   /** The largest section of the material profiles of an element; null if it has none. */
   @Nullable Measured<Section> ofMaterial(long element) {
-    long[] own = relations.materialsOf(element);
-    long[] ids = own.length == 0 ? relations.materialsOf(relations.typeOf(element)) : own;
-    for (long id : ids) {
+    for (long id : relations.materialsOf(element)) {
       Optional<Measured<Section>> section = byMaterial.computeIfAbsent(id, this::sectionOf);
       if (section.isPresent()) {
         return section.get();

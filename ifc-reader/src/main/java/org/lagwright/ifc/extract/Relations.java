@@ -344,8 +344,10 @@ final class Relations {
     return tables.ownerOfPort.has(port);
   }
 
-  long[] materialsOf(long object) {
-    return tables.materialsOf.of(object);
+  /** Materials of an element; of its type if it has none of its own. */
+  long[] materialsOf(long element) {
+    long[] own = tables.materialsOf.of(element);
+    return own.length == 0 ? tables.materialsOf.of(typeOf(element)) : own;
   }
 
   long[] coveringsOf(long element) {
