@@ -30,17 +30,27 @@ record ArcPiece(Shape bend, Vec centre, Vec radial, Vec axis, double turnRad) {
       return null;
     }
     double turnRad = Math.toRadians(angle.value());
-    Vec from = bend.ends().get(0).out().times(-1);
-    Vec axis = from.cross(bend.ends().get(1).out()).unit();
+    Vec axis = axis(bend);
     double arcM = radius.value() * turnRad;
     if (turnRad > MOST_RAD
         || axis.isTiny()
         || Math.abs(arcM - lengthM.value()) > NO_TANGENT * arcM) {
       return null;
     }
-    Vec radial = from.cross(axis).times(radius.value());
-    Vec centre = bend.ends().get(0).centre().minus(radial);
+    Vec centre = centre(bend, radius.value());
+    Vec radial = bend.ends().get(0).centre().minus(centre);
     return new ArcPiece(bend, centre, radial, axis, turnRad);
+  }
+
+  private static Vec axis(Shape bend) {
+    return bend.ends().get(1).out().cross(bend.ends().get(0).out()).unit();
+  }
+
+  /** The centre of an arc; not a number where its ends are parallel. */
+  static Vec centre(Shape arc, double radiusM) {
+    Vec axis = axis(arc);
+    double knownM = axis.isTiny() ? Double.NaN : radiusM;
+    return arc.ends().get(0).centre().plus(arc.ends().get(0).out().cross(axis).times(knownM));
   }
 
   /** A point beside the centre line at a share of the turn; off lies across the first end. */

@@ -78,7 +78,7 @@ final class BendChain {
   private @Nullable Shape oneArc(List<Shape> arcs) {
     Shape first = arcs.get(0);
     Measured<Double> radius = first.bendRadiusM();
-    Vec centre = centre(first);
+    Vec centre = radius == null ? Vec.ZERO : ArcPiece.centre(first, radius.value());
     double lengthM = 0;
     double angleDeg = 0;
     List<ShapeEnd> ends = new ArrayList<>();
@@ -90,7 +90,7 @@ final class BendChain {
           || lengthOfArc == null
           || angle == null
           || arc.bendRadiusM() == null
-          || !(centre(arc).distanceTo(centre) < SAME_ARC * radius.value())
+          || !isNear(ArcPiece.centre(arc, arc.bendRadiusM().value()), centre, radius.value())
           || Math.abs(arc.bendRadiusM().value() - radius.value()) > SAME_ARC * radius.value()) {
         return null;
       }
@@ -111,14 +111,9 @@ final class BendChain {
             List.of());
   }
 
-  /** The centre of an arc, not a number where it is not known. */
-  private static Vec centre(Shape arc) {
-    Measured<Double> radius = arc.bendRadiusM();
-    Vec from = arc.ends().get(0).out().times(-1);
-    Vec axis = from.cross(arc.ends().get(1).out());
-    return radius == null || axis.isTiny()
-        ? Vec.X.times(Double.NaN)
-        : arc.ends().get(0).centre().plus(axis.unit().cross(from).times(radius.value()));
+  /** False also where a centre is not known. */
+  private static boolean isNear(Vec centre, Vec other, double radiusM) {
+    return centre.distanceTo(other) < SAME_ARC * radiusM;
   }
 
   private Shape severalBends(Ends.Joined joined) {
