@@ -63,7 +63,7 @@ final class AskedOf {
   }
 
   private Optional<SpecificationRow> findRow(Service service, String location, Section section) {
-    double sizeM = sizeM(section);
+    double sizeM = section.largestSideM();
     return demands.rows().stream()
         .filter(row -> row.fits(service.id(), location, sizeM))
         .findFirst();
@@ -73,15 +73,5 @@ final class AskedOf {
     String source = row.source();
     return new Asked.Specified(
         row.thicknessMm() / 1000, source == null ? "settings: specification" : source);
-  }
-
-  private static double sizeM(Section section) {
-    if (section instanceof Section.Round round) {
-      return round.outsideDiameterM();
-    } else if (section instanceof Section.Rectangular duct) {
-      return Math.max(duct.widthM(), duct.heightM());
-    }
-    Section.Oval duct = (Section.Oval) section;
-    return Math.max(duct.widthM(), duct.heightM());
   }
 }

@@ -9,8 +9,8 @@ import java.util.List;
  */
 final class InchSizes {
 
-  private static final double METRES_PER_INCH = 0.0254;
-  private static final double METRES_PER_FOOT = 0.3048;
+  static final double METRES_PER_INCH = 0.0254;
+  static final double METRES_PER_FOOT = 0.3048;
 
   /** Figures are rounded to hundredths of a millimetre. */
   private static final double WITHIN_MM = 0.05;

@@ -162,16 +162,10 @@ abstract class SideSearch<P> {
 
   /** From the surface of the main to a place; of a duct it may be either side. */
   private double gapM(Section main, double fromAxisM) {
-    if (main instanceof Section.Round round) {
-      return fromAxisM - round.outsideDiameterM() / 2;
-    }
-    double largeM = main.largestSideM() / 2;
-    double smallM = main.perimeterM() / 4 - largeM;
-    if (main instanceof Section.Oval oval) {
-      smallM = Math.min(oval.widthM(), oval.heightM()) / 2;
-    }
-    double toSmallM = fromAxisM - smallM;
-    return toSmallM <= toleranceM ? toSmallM : Math.abs(fromAxisM - largeM);
+    double toSmallM = fromAxisM - main.smallestSideM() / 2;
+    return toSmallM <= toleranceM || main instanceof Section.Round
+        ? toSmallM
+        : Math.abs(fromAxisM - main.largestSideM() / 2);
   }
 
   private boolean pointsInto(Loose<P> loose, Axis axis, Point foot) {

@@ -113,8 +113,8 @@ final class Clippings {
     @Override
     public Vec at(double turnRad, double share) {
       Vec off = ends.get(1).out().anyNormal().turned(ends.get(1).out(), turnRad);
-      double first = smallestHalfM(ends.get(0).section());
-      double last = smallestHalfM(ends.get(1).section());
+      double first = ends.get(0).section().smallestSideM() / 2;
+      double last = ends.get(1).section().smallestSideM() / 2;
       Vec middle = between(ends.get(0).centre(), ends.get(1).centre(), share);
       return middle.plus(off.times(within * (first + (last - first) * share)));
     }
@@ -126,7 +126,7 @@ final class Clippings {
     public Vec at(double turnRad, double share) {
       ShapeEnd first = arc.bend().ends().get(0);
       Vec off = first.out().anyNormal().turned(first.out(), turnRad);
-      return arc.at(off.times(AROUND * smallestHalfM(first.section())), share);
+      return arc.at(off.times(AROUND * first.section().smallestSideM() / 2), share);
     }
   }
 
@@ -191,14 +191,6 @@ final class Clippings {
 
   private static double between(double first, double last, double share) {
     return first + (last - first) * share;
-  }
-
-  private static double smallestHalfM(Section section) {
-    return section instanceof Section.Rectangular r
-        ? Math.min(r.widthM(), r.heightM()) / 2
-        : section instanceof Section.Oval o
-            ? Math.min(o.widthM(), o.heightM()) / 2
-            : section.largestSideM() / 2;
   }
 
   /** Keeps what lies on the side the normal points to. */

@@ -11,6 +11,9 @@ public sealed interface Section {
   /** Largest extent across in metres: the diameter or the longer side. */
   double largestSideM();
 
+  /** Smallest extent across in metres: the diameter or the shorter side. */
+  double smallestSideM();
+
   /** A pipe or a round duct. */
   record Round(double outsideDiameterM) implements Section {
     public Round {
@@ -24,6 +27,11 @@ public sealed interface Section {
 
     @Override
     public double largestSideM() {
+      return outsideDiameterM;
+    }
+
+    @Override
+    public double smallestSideM() {
       return outsideDiameterM;
     }
 
@@ -56,6 +64,11 @@ public sealed interface Section {
       return Math.max(widthM, heightM);
     }
 
+    @Override
+    public double smallestSideM() {
+      return Math.min(widthM, heightM);
+    }
+
     /** Spelled out: the compiler's own is put together when first asked, which takes long. */
     @Override
     public boolean equals(@Nullable Object other) {
@@ -79,14 +92,17 @@ public sealed interface Section {
 
     @Override
     public double perimeterM() {
-      double small = Math.min(widthM, heightM);
-      double large = Math.max(widthM, heightM);
-      return Math.PI * small + 2 * (large - small);
+      return Math.PI * smallestSideM() + 2 * (largestSideM() - smallestSideM());
     }
 
     @Override
     public double largestSideM() {
       return Math.max(widthM, heightM);
+    }
+
+    @Override
+    public double smallestSideM() {
+      return Math.min(widthM, heightM);
     }
 
     /** Spelled out: the compiler's own is put together when first asked, which takes long. */

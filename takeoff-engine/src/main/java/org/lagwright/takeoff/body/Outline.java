@@ -45,7 +45,7 @@ public record Outline(List<Corner> corners) {
           List.of(new Corner(u, v), new Corner(-u, v), new Corner(-u, -v), new Corner(u, -v)));
     }
     if (section instanceof Section.Oval o) {
-      double radiusM = Math.min(o.widthM(), o.heightM()) / 2;
+      double radiusM = o.smallestSideM() / 2;
       return round(radiusM * wider, o.widthM() / 2 - radiusM, o.heightM() / 2 - radiusM, count);
     }
     return round(section.largestSideM() / 2 * wider, 0, 0, count);

@@ -48,9 +48,8 @@ public record Ring(Section outer, @Nullable Section inner) {
       return r.widthM() * r.heightM();
     }
     if (section instanceof Section.Oval o) {
-      double smallM = Math.min(o.widthM(), o.heightM());
-      double largeM = Math.max(o.widthM(), o.heightM());
-      return Math.PI / 4 * smallM * smallM + smallM * (largeM - smallM);
+      double smallM = o.smallestSideM();
+      return Math.PI / 4 * smallM * smallM + smallM * (o.largestSideM() - smallM);
     }
     return Math.PI / 4 * section.largestSideM() * section.largestSideM();
   }

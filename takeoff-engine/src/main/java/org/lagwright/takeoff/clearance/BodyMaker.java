@@ -143,13 +143,7 @@ final class BodyMaker {
 
   /** The disc that the section holds whichever way it is turned. */
   private static Section within(Section section) {
-    if (section instanceof Section.Rectangular r) {
-      return new Section.Round(Math.min(r.widthM(), r.heightM()));
-    }
-    if (section instanceof Section.Oval o) {
-      return new Section.Round(Math.min(o.widthM(), o.heightM()));
-    }
-    return section;
+    return new Section.Round(section.smallestSideM());
   }
 
   /** Legs from each end to where the axes meet. */

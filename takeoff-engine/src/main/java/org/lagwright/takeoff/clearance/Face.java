@@ -33,7 +33,7 @@ record Face(Point centre, Point u, Point v, double halfWidthM, double halfHeight
       return new Face(centre, u, v, halfWidthM, r.heightM() / 2 + thicknessM, 0);
     }
     if (section instanceof Section.Oval o) {
-      double smallM = Math.min(o.widthM(), o.heightM());
+      double smallM = o.smallestSideM();
       double halfWidthM = (o.widthM() - smallM) / 2;
       double halfHeightM = (o.heightM() - smallM) / 2;
       return new Face(centre, u, v, halfWidthM, halfHeightM, smallM / 2 + thicknessM);

@@ -231,8 +231,8 @@ final class CoverMaker {
 
   private Outline outline() {
     if (shape.section() instanceof Section.Oval oval) {
-      double large = Math.max(oval.widthM(), oval.heightM());
-      double small = Math.min(oval.widthM(), oval.heightM());
+      double large = oval.largestSideM();
+      double small = oval.smallestSideM();
       return shape.level() ? new Outline.Stadium(large, small) : new Outline.Stadium(small, large);
     }
     return new Outline.Circle(shape.section().largestSideM() / 2);
