@@ -69,13 +69,24 @@ final class CrossJoints {
       if (!used.get(touch.a) && !used.get(touch.b)) {
         used.set(touch.a);
         used.set(touch.b);
-        attach(ends.get(touch.a), ends.get(touch.b).element.key(), false);
-        attach(ends.get(touch.b), ends.get(touch.a).element.key(), false);
+        boolean tap = isAtTheSide(ends.get(touch.a)) || isAtTheSide(ends.get(touch.b));
+        attach(ends.get(touch.a), ends.get(touch.b).element.key(), tap);
+        attach(ends.get(touch.b), ends.get(touch.a).element.key(), tap);
         count(model(touch.a), model(touch.b));
       }
     }
     joinSides(used);
     counts.forEach(this::note);
+  }
+
+  /** True for a port at the side of a straight piece. */
+  private static boolean isAtTheSide(Loose loose) {
+    for (Port port : loose.element.ports()) {
+      if (port.tap() && loose.end.positionM().equals(port.positionM())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private int model(int end) {

@@ -20,7 +20,8 @@ final class SidePorts {
   private SidePorts() {}
 
   /**
-   * Marks the ports at the side of a straight piece; {@link Draft#joints} holds the result.
+   * Marks the ports at the side of a straight piece, also those that nothing is connected to, as
+   * what touches them lies at the side all the same; {@link Draft#joints} holds the result.
    *
    * @return true if there are any
    */
@@ -36,7 +37,7 @@ final class SidePorts {
     boolean any = false;
     for (int i = 0; i < joints.size() && straight; i++) {
       Port port = joints.get(i);
-      if (port.connectedTo() != null && isAtTheSide(port, axis, ends.get(0), joints.size())) {
+      if (isAtTheSide(port, axis, ends.get(0), joints.size())) {
         joints.set(i, port.atTheSide());
         any = true;
       }

@@ -44,6 +44,7 @@ final class TouchingEnds {
    * An end of an element that may be joined.
    *
    * @param port index of its port among those of the element, -1 if it has none
+   * @param atTheSide true for a port at the side of a straight piece: what touches it is a branch
    * @param reading another reading of its body that this is an end of, null for the one at hand
    */
   record Loose(
@@ -52,6 +53,7 @@ final class TouchingEnds {
       @Nullable Point outward,
       @Nullable Section section,
       int port,
+      boolean atTheSide,
       @Nullable Shape reading) {}
 
   /**
@@ -144,13 +146,14 @@ final class TouchingEnds {
         seen[port] = true;
       }
       if (port < 0 || ports.get(port).connectedTo() == null) {
-        into.add(new Loose(draft, end.centreM(), end.outward(), end.section(), port, null));
+        into.add(new Loose(draft, end.centreM(), end.outward(), end.section(), port, false, null));
       }
     }
     for (int i = 0; i < seen.length; i++) {
       Port port = ports.get(i);
       if (!seen[i] && port.connectedTo() == null && port.positionM() != null) {
-        into.add(new Loose(draft, port.positionM(), port.direction(), null, i, null));
+        boolean side = all.joints().get(i).tap();
+        into.add(new Loose(draft, port.positionM(), port.direction(), null, i, side, null));
       }
     }
   }
@@ -257,8 +260,9 @@ final class TouchingEnds {
     used.set(pair.b);
     Loose a = ends.get(pair.a);
     Loose b = ends.get(pair.b);
-    boolean known = JointMaker.attach(a.draft, a.port, a.atM, a.outward, b.draft.key(), false);
-    known &= JointMaker.attach(b.draft, b.port, b.atM, b.outward, a.draft.key(), false);
+    boolean tap = a.atTheSide || b.atTheSide;
+    boolean known = JointMaker.attach(a.draft, a.port, a.atM, a.outward, b.draft.key(), tap);
+    known &= JointMaker.attach(b.draft, b.port, b.atM, b.outward, a.draft.key(), tap);
     joined += known ? 0 : 1;
   }
 }

@@ -69,6 +69,28 @@ class CrossTapsTest {
     }
   }
 
+  /** Main and branch both have their ports, and the file of neither connects them. */
+  @Test
+  void endAtAPortAtTheSideOfAMainOfAnotherFileIsATap() {
+    Network mains =
+        main(114.3)
+            .port(1, 1, at(0, 0, 0), at(-1, 0, 0))
+            .port(1, 2, at(2000, 0, 0), EAST)
+            .port(1, 3, at(700, 57.15, 0), NORTH);
+    Network branches =
+        branch(57.15)
+            .port(2, 1, at(700, 57.15, 0), at(0, -1, 0))
+            .port(2, 2, at(700, 557.15, 0), NORTH);
+    List<MepModel> models = join(mains, branches);
+
+    assertThat(taps(element(models.get(0), 1000)))
+        .extracting(Port::connectedTo)
+        .containsExactly(element(models.get(1), 2000).key());
+    assertThat(taps(element(models.get(1), 2000)))
+        .extracting(Port::connectedTo)
+        .containsExactly(element(models.get(0), 1000).key());
+  }
+
   @Test
   void runOfTheMainGoesThroughAndThatOfTheBranchIsItsOwn() {
     Network mains = main(114.3).pipe(3, at(2000, 0, 0), EAST, 1000, 114.3);

@@ -31,6 +31,11 @@ class SidePortsTest {
    * @param yMm where the port of the main is, from its axis
    */
   private static MepModel mainWithOlet(double yMm) {
+    return loose(yMm).connect(1, 3, 2, 1).connect(2, 2, 3, 1).connect(1, 2, 4, 1).read();
+  }
+
+  /** The same without any port connected. */
+  private static Network loose(double yMm) {
     return new Network()
         .pipe(1, at(0, 0, 0), EAST, 2000, 114.3)
         .port(1, 1, at(0, 0, 0), WEST)
@@ -44,11 +49,7 @@ class SidePortsTest {
         .port(3, 2, at(700, 597.15, 0), NORTH)
         .pipe(4, at(2000, 0, 0), EAST, 500, 114.3)
         .port(4, 1, at(2000, 0, 0), WEST)
-        .port(4, 2, at(2500, 0, 0), EAST)
-        .connect(1, 3, 2, 1)
-        .connect(2, 2, 3, 1)
-        .connect(1, 2, 4, 1)
-        .read();
+        .port(4, 2, at(2500, 0, 0), EAST);
   }
 
   @ParameterizedTest
@@ -65,6 +66,21 @@ class SidePortsTest {
     assertThat(taps(olet)).containsExactly(true, false);
     assertThat(taps(element(model, 4000))).containsExactly(false, false);
     assertThat(olet.ports()).extracting(Port::touching).containsOnly(false);
+  }
+
+  /** As far as a reader of the drawing goes, both files hold the same pipes. */
+  @Test
+  void oletAtAPortThatIsNotConnectedHasTheSizeOfTheBranchToo() {
+    MepModel model = loose(57.15).read();
+    MepElement olet = element(model, 2000);
+
+    assertThat(olet.ends()).containsOnly(new Section.Round(0.0483));
+    assertThat(olet.form()).isEqualTo(Form.COUPLING);
+    assertThat(taps(element(model, 1000))).containsExactly(false, false, true);
+    assertThat(taps(olet)).containsExactly(true, false);
+    assertThat(Run.of(model.elements()))
+        .extracting(run -> Math.round(run.lengthM() * 1000))
+        .containsExactlyInAnyOrder(2500L, 540L);
   }
 
   /** The file says what is connected, and the bodies where. */
