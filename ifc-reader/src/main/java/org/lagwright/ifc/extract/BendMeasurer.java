@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.FlatSides;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
@@ -93,9 +94,18 @@ final class BendMeasurer {
     return steps > 0 && Math.abs(deg - steps * stepDeg) < USUAL_WITHIN_DEG;
   }
 
-  /** True if the body turns but follows no arc; its ends cannot tell one then. */
-  static boolean isWithoutArc(Draft draft) {
-    return draft.shape().form() == Form.BEND && draft.shape().bendRadiusM() == null;
+  /**
+   * True if the body turns but follows no arc; its ends cannot tell one then.
+   *
+   * @param made the bend that the joints make
+   */
+  static boolean isWithoutArc(Draft draft, Shape made) {
+    Shape drawn = draft.shape();
+    return drawn.form() == Form.BEND
+        ? drawn.bendRadiusM() == null
+        : drawn.form() == Form.UNKNOWN
+            && made.bendRadiusM() != null
+            && !FlatSides.followArc(drawn, made);
   }
 
   private @Nullable Measured<Double> radius(Draft draft, @Nullable Shape made) {
@@ -103,7 +113,7 @@ final class BendMeasurer {
     if (draft.shape().form() == Form.BEND) {
       options.addAll(draft.shape().bendRadiusM());
     }
-    options.addAll(made == null || isWithoutArc(draft) ? null : made.bendRadiusM());
+    options.addAll(made == null || isWithoutArc(draft, made) ? null : made.bendRadiusM());
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.BEND_RADIUS)) {
       Optional<Double> radiusM = PropertyNames.lengthM(p, lengthUnitM);
       if (radiusM.isPresent() && isOfASide(draft, radiusM.get(), options.leading())) {

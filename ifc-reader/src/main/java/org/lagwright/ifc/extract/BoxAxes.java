@@ -68,7 +68,8 @@ final class BoxAxes {
       if (loose.containsKey(box)) {
         for (Shape reading : box.shape().otherReadings()) {
           for (ShapeEnd end : reading.ends()) {
-            ends.add(new Loose(box, end.centreM(), end.outward(), end.section(), -1, false, reading));
+            ends.add(
+                new Loose(box, end.centreM(), end.outward(), end.section(), -1, false, reading));
           }
         }
       }

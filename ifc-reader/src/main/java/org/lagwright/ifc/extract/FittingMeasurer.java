@@ -2,7 +2,6 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
@@ -101,18 +100,18 @@ final class FittingMeasurer {
   private @Nullable Measured<Double> length(
       Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
     Options<Double> options = new Options.Lengths();
-    boolean sameForm = joined != null && joined.form() == draft.form;
+    Shape made = joined != null && joined.form() == draft.form ? joined : null;
     List<Neighbours.Joint> faces =
-        sameForm || !goesStraightThrough(draft.form) ? List.of() : faces(joints);
+        made != null || !goesStraightThrough(draft.form) ? List.of() : faces(joints);
     // motors and handles are ends of the body too, and farther apart than its faces
     boolean facesFirst = draft.shape().ends().size() > 2;
     if (facesFirst) {
       faceToFace(draft, faces, options);
     }
     options.addAll(draft.shape().lengthM());
-    if (sameForm) {
-      boolean noArc = draft.form == Form.BEND && BendMeasurer.isWithoutArc(draft);
-      options.addAll(noArc ? null : Objects.requireNonNull(joined).lengthM());
+    if (made != null) {
+      boolean noArc = draft.form == Form.BEND && BendMeasurer.isWithoutArc(draft, made);
+      options.addAll(noArc ? null : made.lengthM());
     } else if (!facesFirst) {
       faceToFace(draft, faces, options);
     }

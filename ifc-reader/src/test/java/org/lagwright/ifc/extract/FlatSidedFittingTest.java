@@ -1,0 +1,91 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.value;
+import static org.lagwright.ifc.extract.Network.at;
+
+import java.util.Arrays;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+
+/** Fittings of ducts drawn as meshes without ports, whose flat sides look like ends too. */
+class FlatSidedFittingTest {
+
+  private static final double[] WEST = at(-1, 0, 0);
+  private static final double[] NORTH = at(0, 1, 0);
+
+  private static final double HEIGHT_MM = 300;
+
+  /** A fitting #2000 of a height about z = 0, as a mesh, of its outline in plan. */
+  private static Network fitting(String name, double... xyMm) {
+    int corners = xyMm.length / 2;
+    StringBuilder points = new StringBuilder();
+    StringBuilder bottom = new StringBuilder();
+    StringBuilder top = new StringBuilder();
+    StringBuilder sides = new StringBuilder();
+    Network network = new Network();
+    for (int side = 0; side < 2; side++) {
+      double zMm = (side - 0.5) * HEIGHT_MM;
+      for (int i = 0; i < corners; i++) {
+        points.append(points.isEmpty() ? "" : ",");
+        points.append("(%s,%s,%s)".formatted(xyMm[2 * i], xyMm[2 * i + 1], zMm));
+      }
+    }
+    for (int i = 0; i < corners; i++) {
+      int next = (i + 1) % corners;
+      bottom.append(i == 0 ? "" : ",").append(corners - i);
+      top.append(i == 0 ? "" : ",").append(corners + i + 1);
+      sides.append(",#").append(2030 + i);
+      network.record(
+          "#%d=IFCINDEXEDPOLYGONALFACE((%d,%d,%d,%d));"
+              .formatted(2030 + i, i + 1, next + 1, corners + next + 1, corners + i + 1));
+    }
+    return network
+        .record("#2000=IFCDUCTFITTING('2',$,'%s',$,$,#2010,#2001,$,$);".formatted(name))
+        .record(InlineModel.placed(2010, 0, 0, 0))
+        .record("#2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));")
+        .record("#2002=IFCSHAPEREPRESENTATION($,'Body','Tessellation',(#2003));")
+        .record("#2003=IFCPOLYGONALFACESET(#2004,.T.,(#2005,#2006%s),$);".formatted(sides))
+        .record("#2004=IFCCARTESIANPOINTLIST3D((%s));".formatted(points))
+        .record("#2005=IFCINDEXEDPOLYGONALFACE((%s));".formatted(bottom))
+        .record("#2006=IFCINDEXEDPOLYGONALFACE((%s));".formatted(top));
+  }
+
+  private static Network duct(Network network, int n, double[] at, double[] along, double widthMm) {
+    return network.box(n, "IFCDUCTSEGMENT", at, along, 1000, HEIGHT_MM, widthMm);
+  }
+
+  /**
+   * An elbow with a square heel and a rounded throat is no arc, whether its ends are told by ports
+   * or by the ducts that touch it.
+   *
+   * @param legMm from the corner of the centre lines to each end
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {300, 400, 500})
+  void squareElbowHasNoRadius(double legMm) {
+    double[] heel = {-legMm, -250, 250, -250, 250, legMm};
+    double[] outline = Arrays.copyOf(heel, heel.length + 18);
+    for (int i = 0; i <= 8; i++) {
+      double turn = Math.toRadians(90 / 8.0 * i);
+      outline[heel.length + 2 * i] = -legMm + (legMm - 250) * Math.cos(turn);
+      outline[heel.length + 2 * i + 1] = legMm - (legMm - 250) * Math.sin(turn);
+    }
+    Network network = fitting("Elbow", outline);
+    duct(network, 3, at(-legMm, 0, 0), WEST, 500);
+    duct(network, 4, at(0, legMm, 0), NORTH, 500);
+    MepModel model = network.read();
+    MepElement elbow = element(model, 2000);
+
+    assertThat(elbow.form()).isEqualTo(Form.BEND);
+    assertThat(value(elbow.angleDeg())).isCloseTo(90, within(1e-6));
+    assertThat(elbow.bendRadiusM()).isNull();
+    assertThat(elbow.lengthM()).isNull();
+    assertThat(InlineModel.codes(model)).contains("GEOMETRY_ONLY_PARTLY_MEASURED");
+  }
+}
