@@ -1,13 +1,19 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 
 /** Where the width of a section points. In a riser nothing but the drawing tells. */
 final class SectionWidth {
+
+  /** Ends of a run may be out of line by this: 10 degrees. */
+  private static final double OPPOSITE = -Math.cos(Math.toRadians(10));
 
   private SectionWidth() {}
 
@@ -17,13 +23,56 @@ final class SectionWidth {
     if (chosen == null || chosen.value() instanceof Section.Round) {
       return null;
     }
-    for (ShapeEnd end : draft.shape().ends()) {
-      Point width = end.width();
-      if (width != null) {
-        return swapped(chosen.value(), end.section()) ? across(end.outward(), width) : width;
+    Drawn drawn = draft.drawn();
+    ShapeEnd end = drawn.shape().form() == Form.UNKNOWN ? joinedEnd(drawn, chosen.value()) : null;
+    end = end == null ? firstEnd(drawn.shape().ends()) : end;
+    Point width = end == null ? null : end.width();
+    return end == null || width == null || !swapped(chosen.value(), end.section())
+        ? width
+        : across(end.outward(), width);
+  }
+
+  private static @Nullable ShapeEnd firstEnd(List<ShapeEnd> ends) {
+    for (ShapeEnd end : ends) {
+      if (end.width() != null) {
+        return end;
       }
     }
     return null;
+  }
+
+  /**
+   * Where flat sides of the body look like ends: one of the chosen size that is joined, of a tee
+   * one of its run; null if none is.
+   */
+  private static @Nullable ShapeEnd joinedEnd(Drawn drawn, Section chosen) {
+    List<ShapeEnd> ends = new ArrayList<>();
+    for (ShapeEnd end : drawn.shape().ends()) {
+      if (end.width() != null && OpenEnds.isConnected(drawn.joints(), end.centreM())) {
+        ends.add(end);
+      }
+    }
+    ShapeEnd joined = null;
+    for (ShapeEnd end : ends) {
+      if (Sizes.sameSection(end.section(), chosen)) {
+        if (hasOpposite(end, ends)) {
+          return end;
+        }
+        joined = joined == null ? end : joined;
+      }
+    }
+    return joined;
+  }
+
+  private static boolean hasOpposite(ShapeEnd end, List<ShapeEnd> ends) {
+    Point out = end.outward();
+    for (ShapeEnd other : ends) {
+      Point its = other.outward();
+      if (out.x() * its.x() + out.y() * its.y() + out.z() * its.z() < OPPOSITE) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean swapped(Section chosen, Section drawn) {

@@ -7,15 +7,19 @@ import static org.lagwright.ifc.extract.InlineModel.value;
 import static org.lagwright.ifc.extract.Network.at;
 
 import java.util.Arrays;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.Point;
 
 /** Fittings of ducts drawn as meshes without ports, whose flat sides look like ends too. */
 class FlatSidedFittingTest {
 
+  private static final double[] EAST = at(1, 0, 0);
   private static final double[] WEST = at(-1, 0, 0);
   private static final double[] NORTH = at(0, 1, 0);
 
@@ -58,6 +62,21 @@ class FlatSidedFittingTest {
 
   private static Network duct(Network network, int n, double[] at, double[] along, double widthMm) {
     return network.box(n, "IFCDUCTSEGMENT", at, along, 1000, HEIGHT_MM, widthMm);
+  }
+
+  /** The back of the tee is longer than its ends, and was taken for one. */
+  @Test
+  void widthOfATeeIsThatOfItsRun() {
+    Network network =
+        fitting(
+            "Tee", -350, -250, 350, -250, 350, 250, 125, 250, 125, 350, -125, 350, -125, 250, -350,
+            250);
+    duct(network, 3, at(-350, 0, 0), WEST, 500);
+    duct(network, 4, at(350, 0, 0), EAST, 500);
+    duct(network, 5, at(0, 350, 0), NORTH, 250);
+    Point width = Objects.requireNonNull(network.element(2).width());
+
+    assertThat(Math.abs(width.y())).isCloseTo(1, within(1e-9));
   }
 
   /**
