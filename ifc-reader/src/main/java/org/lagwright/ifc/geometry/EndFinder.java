@@ -18,6 +18,9 @@ final class EndFinder {
   /** 50 degrees for rectangles: mitred walls meet at 45. */
   private static final double RECTANGULAR_SHARP = 0.64;
 
+  /** 40 degrees: the slanted side of a shoe meets the mouth of its branch at 45. */
+  private static final double SLANTED_SHARP = 0.766;
+
   /** 25 degrees: short of both by more than a fitted outline may lean. */
   private static final double SURELY_SMOOTH = 0.906;
 
@@ -95,9 +98,18 @@ final class EndFinder {
    * @param oneSize true if the body has one size from end to end, whatever is set on its ends
    */
   List<Found> find(boolean oneSize) {
+    return find(oneSize, RECTANGULAR_SHARP);
+  }
+
+  /** The same with flat sides next to slanted ones: walls of mitres, or mouths of shoes. */
+  List<Found> findSlanted(boolean oneSize) {
+    return find(oneSize, SLANTED_SHARP);
+  }
+
+  private List<Found> find(boolean oneSize, double rectangularSharp) {
     List<Found> all = new ArrayList<>();
     for (Map.Entry<Integer, List<Integer>> patch : topology.patches().entrySet()) {
-      addPatch(patch.getKey(), patch.getValue(), all);
+      addPatch(patch.getKey(), patch.getValue(), rectangularSharp, all);
     }
     for (int[] loop : MeshTopology.loops(topology.openEdges())) {
       List<Vec> points = mesh.points(loop);
@@ -115,7 +127,7 @@ final class EndFinder {
     return ends;
   }
 
-  private void addPatch(int patch, List<Integer> faces, List<Found> into) {
+  private void addPatch(int patch, List<Integer> faces, double rectangularSharp, List<Found> into) {
     if (faces.size() == 1 && isWall(faces.get(0), patch)) {
       return;
     }
@@ -125,7 +137,7 @@ final class EndFinder {
     if (outer == null || outline == null) {
       return;
     }
-    double sharp = outline.kind() == Outline.Kind.RECTANGULAR ? RECTANGULAR_SHARP : ROUND_SHARP;
+    double sharp = outline.kind() == Outline.Kind.RECTANGULAR ? rectangularSharp : ROUND_SHARP;
     Vec normal = outline.normal();
     for (MeshTopology.Edge edge : boundary) {
       if (!topology.isSharp(edge.a(), edge.b(), patch, normal, sharp)) {

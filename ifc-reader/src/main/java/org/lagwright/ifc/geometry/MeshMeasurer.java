@@ -19,6 +19,8 @@ final class MeshMeasurer {
   /** Flat walls and ends of a mitred duct, inside and outside; machines have more. */
   private static final int MOST_WALLS = 24;
 
+  private static final String SIDES = "flat sides of the body look like ends too";
+
   private final Mesh mesh;
   private final ShapeHints hints;
   private final MeshTopology topology;
@@ -40,7 +42,8 @@ final class MeshMeasurer {
   }
 
   Shape measure() {
-    List<Found> found = new EndFinder(mesh, topology).find(hints.straight());
+    EndFinder finder = new EndFinder(mesh, topology);
+    List<Found> found = finder.find(hints.straight());
     List<Found> atPorts = atPorts(found);
     // a cap has an end without a port, which tells its length
     boolean onePort = atPorts.size() == 1 && found.size() == 2;
@@ -66,7 +69,7 @@ final class MeshMeasurer {
     if (bent != null) {
       return bent;
     }
-    return !allMet && ends.size() > 2 && areSides(ends) ? untold(shape) : shape;
+    return !allMet && ends.size() > 2 && areSides(ends) ? untold(ends, finder) : shape;
   }
 
   /** True if two flat ends share an edge: one of them at least is a side of the body. */
@@ -83,10 +86,17 @@ final class MeshMeasurer {
     return false;
   }
 
-  /** What may be ends is kept, for neighbours to tell which of them are. */
-  private static Shape untold(Shape shape) {
-    Shape ends = new Shape(Form.UNKNOWN, null, null, null, null, shape.ends(), List.of());
-    return Parts.withProblem(ends, "flat sides of the body look like ends too");
+  /**
+   * What may be ends is kept, for neighbours to tell which of them are: also the mouth of a branch
+   * that a slanted side of its shoe reaches.
+   */
+  private Shape untold(List<Found> ends, EndFinder finder) {
+    List<Found> all =
+        ends.size() > MOST_WALLS
+            ? ends
+            : PolygonReading.asCircles(
+                finder.findSlanted(hints.straight()), hints.stated().diametersM());
+    return new Shape(Form.UNKNOWN, null, null, null, null, mesh.inWorld(all), List.of(SIDES));
   }
 
   /** A body whose ends do not tell it; a slight bend passes for a straight piece too. */

@@ -15,6 +15,7 @@ import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
 
 /** Fittings of ducts drawn as meshes without ports, whose flat sides look like ends too. */
 class FlatSidedFittingTest {
@@ -77,6 +78,26 @@ class FlatSidedFittingTest {
     Point width = Objects.requireNonNull(network.element(2).width());
 
     assertThat(Math.abs(width.y())).isCloseTo(1, within(1e-9));
+  }
+
+  /** The slanted side of the shoe ends where the branch does, so there is no collar. */
+  @Test
+  void branchOfAShoeTeeIsJoinedAtItsMouth() {
+    Network network =
+        fitting(
+            "Tee", -325, -250, 325, -250, 325, 250, 250, 250, 150, 350, -150, 350, -150, 250, -325,
+            250);
+    duct(network, 3, at(-325, 0, 0), WEST, 500);
+    duct(network, 4, at(325, 0, 0), EAST, 500);
+    duct(network, 5, at(0, 350, 0), NORTH, 300);
+    MepElement tee = network.element(2);
+    Section run = new Section.Rectangular(0.5, 0.3);
+
+    assertThat(tee.form()).isEqualTo(Form.TEE);
+    assertThat(tee.ends()).containsExactly(run, run, new Section.Rectangular(0.3, 0.3));
+    assertThat(value(tee.lengthM())).isCloseTo(0.65, within(1e-9));
+    assertThat(value(tee.branchLengthM())).isCloseTo(0.35, within(1e-9));
+    assertThat(tee.ports()).hasSize(3);
   }
 
   /**
