@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.NominalSizes.Nominal;
+import org.lagwright.ifc.geometry.Coaxiality;
+import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
@@ -21,6 +24,8 @@ import org.lagwright.ifc.model.Section;
  * quantities and texts say, chooses, and notes where they differ.
  */
 final class SegmentMeasurer {
+
+  private static final String ACROSS = "straight across a curved piece";
 
   private final NominalSizes nominals;
   private final SegmentSections sections;
@@ -120,11 +125,27 @@ final class SegmentMeasurer {
       }
     }
     if (first != null && ShapeMeasurer.isPossible(farthestM)) {
-      options.add(
-          farthestM,
-          How.PORTS,
-          new Evidence(first.step(), "distance of ports", Sizes.metres(farthestM) + " m"));
+      Evidence evidence =
+          new Evidence(first.step(), "distance of ports", Sizes.metres(farthestM) + " m");
+      if (isStraightAcross(draft.shape(), farthestM, options.leading())) {
+        options.rule(farthestM, How.PORTS, evidence, ACROSS);
+      } else {
+        options.add(farthestM, How.PORTS, evidence);
+      }
     }
+  }
+
+  /**
+   * True if a distance is that of the drawn ends, and the way between them that was drawn as a
+   * solid is longer: a curved piece, such as a flexible duct.
+   */
+  private static boolean isStraightAcross(Shape drawn, double apartM, @Nullable Double alongM) {
+    List<ShapeEnd> ends = drawn.ends();
+    return alongM != null
+        && alongM > apartM
+        && ends.size() == 2
+        && !Coaxiality.isStraight(drawn)
+        && Sizes.sameLength(ends.get(0).centreM().distanceM(ends.get(1).centreM()), apartM);
   }
 
   /** A piece of which nothing gives the size has that of its ports or neighbours, if they agree. */

@@ -2,8 +2,12 @@ package org.lagwright.ifc.extract;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.lagwright.ifc.extract.InlineModel.codes;
+import static org.lagwright.ifc.extract.InlineModel.element;
 
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.model.Candidate;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepModel;
 
 /** What was measured of a body in part, or not at all, is told. */
@@ -13,8 +17,11 @@ class BodyFindingTest {
 
   /** A pipe with a swept disk along some points. */
   private static MepModel pipe(String points) {
-    return InlineModel.read(
-        """
+    return InlineModel.read(records(points));
+  }
+
+  private static String records(String points) {
+    return """
         #1=IFCPIPESEGMENT('g',$,'Pipe',$,$,#14,#10,$,$);
         #10=IFCPRODUCTDEFINITIONSHAPE($,$,(#11));
         #11=IFCSHAPEREPRESENTATION($,'Body','AdvancedSweptSolid',(#12));
@@ -27,7 +34,38 @@ class BodyFindingTest {
         #22=IFCCARTESIANPOINT((1000.,1000.,0.));
         #23=IFCCARTESIANPOINT((2000.,1000.,0.));
         """
-            .formatted(points));
+        .formatted(points);
+  }
+
+  /** A port of the pipe with its records from id on. */
+  private static String port(int id, double xMm, double yMm) {
+    return "#%d=IFCDISTRIBUTIONPORT('%d',$,$,$,$,#%d,$,.SOURCE.,.PIPE.,$);\n"
+            .formatted(id, id, id + 2)
+        + "#%d=IFCRELNESTS('n%d',$,$,$,#1,(#%d));\n".formatted(id + 1, id, id)
+        + InlineModel.placed(id + 2, xMm, yMm, 0);
+  }
+
+  /** From end to end it is 2.24 m as the crow flies, along three legs of 1 m it is more. */
+  @Test
+  void straightWayBetweenThePortsOfAPipeThatTurnsIsNoOtherLength() {
+    MepModel model =
+        InlineModel.read(records("#20,#21,#22,#23") + port(100, 0, 0) + port(200, 2000, 1000));
+    Measured<Double> lengthM = Objects.requireNonNull(element(model, 1).lengthM());
+
+    assertThat(lengthM.value()).isGreaterThan(Math.hypot(2, 1));
+    assertThat(lengthM.lost())
+        .extracting(Candidate::why)
+        .containsExactly("straight across a curved piece");
+    assertThat(codes(model)).doesNotContain("LENGTH_CONFLICT");
+  }
+
+  /** Ports that are elsewhere than the ends of the body tell of something else. */
+  @Test
+  void otherDistanceOfPortsIsAConflict() {
+    MepModel model =
+        InlineModel.read(records("#20,#21,#22,#23") + port(100, 0, 0) + port(200, 1000, 1000));
+
+    assertThat(codes(model)).contains("LENGTH_CONFLICT");
   }
 
   @Test
