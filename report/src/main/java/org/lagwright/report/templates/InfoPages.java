@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.pdfbox.pdmodel.PDDocument;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.templates.Template.Use;
 import org.lagwright.report.templates.TilePages.Grid;
@@ -24,13 +23,13 @@ final class InfoPages {
   private static final double[] STATION_MM = {0, 11, 26, 44, 64, 95, 106, 121, 139, 159};
   private static final double OVERVIEW_MM = 70;
 
-  private final PDDocument document;
+  private final PdfFile file;
   private final PaperSize paper;
   private final TemplateBook book;
   private final String version;
 
-  InfoPages(PDDocument document, PaperSize paper, TemplateBook book, String version) {
-    this.document = document;
+  InfoPages(PdfFile file, PaperSize paper, TemplateBook book, String version) {
+    this.file = file;
     this.paper = paper;
     this.book = book;
     this.version = version;
@@ -38,7 +37,7 @@ final class InfoPages {
 
   /** First pages: how to print, all templates, plain pieces, cautions. */
   void writeList() throws IOException {
-    try (TextFlow flow = new TextFlow(document, paper)) {
+    try (TextFlow flow = new TextFlow(file, paper)) {
       flow.title(book.takeoff().settings().project() + ": templates at full size");
       origin(flow);
       flow.paragraph(
@@ -99,7 +98,7 @@ final class InfoPages {
 
   /** The page of one template: facts, small drawing with the tiles, ordinates, where needed. */
   void write(Template template, Pattern pattern, Grid grid) throws IOException {
-    try (TextFlow flow = new TextFlow(document, paper)) {
+    try (TextFlow flow = new TextFlow(file, paper)) {
       flow.title(template.label() + "  " + template.piece().name());
       origin(flow);
       for (Map.Entry<String, String> fact : TemplateText.facts(template).entrySet()) {

@@ -2,10 +2,9 @@ package org.lagwright.report.templates;
 
 import java.io.IOException;
 import java.util.List;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.apache.pdfbox.util.Matrix;
@@ -20,15 +19,15 @@ final class PdfSheet implements AutoCloseable {
   private static final PDType1Font PLAIN = new PDType1Font(Standard14Fonts.FontName.HELVETICA);
   private static final PDType1Font BOLD = new PDType1Font(Standard14Fonts.FontName.HELVETICA_BOLD);
 
+  private final PdfFile file;
   private final PDPageContentStream content;
 
-  PdfSheet(PDDocument document, PaperSize paper) throws IOException {
+  PdfSheet(PdfFile file, PaperSize paper) throws IOException {
+    this.file = file;
     PDRectangle box =
         new PDRectangle(
             (float) paper.widthMm() * POINTS_PER_MM, (float) paper.heightMm() * POINTS_PER_MM);
-    PDPage page = new PDPage(box);
-    document.addPage(page);
-    content = new PDPageContentStream(document, page);
+    content = file.page(box);
     content.transform(Matrix.getScaleInstance(POINTS_PER_MM, POINTS_PER_MM));
     content.setLineCapStyle(1);
     content.setLineJoinStyle(1);
@@ -97,25 +96,38 @@ final class PdfSheet implements AutoCloseable {
     write(PLAIN, text, Matrix.getRotateInstance(Math.PI / 2, (float) x, (float) y), sizeMm);
   }
 
-  private void write(PDType1Font font, String text, Matrix at, double sizeMm) throws IOException {
+  private void write(PDFont builtIn, String text, Matrix at, double sizeMm) throws IOException {
+    String line = onOneLine(text);
+    PDFont font = font(line, builtIn);
     content.beginText();
     content.setFont(font, (float) sizeMm);
     content.setTextMatrix(at);
-    content.showText(printable(text));
+    content.showText(font == builtIn ? line : printable(line));
     content.endText();
   }
 
   /** Width of a text, millimetres. */
-  static double widthMm(String text, double sizeMm) throws IOException {
-    return PLAIN.getStringWidth(printable(text)) / 1000 * sizeMm;
+  double widthMm(String text, double sizeMm) throws IOException {
+    String line = onOneLine(text);
+    PDFont font = font(line, PLAIN);
+    return font.getStringWidth(font == PLAIN ? line : printable(line)) / 1000 * sizeMm;
   }
 
-  /** The built-in fonts hold Western letters only; others become question marks. */
-  private static String printable(String text) {
+  private static String onOneLine(String text) {
+    return text.replace('\n', ' ').replace('\t', ' ');
+  }
+
+  /** The built-in fonts hold Western letters only. */
+  private PDFont font(String line, PDFont builtIn) throws IOException {
+    return line.codePoints().allMatch(PdfSheet::isWestern) ? builtIn : file.font();
+  }
+
+  /** Letters of no font that there is become question marks. */
+  private String printable(String line) throws IOException {
     StringBuilder printable = new StringBuilder();
-    text.codePoints()
-        .map(c -> c == '\n' || c == '\t' ? ' ' : c)
-        .forEach(c -> printable.appendCodePoint(isWestern(c) ? c : '?'));
+    for (int c : line.codePoints().toArray()) {
+      printable.appendCodePoint(file.has(c) ? c : '?');
+    }
     return printable.toString();
   }
 

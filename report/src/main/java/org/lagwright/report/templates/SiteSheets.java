@@ -8,8 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
-import org.apache.pdfbox.pdmodel.PDDocument;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.takeoff.PartOrder;
@@ -65,20 +63,19 @@ public final class SiteSheets {
    * @throws IOException if the stream cannot be written
    */
   public void write(OutputStream out) throws IOException {
-    try (PDDocument document = new PDDocument()) {
-      TemplatePdf.describe(document, takeoff.settings().project() + ": site sheets", version);
+    try (PdfFile file = new PdfFile(takeoff.settings().project() + ": site sheets", version)) {
       if (works.isEmpty()) {
-        try (TextFlow flow = new TextFlow(document, PaperSize.A4)) {
+        try (TextFlow flow = new TextFlow(file, PaperSize.A4)) {
           flow.title(takeoff.settings().project() + ": site sheets");
           flow.paragraph("No element is on a takeoff line, so there is nothing to insulate.");
         }
       }
       for (SiteWork work : works) {
-        try (TextFlow flow = new TextFlow(document, PaperSize.A4)) {
+        try (TextFlow flow = new TextFlow(file, PaperSize.A4)) {
           write(flow, work);
         }
       }
-      document.save(out, CompressParameters.DEFAULT_COMPRESSION);
+      file.save(out);
     }
   }
 

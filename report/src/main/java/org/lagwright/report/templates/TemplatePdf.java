@@ -2,16 +2,6 @@ package org.lagwright.report.templates;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.Calendar;
-import java.util.GregorianCalendar;
-import java.util.Locale;
-import java.util.TimeZone;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
-import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences.PRINT_SCALING;
 import org.lagwright.takeoff.fitting.pattern.Pattern;
 
 /**
@@ -36,35 +26,16 @@ final class TemplatePdf {
    * @throws IOException if the stream cannot be written
    */
   void write(OutputStream out) throws IOException {
-    try (PDDocument document = new PDDocument()) {
-      describe(document, book.takeoff().settings().project() + ": templates", version);
-      InfoPages info = new InfoPages(document, paper, book, version);
-      TilePages tiles = new TilePages(document, paper);
+    try (PdfFile file = new PdfFile(book.takeoff().settings().project() + ": templates", version)) {
+      InfoPages info = new InfoPages(file, paper, book, version);
+      TilePages tiles = new TilePages(file, paper);
       info.writeList();
       for (Template template : book.drawn()) {
         Pattern pattern = template.piece().shape().pattern();
         info.write(template, pattern, tiles.grid(pattern));
         tiles.write(template, pattern);
       }
-      document.save(out, CompressParameters.DEFAULT_COMPRESSION);
+      file.save(out);
     }
-  }
-
-  /** Title and program, no date, so that equal input gives equal bytes; printed without scaling. */
-  static void describe(PDDocument document, String title, String version) {
-    PDDocumentInformation information = document.getDocumentInformation();
-    information.setTitle(title);
-    information.setCreator("lagwright " + version);
-    information.setCreationDate(noDate());
-    document.setDocumentId(0L);
-    PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
-    preferences.setPrintScaling(PRINT_SCALING.None);
-    document.getDocumentCatalog().setViewerPreferences(preferences);
-  }
-
-  private static Calendar noDate() {
-    Calendar calendar = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
-    calendar.setTimeInMillis(0);
-    return calendar;
   }
 }

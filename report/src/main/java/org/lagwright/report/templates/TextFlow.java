@@ -3,7 +3,6 @@ package org.lagwright.report.templates;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Text that runs down pages and goes on on a new one where a page is full. */
 final class TextFlow implements AutoCloseable {
@@ -12,15 +11,15 @@ final class TextFlow implements AutoCloseable {
   private static final double TEXT_MM = 3.2;
   private static final double LABEL_WIDTH_MM = 38;
 
-  private final PDDocument document;
+  private final PdfFile file;
   private final PaperSize paper;
   private PdfSheet sheet;
   private double y;
 
-  TextFlow(PDDocument document, PaperSize paper) throws IOException {
-    this.document = document;
+  TextFlow(PdfFile file, PaperSize paper) throws IOException {
+    this.file = file;
     this.paper = paper;
-    this.sheet = new PdfSheet(document, paper);
+    this.sheet = new PdfSheet(file, paper);
     this.y = top();
   }
 
@@ -51,7 +50,7 @@ final class TextFlow implements AutoCloseable {
 
   private void turn() throws IOException {
     sheet.close();
-    sheet = new PdfSheet(document, paper);
+    sheet = new PdfSheet(file, paper);
     y = top();
   }
 
@@ -109,7 +108,7 @@ final class TextFlow implements AutoCloseable {
     for (int i = 0; i < last; i++) {
       double to = placesMm[i + 1] - placesMm[i] - 1;
       String cell = cells.get(i);
-      while (PdfSheet.widthMm(cell, TEXT_MM) > to && cell.length() > 2) {
+      while (sheet.widthMm(cell, TEXT_MM) > to && cell.length() > 2) {
         cell = cell.substring(0, cell.length() - 2) + ".";
       }
       sheet.text(cell, PaperSize.MARGIN_MM + placesMm[i], y, TEXT_MM);
@@ -122,13 +121,12 @@ final class TextFlow implements AutoCloseable {
     }
   }
 
-  private static List<String> wrapped(String text, double sizeMm, double roomMm)
-      throws IOException {
+  private List<String> wrapped(String text, double sizeMm, double roomMm) throws IOException {
     List<String> lines = new ArrayList<>();
     String line = "";
     for (String word : text.split(" ", -1)) {
       String longer = line.isEmpty() ? word : line + " " + word;
-      if (PdfSheet.widthMm(longer, sizeMm) > roomMm && !line.isEmpty()) {
+      if (sheet.widthMm(longer, sizeMm) > roomMm && !line.isEmpty()) {
         lines.add(line);
         longer = word;
       }

@@ -2,7 +2,6 @@ package org.lagwright.report.templates;
 
 import java.io.IOException;
 import java.util.List;
-import org.apache.pdfbox.pdmodel.PDDocument;
 import org.lagwright.takeoff.fitting.pattern.Curve;
 import org.lagwright.takeoff.fitting.pattern.FlatPoint;
 import org.lagwright.takeoff.fitting.pattern.Ordinate;
@@ -16,11 +15,11 @@ final class TilePages {
   /** Arcs are drawn in straight pieces within this, metres. */
   private static final double TOLERANCE_M = 1e-5;
 
-  private final PDDocument document;
+  private final PdfFile file;
   private final PaperSize format;
 
-  TilePages(PDDocument document, PaperSize paper) {
-    this.document = document;
+  TilePages(PdfFile file, PaperSize paper) {
+    this.file = file;
     this.format = paper;
   }
 
@@ -54,7 +53,7 @@ final class TilePages {
     Grid grid = grid(pattern);
     for (int row = grid.rows() - 1; row >= 0; row--) {
       for (int column = 0; column < grid.columns(); column++) {
-        try (PdfSheet sheet = new PdfSheet(document, grid.paper())) {
+        try (PdfSheet sheet = new PdfSheet(file, grid.paper())) {
           new Tile(sheet, grid, column, row).draw(template, pattern);
         }
       }
@@ -191,9 +190,9 @@ final class TilePages {
       sheet.text(
           TemplateText.cuts(template.piece()), paper.windowLeftMm(), PaperSize.MARGIN_MM, 2.8);
       double right = paper.windowLeftMm() + paper.windowWidthMm();
-      sheet.text(tile, right - PdfSheet.widthMm(tile, 2.8), PaperSize.MARGIN_MM + 10, 2.8);
+      sheet.text(tile, right - sheet.widthMm(tile, 2.8), PaperSize.MARGIN_MM + 10, 2.8);
       String scale = "Print at 100 %, no fit to page. Measure both bars first.";
-      sheet.text(scale, right - PdfSheet.widthMm(scale, 2.8), PaperSize.MARGIN_MM + 5.5, 2.8);
+      sheet.text(scale, right - sheet.widthMm(scale, 2.8), PaperSize.MARGIN_MM + 5.5, 2.8);
     }
   }
 }

@@ -41,14 +41,18 @@ class SiteSheetsTest {
   }
 
   private static void run(String command) {
+    run(command, DEMO.resolve("settings.yaml"), folder);
+  }
+
+  private static void run(String command, Path settings, Path out) {
     RealRun run =
         RealRun.of(
             command,
             DEMO.resolve("alder-quay-ifc4.ifc").toString(),
             "--settings",
-            DEMO.resolve("settings.yaml").toString(),
+            settings.toString(),
             "--out",
-            folder.toString());
+            out.toString());
     assertThat(run.code()).as(run.err()).isZero();
   }
 
@@ -126,5 +130,21 @@ class SiteSheetsTest {
       List<String> names = files.map(f -> f.getFileName().toString()).toList();
       assertThat(names).contains("sitesheets.pdf").noneMatch(name -> name.endsWith(".part"));
     }
+  }
+
+  @Test
+  void namesInOtherLettersCanBeRead(@TempDir Path other) throws IOException {
+    String name =
+        "\u041f\u0440\u0438\u0441\u0442\u0430\u043d\u044c, \u0141\u00f3d\u017a, \u0391\u03b8\u03ae\u03bd\u03b1";
+    Path settings = other.resolve("settings.yaml");
+    Files.writeString(settings, "project: " + name + " \u6e2f\n");
+    run("sitesheets", settings, other);
+    byte[] once = Files.readAllBytes(other.resolve("sitesheets.pdf"));
+    run("sitesheets", settings, other);
+
+    assertThat(text(other.resolve("sitesheets.pdf")))
+        .as("the last letter is in no font of the program")
+        .contains("Project " + name + " ?");
+    assertThat(Files.readAllBytes(other.resolve("sitesheets.pdf"))).isEqualTo(once);
   }
 }
