@@ -137,15 +137,34 @@ final class TopicList {
     String service = service(first.element());
     List<ElementKey> keys =
         same.stream().flatMap(f -> Stream.ofNullable(f.element())).distinct().toList();
-    String count = keys.size() > 1 ? keys.size() + " elements. The first: " : "";
     return new Topic(
         "finding " + cause,
         FINDING,
         first.code().severity() == Severity.ERROR ? HIGH : NORMAL,
         inWords(first.code()) + (service.isEmpty() ? "" : ": " + service),
-        count + first.message(),
+        messages(same, keys.size()),
         service,
         elements(keys));
+  }
+
+  /** That of the first element stands for all; what is said of a whole file is said in full. */
+  private static String messages(List<Finding> same, int elements) {
+    List<String> messages = new ArrayList<>();
+    same.stream()
+        .filter(finding -> finding.element() != null)
+        .findFirst()
+        .map(
+            finding ->
+                elements > 1
+                    ? elements + " elements. The first: " + finding.message()
+                    : finding.message())
+        .ifPresent(messages::add);
+    same.stream()
+        .filter(finding -> finding.element() == null)
+        .map(Finding::message)
+        .distinct()
+        .forEach(messages::add);
+    return String.join("\n", messages);
   }
 
   /** {@code Size unknown} of SIZE_UNKNOWN. */

@@ -21,11 +21,13 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.source.ProgressListener;
 import org.lagwright.report.app.ModelPipeline;
 import org.lagwright.report.app.TakeoffJob;
 import org.lagwright.report.ids.ReadyModel;
 import org.lagwright.takeoff.Takeoff;
+import org.lagwright.takeoff.TakeoffFinding;
 import org.lagwright.takeoff.verify.Coverage;
 import org.lagwright.takeoff.verify.CoverageStatus;
 import org.lagwright.takeoff.verify.ElementCoverage;
@@ -47,6 +49,21 @@ class TopicKindsTest {
   private static Takeoff takeoff(Path model, Path settings) {
     return new TakeoffJob(new ModelPipeline(), ProgressListener.SILENT)
         .compute(List.of(model), settings);
+  }
+
+  @Test
+  void whatIsSaidOfNoSingleElementIsSaidInFull() {
+    List<String> silent =
+        TERMINAL.findings().stream()
+            .filter(finding -> finding.code() == TakeoffFinding.ENERGY_RULE_SILENT)
+            .map(Finding::message)
+            .toList();
+    assertThat(silent).hasSizeGreaterThan(1).doesNotHaveDuplicates();
+
+    assertThat(TopicList.of(TERMINAL))
+        .filteredOn(topic -> topic.title().equals("Energy rule silent"))
+        .singleElement()
+        .satisfies(topic -> assertThat(topic.description()).contains(silent));
   }
 
   /** Viewpoints of topics by type. */
