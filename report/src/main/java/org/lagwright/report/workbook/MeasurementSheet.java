@@ -32,6 +32,7 @@ final class MeasurementSheet {
   private static final String QUANTITY = "Quantity";
   private static final String UNIT = "Unit";
   private static final int TOTALS_COLUMNS = 7;
+  private static final int[] WIDTHS = {34, 16, 64, 13, 11, 11, 26};
 
   /** Differences below this are rounding. */
   private static final double SMALL = 1e-6;
@@ -111,7 +112,7 @@ final class MeasurementSheet {
   /** Writes everything but the rows. */
   void write(Sheet sheet, Styles styles) {
     SheetWriter writer = new SheetWriter(sheet, styles);
-    writer.widths(34, 16, 64, 13, 11, 11, 26);
+    writer.widths(WIDTHS);
     writer.title("Measurement");
     writer.note(
         "Every method measures the same elements; the first one is the one that others are compared"
@@ -127,6 +128,7 @@ final class MeasurementSheet {
     reconciliations.forEach(reconciliation -> explain(writer, reconciliation));
     writer.section("By service", TOTALS_COLUMNS);
     table.writeHeadings(sheet, styles);
+    writer.widths(WIDTHS); // the totals need more room than the units of the rows
     sheet.createFreezePane(0, 0); // the headings stand too far down to stay in sight
   }
 

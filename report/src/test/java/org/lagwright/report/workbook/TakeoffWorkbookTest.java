@@ -83,6 +83,18 @@ class TakeoffWorkbookTest {
   }
 
   @Test
+  void totalsOfMethodsHaveRoomForTheirFigures() throws IOException {
+    try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
+      Sheet measurement = book.getSheet("Measurement");
+      for (int column = 3; column < 7; column++) {
+        assertThat(measurement.getColumnWidth(column))
+            .as("column %s", column)
+            .isGreaterThanOrEqualTo(11 * 256);
+      }
+    }
+  }
+
+  @Test
   void textOfAModelNeverBecomesAFormula() throws IOException {
     try (XSSFWorkbook book = read(SampleTakeoff.takeoff())) {
       Row hostile = book.getSheet("Elements").getRow(6);
