@@ -114,8 +114,9 @@ final class RfiSheet {
         "One row for each cause; the command bcf writes the same as topics with pictures. What is"
             + " left out until answered is in no quantity, order, hours or price.");
     writer.note(
-        "Marked cells are yours to fill in. Every element stands on Scope or Findings."
-            + " Money is that of the elements that are priced meanwhile.");
+        "Marked cells are yours to fill in; keep this file under a name of your own, as the next run"
+            + " writes it anew. Every element stands on Scope or Findings. Money is that of the"
+            + " elements that are priced meanwhile.");
     open(writer);
     table.writeHeadings(sheet, styles);
     int status = table.position(STATUS);
