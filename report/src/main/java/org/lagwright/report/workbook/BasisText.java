@@ -62,11 +62,11 @@ final class BasisText {
               + " Elements.",
           "Models seldom tell how wide flanges, valves and threaded bodies are, and not always how long"
               + " the legs of a tee are. These are assumed from the pipe (common practice and from"
-              + " memory), flanges that are drawn keep their diameter. Assumed flanges, bonnets,"
-              + " lengths, legs and bend radii have a finding; assumed widths of meters and threaded"
-              + " bodies have none. The limits can be changed in the settings under 'making'.",
-          "What is cut on site has no area and no volume (a dash; 0 in takeoff.json). It is counted, so"
-              + " price it by the piece.");
+              + " memory), flanges that are drawn keep their diameter. What is assumed has a finding."
+              + " The limits can be changed in the settings under 'making'.",
+          "What is cut on site has area and volume of a straight piece where the model tells its section"
+              + " and length, and else none (a dash; 0 in takeoff.json). It is counted, so price it by"
+              + " the piece.");
 
   /** Where elements are. */
   static final List<String> ACCOUNT =
