@@ -241,6 +241,11 @@ public final class Words {
         + ")";
   }
 
+  /** {@code 1 element}, {@code 2 elements}. */
+  public static String counted(int count, String one) {
+    return count + " " + one + (count == 1 ? "" : "s");
+  }
+
   /** A number without needless zeros: {@code 24}, {@code 0.9}. */
   public static String plain(double number) {
     return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.report.FindingGroup;
+import org.lagwright.report.NotPriced;
 import org.lagwright.report.ServiceTotal;
 import org.lagwright.report.Words;
 import org.lagwright.report.app.TakeoffJob.Done;
@@ -145,6 +146,9 @@ final class SummaryText {
     }
     lines.addAll(table.lines());
     lines.add(priceInWords(price));
+    if (price != null) {
+      lines.add("  " + NotPriced.inWords(takeoff));
+    }
     lines.add(
         "  norms are unverified where the sheet Labour says so: replace them by your records");
   }

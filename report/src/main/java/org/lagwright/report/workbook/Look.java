@@ -28,6 +28,8 @@ enum Look {
   PLAIN_LEFT,
   /** A figure that the estimator may change; what depends on it follows. */
   INPUT,
+  /** A price that the estimator may change: two decimals, up to four where there are any. */
+  INPUT_MONEY,
   /** A word that the estimator may change. */
   INPUT_TEXT,
   TOTAL_TEXT,

@@ -8,6 +8,7 @@ import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddressList;
+import org.lagwright.report.NotPriced;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.order.OrderItem;
 import org.lagwright.takeoff.price.BuildUp;
@@ -60,7 +61,7 @@ final class PriceSheet {
             + ". Change a marked cell, here or on the sheet Labour, and the price moves. What is paid"
             + " for is what is bought: whole packs.",
         WIDE);
-    new Filled(sheet, writer, price, hoursCell).write();
+    new Filled(sheet, writer, price, hoursCell, NotPriced.inWords(takeoff)).write();
   }
 
   /** One sheet with a price on its way. */
@@ -69,11 +70,13 @@ final class PriceSheet {
     private final SheetWriter writer;
     private final Price price;
     private final String hoursCell;
+    private final String notPriced;
     private final int firstItem;
     private final int lastItem;
 
-    Filled(Sheet sheet, SheetWriter writer, Price price, String hoursCell) {
+    Filled(Sheet sheet, SheetWriter writer, Price price, String hoursCell, String notPriced) {
       this.hoursCell = hoursCell;
+      this.notPriced = notPriced;
       this.sheet = sheet;
       this.writer = writer;
       this.price = price;
@@ -81,8 +84,8 @@ final class PriceSheet {
       this.lastItem = firstItem + Math.max(1, price.items().size()) - 1;
     }
 
-    /** Section, headings, fourteen rows, the note, and section and headings of the items. */
-    private static final int ROWS_ABOVE_ITEMS = 20;
+    /** Section, headings, fourteen rows, two notes, and section and headings of the items. */
+    private static final int ROWS_ABOVE_ITEMS = 21;
 
     void write() {
       buildUp();
@@ -223,6 +226,7 @@ final class PriceSheet {
               ? "complete: every item of the order has a price"
               : "INCOMPLETE: " + without + " items of the order have no price";
       writer.row(new Entry.LiveText(formula, shown, Look.TOTAL_TEXT));
+      writer.row(Entry.text(notPriced, Look.TOTAL_TEXT));
     }
 
     private void items() {
@@ -252,7 +256,9 @@ final class PriceSheet {
       int row = writer.next();
       String perUnit = cell(row, ITEM_COLUMN);
       String net = cell(row, 1) + "*" + perUnit;
-      String beyond = "(" + cell(row, 2) + "-" + cell(row, 1) + ")*" + perUnit;
+      // packs that are used up leave a rest of rounding
+      String rest = "MAX(0," + cell(row, 2) + "-" + cell(row, 1) + ")";
+      String beyond = rest + "*" + perUnit;
       PriceRow list = priced.row();
       Unit unit = Unit.ofWord(item.unit());
       writer.row(
@@ -263,8 +269,9 @@ final class PriceSheet {
           Entry.number((double) item.packs(), Look.WHOLE),
           writer.in(unit, Entry.number(item.pack().contents(), Look.PLAIN)),
           list == null
-              ? new Entry.Blank(Look.INPUT)
-              : writer.in(Unit.perWord(item.unit()), Entry.number(priced.perUnit(), Look.INPUT)),
+              ? new Entry.Blank(Look.INPUT_MONEY)
+              : writer.in(
+                  Unit.perWord(item.unit()), Entry.number(priced.perUnit(), Look.INPUT_MONEY)),
           Entry.live(net, priced.net(), Look.TWO_DECIMALS),
           Entry.live(beyond, priced.beyondNet(), Look.TWO_DECIMALS),
           Entry.live(cell(row, NET) + "+" + cell(row, BEYOND), priced.amount(), Look.TWO_DECIMALS),

@@ -99,6 +99,7 @@ final class Styles {
     XSSFCellStyle single = number(Look.PLAIN_LEFT, "General");
     single.setAlignment(HorizontalAlignment.LEFT);
     input(number(Look.INPUT, "General"));
+    input(number(Look.INPUT_MONEY, "#,##0.00##"));
     XSSFCellStyle word = add(Look.INPUT_TEXT);
     word.setFont(font(10, false, null));
     word.setAlignment(HorizontalAlignment.RIGHT);

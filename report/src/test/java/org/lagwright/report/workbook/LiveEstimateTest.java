@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.apache.poi.ss.usermodel.Cell;
@@ -60,6 +61,43 @@ class LiveEstimateTest {
     models =
         List.of(pipeline.readModel(demo, 0, pipeline.defaultSettings(), ProgressListener.SILENT));
     before = takeoff(TERMS, "");
+  }
+
+  @Test
+  void aPriceSaysWhatIsNotInIt() throws IOException {
+    int leftOut = before.totals().leftOut();
+    int onSite = before.order().withoutPieces().size();
+    assertThat(List.of(leftOut, onSite)).allMatch(count -> count > 1);
+    try (XSSFWorkbook book = book(before)) {
+      assertThat(texts(book.getSheet("Price")))
+          .contains(
+              "NOT in this price: "
+                  + leftOut
+                  + " elements left out (sheet Scope); material of "
+                  + onSite
+                  + " elements cut on site.");
+    }
+  }
+
+  private static List<String> texts(Sheet sheet) {
+    List<String> texts = new ArrayList<>();
+    for (Row row : sheet) {
+      for (Cell cell : row) {
+        if (cell.getCellType() == CellType.STRING) {
+          texts.add(cell.getStringCellValue());
+        }
+      }
+    }
+    return texts;
+  }
+
+  @Test
+  void packsThatAreUsedUpLeaveNoRest() {
+    List<PricedItem> items = Objects.requireNonNull(before.price()).items();
+    assertThat(items)
+        .as("net and whole packs differ by rounding in some")
+        .anyMatch(item -> item.item().boughtQuantity() < item.item().netQuantity())
+        .allMatch(item -> item.beyondNet() >= 0);
   }
 
   @Test

@@ -25,9 +25,10 @@ public record PricedItem(OrderItem item, @Nullable PriceRow row) {
     return item.netQuantity() * perUnit();
   }
 
-  /** What is bought beyond that: waste, allowance and the rest of the last pack. */
+  /** What is bought beyond that: waste, allowance and the rest of the last pack; never below 0. */
   public double beyondNet() {
-    return (item.boughtQuantity() - item.netQuantity()) * perUnit();
+    // packs that are used up leave a rest of rounding
+    return Math.max(0, item.boughtQuantity() - item.netQuantity()) * perUnit();
   }
 
   /** What is paid. */
