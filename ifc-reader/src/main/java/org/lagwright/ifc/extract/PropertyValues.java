@@ -96,7 +96,8 @@ final class PropertyValues {
   }
 
   private @Nullable Double si(double number, @Nullable String measure, @Nullable IfcRecord unit) {
-    return Double.isFinite(number) ? units.toSi(number, measure, unit) : null;
+    double si = Double.isFinite(number) ? units.toSi(number, measure, unit) : Double.NaN;
+    return Double.isFinite(si) ? si : null;
   }
 
   /** Lists and enumerations: one text of all members, the number of the first. */

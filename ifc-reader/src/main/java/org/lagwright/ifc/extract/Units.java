@@ -3,7 +3,6 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -20,12 +19,7 @@ import org.lagwright.ifc.schema.IfcRecord;
  */
 final class Units {
 
-  /**
-   * Below this no medium in a building is that cold in kelvin; the value is degC (files do that).
-   */
-  private static final double COLDEST_KELVIN = 150;
-
-  private static final double ZERO_CELSIUS_K = 273.15;
+  private static final String TEMPERATURE = "THERMODYNAMICTEMPERATUREUNIT";
 
   private static final Map<String, Integer> PREFIX_EXPONENTS =
       Map.ofEntries(
@@ -61,7 +55,10 @@ final class Units {
   private static final Set<String> DIMENSIONS_OF_POWER_3 = Set.of("CUBIC_METRE");
 
   private final Map<String, Double> factors = new HashMap<>();
-  private @Nullable String temperatureUnit;
+
+  /** Files that assign no unit of temperature write degC. */
+  private TemperatureScale temperatures = TemperatureScale.CELSIUS;
+
   private final List<Finding> findings = new ArrayList<>();
   private final List<Long> unreadable = new ArrayList<>();
 
@@ -85,8 +82,8 @@ final class Units {
     if (kind == null) {
       return;
     }
-    if (kind.equals("THERMODYNAMICTEMPERATUREUNIT")) {
-      temperatureUnit = name(unit);
+    if (kind.equals(TEMPERATURE)) {
+      temperatures = TemperatureScale.of(unit);
       return;
     }
     double factor = factor(unit, 0);
@@ -97,7 +94,7 @@ final class Units {
     }
   }
 
-  private static @Nullable String name(IfcRecord unit) {
+  static @Nullable String name(IfcRecord unit) {
     return unit.is("IfcSIUnit") ? unit.enumeration("Name") : unit.text("Name");
   }
 
@@ -158,14 +155,17 @@ final class Units {
 
   /**
    * A property's value in SI: metres, square and cubic metres, radians; temperatures in degC; other
-   * measures as written.
+   * measures as written. NaN where the unit of a temperature does not tell what it is.
    *
    * @param measure IFC type of the value, null if untyped
    * @param ownUnit the property's own unit record, null if it has none
    */
   double toSi(double value, @Nullable String measure, @Nullable IfcRecord ownUnit) {
-    if (measure != null && measure.equals("IFCTHERMODYNAMICTEMPERATUREMEASURE")) {
-      return celsius(value, ownUnit == null ? temperatureUnit : name(ownUnit));
+    if (ownUnit != null && TEMPERATURE.equals(ownUnit.enumeration("UnitType"))) {
+      return TemperatureScale.of(ownUnit).celsius(value);
+    }
+    if ("IFCTHERMODYNAMICTEMPERATUREMEASURE".equals(measure)) {
+      return temperatures.celsius(value);
     }
     String kind = measure == null ? null : UNIT_OF_MEASURE.get(measure);
     if (ownUnit != null) {
@@ -173,17 +173,6 @@ final class Units {
       return factor > 0 && Double.isFinite(factor) ? value * factor : value;
     }
     return kind == null ? value : value * unit(kind);
-  }
-
-  /** A temperature in degC: no unit, degree Celsius, and impossible kelvins count as degC. */
-  private static double celsius(double value, @Nullable String unitName) {
-    String unit = unitName == null ? "" : unitName.toUpperCase(Locale.ROOT);
-    if (unit.contains("FAHRENHEIT")) {
-      return (value - 32) / 1.8;
-    }
-    return unit.equals("KELVIN") && Math.abs(value) >= COLDEST_KELVIN
-        ? value - ZERO_CELSIUS_K
-        : value;
   }
 
   /**
