@@ -126,7 +126,11 @@ public final class TestElement {
   }
 
   public TestElement property(String name, String text) {
-    properties.add(new Property("Set", name, text, null, null, false, false, step));
+    return property(new Property("Set", name, text, null, null, false, false, step));
+  }
+
+  public TestElement property(Property property) {
+    properties.add(property);
     return this;
   }
 

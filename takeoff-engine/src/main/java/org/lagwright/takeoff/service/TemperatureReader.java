@@ -27,6 +27,10 @@ final class TemperatureReader {
 
   private static final String STEAM = "steam";
 
+  /** IFC types whose values are words. */
+  private static final Set<String> TEXTS =
+      Set.of("IFCTEXT", "IFCLABEL", "IFCIDENTIFIER", "IFCDESCRIPTIVEMEASURE");
+
   private enum Tells {
     FLOW,
     RETURN,
@@ -126,8 +130,10 @@ final class TemperatureReader {
     };
   }
 
+  /** The figures of a number that the reader could not turn into degC tell nothing. */
   private static @Nullable Double number(Property property) {
-    if (property.number() != null) {
+    boolean isText = property.measure() == null || TEXTS.contains(property.measure());
+    if (property.number() != null || !isText) {
       return property.number();
     }
     return TemperatureText.number(property.text()).orElse(null);

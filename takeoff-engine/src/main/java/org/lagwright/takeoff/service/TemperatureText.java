@@ -57,7 +57,12 @@ final class TemperatureText {
   private static final Pattern SINGLE =
       Pattern.compile("(?<![\\p{L}\\d.,/])" + NUMBER + "\\s?(?:" + UNIT + ")");
 
-  private static final Pattern PLAIN = Pattern.compile(NUMBER + "\\s?(?:°|º|deg)?\\s?(C|F)?");
+  private static final Pattern PLAIN = Pattern.compile(NUMBER + "\\s?(?:°|º|deg)?\\s?(C|F|K)?");
+
+  /** Less is a difference of temperatures. */
+  private static final double COLDEST_KELVIN = 150;
+
+  private static final double ZERO_CELSIUS_K = 273.15;
 
   private TemperatureText() {}
 
@@ -84,9 +89,14 @@ final class TemperatureText {
   /** A plain number, with or without a unit, degC; empty for other texts. */
   static Optional<Double> number(String text) {
     Matcher plain = PLAIN.matcher(text.strip());
-    return plain.matches()
-        ? Optional.of(celsius(plain.group(1), plain.group(2)))
-        : Optional.empty();
+    if (!plain.matches()) {
+      return Optional.empty();
+    }
+    double celsius = celsius(plain.group(1), plain.group(2));
+    if (!"K".equals(plain.group(2))) {
+      return Optional.of(celsius);
+    }
+    return celsius < COLDEST_KELVIN ? Optional.empty() : Optional.of(celsius - ZERO_CELSIUS_K);
   }
 
   private static double celsius(String number, @Nullable String unit) {

@@ -9,6 +9,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Property;
 import org.lagwright.takeoff.TestElement;
 
 class ToldTemperatureTest {
@@ -108,6 +109,37 @@ class ToldTemperatureTest {
 
     assertThat(found.energyC()).isEqualTo(75);
     assertThat(told(found).celsius()).isEqualTo(70);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"343.15 K, 70", "158 °F, 70", "20 K, 80"})
+  void unitInTheTextOfAPropertyIsHeeded(String text, double celsius) {
+    Classification found =
+        classify(
+            TestElement.pipe(1, 60.3, 1).inSystem("LTHW flow").property("Flow Temperature", text),
+            Map.of());
+
+    assertThat(found.energyC()).isEqualTo(celsius, within(1e-9));
+  }
+
+  @Test
+  void numberThatTheReaderCouldNotTurnIntoCelsiusTellsNothing() {
+    Property unknownScale =
+        new Property(
+            "Set",
+            "Flow Temperature",
+            "158",
+            null,
+            "IFCTHERMODYNAMICTEMPERATUREMEASURE",
+            false,
+            false,
+            2);
+    Classification found =
+        classify(
+            TestElement.pipe(1, 60.3, 1).inSystem("LTHW flow").property(unknownScale), Map.of());
+
+    assertThat(found.told()).isNull();
+    assertThat(found.energyC()).isEqualTo(80);
   }
 
   @Test
