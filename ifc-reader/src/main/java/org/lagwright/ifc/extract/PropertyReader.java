@@ -284,7 +284,9 @@ final class PropertyReader implements PropertySource {
     private boolean member(long id, SetPattern.@Nullable Learner learner) {
       String name = PropertyValues.orEmpty(glance.name());
       names = names == null ? new NamesSeen() : names;
-      if (!names.add(name) || glance.is("IfcComplexProperty")) {
+      if (!names.add(name)
+          || glance.is("IfcComplexProperty")
+          || glance.is("IfcPhysicalComplexQuantity")) {
         return false;
       }
       boolean isWanted = PropertyNames.areWanted(name);
@@ -301,7 +303,7 @@ final class PropertyReader implements PropertySource {
 
     private void read(IfcRecord member) {
       if (member.is("IfcPhysicalQuantity")) {
-        values.quantity(setName, member, fromType, wanted);
+        values.quantity(setName, member, fromType, new HashSet<>(), wanted);
       } else {
         values.property(setName, member, fromType, new HashSet<>(), wanted);
       }
@@ -340,7 +342,7 @@ final class PropertyReader implements PropertySource {
       values.property(name, property, fromType, seen, found);
     }
     for (IfcRecord quantity : set.refs("Quantities")) {
-      values.quantity(name, quantity, fromType, found);
+      values.quantity(name, quantity, fromType, seen, found);
     }
     return found;
   }

@@ -11,7 +11,7 @@ import org.lagwright.ifc.step.StepArguments;
 /** Decodes single properties and quantities, of whichever kind, into values in SI units. */
 final class PropertyValues {
 
-  /** Complex properties of one set that are followed, each of them once. */
+  /** Complex properties and quantities of one set that are followed, each of them once. */
   private static final int MAX_COMPLEX = 100;
 
   /** Kinds of simple quantities that are read. */
@@ -151,8 +151,30 @@ final class PropertyValues {
             p.id()));
   }
 
-  /** Adds the values of one quantity. */
-  void quantity(String set, IfcRecord q, boolean fromType, List<Property> found) {
+  /**
+   * Adds the values of one quantity, or those of a complex quantity; a layer's are not those of the
+   * element.
+   *
+   * @param seen complex quantities on the way, each of which is followed once
+   */
+  void quantity(String set, IfcRecord q, boolean fromType, Set<Long> seen, List<Property> found) {
+    if (q.is("IfcPhysicalComplexQuantity")) {
+      if (!isOfALayer(q) && seen.size() < MAX_COMPLEX && seen.add(q.id())) {
+        for (IfcRecord part : q.refs("HasQuantities")) {
+          quantity(set + "." + orEmpty(q.label("Name")), part, fromType, seen, found);
+        }
+      }
+      return;
+    }
+    simple(set, q, fromType, found);
+  }
+
+  /** The schemas give {@code layer} as their first example of what such quantities are told by. */
+  private static boolean isOfALayer(IfcRecord complex) {
+    return Words.fold(orEmpty(complex.label("Discrimination"))).contains("layer");
+  }
+
+  private void simple(String set, IfcRecord q, boolean fromType, List<Property> found) {
     for (Quantity kind : Quantity.values()) {
       String attribute = kind.attribute;
       if (q.has(attribute)) {

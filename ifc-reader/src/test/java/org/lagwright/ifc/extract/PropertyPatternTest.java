@@ -117,6 +117,42 @@ class PropertyPatternTest {
     assertThat(value(pipe.lengthM())).isCloseTo(3, within(1e-9));
   }
 
+  private static final String IN_A_COMPLEX_QUANTITY =
+      PIPE
+          + """
+          #2=IFCQUANTITYLENGTH('Outer Diameter',$,$,60.3);
+          #3=IFCQUANTITYLENGTH('Length',$,$,2000.);
+          #4=IFCPHYSICALCOMPLEXQUANTITY('Straight part',$,(#3),'part',$,$);
+          #5=IFCPHYSICALCOMPLEXQUANTITY('Sizes',$,(#2,%s),'%s',$,$);
+          #6=IFCELEMENTQUANTITY('6',$,'Qto',$,$,(#5));
+          #7=IFCRELDEFINESBYPROPERTIES('7',$,$,$,(#1),#6);
+          """;
+
+  @Test
+  void quantitiesWithinComplexQuantitiesAreRead() {
+    MepElement pipe = first(IN_A_COMPLEX_QUANTITY.formatted("#4", "sizes"));
+
+    assertThat(InlineModel.diameterMm(pipe)).isEqualTo(60.3);
+    assertThat(value(pipe.lengthM())).isCloseTo(2, within(1e-9));
+    assertThat(pipe.findProperty("Length").orElseThrow().set())
+        .isEqualTo("Qto.Sizes.Straight part");
+  }
+
+  @Test
+  void complexQuantityThatHoldsItselfIsFollowedOnce() {
+    MepElement pipe = first(IN_A_COMPLEX_QUANTITY.formatted("#5", "sizes"));
+
+    assertThat(InlineModel.diameterMm(pipe)).isEqualTo(60.3);
+    assertThat(pipe.properties()).hasSize(1);
+  }
+
+  @Test
+  void quantitiesOfALayerAreNotThoseOfTheElement() {
+    MepElement pipe = first(IN_A_COMPLEX_QUANTITY.formatted("#4", "Layer"));
+
+    assertThat(pipe.properties()).isEmpty();
+  }
+
   @Test
   void aLengthUnitThatIsNoNumberIsLeftOutAndMetresAssumed() {
     assertThat(
