@@ -63,10 +63,26 @@ final class PropertyNames {
   private static final LatePattern WRITTEN =
       new LatePattern("([+-]?\\d+(?:[.,]\\d*)?)\\s*(" + Sizes.UNIT + ")?");
   private static final LatePattern UNIT_IN_BRACKETS =
-      new LatePattern("[\\[(](?:mm|cm|m|\u00B0|deg|grad)[\\])]");
+      new LatePattern(
+          "[\\[(](?:mm|cm|m|\u043c\u043c|\u0441\u043c|\u043c|in|inch|inches|\"|''|ft|feet|foot|\u00B0|deg|grad)[\\])]");
 
   /** Units of length in names, millimetres first, which are written without a gap too. */
-  private static final String[] UNITS = {"mm", "cm", "m", "\u043c\u043c", "\u0441\u043c", "\u043c"};
+  private static final String[] UNITS = {
+    "mm",
+    "cm",
+    "m",
+    "\u043c\u043c",
+    "\u0441\u043c",
+    "\u043c",
+    "inch",
+    "inches",
+    "ft",
+    "feet",
+    "foot"
+  };
+
+  /** Units of length in names if they stand in brackets; otherwise they may mean an inlet. */
+  private static final String[] UNITS_IN_BRACKETS = {"in", "\"", "''"};
 
   private static final LatePattern NUMBER = new LatePattern("[+-]?\\d+(\\.\\d*)?");
 
@@ -90,6 +106,24 @@ final class PropertyNames {
           | bit(Role.LINING_THICKNESS)
           | bit(Role.COVERING_THICKNESS)
           | bit(Role.EXTERNAL);
+
+  /**
+   * What is read as a plain length. A name in inches or feet answers no other question: texts of
+   * sizes are read by themselves, and so many inches of pipe are its nominal size.
+   */
+  private static final int LENGTHS =
+      bit(Role.OUTSIDE_DIAMETER)
+          | bit(Role.INSIDE_DIAMETER)
+          | bit(Role.WALL)
+          | bit(Role.WIDTH)
+          | bit(Role.HEIGHT)
+          | bit(Role.LENGTH)
+          | bit(Role.BEND_RADIUS)
+          | bit(Role.ECCENTRICITY)
+          | bit(Role.BRANCH_LENGTH)
+          | bit(Role.INSULATION_THICKNESS)
+          | bit(Role.LINING_THICKNESS)
+          | bit(Role.COVERING_THICKNESS);
 
   /** A role as a bit of {@link #roles}. */
   static int bit(Role role) {
@@ -141,6 +175,9 @@ final class PropertyNames {
       known = ROLES.getOrDefault(bare(name), 0);
       if (known == 0) {
         known = ROLES.getOrDefault(withoutUnit(bare(name), Words.fold(name)), 0);
+      }
+      if (known != 0 && isInInchesOrFeet(name)) {
+        known &= LENGTHS;
       }
       if (SEEN.size() < MOST_NAMES) {
         SEEN.put(name, known);
@@ -241,19 +278,39 @@ final class PropertyNames {
 
   private static double unitInName(String name, double lengthUnitM) {
     String unit = unitOf(name);
-    return unit == null ? lengthUnitM : Sizes.unitM(unit);
+    return unit == null ? lengthUnitM : metres(unit);
+  }
+
+  private static double metres(String unit) {
+    return switch (unit) {
+      case "inch", "inches" -> InchSizes.METRES_PER_INCH;
+      case "feet", "foot" -> InchSizes.METRES_PER_FOOT;
+      default -> Sizes.unitM(unit);
+    };
+  }
+
+  private static boolean isInInchesOrFeet(String name) {
+    String unit = unitOf(name);
+    return unit != null
+        && (metres(unit) == InchSizes.METRES_PER_INCH || metres(unit) == InchSizes.METRES_PER_FOOT);
   }
 
   /** The unit of length that a name says; null if it says none. */
   private static @Nullable String unitOf(String name) {
     String folded = Words.fold(name);
-    for (String unit : UNITS) {
+    String bracketed = bracketed(UNITS, folded);
+    bracketed = bracketed == null ? bracketed(UNITS_IN_BRACKETS, folded) : bracketed;
+    int from = bracketed == null ? unitAtEnd(folded) : -1;
+    return from < 0 ? bracketed : folded.substring(from);
+  }
+
+  private static @Nullable String bracketed(String[] units, String folded) {
+    for (String unit : units) {
       if (folded.contains("(" + unit + ")") || folded.contains("[" + unit + "]")) {
         return unit;
       }
     }
-    int from = unitAtEnd(folded);
-    return from < 0 ? null : folded.substring(from);
+    return null;
   }
 
   /**

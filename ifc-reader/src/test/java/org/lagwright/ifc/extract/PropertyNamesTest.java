@@ -1,10 +1,16 @@
 package org.lagwright.ifc.extract;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.model.Property;
 
 class PropertyNamesTest {
 
@@ -21,6 +27,48 @@ class PropertyNamesTest {
         assertThat(PropertyNames.roles(name) & bit).as(role + " " + name).isEqualTo(bit);
       }
     }
+  }
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource({
+    "Outside Diameter [in], OUTSIDE_DIAMETER, 0.0254",
+    "Outer Diameter (inch), OUTSIDE_DIAMETER, 0.0254",
+    "Insulation Thickness (in), INSULATION_THICKNESS, 0.0254",
+    "Duct Width inches, WIDTH, ",
+    "Width inches, WIDTH, 0.0254",
+    "Width (\"), WIDTH, 0.0254",
+    "Length (ft), LENGTH, 0.3048",
+    "Length ft, LENGTH, 0.3048",
+    "Length [feet], LENGTH, 0.3048",
+    "Length (м), LENGTH, 1",
+    "Ширина [мм], WIDTH, 0.001",
+    "Length in, LENGTH, ",
+    "Lift, LENGTH, ",
+  })
+  void unitInANameHoldsForBareNumbers(
+      String name, PropertyNames.Role role, @Nullable Double unitM) {
+    Property bare = new Property("Set", name, "2.5", 2.5, "IFCREAL", false, false, 1);
+
+    assertThat(PropertyNames.answers(bare, role)).isEqualTo(unitM != null);
+    if (unitM != null) {
+      assertThat(PropertyNames.lengthM(bare, 7).orElseThrow())
+          .isEqualTo(2.5 * unitM, within(1e-12));
+    }
+  }
+
+  @Test
+  void unitInANameDoesNotHoldForALengthInTheUnitOfTheFile() {
+    Property typed =
+        new Property("Set", "Length (ft)", "2.5", 2.5, "IFCLENGTHMEASURE", false, false, 1);
+
+    assertThat(PropertyNames.lengthM(typed, 0.001)).contains(2.5);
+  }
+
+  /** So many inches of pipe are its nominal size, and texts of sizes are read by themselves. */
+  @ParameterizedTest
+  @ValueSource(strings = {"Nominal Diameter (in)", "Diameter [in]", "Size (in)", "Size inches"})
+  void nameInInchesAnswersNoQuestionButForPlainLengths(String name) {
+    assertThat(PropertyNames.roles(name)).isZero();
   }
 
   @Test
