@@ -71,6 +71,40 @@ class PropertyNamesTest {
     assertThat(PropertyNames.roles(name)).isZero();
   }
 
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "External Diameter, OUTSIDE_DIAMETER",
+    "Rohraußendurchmesser, OUTSIDE_DIAMETER",
+    "Diamètre externe [mm], OUTSIDE_DIAMETER",
+    "Diámetro externo, OUTSIDE_DIAMETER",
+    "Diamètre intérieur, INSIDE_DIAMETER",
+    "Внутренний диаметр, INSIDE_DIAMETER",
+    "Binnendiameter, INSIDE_DIAMETER",
+    "Épaisseur de paroi, WALL",
+    "Толщина стенки, WALL",
+    "Seinämänpaksuus, WALL",
+    "Nominale diameter, NOMINAL",
+    "Номинальный диаметр, NOMINAL",
+    "Nominal Pipe Size, SIZE",
+    "NPS, SIZE",
+    "Rohrlänge, LENGTH",
+    "Cut Length, LENGTH",
+    "Lengde, LENGTH",
+    "Dämmstoffdicke, INSULATION_THICKNESS",
+    "Wärmedämmdicke, INSULATION_THICKNESS",
+    "Isolierungsstärke, INSULATION_THICKNESS",
+    "External Insulation Thickness, INSULATION_THICKNESS",
+    "Internal Insulation Thickness, LINING_THICKNESS",
+    "Wärmedämmung, INSULATION_MATERIAL",
+    "Thermal insulation, INSULATION_MATERIAL",
+    "Tipo de aislamiento, INSULATION_MATERIAL",
+    "Tipo isolamento, INSULATION_MATERIAL",
+    "Isolatietype, INSULATION_MATERIAL",
+  })
+  void namesAsExportersWriteThemTellOneThing(String name, PropertyNames.Role role) {
+    assertThat(PropertyNames.roles(name)).isEqualTo(PropertyNames.bit(role));
+  }
+
   @Test
   void caseAccentsPunctuationAndAUnitInBracketsDoNotCount() {
     int width = PropertyNames.bit(PropertyNames.Role.WIDTH);
