@@ -43,6 +43,13 @@ class ServiceClassifierTest {
   }
 
   @Test
+  void abbreviationOfTheSystemTells() {
+    Classification found = classify(pipe().property("System Abbreviation", "CHWS"));
+
+    assertThat(found.serviceId()).isEqualTo("chilled-water-flow");
+  }
+
+  @Test
   void operatingLimitIsNoMedium() {
     MepElement limited =
         pipe().property("Max. Operating temperature", "70 heating").inSystem("?").build();
