@@ -40,7 +40,10 @@ final class BelongingReader {
     this.relations = relations;
   }
 
-  /** Systems and other groups with a name; groups of groups count, as circuits lie in systems. */
+  /**
+   * Systems; groups of groups count, as circuits lie in systems. Plain groups are none: people make
+   * them of whatever they selected.
+   */
   List<MepSystem> systemsOf(long element) {
     List<MepSystem> own = systems(element);
     return own.isEmpty() ? systemsOfPortsOrWhole(element) : own;
