@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.NominalSizes.Nominal;
 import org.lagwright.ifc.geometry.Sheath;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
@@ -60,9 +61,11 @@ final class DrawnInsulation {
    * Takes the insulation off a drawn section.
    *
    * @param stated sizes that properties and names state
-   * @param dn nominal size, 0 where nothing states one
+   * @param nominals nominal sizes that they state
    */
-  Optional<Bare> under(Draft draft, Measured<Section> drawn, List<Section> stated, int dn) {
+  Optional<Bare> under(
+      Draft draft, Measured<Section> drawn, List<Section> stated, List<Nominal> nominals) {
+    int dn = nominals.isEmpty() ? 0 : nominals.get(0).dn();
     Optional<Bare> inShell = inShell(draft);
     if (inShell.isPresent()) {
       return inShell;
@@ -76,9 +79,25 @@ final class DrawnInsulation {
     double toleranceM =
         drawn.how() == How.MESH ? MESH_TOLERANCE * drawn.value().largestSideM() : TABLE_TOLERANCE_M;
     Optional<Bare> byProperty = byProperty(draft, drawn.value(), stated, dn, toleranceM);
-    return byProperty.isPresent()
+    return byProperty.isPresent() || isSaid(drawn.value(), stated, nominals)
         ? byProperty
         : byRest(draft, drawn.value(), stated, dn, toleranceM);
+  }
+
+  /** True if something states the size as it is drawn: then what states another one is wrong. */
+  private static boolean isSaid(Section drawn, List<Section> stated, List<Nominal> nominals) {
+    for (Section section : stated) {
+      if (Sizes.sameSection(section, drawn)) {
+        return true;
+      }
+    }
+    for (Nominal nominal : nominals) {
+      // the first is asked for what it leaves around it
+      if (nominal.dn() != nominals.get(0).dn() && nominal.mayBe(drawn)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What lies in a shell that the body shows around it. */

@@ -71,13 +71,14 @@ final class FigureCursor {
    * @return false if there is none
    */
   boolean next() {
-    while (at < text.length() && !beginsHere()) {
+    while (at < text.length() && !isAtFigure()) {
       at++;
     }
     return at < text.length();
   }
 
-  private boolean beginsHere() {
+  /** True if a figure that stands by itself begins here. */
+  boolean isAtFigure() {
     return isDigit(at) && (at == 0 || !goesOnFrom(at - 1));
   }
 

@@ -44,10 +44,14 @@ final class NominalSizes {
 
     /** True if a pipe of this nominal size may have this section; some are named by it. */
     boolean mayBe(Section section) {
-      return section instanceof Section.Round round
-          && (PipeSizes.mayBe(dn, round.outsideDiameterM())
-              || Sizes.sameSection(section, new Section.Round(mm / 1000)));
+      return NominalSizes.mayBe(dn, section)
+          || Sizes.sameSection(section, new Section.Round(mm / 1000));
     }
+  }
+
+  /** True if a pipe of this nominal size may have this section. */
+  static boolean mayBe(int dn, Section section) {
+    return section instanceof Section.Round round && PipeSizes.mayBe(dn, round.outsideDiameterM());
   }
 
   NominalSizes(Placeholders placeholders, double lengthUnitM) {
@@ -84,7 +88,7 @@ final class NominalSizes {
       }
     }
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      int dn = inText(text.value());
+      int dn = placeholders.contains(draft, text.value()) ? 0 : inText(text.value());
       if (dn > 0) {
         sizes.add(new Nominal(dn, dn, How.TEXT, text.evidence()));
       }
@@ -129,7 +133,7 @@ final class NominalSizes {
   }
 
   /** The nominal size in a text, the only one if it is in inches; 0 if there is none. */
-  private static int inText(String text) {
+  static int inText(String text) {
     Optional<Integer> dn = Sizes.dn(text);
     if (dn.isPresent()) {
       return dn.get();

@@ -17,7 +17,8 @@ import org.lagwright.ifc.model.Section;
 
 /**
  * Finds properties that carry one and the same value on elements of different measured size: what
- * an exporter writes when it knows nothing. They are no evidence for anything.
+ * an exporter writes when it knows nothing. They are no evidence for anything. Sizes in names of
+ * types are looked at likewise.
  */
 final class Placeholders {
 
@@ -26,6 +27,9 @@ final class Placeholders {
 
   /** Names of the placeholder properties. */
   private final Set<Name> names = new HashSet<>();
+
+  /** Names of types that give a size that is none of their pieces. */
+  private final Map<String, Integer> types;
 
   private final List<Finding> findings = new ArrayList<>();
 
@@ -91,11 +95,23 @@ final class Placeholders {
         judge(each.getKey(), each.getValue(), ASKED.get(i), model);
       }
     }
+    types = seen.types.without();
+    for (Map.Entry<String, Integer> type : types.entrySet()) {
+      findings.add(
+          Finding.ofFile(
+              model,
+              ReadFinding.PLACEHOLDER_VALUES,
+              Effect.NONE,
+              "Size in the name of the type",
+              type.getKey(),
+              String.valueOf(type.getValue())));
+    }
   }
 
   /** What was seen of each question on some elements, by the names of properties. */
   static final class Seen {
     private final List<Map<Name, Sightings>> byName = new ArrayList<>(ASKED.size());
+    private final TypeSizes types = new TypeSizes();
 
     Seen() {
       for (int i = 0; i < ASKED.size(); i++) {
@@ -108,6 +124,7 @@ final class Placeholders {
       if (!draft.isSegment() && !draft.isLaggedItem()) {
         return;
       }
+      types.look(draft);
       for (Property property : draft.properties()) {
         int roles = property.number() == null ? 0 : PropertyNames.roles(property.name()) & ROLES;
         for (int i = 0; roles != 0 && i < ASKED.size(); i++) {
@@ -135,6 +152,7 @@ final class Placeholders {
 
     /** Adds what was seen on the elements that follow. */
     void addAll(Seen later) {
+      types.addAll(later.types);
       for (int i = 0; i < byName.size(); i++) {
         for (Map.Entry<Name, Sightings> each : later.byName.get(i).entrySet()) {
           Sightings seen = byName.get(i).putIfAbsent(each.getKey(), each.getValue());
@@ -263,6 +281,16 @@ final class Placeholders {
 
   boolean contains(Property property) {
     return !names.isEmpty() && names.contains(name(property));
+  }
+
+  /** True for the name of such a type, or a name of a piece that holds it. */
+  boolean contains(Draft draft, String text) {
+    for (String type : types.isEmpty() ? List.<String>of() : draft.names().ofType()) {
+      if (types.containsKey(type) && text.contains(type)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   List<Finding> findings() {

@@ -54,9 +54,8 @@ final class SegmentSections {
   private void takeInsulationOff(Draft draft, List<Nominal> nominals, Options<Section> options) {
     Measured<Section> drawn = draft.shape().section();
     if (drawn != null) {
-      int dn = nominals.isEmpty() ? 0 : nominals.get(0).dn();
       Optional<DrawnInsulation.Bare> bare =
-          drawnInsulation.under(draft, drawn, options.stated(), dn);
+          drawnInsulation.under(draft, drawn, options.stated(), nominals);
       if (bare.isPresent()) {
         DrawnInsulation.apply(draft, drawn, bare.get(), options);
       }

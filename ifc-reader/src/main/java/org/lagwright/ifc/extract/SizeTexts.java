@@ -47,16 +47,23 @@ final class SizeTexts {
     return Optional.empty();
   }
 
-  /** Properties first, as they hold the size and nothing else; the own name last. */
+  /**
+   * Properties first, as they hold the size and nothing else; the own name last. A straight piece
+   * has one size: what names several of them tells nothing of it.
+   */
   static List<Text> of(Draft draft) {
+    boolean one = draft.isSegment();
     List<Text> texts = new ArrayList<>(4);
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.SIZE)) {
-      if (p.measure() == null || !p.measure().contains("LENGTHMEASURE")) {
+      boolean text = p.measure() == null || !p.measure().contains("LENGTHMEASURE");
+      if (text && !(one && SizeLists.isIn(p.text()))) {
         texts.add(new Text(p.text(), p.evidence()));
       }
     }
     for (String name : draft.names().all()) {
-      texts.add(new Text(name, new Evidence(draft.step(), "name", name)));
+      if (!(one && SizeLists.isIn(name))) {
+        texts.add(new Text(name, new Evidence(draft.step(), "name", name)));
+      }
     }
     return texts;
   }

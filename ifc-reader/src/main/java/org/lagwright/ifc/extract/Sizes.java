@@ -96,24 +96,9 @@ final class Sizes {
     return known == null ? NOMINALS.keep(text, readDn(text)) : known;
   }
 
-  /**
-   * Finds {@code \bDN\s?(\d{1,4})\b}. Written out, as every model with pipes asks it, and many of
-   * them ask no other regular expression, of which the first takes 5 ms.
-   */
   private static Optional<Integer> readDn(String text) {
-    for (int at = text.indexOf("DN"); at >= 0; at = text.indexOf("DN", at + 1)) {
-      int from = at + 2;
-      from += from < text.length() && SPACES.indexOf(text.charAt(from)) >= 0 ? 1 : 0;
-      int end = from;
-      while (end < text.length() && isDigit(text.charAt(end))) {
-        end++;
-      }
-      boolean number = end > from && end - from <= 4;
-      if (number && !isInWord(text, at - 1) && !isInWord(text, end)) {
-        return Optional.of(Integer.parseInt(text, from, end, 10));
-      }
-    }
-    return Optional.empty();
+    DnInText.Dn first = DnInText.next(text, 0);
+    return first == null ? Optional.empty() : Optional.of(first.dn());
   }
 
   static boolean isDigit(char c) {

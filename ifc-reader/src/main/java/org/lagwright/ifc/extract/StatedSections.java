@@ -107,7 +107,7 @@ final class StatedSections {
       for (SizeTexts.Text text : SizeTexts.of(draft)) {
         Optional<Double> outsideM = Sizes.outsideDiameterAndWall(text.value());
         if (outsideM.isPresent() && PipeSizes.isOutsideDiameter(outsideM.get())) {
-          stated.add(outside(draft, outsideM.get(), How.TEXT, text.evidence(), byBore));
+          stated.add(outside(draft, text, outsideM.get(), byBore));
         }
       }
     }
@@ -118,6 +118,19 @@ final class StatedSections {
     return placeholders.contains(p)
         ? round(p, diameterM, false)
         : outside(draft, diameterM, how(p), p.evidence(), byBore);
+  }
+
+  private Stated outside(
+      Draft draft, SizeTexts.Text text, double diameterM, Optional<Stated> byBore) {
+    return placeholders.contains(draft, text.value())
+        ? written(draft, text, new Section.Round(diameterM))
+        : outside(draft, diameterM, How.TEXT, text.evidence(), byBore);
+  }
+
+  /** A size that a text gives. */
+  private Stated written(Draft draft, SizeTexts.Text text, Section section) {
+    String ruledOut = placeholders.contains(draft, text.value()) ? PLACEHOLDER : null;
+    return new Stated(section, How.TEXT, text.evidence(), ruledOut, false, false);
   }
 
   /**
@@ -302,8 +315,7 @@ final class StatedSections {
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
       Optional<Integer> dn = Sizes.dn(text.value());
       if (dn.isPresent() && dn.get() >= 1000 * Sizes.SMALLEST_SIDE_M) {
-        Section section = new Section.Round(dn.get() / 1000.0);
-        stated.add(new Stated(section, How.TEXT, text.evidence(), null, false, false));
+        stated.add(written(draft, text, new Section.Round(dn.get() / 1000.0)));
       }
     }
   }
@@ -313,10 +325,10 @@ final class StatedSections {
     boolean duct = draft.isDuct();
     Optional<Section> sides = duct ? Sizes.sides(text.value()) : Optional.empty();
     if (sides.isPresent()) {
-      stated.add(new Stated(sides.get(), How.TEXT, text.evidence(), null, false, false));
+      stated.add(written(draft, text, sides.get()));
     }
     if (round.isPresent() && duct) {
-      stated.add(new Stated(round.get(), How.TEXT, text.evidence(), null, false, false));
+      stated.add(written(draft, text, round.get()));
     } else if (round.isPresent()) {
       pipe(draft, text, round.get(), stated);
     }
@@ -328,8 +340,8 @@ final class StatedSections {
     boolean nominal =
         !InchSizes.in(text.value()).isEmpty() || nominals.isNominal(draft, null, diameterM);
     if (nominal || PipeSizes.isOutsideDiameter(diameterM)) {
-      stated.add(
-          new Stated(round, How.TEXT, text.evidence(), nominal ? NOMINAL : null, true, false));
+      String ruledOut = nominal ? NOMINAL : written(draft, text, round).ruledOut();
+      stated.add(new Stated(round, How.TEXT, text.evidence(), ruledOut, true, false));
     }
   }
 
