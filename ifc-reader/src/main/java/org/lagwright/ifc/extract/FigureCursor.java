@@ -24,6 +24,18 @@ final class FigureCursor {
     "mm", "cm", "\u043c\u043c", "\u0441\u043c", "\"", "''", "\u2033", "\u201D"
   };
 
+  private static final String[] INCH_WORDS = {"inches", "inch", "zoll"};
+
+  /** Fractions of one sign, and their eighths. */
+  static final String ONE_SIGN_FRACTIONS = "\u215B\u00BC\u215C\u00BD\u215D\u00BE\u215E";
+
+  private static final String FOOT_SIGNS = "'\u2032";
+
+  /** Of a figure in feet, with or without inches behind it. */
+  static final String FEET = "ft";
+
+  private static final String THOUSANDS_SPACES = " \u00A0\u202F\u2009";
+
   private final String text;
   private int at;
 
@@ -79,7 +91,7 @@ final class FigureCursor {
 
   /** True if a figure that stands by itself begins here. */
   boolean isAtFigure() {
-    return isDigit(at) && (at == 0 || !goesOnFrom(at - 1));
+    return (isDigit(at) || isOneOf(ONE_SIGN_FRACTIONS, at)) && (at == 0 || !goesOnFrom(at - 1));
   }
 
   private boolean goesOnFrom(int place) {
@@ -94,57 +106,139 @@ final class FigureCursor {
    * @return null if there is none, or what stands here is no size: a longer number, a date
    */
   @Nullable Figure take() {
+    return take(false);
+  }
+
+  /** Takes a figure likewise, where fractions are inches even without their sign. */
+  @Nullable Figure takeInches() {
+    return take(true);
+  }
+
+  private @Nullable Figure take(boolean inches) {
     int start = at;
     int digits = skipDigits();
     boolean mark = isOneOf(DECIMAL_MARKS, at) && isDigit(at + 1);
     at += mark ? 1 : 0;
     int decimals = mark ? skipDigits() : 0;
     boolean goesOn = isOneOf(DECIMAL_MARKS, at) && isDigit(at + 1);
-    if (digits == 0 || digits > MOST_DIGITS || goesOn) {
+    if (digits > MOST_DIGITS || goesOn) {
       return null;
     }
+    if (digits == 0) {
+      return takeOneSign();
+    }
     double value = Double.parseDouble(text.substring(start, at).replace(',', '.'));
-    double inches = mark ? Double.NaN : fraction(value);
-    return inches > 0
-        ? new Figure(inches, digits <= 2, "\"")
+    double withFraction = mark ? Double.NaN : fraction(value, inches);
+    if (withFraction > 0) {
+      return new Figure(withFraction, digits <= 2, "\"");
+    }
+    return isOneOf(FOOT_SIGNS, at) && !isTwice(at)
+        ? takeFeet(value)
         : new Figure(value, digits <= 2 && decimals <= 2, takeUnit());
+  }
+
+  /** A fraction of one sign without whole inches; null, and past it, if it is no size. */
+  private @Nullable Figure takeOneSign() {
+    if (!isOneOf(ONE_SIGN_FRACTIONS, at)) {
+      return null;
+    }
+    double inches = fraction(0, false);
+    at += inches > 0 ? 0 : 1;
+    return inches > 0 ? new Figure(inches, true, "\"") : null;
+  }
+
+  private boolean isTwice(int place) {
+    return place + 1 < text.length() && text.charAt(place) == text.charAt(place + 1);
+  }
+
+  /** Takes the sign of feet, and inches behind it as in {@code 1'-4"}. */
+  private Figure takeFeet(double feet) {
+    int behindFeet = ++at;
+    skipSpace();
+    at += isOneOf("-", at) ? 1 : 0;
+    skipSpace();
+    Figure rest = isDigit(at) ? take() : null;
+    boolean inches = rest != null && INCH_SIGNS.contains(rest.unit) && rest.value < 12;
+    if (rest == null || !inches) {
+      at = behindFeet;
+      return new Figure(feet, false, FEET);
+    }
+    return new Figure(feet + rest.value / 12, false, FEET);
+  }
+
+  /**
+   * Takes a side, which may have its thousands apart as {@code 1 200}: at the start of a text,
+   * behind a sign of multiplication, or with a space that does not break the line. Elsewhere the
+   * first figure may be a number of something.
+   */
+  @Nullable Figure takeSide(boolean behindSign) {
+    int start = at;
+    Figure figure = take();
+    boolean thousands =
+        figure != null
+            && figure.unit == null
+            && at - start <= 2
+            && isOneOf(THOUSANDS_SPACES, at)
+            && (start == 0 || behindSign || !isOneOf(" ", at))
+            && isDigit(at + 1)
+            && isDigit(at + 2)
+            && isDigit(at + 3)
+            && !isDigit(at + 4);
+    if (figure == null || !thousands) {
+      return figure;
+    }
+    at++;
+    Figure rest = take();
+    return rest == null ? null : new Figure(figure.value * 1000 + rest.value, false, rest.unit);
   }
 
   /**
    * Takes the rest of inches as {@code 12 1/2"}, {@code 1-1/2"} or {@code 3/4"}.
    *
    * @param whole the figure before it, or the numerator
+   * @param signless true if those of one digit need no sign of inches
    * @return NaN, and stays here, if there is no fraction of inches
    */
-  private double fraction(double whole) {
+  private double fraction(double whole, boolean signless) {
     int before = at;
-    double part = over(whole);
-    double inches = part;
-    if (!(part > 0) && isOneOf(FRACTION_SIGNS, at) && isDigit(at + 1)) {
+    double inches = oneSign(whole);
+    inches = inches > 0 ? inches : over(whole);
+    if (!(inches > 0) && isOneOf(FRACTION_SIGNS, at) && isDigit(at + 1)) {
       at++;
       int numerator = at;
       skipDigits();
-      part = at - numerator > 2 ? Double.NaN : over(Integer.parseInt(text, numerator, at, 10));
+      double part =
+          at - numerator > 2 ? Double.NaN : over(Integer.parseInt(text, numerator, at, 10));
       inches = whole + part;
     }
-    if (part > 0 && INCH_SIGNS.contains(String.valueOf(takeUnit()))) {
+    boolean alone = signless && (isOneOf("/", at - 2) || isOneOf(ONE_SIGN_FRACTIONS, at - 1));
+    if (inches > 0 && (INCH_SIGNS.contains(String.valueOf(takeUnit())) || alone)) {
       return inches;
     }
     at = before;
     return Double.NaN;
   }
 
-  /** A part of an inch: halves down to sixty-fourths. */
+  /** Whole inches with a fraction of one sign behind them. */
+  private double oneSign(double whole) {
+    int sign = at + (isOneOf(FRACTION_SIGNS, at) ? 1 : 0);
+    int eighths = sign < text.length() ? ONE_SIGN_FRACTIONS.indexOf(text.charAt(sign)) + 1 : 0;
+    at = eighths > 0 ? sign + 1 : at;
+    return eighths > 0 ? whole + eighths / 8.0 : Double.NaN;
+  }
+
+  /** A part of an inch: halves down to sixty-fourths; stays here if there is none. */
   private double over(double numerator) {
-    int from = at + 1;
-    if (!isOneOf("/", at) || !isDigit(from)) {
-      return Double.NaN;
-    }
-    at = from;
-    int digits = skipDigits();
-    int denominator = digits > 2 ? 0 : Integer.parseInt(text, from, at, 10);
+    int before = at;
+    at++;
+    int digits = isOneOf("/", before) ? skipDigits() : 0;
+    int denominator = digits == 0 || digits > 2 ? 0 : Integer.parseInt(text, before + 1, at, 10);
     boolean common = Integer.bitCount(denominator) == 1 && denominator > 1 && denominator <= 64;
-    return common && numerator < denominator ? numerator / denominator : Double.NaN;
+    if (common && numerator < denominator) {
+      return numerator / denominator;
+    }
+    at = before;
+    return Double.NaN;
   }
 
   private int skipDigits() {
@@ -158,6 +252,9 @@ final class FigureCursor {
   private @Nullable String takeUnit() {
     int before = at;
     skipSpace();
+    if (takeInchWord()) {
+      return "\"";
+    }
     String unit = unit();
     at = unit == null ? before : at + unit.length();
     return unit;
@@ -165,12 +262,33 @@ final class FigureCursor {
 
   private @Nullable String unit() {
     for (String each : UNITS) {
-      if (text.startsWith(each, at)) {
+      if (text.regionMatches(true, at, each, 0, each.length())) {
         return each;
       }
     }
     // an in may begin the word inlet
     return text.startsWith(INCHES, at) && !isLetter(at + INCHES.length()) ? INCHES : null;
+  }
+
+  /** Behind a word of inches; stays here if there is none. */
+  private boolean takeInchWord() {
+    for (String each : INCH_WORDS) {
+      int end = at + each.length();
+      if (text.regionMatches(true, at, each, 0, each.length()) && !isLetter(end)) {
+        at = end;
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Takes the sign of metres, which stands behind the last of two sides. */
+  boolean takeMetres() {
+    int before = at;
+    skipSpace();
+    boolean metres = isOneOf("m", at) && !isDigit(at + 1) && !isLetter(at + 1);
+    at = metres ? at + 1 : before;
+    return metres;
   }
 
   private boolean isLetter(int place) {
@@ -192,7 +310,8 @@ final class FigureCursor {
     return true;
   }
 
-  private void skipSpace() {
+  /** Goes past spaces. */
+  void skipSpace() {
     while (isOneOf(Sizes.SPACES, at)) {
       at++;
     }
@@ -203,7 +322,7 @@ final class FigureCursor {
   }
 
   private boolean isOneOf(String signs, int place) {
-    return place < text.length() && signs.indexOf(text.charAt(place)) >= 0;
+    return place >= 0 && place < text.length() && signs.indexOf(text.charAt(place)) >= 0;
   }
 
   /** Place in the text: behind what was taken last. */

@@ -51,48 +51,89 @@ final class InchSizes {
         : 0;
   }
 
-  /** The DN of each size with a sign of inches, or behind NPS, that a text holds. */
+  /**
+   * The DN of each size in inches that a text holds: behind the names of such sizes, NPS and that
+   * of a pipe thread, else with a sign of inches, which some write behind DN too.
+   */
   static List<Integer> in(String text) {
-    List<Integer> sizes = List.of();
-    int nps = text.indexOf("NPS");
-    boolean signed = text.contains("''");
-    for (int i = 0; i < SIGNS.length() && !signed; i++) {
-      signed = text.indexOf(SIGNS.charAt(i)) >= 0;
+    boolean named = text.contains("NPS") || text.contains("Rp") || text.contains("DN");
+    if (!named && !mayHoldSigned(text)) {
+      return List.of();
     }
-    if (!signed && nps < 0) {
-      return sizes;
-    }
-    sizes = new ArrayList<>(2);
+    List<Integer> sizes = new ArrayList<>(2);
     FigureCursor cursor = new FigureCursor(text);
+    for (int at = 0; named && at < text.length(); at++) {
+      int figure = behindName(text, at);
+      if (figure > 0) {
+        cursor.goTo(figure);
+        add(text, cursor, text.charAt(at) != 'D', sizes);
+      }
+    }
+    cursor.goTo(sizes.isEmpty() ? 0 : text.length());
     while (cursor.next()) {
-      do {
-        int dn = dn(text, nps, cursor);
-        if (dn > 0) {
-          sizes.add(dn);
-        }
-      } while (cursor.takeSign(Sizes.TIMES_SIGNS));
+      add(text, cursor, false, sizes);
     }
     return sizes;
   }
 
-  /** Takes the figure that stands there; 0 if it is no nominal size in inches. */
-  private static int dn(String text, int nps, FigureCursor cursor) {
-    int from = cursor.at();
-    FigureCursor.Figure figure = cursor.take();
-    boolean inches = figure != null && (isSigned(figure) || isBehindNps(text, nps, from));
-    return figure != null && inches && !isBehindFeet(text, from)
-        ? dn(figure.value() * 1000 * METRES_PER_INCH)
-        : 0;
+  /** True if a sign of inches, or the first letter of a word for them, stands behind a figure. */
+  private static boolean mayHoldSigned(String text) {
+    boolean behindFigure = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (behindFigure && (SIGNS.indexOf(c) >= 0 || "'iIzZ".indexOf(c) >= 0)) {
+        return true;
+      }
+      behindFigure =
+          Sizes.isDigit(c)
+              || FigureCursor.ONE_SIGN_FRACTIONS.indexOf(c) >= 0
+              || (behindFigure && Sizes.SPACES.indexOf(c) >= 0);
+    }
+    return false;
+  }
+
+  /** Place of the figure behind a name of sizes in inches; 0 if none stands there. */
+  private static int behindName(String text, int at) {
+    String name = text.charAt(at) == 'N' ? "NPS" : text.charAt(at) == 'D' ? "DN" : "Rp";
+    if (!text.startsWith(name, at) || (at > 0 && Character.isLetter(text.charAt(at - 1)))) {
+      return 0;
+    }
+    int figure = at + name.length();
+    while (figure < text.length() && Sizes.SPACES.indexOf(text.charAt(figure)) >= 0) {
+      figure++;
+    }
+    return figure < text.length() && Sizes.isDigit(text.charAt(figure)) ? figure : 0;
+  }
+
+  /** Adds the figures that stand there, as far as they are nominal sizes in inches. */
+  private static void add(String text, FigureCursor cursor, boolean named, List<Integer> to) {
+    do {
+      int from = cursor.at();
+      FigureCursor.Figure figure = named ? cursor.takeInches() : cursor.take();
+      boolean inches =
+          figure != null
+              && (isSigned(figure) || (named && figure.unit() == null))
+              && !isBehindFeet(text, from)
+              && !isRestOfWord(text, from, figure);
+      int dn = figure != null && inches ? dn(figure.value() * 1000 * METRES_PER_INCH) : 0;
+      if (dn > 0) {
+        to.add(dn);
+      }
+    } while (cursor.takeSign(Sizes.TIMES_SIGNS));
+  }
+
+  /** True for a fraction whose whole inches stand in a word, as in R1 1/2". */
+  private static boolean isRestOfWord(String text, int from, FigureCursor.Figure figure) {
+    return figure.value() < 1
+        && from > 1
+        && (text.charAt(from - 1) == ' ' || text.charAt(from - 1) == '-')
+        && Sizes.isDigit(text.charAt(from - 2));
   }
 
   /** An {@code in} may be a word. */
-  private static boolean isSigned(FigureCursor.Figure figure) {
+  static boolean isSigned(FigureCursor.Figure figure) {
     String unit = figure.unit();
     return unit != null && (SIGNS.contains(unit) || unit.equals("''"));
-  }
-
-  private static boolean isBehindNps(String text, int nps, int at) {
-    return nps >= 0 && at > nps && text.substring(nps + 3, at).isBlank();
   }
 
   /** The inches of {@code 10'-6"} are no size, and seconds of an angle are no inches. */

@@ -138,8 +138,14 @@ final class NominalSizes {
     if (dn.isPresent()) {
       return dn.get();
     }
-    List<Integer> inches = InchSizes.in(text);
-    return inches.size() == 1 ? inches.get(0) : 0;
+    int only = 0;
+    for (int inches : InchSizes.in(text)) {
+      if (only > 0 && only != inches) {
+        return 0;
+      }
+      only = inches;
+    }
+    return only;
   }
 
   /** Those that tables have. */

@@ -78,6 +78,21 @@ final class PipeSizes {
     return Optional.empty();
   }
 
+  /**
+   * What pipes called by a nominal size may be by a table: the first that has it as such, else one
+   * that sizes by the outside, as plastic pipes of DN 110 have 110 mm.
+   */
+  static Optional<Size> called(int dn) {
+    Optional<Size> nominal = forNominal(dn);
+    for (int i = 0; nominal.isEmpty() && i < SIZES.size(); i++) {
+      Size size = SIZES.get(i);
+      if (size.dn == 0 && Math.abs(size.outsideDiameterM * 1000 - dn) < 1e-6) {
+        return Optional.of(size);
+      }
+    }
+    return nominal;
+  }
+
   /** The nominal size of an outside diameter by the first table that has it; 0 if none has. */
   static int nominalOf(double outsideDiameterM) {
     for (Size size : SIZES) {

@@ -82,7 +82,7 @@ final class SegmentMeasurer {
   }
 
   private static @Nullable Measured<Section> byTable(Draft draft, int dn) {
-    Optional<PipeSizes.Size> size = PipeSizes.forNominal(dn);
+    Optional<PipeSizes.Size> size = PipeSizes.called(dn);
     if (size.isEmpty()) {
       return null;
     }

@@ -87,12 +87,9 @@ final class SizeLists {
   }
 
   private static @Nullable Named sizeAt(String text, int at, FigureCursor cursor) {
-    char c = text.charAt(at);
-    if (c == 'D') {
-      DnInText.Dn dn = DnInText.next(text, at);
-      if (dn != null && dn.from() == at) {
-        return new Named('D', dn.dn(), 0, at, dn.to());
-      }
+    DnInText.Dn dn = DnInText.at(text, at);
+    if (dn != null) {
+      return new Named('D', dn.dn(), 0, at, dn.to());
     }
     cursor.goTo(at);
     if (cursor.takeSign(Sizes.ROUND_SIGNS)) {

@@ -38,17 +38,17 @@ final class Sizes {
   private static final LatePattern ANGLE =
       new LatePattern("(?<![\\d.,])(\\d{1,3}(?:[.,]\\d+)?)\\s?(?:\u00B0|deg|grad)");
 
-  /** What {@code \s} is. */
-  static final String SPACES = " \t\n\u000B\f\r";
+  /** What {@code \s} is, and spaces that do not break the line. */
+  static final String SPACES = " \t\n\u000B\f\r\u00A0\u202F";
 
   /** Signs between two sides. */
-  static final String TIMES_SIGNS = "xX\u00D7\u0445";
+  static final String TIMES_SIGNS = "xX\u00D7\u0445\u0425*";
 
   /** Signs of a diameter. */
-  static final String ROUND_SIGNS = "\u00D8\u00F8\u2300";
+  static final String ROUND_SIGNS = "\u00D8\u00F8\u2300\u2205";
 
   /** One of them stands in every text that has a diameter. */
-  private static final String DIAMETER_SIGNS = "=" + ROUND_SIGNS;
+  private static final String DIAMETER_SIGNS = "=\u03A6\u03C6" + ROUND_SIGNS;
 
   private static final Remembered<Optional<Section>> DIAMETERS = new Remembered<>();
   private static final Remembered<Optional<Section>> ALL_SIDES = new Remembered<>();
@@ -89,7 +89,7 @@ final class Sizes {
 
   /** The first nominal diameter in a text, such as 80 in {@code DN80/50}. */
   static Optional<Integer> dn(String text) {
-    if (!text.contains("DN")) {
+    if (!DnInText.mayBeIn(text)) {
       return Optional.empty();
     }
     Optional<Integer> known = NOMINALS.find(text);
@@ -122,7 +122,7 @@ final class Sizes {
 
   /** A diameter as in {@code d=300 mm} or {@code 350 mm} before a diameter sign. */
   static Optional<Section> diameter(String text) {
-    if (!hasAny(text, DIAMETER_SIGNS)) {
+    if (!hasAny(text, DIAMETER_SIGNS) && !text.contains("OD")) {
       return Optional.empty();
     }
     Optional<Section> known = DIAMETERS.find(text);
@@ -139,7 +139,7 @@ final class Sizes {
     return false;
   }
 
-  /** True if a digit stands behind a sign of multiplication, next to it or behind spaces. */
+  /** True if a digit stands behind a sign of multiplication or H, next to it or behind spaces. */
   private static boolean multiplies(String text) {
     boolean behindSign = false;
     for (int i = 0; i < text.length(); i++) {
@@ -147,7 +147,11 @@ final class Sizes {
       if (behindSign && isDigit(c)) {
         return true;
       }
-      behindSign = isTimes(c) || (behindSign && SPACES.indexOf(c) >= 0);
+      behindSign =
+          isTimes(c)
+              || c == 'H'
+              || c == 'h'
+              || (behindSign && (c == '=' || c == ':' || SPACES.indexOf(c) >= 0));
     }
     return false;
   }

@@ -11,24 +11,88 @@ final class SizesInText {
 
   private static final String INCH_SIGNS = "\"\u2033\u201D";
 
+  /** Signs of a diameter that stand before it; the last two are letters of words too. */
+  private static final String SIGNS_BEFORE = Sizes.ROUND_SIGNS + "\u03A6\u03C6";
+
+  private static final String BETWEEN_SIDES = Sizes.TIMES_SIGNS + ",;/";
+
+  /** From here on a third figure in millimetres is a length. */
+  private static final double SHORTEST_PIECE_M = 1;
+
   private SizesInText() {}
 
-  /** Two sides with a sign of multiplication between them. */
+  /** Two sides with a sign of multiplication between them, or behind their letters. */
   static Optional<Section> sides(String text) {
     FigureCursor cursor = new FigureCursor(text);
     while (cursor.next()) {
-      FigureCursor.Figure width = cursor.take();
+      FigureCursor.Figure width = cursor.takeSide(false);
       FigureCursor.Figure height =
-          width != null && cursor.takeSign(Sizes.TIMES_SIGNS) ? cursor.take() : null;
-      if (width != null && height != null) {
-        double widthM = width.metres(height.unit());
-        double heightM = height.metres(width.unit());
-        if (Math.min(widthM, heightM) >= Sizes.SMALLEST_SIDE_M) {
-          return Optional.of(new Section.Rectangular(widthM, heightM));
-        }
+          width != null && cursor.takeSign(Sizes.TIMES_SIGNS) ? cursor.takeSide(true) : null;
+      Optional<Section> sides = rectangle(width, height, cursor);
+      if (sides.isPresent()) {
+        return sides;
+      }
+    }
+    return letteredSides(text);
+  }
+
+  private static Optional<Section> rectangle(
+      FigureCursor.@Nullable Figure width,
+      FigureCursor.@Nullable Figure height,
+      FigureCursor cursor) {
+    if (width == null || height == null || isFeetAndBare(width, height)) {
+      return Optional.empty();
+    }
+    boolean metres = areMetres(width, height) && cursor.takeMetres();
+    double widthM = metres ? width.value() : width.metres(height.unit());
+    double heightM = metres ? height.value() : height.metres(width.unit());
+    return Math.min(widthM, heightM) >= Sizes.SMALLEST_SIDE_M
+        ? Optional.of(new Section.Rectangular(widthM, heightM))
+        : Optional.empty();
+  }
+
+  /** A bare figure beside feet may be inches. */
+  private static boolean isFeetAndBare(FigureCursor.Figure a, FigureCursor.Figure b) {
+    return (FigureCursor.FEET.equals(a.unit()) && b.unit() == null)
+        || (FigureCursor.FEET.equals(b.unit()) && a.unit() == null);
+  }
+
+  /** True if two sides without unit can be metres and no millimetres. */
+  private static boolean areMetres(FigureCursor.Figure a, FigureCursor.Figure b) {
+    return a.unit() == null && b.unit() == null && Math.max(a.value(), b.value()) < 10;
+  }
+
+  /** Two sides as {@code B=400 H=200} or {@code W400 x H200}. */
+  private static Optional<Section> letteredSides(String text) {
+    FigureCursor cursor = new FigureCursor(text);
+    for (int i = 0; i < text.length(); i++) {
+      cursor.goTo(i);
+      FigureCursor.Figure width = lettered("BbWw", text, cursor);
+      boolean apart = width != null && (cursor.takeSign(BETWEEN_SIDES) || cursor.at() > i);
+      FigureCursor.Figure height = apart ? lettered("Hh", text, cursor) : null;
+      Optional<Section> sides = rectangle(width, height, cursor);
+      if (sides.isPresent()) {
+        return sides;
       }
     }
     return Optional.empty();
+  }
+
+  /** The figure behind one of some letters that stands by itself; null if there is none. */
+  private static FigureCursor.@Nullable Figure lettered(
+      String letters, String text, FigureCursor cursor) {
+    int before = cursor.at() - 1;
+    boolean free =
+        before < 0 || !Character.isLetter(text.charAt(before)) || isTimesSign(text.charAt(before));
+    if (!free || !cursor.takeSign(letters)) {
+      return null;
+    }
+    cursor.takeSign("=:");
+    return cursor.take();
+  }
+
+  private static boolean isTimesSign(char c) {
+    return Sizes.TIMES_SIGNS.indexOf(c) >= 0;
   }
 
   /** A figure behind a diameter sign or {@code d =}, else before a sign. */
@@ -37,19 +101,28 @@ final class SizesInText {
     return behindSign.isPresent() ? behindSign : round(beforeSign(text));
   }
 
-  /** The first figure behind a diameter sign or {@code d =}, null if there is none. */
+  /** The first figure behind a diameter sign, {@code d =} or OD, null if there is none. */
   private static FigureCursor.@Nullable Figure behindSign(String text) {
     FigureCursor cursor = new FigureCursor(text);
     for (int i = 0; i < text.length(); i++) {
       boolean named = (text.charAt(i) | 0x20) == 'd' && !Sizes.isInWord(text, i - 1);
+      boolean outside = text.startsWith("OD", i) && !Sizes.isInWord(text, i - 1);
       cursor.goTo(named ? i + 1 : i);
-      FigureCursor.Figure found =
-          cursor.takeSign(named ? "=" : Sizes.ROUND_SIGNS) ? cursor.take() : null;
+      boolean signed =
+          outside ? takeOutside(i + 2, cursor) : cursor.takeSign(named ? "=" : SIGNS_BEFORE);
+      FigureCursor.Figure found = signed ? cursor.take() : null;
       if (found != null) {
         return found;
       }
     }
     return null;
+  }
+
+  private static boolean takeOutside(int figure, FigureCursor cursor) {
+    cursor.goTo(figure);
+    cursor.takeSign("=:");
+    cursor.skipSpace();
+    return true;
   }
 
   /** The first figure before a diameter sign, null if there is none. */
@@ -74,7 +147,8 @@ final class SizesInText {
   /** A figure, metres, and behind a sign of multiplication one that can be its wall. */
   static Optional<Double> outsideDiameterBeforeWall(String text) {
     FigureCursor cursor = new FigureCursor(text);
-    while (cursor.next()) {
+    while (nextDiameter(text, cursor)) {
+      boolean nominal = isBehindDn(text, cursor.at());
       FigureCursor.Figure outside = cursor.take();
       int behind = cursor.at();
       FigureCursor.Figure wall =
@@ -82,7 +156,7 @@ final class SizesInText {
       if (outside != null && wall != null && wall.isShort() && !isTimes(cursor)) {
         double outsideM = outside.metres(null);
         double wallM = wall.metres(outside.unit());
-        if (wallM > 0 && wallM <= outsideM / 4) {
+        if (wallM > 0 && wallM <= outsideM / 4 && !nominal) {
           return Optional.of(outsideM);
         }
       } else {
@@ -93,9 +167,30 @@ final class SizesInText {
     return Optional.empty();
   }
 
-  /** True if another sign of multiplication and a figure follow. */
+  /** Goes on to the next figure that stands by itself or behind the letter of a diameter. */
+  private static boolean nextDiameter(String text, FigureCursor cursor) {
+    int from = cursor.at();
+    boolean found = cursor.next();
+    for (int i = from; i + 1 < cursor.at(); i++) {
+      boolean letter = (text.charAt(i) | 0x20) == 'd' && !Sizes.isInWord(text, i - 1);
+      if (letter && Sizes.isDigit(text.charAt(i + 1))) {
+        cursor.goTo(i + 1);
+        return true;
+      }
+    }
+    return found;
+  }
+
+  /** True for the figure of a nominal size, which is no outside diameter. */
+  private static boolean isBehindDn(String text, int at) {
+    return (at > 1 && DnInText.at(text, at - 2) != null)
+        || (at > 2 && DnInText.at(text, at - 3) != null);
+  }
+
+  /** True if another sign of multiplication and a figure follow, unless it is the length. */
   private static boolean isTimes(FigureCursor cursor) {
-    return cursor.takeSign(Sizes.TIMES_SIGNS) && cursor.take() != null;
+    FigureCursor.Figure third = cursor.takeSign(Sizes.TIMES_SIGNS) ? cursor.take() : null;
+    return third != null && third.metres(null) < SHORTEST_PIECE_M;
   }
 
   /** What stands between dashes and strokes, but for those within inches as {@code 1-1/2"}. */

@@ -255,9 +255,9 @@ final class StatedSections {
     double widthM = sizeM(width).orElse(0.0);
     double heightM = sizeM(height).orElse(0.0);
     boolean same = Sizes.sameLength(widthM, heightM);
-    String shape = shape(draft);
-    boolean oval = shape.contains("oval");
-    boolean round = same && (!draft.isDuct() || isRound(shape));
+    String shape = DuctShapes.of(draft);
+    boolean oval = DuctShapes.isOval(draft, shape);
+    boolean round = same && (!draft.isDuct() || DuctShapes.isRound(shape));
     if (!oval && (round || drawnM(draft).isPresent())) {
       stated.add(round(width, widthM, false));
       return;
@@ -272,22 +272,10 @@ final class StatedSections {
     stated.add(new Stated(section, How.PROPERTY, evidence, null, false, false));
   }
 
-  private static boolean isRound(String shape) {
-    return shape.contains("round") || shape.contains("circ") || shape.contains("rund");
-  }
-
-  /** Round, rectangular or flat oval, as a property says it; folded, empty if none does. */
-  private static String shape(Draft draft) {
-    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.SHAPE)) {
-      return Words.fold(p.text());
-    }
-    return "";
-  }
-
   /** A plain diameter, which for pipes may be any of three: used only where nothing better is. */
   private void diameters(Draft draft, List<Stated> stated) {
     boolean duct = draft.isDuct();
-    String shape = duct ? shape(draft) : "";
+    String shape = duct ? DuctShapes.of(draft) : "";
     boolean sided = shape.contains("oval") || shape.contains("rect");
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.DIAMETER)) {
       Optional<Double> diameterM = diameterM(p);
@@ -325,12 +313,26 @@ final class StatedSections {
     boolean duct = draft.isDuct();
     Optional<Section> sides = duct ? Sizes.sides(text.value()) : Optional.empty();
     if (sides.isPresent()) {
-      stated.add(written(draft, text, sides.get()));
+      stated.add(written(draft, text, DuctShapes.shaped(draft, sides.get())));
     }
     if (round.isPresent() && duct) {
       stated.add(written(draft, text, round.get()));
     } else if (round.isPresent()) {
       pipe(draft, text, round.get(), stated);
+    } else if (!duct) {
+      whole(draft, text, stated);
+    }
+  }
+
+  /** A text that is but a diameter, which only as an outside is one: 22 mm, not 50 mm. */
+  private void whole(Draft draft, SizeTexts.Text text, List<Stated> stated) {
+    boolean millimetres = text.value().endsWith("mm");
+    double diameterM = millimetres ? FigureCursor.wholeM(text.value()) : Double.NaN;
+    boolean outside =
+        PipeSizes.isOutsideDiameter(diameterM)
+            && PipeSizes.forNominal((int) Math.round(diameterM * 1000)).isEmpty();
+    if (outside) {
+      stated.add(written(draft, text, new Section.Round(diameterM)));
     }
   }
 
