@@ -66,8 +66,11 @@ final class PropertyValues {
       return;
     }
     String measure = Units.measure(p.valueType("NominalValue"), p.ref("Unit"));
-    double number = p.number("NominalValue");
     String text = p.label("NominalValue");
+    // a figure that is written as text, and has a unit of length of its own
+    boolean length = text != null && measure != null && measure.contains("LENGTHMEASURE");
+    double number =
+        text != null && length ? PropertyNames.leadingNumber(text) : p.number("NominalValue");
     String enumerated = p.enumeration("NominalValue");
     String shown =
         text != null ? text : enumerated != null ? enumerated : inside(p, "NominalValue");

@@ -67,6 +67,8 @@ class PropertyPatternTest {
         "IFCLENGTHMEASURE(2.)",
         "IFCREAL(2.)",
         "IFCRATIOMEASURE(2.)",
+        "IFCLABEL('2')",
+        "IFCTEXT('2 m')",
       })
   void ownLengthUnitOfAPropertyHoldsWhateverItsMeasure(String written) {
     MepElement pipe =
