@@ -18,10 +18,10 @@ final class FigureCursor {
   private static final Set<String> INCH_SIGNS = Set.of(INCHES, "\"", "''", "\u2033", "\u201D");
 
   /** Between whole inches and the rest. */
-  private static final String FRACTION_SIGNS = " -";
+  private static final String FRACTION_SIGNS = " \u00A0-";
 
   private static final String[] UNITS = {
-    "mm", "cm", "\u043c\u043c", "\u0441\u043c", "\"", "''", "\u2033", "\u201D"
+    "mm", "MM", "cm", "\u043c\u043c", "\u0441\u043c", "\"", "''", "\u2033", "\u201D"
   };
 
   private static final String[] INCH_WORDS = {"inches", "inch", "zoll"};
@@ -130,7 +130,9 @@ final class FigureCursor {
     double value = Double.parseDouble(text.substring(start, at).replace(',', '.'));
     double withFraction = mark ? Double.NaN : fraction(value, inches);
     if (withFraction > 0) {
-      return new Figure(withFraction, digits <= 2, "\"");
+      // an in behind 1/2 may be a word
+      boolean word = withFraction < 1 && text.startsWith(INCHES, at - INCHES.length());
+      return new Figure(withFraction, digits <= 2, word ? INCHES : "\"");
     }
     return isOneOf(FOOT_SIGNS, at) && !isTwice(at)
         ? takeFeet(value)
@@ -177,7 +179,7 @@ final class FigureCursor {
     boolean thousands =
         figure != null
             && figure.unit == null
-            && at - start <= 2
+            && at - start == 1
             && isOneOf(THOUSANDS_SPACES, at)
             && (start == 0 || behindSign || !isOneOf(" ", at))
             && isDigit(at + 1)
@@ -262,7 +264,7 @@ final class FigureCursor {
 
   private @Nullable String unit() {
     for (String each : UNITS) {
-      if (text.regionMatches(true, at, each, 0, each.length())) {
+      if (text.startsWith(each, at)) {
         return each;
       }
     }

@@ -57,9 +57,13 @@ final class SizesInText {
         || (FigureCursor.FEET.equals(b.unit()) && a.unit() == null);
   }
 
-  /** True if two sides without unit can be metres and no millimetres. */
+  /** True if two sides without unit can be metres; a whole figure may be a number of pieces. */
   private static boolean areMetres(FigureCursor.Figure a, FigureCursor.Figure b) {
-    return a.unit() == null && b.unit() == null && Math.max(a.value(), b.value()) < 10;
+    boolean bare = a.unit() == null && b.unit() == null;
+    return bare
+        && Math.max(a.value(), b.value()) < 10
+        && a.value() != Math.rint(a.value())
+        && b.value() != Math.rint(b.value());
   }
 
   /** Two sides as {@code B=400 H=200} or {@code W400 x H200}. */
@@ -68,8 +72,11 @@ final class SizesInText {
     for (int i = 0; i < text.length(); i++) {
       cursor.goTo(i);
       FigureCursor.Figure width = lettered("BbWw", text, cursor);
-      boolean apart = width != null && (cursor.takeSign(BETWEEN_SIDES) || cursor.at() > i);
-      FigureCursor.Figure height = apart ? lettered("Hh", text, cursor) : null;
+      if (width != null) {
+        cursor.takeSign(BETWEEN_SIDES);
+        cursor.skipSpace();
+      }
+      FigureCursor.Figure height = width == null ? null : lettered("Hh", text, cursor);
       Optional<Section> sides = rectangle(width, height, cursor);
       if (sides.isPresent()) {
         return sides;
@@ -78,15 +85,16 @@ final class SizesInText {
     return Optional.empty();
   }
 
-  /** The figure behind one of some letters that stands by itself; null if there is none. */
+  /** The figure right behind a letter that stands by itself, or behind a sign; null if none is. */
   private static FigureCursor.@Nullable Figure lettered(
       String letters, String text, FigureCursor cursor) {
-    int before = cursor.at() - 1;
+    int at = cursor.at();
     boolean free =
-        before < 0 || !Character.isLetter(text.charAt(before)) || isTimesSign(text.charAt(before));
-    if (!free || !cursor.takeSign(letters)) {
+        at == 0 || !Character.isLetter(text.charAt(at - 1)) || isTimesSign(text.charAt(at - 1));
+    if (!free || at >= text.length() || letters.indexOf(text.charAt(at)) < 0) {
       return null;
     }
+    cursor.goTo(at + 1);
     cursor.takeSign("=:");
     return cursor.take();
   }
