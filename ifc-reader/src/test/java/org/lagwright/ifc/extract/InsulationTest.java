@@ -316,18 +316,6 @@ class InsulationTest {
   }
 
   @Test
-  void pipeCalledInsulationAroundAnotherOneIsACoveringAndCountsOnce() {
-    String wool =
-        covering(2, "Pipe insulation", ring(120.3, 30), 0, 2500)
-            .replace("IFCCOVERING", "IFCPIPESEGMENT")
-            .replace(".INSULATION.", "$");
-    MepModel model = read(PIPE + wool);
-
-    assertThat(element(model, 200).kind()).isEqualTo(Kind.COVERING);
-    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
-  }
-
-  @Test
   void pipeCalledInsulatedByItselfStaysAPipe() {
     MepModel model = read(PIPE.replace("'Pipe'", "'Pipe with insulation'"));
 
