@@ -22,6 +22,9 @@ final class CoveringHosts<H> {
 
   private record Entry<H>(H host, Shape shape) {}
 
+  /** Half shells end at the axis; exporters round. */
+  private static final double TOUCHING_M = 0.005;
+
   private final STRtree byPlace = new STRtree();
   private final List<Entry<H>> hosts = new ArrayList<>();
   private final Comparator<H> order;
@@ -59,8 +62,19 @@ final class CoveringHosts<H> {
     return inside;
   }
 
+  /** What may lie beside a body: its axis touches the box of the body. */
+  List<H> near(Box box) {
+    List<H> near = new ArrayList<>();
+    byPlace.query(envelope(box, TOUCHING_M), index -> near.add(hosts.get((Integer) index).host));
+    near.sort(order);
+    return near;
+  }
+
   private static Envelope envelope(Shape shape, double marginM) {
-    Box box = Box.around(shape.ends().stream().map(ShapeEnd::centreM).toList());
+    return envelope(Box.around(shape.ends().stream().map(ShapeEnd::centreM).toList()), marginM);
+  }
+
+  private static Envelope envelope(Box box, double marginM) {
     Envelope envelope = new Envelope(box.low().x(), box.high().x(), box.low().y(), box.high().y());
     envelope.expandBy(marginM);
     return envelope;

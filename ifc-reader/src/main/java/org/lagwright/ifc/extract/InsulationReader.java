@@ -12,7 +12,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Beside;
+import org.lagwright.ifc.geometry.BodyCorners;
 import org.lagwright.ifc.geometry.Coaxiality;
+import org.lagwright.ifc.geometry.CornerReader;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeHints;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
@@ -21,7 +24,6 @@ import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Kind;
-import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.schema.IfcFile;
@@ -40,10 +42,12 @@ final class InsulationReader {
   private final BelongingReader belongings;
   private final Drafts drafts;
   private final ShapeMeasurer bodies;
+  private final CornerReader corners;
   private final ProfileReader profiles;
   private final DraftReader reader;
   private final MaterialLayers layers;
   private final StatedInsulation stated;
+  private final InsulationConflicts conflicts;
   private final double lengthUnitM;
   private final Map<ElementKey, Set<Draft>> coveringsByHost = new LinkedHashMap<>();
   private final Map<ElementKey, Shape> shapes = new HashMap<>();
@@ -53,6 +57,7 @@ final class InsulationReader {
 
   /**
    * @param bodies measures the bodies of coverings
+   * @param corners reads those that lie beside an axis
    * @param profiles tells the walls of hollow ones
    * @param reader reads the parts of elements that are no elements of the model
    */
@@ -62,6 +67,7 @@ final class InsulationReader {
       BelongingReader belongings,
       Drafts drafts,
       ShapeMeasurer bodies,
+      CornerReader corners,
       ProfileReader profiles,
       DraftReader reader,
       double lengthUnitM) {
@@ -70,10 +76,12 @@ final class InsulationReader {
     this.belongings = belongings;
     this.drafts = drafts;
     this.bodies = bodies;
+    this.corners = corners;
     this.profiles = profiles;
     this.reader = reader;
     this.layers = new MaterialLayers(file, relations, lengthUnitM);
     this.stated = new StatedInsulation(layers, lengthUnitM);
+    this.conflicts = new InsulationConflicts(lengthUnitM);
     this.lengthUnitM = lengthUnitM;
   }
 
@@ -141,7 +149,10 @@ final class InsulationReader {
             .filter(host -> host != orphan && mayBeHost(host, orphan))
             .forEach(host -> lieAround(orphan, host));
       }
-      if (orphan.kind == Kind.COVERING && !hosted.contains(orphan.key())) {
+      if (hosts != null && isWithoutHost(orphan)) {
+        hostHalfShell(orphan, hosts);
+      }
+      if (isWithoutHost(orphan)) {
         orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
         // another file may hold what it lies around
         Shape drawn = shape(orphan);
@@ -149,6 +160,21 @@ final class InsulationReader {
         orphan.measured(drawn);
         orphan.change().section = Sizes.withoutNoise(drawn.section());
         orphan.fold();
+      }
+    }
+  }
+
+  private boolean isWithoutHost(Draft orphan) {
+    return orphan.kind == Kind.COVERING && !hosted.contains(orphan.key());
+  }
+
+  /** A half shell shares no end with its pipe, but its arcs have the same axis. */
+  private void hostHalfShell(Draft orphan, CoveringHosts<Draft> hosts) {
+    BodyCorners body = corners.cornersOf(record(orphan)).orElse(null);
+    for (Draft host : body == null ? List.<Draft>of() : hosts.near(body.box())) {
+      Beside piece = body == null ? null : body.beside(host.shape());
+      if (piece != null && piece.round()) {
+        host(orphan, host);
       }
     }
   }
@@ -203,11 +229,14 @@ final class InsulationReader {
   private Shape shape(Draft covering) {
     Shape shape = shapes.get(covering.key());
     if (shape == null) {
-      IfcRecord written = Objects.requireNonNull(file.find(covering.step()));
-      shape = bodies.measure(written, ShapeHints.NONE);
+      shape = bodies.measure(record(covering), ShapeHints.NONE);
       shapes.put(covering.key(), shape);
     }
     return shape;
+  }
+
+  private IfcRecord record(Draft draft) {
+    return Objects.requireNonNull(file.find(draft.step()));
   }
 
   private @Nullable Section outer(Draft covering) {
@@ -234,7 +263,7 @@ final class InsulationReader {
     if (chosen.isPresent()) {
       outside.put(draft.key(), chosen.get());
     }
-    compare(draft, chosen);
+    conflicts.compare(draft, chosen);
     Optional<ExistingInsulation> lined = first(byCoverings(draft, lining), stated.in(draft));
     if (lined.isPresent()) {
       inside.put(draft.key(), lined.get());
@@ -248,7 +277,21 @@ final class InsulationReader {
 
   private boolean isLining(Draft covering, Draft host) {
     Layers.Host bare = new Layers.Host(host.kind, host.form, section(host));
-    return bare.isLinedBy(outer(covering), shape(covering).form(), covering.names());
+    Section within = liesOutside(covering, host) ? null : outer(covering);
+    return bare.isLinedBy(within, shape(covering).form(), covering.names());
+  }
+
+  /** True for what lies beside a duct, such as a board, though a single one is less wide. */
+  private boolean liesOutside(Draft covering, Draft host) {
+    if (host.kind != Kind.DUCT_SEGMENT || outer(covering) == null || isOnAxis(covering, host)) {
+      return false;
+    }
+    BodyCorners body = corners.cornersOf(record(covering)).orElse(null);
+    return body != null && body.reachOutOf(host.shape());
+  }
+
+  private boolean isOnAxis(Draft covering, Draft host) {
+    return Coaxiality.extent(shape(covering), host.shape()) != null;
   }
 
   private static @Nullable Section section(Draft host) {
@@ -261,7 +304,7 @@ final class InsulationReader {
     }
     List<Layers.Stack> stacks =
         Layers.stacks(coverings.stream().map(c -> covering(c, host)).toList(), section(host));
-    noteContradictions(host, coverings.get(0), stacks);
+    conflicts.noteStacks(host, coverings.get(0), stacks);
     Draft first = coverings.get(0);
     return Optional.of(
         new ExistingInsulation(
@@ -278,6 +321,10 @@ final class InsulationReader {
     Double wallM = profiles.drawnWallM(shape(covering)).orElse(null);
     Double statedM = Layers.statedM(covering.properties(), lengthUnitM);
     statedM = statedM == null ? layers.thicknessM(covering.step()) : statedM;
+    Beside piece = extent == null && isStraightPiece(host) ? beside(covering, host) : null;
+    if (piece != null) {
+      return Layers.Covering.of(piece, statedM);
+    }
     boolean drawn = wallM != null || (outer != null && !Layers.isWide(host.form));
     return Layers.Covering.of(
         host.form,
@@ -287,61 +334,20 @@ final class InsulationReader {
         extent == null ? Coaxiality.Extent.WHOLE : extent);
   }
 
+  private static boolean isStraightPiece(Draft host) {
+    return host.kind == Kind.PIPE_SEGMENT || host.kind == Kind.DUCT_SEGMENT;
+  }
+
+  private @Nullable Beside beside(Draft covering, Draft host) {
+    BodyCorners body = corners.cornersOf(record(covering)).orElse(null);
+    Beside piece = body == null ? null : body.beside(host.shape());
+    return piece != null && Thicknesses.isPossible(piece.wallM()) ? piece : null;
+  }
+
   private @Nullable String materialOf(Collection<Draft> coverings) {
     return coverings.stream()
         .flatMap(c -> belongings.materialsOf(c.step()).stream())
         .findFirst()
         .orElse(null);
-  }
-
-  /** A covering that states another thickness than it is drawn with, or pieces that differ. */
-  private static void noteContradictions(Draft host, Draft covering, List<Layers.Stack> stacks) {
-    for (Layers.Stack stack : stacks) {
-      if (stack.statedM().isPresent()
-          && stack.drawnM().isPresent()
-          && !Thicknesses.same(stack.statedM().get(), stack.drawnM().get())) {
-        conflict(
-            host,
-            Sizes.millimetres(stack.drawnM().get()) + " as drawn around it",
-            Sizes.millimetres(stack.statedM().get()) + " by the properties of #" + covering.step());
-      }
-    }
-    Optional<Double> longest = stacks.get(0).thicknessM();
-    stacks.stream()
-        .flatMap(stack -> stack.thicknessM().stream())
-        .filter(m -> longest.isPresent() && !Thicknesses.same(m, longest.get()))
-        .findFirst()
-        .ifPresent(
-            m ->
-                conflict(
-                    host,
-                    Sizes.millimetres(longest.orElse(m)) + " on most of it",
-                    Sizes.millimetres(m) + " on another part"));
-  }
-
-  /** Everything else that the element states, against the thickness that was chosen. */
-  private void compare(Draft draft, Optional<ExistingInsulation> chosen) {
-    Double chosenM = chosen.isPresent() ? chosen.get().thicknessM() : null;
-    List<String> others = new ArrayList<>();
-    for (Property p :
-        Thicknesses.stated(
-            draft.properties(), PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM)) {
-      double statedM = Thicknesses.metres(p, lengthUnitM);
-      if (chosenM == null ? chosen.isEmpty() : !Thicknesses.same(statedM, chosenM)) {
-        others.add(p.evidence().toString());
-      }
-    }
-    if (!others.isEmpty()) {
-      String taken = chosenM == null ? "none" : inWords(chosen.orElseThrow(), chosenM);
-      conflict(draft, taken, String.join(", ", others));
-    }
-  }
-
-  private static String inWords(ExistingInsulation chosen, double thicknessM) {
-    return Sizes.millimetres(thicknessM) + " (" + chosen.evidence() + ")";
-  }
-
-  private static void conflict(Draft draft, String taken, String other) {
-    draft.note(ReadFinding.INSULATION_CONFLICT, Effect.NONE, taken, other);
   }
 }

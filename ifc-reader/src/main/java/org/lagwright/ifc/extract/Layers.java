@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Beside;
 import org.lagwright.ifc.geometry.Coaxiality.Extent;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
@@ -12,8 +13,9 @@ import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.Section;
 
 /**
- * The coverings of one element as layers. Coverings beside each other are one layer in pieces,
- * coverings around each other are layers, and the same covering drawn twice is one.
+ * The coverings of one element as layers. Coverings beside each other are one layer in pieces, and
+ * so are half shells and boards at the same distance from it; coverings around each other are
+ * layers, and the same covering drawn twice is one.
  */
 final class Layers {
 
@@ -30,9 +32,25 @@ final class Layers {
    * @param statedM thickness that it states, null where none
    * @param wallM wall of a body that is drawn hollow, null where it is not
    * @param extent the part of the element that it lies along; all of it where nothing tells
+   * @param piece a half shell or a board, null if it lies around the element
    */
   record Covering(
-      @Nullable Section outer, @Nullable Double statedM, @Nullable Double wallM, Extent extent) {
+      @Nullable Section outer,
+      @Nullable Double statedM,
+      @Nullable Double wallM,
+      Extent extent,
+      @Nullable Beside piece) {
+
+    /** One that lies around the element. */
+    Covering(
+        @Nullable Section outer, @Nullable Double statedM, @Nullable Double wallM, Extent extent) {
+      this(outer, statedM, wallM, extent, null);
+    }
+
+    /** A half shell or a board, of which several make a layer. */
+    static Covering of(Beside piece, @Nullable Double statedM) {
+      return new Covering(null, statedM, piece.wallM(), piece.extent(), piece);
+    }
 
     /** A covering of an element of some form. */
     static Covering of(
@@ -81,7 +99,7 @@ final class Layers {
    *
    * @param statedM sum of what the layers state, empty where one states none
    * @param drawnM from the element to the outermost, empty where bodies do not tell
-   * @param share part of the element that they lie along
+   * @param share part of the element that they lie on
    */
   record Stack(Optional<Double> statedM, Optional<Double> drawnM, double share) {
 
@@ -149,13 +167,54 @@ final class Layers {
         layers.add(covering);
       }
     }
-    Double statedM = 0.0;
+    boolean told = areOfOneThickness(group);
+    Double statedM = told ? 0.0 : null;
     for (Covering layer : layers) {
       statedM = statedM == null || layer.statedM == null ? null : statedM + layer.statedM;
     }
     double from = group.stream().mapToDouble(c -> c.extent.from()).min().orElse(0);
     double to = group.stream().mapToDouble(c -> c.extent.to()).max().orElse(1);
-    return new Stack(Optional.ofNullable(statedM), drawnM(layers, element), to - from);
+    Optional<Double> drawnM = told ? drawnM(layers, element) : Optional.empty();
+    double share = (to - from) * around(group, to - from);
+    return new Stack(Optional.ofNullable(statedM), drawnM, share);
+  }
+
+  /** Part of the circumference that half shells and boards leave no gap on. */
+  private static double around(List<Covering> group, double share) {
+    double most = 0;
+    for (Covering one : group) {
+      double around = one.piece == null ? share : 0;
+      for (Covering other : group) {
+        Beside piece = isSameRing(one, other) ? other.piece : null;
+        around += piece == null ? 0 : piece.around() * other.extent.length();
+      }
+      most = Math.max(most, around);
+    }
+    return Math.min(1, most / share);
+  }
+
+  /** False if pieces of one layer differ, so that nobody can say how thick it is. */
+  private static boolean areOfOneThickness(List<Covering> group) {
+    for (Covering one : group) {
+      for (Covering other : group) {
+        if (isSameRing(one, other) && !isAsThick(one, other)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static boolean isAsThick(Covering one, Covering other) {
+    return one.wallM == null
+        || other.wallM == null
+        || Math.abs(one.wallM - other.wallM) < SAME_SIZE_M;
+  }
+
+  private static boolean isSameRing(Covering one, Covering other) {
+    return one.piece != null
+        && other.piece != null
+        && Math.abs(one.piece.gapM() - other.piece.gapM()) < SAME_SIZE_M;
   }
 
   /** From the element to the outermost layer, less the gaps in which walls do not lie close. */
@@ -177,6 +236,9 @@ final class Layers {
   }
 
   private static boolean isSame(Covering one, Covering other) {
+    if (one.piece != null || other.piece != null) {
+      return isSameRing(one, other);
+    }
     return one.outer != null
         && other.outer != null
         && Math.abs(one.outer.largestSideM() - other.outer.largestSideM()) < SAME_SIZE_M;

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.BoxReader;
+import org.lagwright.ifc.geometry.CornerReader;
 import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.geometry.RegionReader;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
@@ -266,7 +267,15 @@ public final class ModelExtractor {
   private List<MepElement> elements(Drafts drafts, Identities identities, Set<MepSystem> systems) {
     InsulationReader insulation =
         new InsulationReader(
-            file, relations, belongings, drafts, shapes, profiles, reader, units.lengthM());
+            file,
+            relations,
+            belongings,
+            drafts,
+            shapes,
+            new CornerReader(units.geometry(), placements),
+            profiles,
+            reader,
+            units.lengthM());
     insulation.read();
     Making making =
         new Making(

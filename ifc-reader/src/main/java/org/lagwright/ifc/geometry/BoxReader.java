@@ -1,60 +1,27 @@
 package org.lagwright.ifc.geometry;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.lagwright.ifc.model.UprightBox;
 import org.lagwright.ifc.schema.IfcRecord;
 
-/**
- * Reads the bodies of walls, slabs, beams and openings as upright boxes. Cuts by half spaces and
- * other bodies count where they can be read; openings are no part of a body.
- */
+/** Reads the bodies of walls, slabs, beams and openings as upright boxes around their corners. */
 public final class BoxReader {
 
-  /** Round columns fall short of their box by 0.1 per cent of their radius. */
-  private static final double STEP_RAD = Math.toRadians(5);
-
-  private final Placements placements;
-  private final Bodies bodies;
-  private final SolidReader solids;
+  private final CornerReader corners;
 
   /**
    * @param units units of the file
    * @param placements frames of the products of the same file, in metres
    */
   public BoxReader(GeometryUnits units, Placements placements) {
-    Coordinates coordinates = new Coordinates(units);
-    this.placements = placements;
-    this.bodies = new Bodies(coordinates);
-    this.solids = new SolidReader(coordinates, STEP_RAD);
+    this.corners = new CornerReader(units, placements);
   }
 
   /** The box of a product; empty where it has no place or no body that is read here. */
   public Optional<UprightBox> boxOf(IfcRecord product) {
-    Frame frame = placements.of(product);
-    if (frame == null) {
-      return Optional.empty();
-    }
-    for (List<Item> items : bodies.candidates(product, frame)) {
-      List<Vec> corners = new ArrayList<>();
-      items.forEach(item -> corners.addAll(corners(item)));
-      if (!corners.isEmpty()) {
-        return corners.stream().allMatch(Vec::isFinite)
-            ? Optional.of(PlanRectangle.boxAround(corners))
-            : Optional.empty();
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** Of a cut that cannot be read the body before it. */
-  private List<Vec> corners(Item item) {
-    Solid solid = solids.read(item);
-    IfcRecord uncut = item.record().ref("FirstOperand");
-    if (solid == null && uncut != null && !uncut.is("IfcBooleanResult")) {
-      solid = solids.read(new Item(uncut, item.frame()));
-    }
-    return solid == null ? List.of() : solid.corners();
+    Optional<BodyCorners> body = corners.cornersOf(product);
+    return body.isPresent()
+        ? Optional.of(PlanRectangle.boxAround(body.get().all()))
+        : Optional.empty();
   }
 }

@@ -86,6 +86,11 @@ public final class Coaxiality {
     double lengthM = axis.norm();
     double low = Math.min(a.dot(unit), b.dot(unit)) / lengthM;
     double high = Math.max(a.dot(unit), b.dot(unit)) / lengthM;
+    return common(low, high);
+  }
+
+  /** The part of a body beside which another one lies, null if that is mostly elsewhere. */
+  static @Nullable Extent common(double low, double high) {
     Extent common = new Extent(Math.max(0, low), Math.min(1, high));
     return common.length() > OVERLAP * Math.min(1, high - low) ? common : null;
   }

@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param thicknessM thickness of all layers in metres, null where only its presence is known
  * @param material material name as written, null if absent
- * @param share part of the element's length that it lies along, 0 to 1; 1 where nothing tells
+ * @param share part of the element's length that it lies along, 0 to 1; 1 where nothing tells; less
+ *     where half shells or boards leave a part of the circumference bare
  * @param evidence where the model says so
  * @param coverings keys of covering elements that represent it
  */
