@@ -1,5 +1,6 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,8 +12,9 @@ import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /**
- * Thicknesses of the layers that elements are made of: all layers of a covering, and of a pipe or
- * duct those that are called insulation. Asked by one thread.
+ * What elements are made of in layers, one around the other: all layers of a covering, and of a
+ * pipe or duct those that are called insulation or lining. Layers have a thickness, profiles a
+ * wall, constituents neither. Asked by one thread.
  */
 final class MaterialLayers {
 
@@ -23,13 +25,27 @@ final class MaterialLayers {
   /** False if no element of the file can have layers, which is most files. */
   private final boolean any;
 
-  private final Map<Long, Optional<ExistingInsulation>> insulation = new HashMap<>();
+  private final Map<Long, Told> told = new HashMap<>();
+
+  /** What a material tells. */
+  private record Told(
+      Optional<ExistingInsulation> insulation, Optional<ExistingInsulation> lining) {
+
+    private static final Told NOTHING = new Told(Optional.empty(), Optional.empty());
+
+    boolean isNothing() {
+      return insulation.isEmpty() && lining.isEmpty();
+    }
+  }
 
   MaterialLayers(IfcFile file, Relations relations, double lengthUnitM) {
     this.file = file;
     this.relations = relations;
     this.lengthUnitM = lengthUnitM;
-    this.any = file.count("IfcMaterialLayer") > 0;
+    this.any =
+        file.count("IfcMaterialLayer") > 0
+            || file.count("IfcMaterialConstituent") > 0
+            || file.count("IfcMaterialProfile") > 0;
   }
 
   /** All layers of a covering together in metres, null if it has none. */
@@ -48,58 +64,113 @@ final class MaterialLayers {
 
   /** Layers of a pipe or duct that are called insulation; empty if it has none. */
   Optional<ExistingInsulation> insulationOn(long element) {
+    return told(element).insulation;
+  }
+
+  /** Layers of a duct that are called its lining; empty if it has none. */
+  Optional<ExistingInsulation> liningIn(long element) {
+    return told(element).lining;
+  }
+
+  private Told told(long element) {
     for (long id : any ? relations.materialsOf(element) : Links.NONE) {
-      Optional<ExistingInsulation> known = insulation.get(id);
+      Told known = told.get(id);
       if (known == null) {
-        known = insulationIn(id);
-        insulation.put(id, known);
+        List<IfcRecord> parts = parts(id);
+        known = new Told(told(parts, false), told(parts, true));
+        told.put(id, known);
       }
-      if (known.isPresent()) {
+      if (!known.isNothing()) {
         return known;
       }
     }
-    return Optional.empty();
+    return Told.NOTHING;
   }
 
-  private Optional<ExistingInsulation> insulationIn(long material) {
+  /** All parts of one meaning together. */
+  private Optional<ExistingInsulation> told(List<IfcRecord> parts, boolean lining) {
     double sumM = 0;
     IfcRecord first = null;
-    for (IfcRecord layer : layers(material)) {
-      double thicknessM = isInsulation(layer) ? metres(layer) : 0;
-      sumM += thicknessM;
-      first = first == null && thicknessM > 0 ? layer : first;
+    for (IfcRecord part : parts) {
+      if (isCalled(part, lining) && (metres(part) > 0 || !part.is("IfcMaterialLayer"))) {
+        sumM += metres(part) > 0 ? metres(part) : Double.NaN;
+        first = first == null ? part : first;
+      }
     }
-    if (first == null || !Thicknesses.isPossible(sumM)) {
+    boolean unknown = Double.isNaN(sumM);
+    if (first == null || (!unknown && !Thicknesses.isPossible(sumM))) {
       return Optional.empty();
     }
     Evidence evidence =
-        new Evidence(first.id(), "IfcMaterialLayer.LayerThickness", Sizes.millimetres(sumM));
-    return Optional.of(new ExistingInsulation(sumM, materialOf(first), 1, evidence, List.of()));
+        new Evidence(first.id(), path(first), unknown ? nameOf(first) : Sizes.millimetres(sumM));
+    return Optional.of(
+        new ExistingInsulation(unknown ? null : sumM, materialOf(first), 1, evidence, List.of()));
   }
 
-  private double metres(IfcRecord layer) {
-    double thicknessM = layer.number("LayerThickness") * lengthUnitM;
+  private static String nameOf(IfcRecord part) {
+    String name = part.text("Name");
+    return name == null ? "" : name;
+  }
+
+  private static String path(IfcRecord part) {
+    if (part.is("IfcMaterialLayer")) {
+      return "IfcMaterialLayer.LayerThickness";
+    }
+    return part.is("IfcMaterialProfile") ? "IfcMaterialProfile.Profile" : part.entityName();
+  }
+
+  /** Thickness of a layer, or the wall of a hollow profile; 0 if it has none. */
+  private double metres(IfcRecord part) {
+    IfcRecord profile = part.ref("Profile");
+    double thickness =
+        profile == null ? part.number("LayerThickness") : profile.number("WallThickness");
+    double thicknessM = thickness * lengthUnitM;
     return thicknessM > 0 ? thicknessM : 0;
   }
 
-  private static boolean isInsulation(IfcRecord layer) {
-    for (String name :
-        new String[] {layer.text("Category"), layer.text("Name"), materialOf(layer)}) {
-      if (name != null && Words.isInsulation(name)) {
-        return !Words.isLining(name);
+  private static boolean isCalled(IfcRecord part, boolean lining) {
+    boolean insulation = false;
+    for (String name : new String[] {part.text("Category"), part.text("Name"), materialOf(part)}) {
+      if (name != null && Words.isLining(name)) {
+        return lining;
       }
+      insulation |= name != null && Words.isInsulation(name);
     }
-    return false;
+    return insulation && !lining;
   }
 
-  private static @Nullable String materialOf(IfcRecord layer) {
-    IfcRecord material = layer.ref("Material");
+  private static @Nullable String materialOf(IfcRecord part) {
+    IfcRecord material = part.ref("Material");
     return material == null ? null : material.text("Name");
   }
 
   private List<IfcRecord> layers(long material) {
+    List<IfcRecord> layers = new ArrayList<>();
+    for (IfcRecord part : parts(material)) {
+      if (part.is("IfcMaterialLayer")) {
+        layers.add(part);
+      }
+    }
+    return layers;
+  }
+
+  /** Layers, profiles or constituents of a set, or of the set that a usage refers to. */
+  private List<IfcRecord> parts(long material) {
     IfcRecord at = file.find(material);
-    IfcRecord set = at != null && at.is("IfcMaterialLayerSetUsage") ? at.ref("ForLayerSet") : at;
-    return set != null && set.is("IfcMaterialLayerSet") ? set.refs("MaterialLayers") : List.of();
+    IfcRecord set = at;
+    if (at != null && at.is("IfcMaterialLayerSetUsage")) {
+      set = at.ref("ForLayerSet");
+    } else if (at != null && at.is("IfcMaterialProfileSetUsage")) {
+      set = at.ref("ForProfileSet");
+    }
+    if (set == null) {
+      return List.of();
+    }
+    if (set.is("IfcMaterialLayerSet")) {
+      return set.refs("MaterialLayers");
+    }
+    return set.is("IfcMaterialProfileSet")
+        ? set.refs("MaterialProfiles")
+        : set.refs("MaterialConstituents");
   }
 }

@@ -8,7 +8,8 @@ import org.lagwright.ifc.model.Property;
 
 /**
  * Insulation on an element and lining in it as the element itself states them: a thickness among
- * its properties, a layer of its material, or a text that says what it is insulated with.
+ * its properties, a layer, profile or constituent of its material, or a text that says what it is
+ * insulated with.
  */
 final class StatedInsulation {
 
@@ -22,7 +23,9 @@ final class StatedInsulation {
 
   /** True if the element may state something; cheap. */
   boolean mayBeOf(Draft draft) {
-    return draft.statesInsulation || layers.insulationOn(draft.step()).isPresent();
+    return draft.statesInsulation
+        || layers.insulationOn(draft.step()).isPresent()
+        || layers.liningIn(draft.step()).isPresent();
   }
 
   /** Insulation on the outside. */
@@ -40,7 +43,10 @@ final class StatedInsulation {
   Optional<ExistingInsulation> in(Draft draft) {
     Optional<Property> thickness =
         thickness(draft.properties(), PropertyNames.Role.LINING_THICKNESS);
-    return thickness.isPresent() ? Optional.of(by(thickness.get(), null)) : Optional.empty();
+    if (thickness.isPresent()) {
+      return Optional.of(by(thickness.get(), null));
+    }
+    return draft.isDuct() ? layers.liningIn(draft.step()) : Optional.empty();
   }
 
   private Optional<Property> thickness(List<Property> properties, PropertyNames.Role role) {
