@@ -125,12 +125,22 @@ final class DraftReader {
         portsM.add(port.positionM());
       }
     }
+    Double lengthM = lengthM(own);
+    boolean straight = record.is("IfcFlowSegment");
+    StatedSizes stated = new WordedSizes(own, names, lengthUnitM);
+    return shapes.measure(record, new ShapeHints(portsM, lengthM, straight, stated));
+  }
+
+  /** The length that the properties of an element state, null if none do; reads them anew. */
+  @Nullable Double statedLengthM(long id) {
+    return lengthM(properties.wantedOf(id).properties());
+  }
+
+  private @Nullable Double lengthM(List<Property> own) {
     Double lengthM = null;
     for (Property p : PropertyNames.listOf(own, PropertyNames.Role.LENGTH)) {
       lengthM = lengthM == null ? PropertyNames.lengthM(p, lengthUnitM).orElse(null) : lengthM;
     }
-    boolean straight = record.is("IfcFlowSegment");
-    StatedSizes stated = new WordedSizes(own, names, lengthUnitM);
-    return shapes.measure(record, new ShapeHints(portsM, lengthM, straight, stated));
+    return lengthM;
   }
 }

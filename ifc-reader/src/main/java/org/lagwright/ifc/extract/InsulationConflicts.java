@@ -42,10 +42,45 @@ final class InsulationConflicts {
                     Sizes.millimetres(m) + " on another part"));
   }
 
-  /** Everything else that the element states, against the thickness that was chosen. */
-  void compare(Draft draft, Optional<ExistingInsulation> chosen) {
+  /** Coverings without bodies that are alike in all they tell: pieces, layers, or written twice. */
+  void noteAlike(Draft host, List<Undrawn> coverings) {
+    double sumM = 0;
+    double takenM = 0;
+    for (Undrawn each : coverings) {
+      sumM += thicknessM(each);
+    }
+    for (Undrawn each : Undrawn.withoutRepeats(coverings)) {
+      takenM += thicknessM(each);
+    }
+    conflict(
+        host,
+        Sizes.millimetres(takenM) + ", counting once what is written alike",
+        Sizes.millimetres(sumM) + " if its " + coverings.size() + " coverings are layers");
+  }
+
+  private static double thicknessM(Undrawn covering) {
+    Double statedM = covering.covering().statedM();
+    return statedM == null ? 0 : statedM;
+  }
+
+  /**
+   * Everything else that the element shows or states, against the thickness that was chosen.
+   *
+   * @param shown what else may show it: the body, layers of the material
+   */
+  void compare(
+      Draft draft, Optional<ExistingInsulation> chosen, List<Optional<ExistingInsulation>> shown) {
     Double chosenM = chosen.isPresent() ? chosen.get().thicknessM() : null;
     List<String> others = new ArrayList<>();
+    if (chosenM != null) {
+      for (Optional<ExistingInsulation> other : shown) {
+        Double otherM = other.isPresent() ? other.get().thicknessM() : null;
+        if (otherM != null && !Thicknesses.same(otherM, chosenM)) {
+          others.add(inWords(other.get(), otherM));
+        }
+      }
+      addTexts(draft, chosenM, others);
+    }
     for (Property p :
         Thicknesses.stated(
             draft.properties(), PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM)) {
@@ -57,6 +92,18 @@ final class InsulationConflicts {
     if (!others.isEmpty()) {
       String taken = chosenM == null ? "none" : inWords(chosen.orElseThrow(), chosenM);
       conflict(draft, taken, String.join(", ", others));
+    }
+  }
+
+  /** Texts that name another thickness, or deny that there is insulation. */
+  private static void addTexts(Draft draft, double chosenM, List<String> others) {
+    for (Property p :
+        PropertyNames.listOf(draft.properties(), PropertyNames.Role.INSULATION_MATERIAL)) {
+      Optional<Double> wordedM = WordedThickness.metres(p.text());
+      boolean another = wordedM.isPresent() && !Thicknesses.same(wordedM.get(), chosenM);
+      if (another || WordedThickness.denies(p.text())) {
+        others.add(p.evidence().toString());
+      }
     }
   }
 

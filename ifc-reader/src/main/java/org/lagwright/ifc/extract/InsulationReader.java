@@ -24,6 +24,7 @@ import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.schema.IfcFile;
@@ -263,7 +264,7 @@ final class InsulationReader {
     if (chosen.isPresent()) {
       outside.put(draft.key(), chosen.get());
     }
-    conflicts.compare(draft, chosen);
+    conflicts.compare(draft, chosen, List.of(byBody, layers.insulationOn(draft.step())));
     Optional<ExistingInsulation> lined = first(byCoverings(draft, lining), stated.in(draft));
     if (lined.isPresent()) {
       inside.put(draft.key(), lined.get());
@@ -302,8 +303,7 @@ final class InsulationReader {
     if (coverings.isEmpty()) {
       return Optional.empty();
     }
-    List<Layers.Stack> stacks =
-        Layers.stacks(coverings.stream().map(c -> covering(c, host)).toList(), section(host));
+    List<Layers.Stack> stacks = Layers.stacks(layers(coverings, host), section(host));
     conflicts.noteStacks(host, coverings.get(0), stacks);
     Draft first = coverings.get(0);
     return Optional.of(
@@ -313,6 +313,28 @@ final class InsulationReader {
             Math.min(1, stacks.stream().mapToDouble(Layers.Stack::share).sum()),
             new Evidence(first.step(), first.ifcClass(), first.names().own()),
             coverings.stream().map(c -> c.key()).toList()));
+  }
+
+  private List<Layers.Covering> layers(List<Draft> coverings, Draft host) {
+    List<Layers.Covering> layers = new ArrayList<>();
+    List<Undrawn> undrawn = new ArrayList<>();
+    for (Draft covering : coverings) {
+      Layers.Covering layer = covering(covering, host);
+      if (shape(covering).isDrawn()) {
+        layers.add(layer);
+      } else {
+        Double lengthM = coverings.size() == 1 ? null : reader.statedLengthM(covering.step());
+        undrawn.add(new Undrawn(layer, covering.names(), lengthM));
+      }
+    }
+    Measured<Double> length = host.lengthM();
+    List<Layers.Covering> arranged =
+        Undrawn.arranged(undrawn, length == null ? null : length.value());
+    if (arranged.size() < undrawn.size()) {
+      conflicts.noteAlike(host, undrawn);
+    }
+    layers.addAll(arranged);
+    return layers;
   }
 
   private Layers.Covering covering(Draft covering, Draft host) {

@@ -50,4 +50,19 @@ final class WordedThickness {
     String words = FIGURES.matcher(text).replaceAll(" ");
     return WORD.matcher(words).find() && !Words.isNone(text);
   }
+
+  /** True for a single word that denies insulation, and for one such before its name. */
+  static boolean denies(String text) {
+    String trimmed = text.trim();
+    int gap = trimmed.indexOf(' ');
+    String first = gap < 0 ? trimmed : trimmed.substring(0, gap);
+    for (int i = 0; i < first.length(); i++) {
+      if (!Character.isLetter(first.charAt(i))) {
+        return false;
+      }
+    }
+    return first.length() > 1
+        && Words.isDenial(first)
+        && (gap < 0 || Words.isInsulation(trimmed.substring(gap)));
+  }
 }

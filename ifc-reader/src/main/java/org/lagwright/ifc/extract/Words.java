@@ -20,6 +20,7 @@ final class Words {
   private static final Remembered<Boolean> NEITHER_PIPE_NOR_DUCT = new Remembered<>();
   private static final Meaning CONDUIT = new Meaning();
   private static final Meaning NONE = new Meaning();
+  private static final Meaning UNTOLD = new Meaning();
   private static final Meaning LINING = new Meaning();
   private static final Meaning INSULATION = new Meaning();
 
@@ -40,6 +41,7 @@ final class Words {
         case "context" -> FORMS.context.addAll(words);
         case "flexible" -> FORMS.flexible.addAll(words);
         case "none" -> NONE.words.addAll(words);
+        case "untold" -> UNTOLD.words.addAll(words);
         case "lining" -> LINING.words.addAll(words);
         case "insulation" -> INSULATION.words.addAll(words);
         default -> FORMS.add(Form.valueOf(head.substring("form ".length())), words);
@@ -196,8 +198,13 @@ final class Words {
     return line(text) == Line.PIPE;
   }
 
-  /** True for a text that says that something is not there. */
+  /** True for a text that says that something is not there, or that nothing is known of it. */
   static boolean isNone(String text) {
+    return NONE.isOf(text) || UNTOLD.isOf(text);
+  }
+
+  /** True for a text that says that something is not there. */
+  static boolean isDenial(String text) {
     return NONE.isOf(text);
   }
 
