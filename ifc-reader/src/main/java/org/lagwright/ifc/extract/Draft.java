@@ -104,7 +104,8 @@ final class Draft {
     this.statesInsulation =
         PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_THICKNESS)
             || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_MATERIAL)
-            || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING_THICKNESS);
+            || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING_THICKNESS)
+            || Thicknesses.anyInSetOfInsulation(worded.properties());
   }
 
   private static boolean isCalledInsulation(Names names) {

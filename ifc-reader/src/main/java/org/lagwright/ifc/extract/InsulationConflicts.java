@@ -72,6 +72,9 @@ final class InsulationConflicts {
       Draft draft, Optional<ExistingInsulation> chosen, List<Optional<ExistingInsulation>> shown) {
     Double chosenM = chosen.isPresent() ? chosen.get().thicknessM() : null;
     List<String> others = new ArrayList<>();
+    if (chosen.isEmpty()) {
+      addBareFigures(draft, others);
+    }
     if (chosenM != null) {
       for (Optional<ExistingInsulation> other : shown) {
         Double otherM = other.isPresent() ? other.get().thicknessM() : null;
@@ -92,6 +95,21 @@ final class InsulationConflicts {
     if (!others.isEmpty()) {
       String taken = chosenM == null ? "none" : inWords(chosen.orElseThrow(), chosenM);
       conflict(draft, taken, String.join(", ", others));
+    }
+  }
+
+  /**
+   * What is called insulation and is but a figure may be its thickness, or the number of a type.
+   */
+  private void addBareFigures(Draft draft, List<String> others) {
+    for (Property p :
+        PropertyNames.listOf(draft.properties(), PropertyNames.Role.INSULATION_MATERIAL)) {
+      boolean bare =
+          !PropertyNames.isTyped(p)
+              && (p.number() != null || !Double.isNaN(PropertyNames.leadingNumber(p.text())));
+      if (bare && Thicknesses.isPossible(Thicknesses.metres(p, lengthUnitM))) {
+        others.add(p.evidence().toString());
+      }
     }
   }
 

@@ -258,7 +258,8 @@ final class InsulationReader {
     for (Draft covering : coveringsByHost.getOrDefault(draft.key(), Set.of())) {
       (isLining(covering, draft) ? lining : around).add(covering);
     }
-    Optional<ExistingInsulation> byCovering = byCoverings(draft, around);
+    Optional<ExistingInsulation> byCovering =
+        areCoats(around, draft) ? Optional.empty() : byCoverings(draft, around);
     Optional<ExistingInsulation> byBody = Optional.ofNullable(draft.drawnInsulation());
     Optional<ExistingInsulation> chosen = first(byCovering, first(byBody, stated.on(draft)));
     if (chosen.isPresent()) {
@@ -274,6 +275,20 @@ final class InsulationReader {
   private static Optional<ExistingInsulation> first(
       Optional<ExistingInsulation> one, Optional<ExistingInsulation> other) {
     return one.isPresent() ? one : other;
+  }
+
+  /** True if there is nothing but paint, foil and the like. */
+  private boolean areCoats(List<Draft> coverings, Draft host) {
+    for (Draft covering : coverings) {
+      Layers.Covering layer = covering(covering, host);
+      boolean thin =
+          layer.isThinAround(section(host))
+              || (layer.isOfUnknownThickness() && Layers.isCalledCoat(covering.names()));
+      if (!thin) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean isLining(Draft covering, Draft host) {

@@ -52,6 +52,23 @@ final class Layers {
       return new Covering(null, statedM, piece.wallM(), piece.extent(), piece);
     }
 
+    /** True if neither it nor its body tells how thick it is. */
+    boolean isOfUnknownThickness() {
+      return statedM == null && wallM == null && outer == null;
+    }
+
+    /** True if its body is too thin for insulation. */
+    boolean isThinAround(@Nullable Section element) {
+      if (statedM != null) {
+        return false;
+      }
+      if (wallM != null || outer == null || element == null) {
+        return wallM != null && !Thicknesses.isPossible(wallM);
+      }
+      Optional<Double> betweenM = Thicknesses.between(element, outer);
+      return betweenM.isPresent() && !Thicknesses.isPossible(betweenM.get());
+    }
+
     /** A covering of an element of some form. */
     static Covering of(
         Form host,
@@ -65,6 +82,19 @@ final class Layers {
           ? new Covering(null, statedM, null, extent)
           : new Covering(outer, statedM, wallM, extent);
     }
+  }
+
+  /** True for a covering that is called a coat of paint or the like, and not insulation too. */
+  static boolean isCalledCoat(Names covering) {
+    boolean coat = false;
+    for (String name : covering.all()) {
+      if (Words.isCoat(name)) {
+        coat = true;
+      } else if (Words.isInsulation(name)) {
+        return false;
+      }
+    }
+    return coat;
   }
 
   /** True for bodies so wide that what is drawn around them keeps off the pipe. */

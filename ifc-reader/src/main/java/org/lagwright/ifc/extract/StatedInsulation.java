@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Property;
 
@@ -24,6 +25,7 @@ final class StatedInsulation {
   /** True if the element may state something; cheap. */
   boolean mayBeOf(Draft draft) {
     return draft.statesInsulation
+        || draft.isCalledInsulation
         || layers.insulationOn(draft.step()).isPresent()
         || layers.liningIn(draft.step()).isPresent();
   }
@@ -36,7 +38,11 @@ final class StatedInsulation {
       return Optional.of(by(thickness.get(), materialOf(properties)));
     }
     Optional<ExistingInsulation> byLayers = layers.insulationOn(draft.step());
-    return byLayers.isPresent() ? byLayers : byText(properties);
+    if (byLayers.isPresent()) {
+      return byLayers;
+    }
+    Optional<ExistingInsulation> byText = byText(properties);
+    return byText.isPresent() || !draft.isCalledInsulation ? byText : byName(draft);
   }
 
   /** Lining on the inside. */
@@ -61,7 +67,7 @@ final class StatedInsulation {
 
   private static @Nullable String materialOf(List<Property> properties) {
     for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.INSULATION_MATERIAL)) {
-      if (!p.text().isBlank()) {
+      if (!p.text().isBlank() && p.number() == null && !isYesOrNo(p)) {
         return p.text();
       }
     }
@@ -72,9 +78,29 @@ final class StatedInsulation {
   private static Optional<ExistingInsulation> byText(List<Property> properties) {
     for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.INSULATION_MATERIAL)) {
       Double thicknessM = WordedThickness.metres(p.text()).orElse(null);
-      if (thicknessM != null || WordedThickness.says(p.text())) {
+      if (isYesOrNo(p)) {
+        if (p.text().equals("T")) {
+          return Optional.of(new ExistingInsulation(null, null, 1, p.evidence(), List.of()));
+        }
+      } else if (thicknessM != null || WordedThickness.says(p.text())) {
         return Optional.of(
             new ExistingInsulation(thicknessM, p.text(), 1, p.evidence(), List.of()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isYesOrNo(Property p) {
+    return "IFCBOOLEAN".equals(p.measure()) || "IFCLOGICAL".equals(p.measure());
+  }
+
+  /** A name such as "flexible duct, insulated 25 mm"; without a figure it may be meant to be. */
+  private static Optional<ExistingInsulation> byName(Draft draft) {
+    for (String name : draft.names().all()) {
+      Optional<Double> thicknessM = WordedThickness.ofInsulated(name);
+      if (thicknessM.isPresent()) {
+        Evidence evidence = new Evidence(draft.step(), draft.ifcClass(), name);
+        return Optional.of(new ExistingInsulation(thicknessM.get(), null, 1, evidence, List.of()));
       }
     }
     return Optional.empty();

@@ -15,6 +15,14 @@ final class Thicknesses {
   /** Nor thinner: public files write 1 of whatever unit for none. */
   private static final double THINNEST_M = 0.002;
 
+  /** Less than this is not even a coat of paint, but a figure for nothing, such as 1E-10. */
+  private static final double NOTHING_M = 1e-5;
+
+  /** A bare figure in a file in feet that makes more than this may as well be inches. */
+  private static final double MOST_BARE_FEET_M = 0.1;
+
+  private static final double FOOT_M = 0.3048;
+
   /** From here on a figure stands for nothing, such as 1E30. Less may be millimetres as metres. */
   private static final double SENTINEL_M = 1000;
 
@@ -35,20 +43,56 @@ final class Thicknesses {
 
   /**
    * Properties that state a thickness above zero, possible or not, and texts with figures that
-   * cannot be read as one. Zero, minus one, nines, text such as 'none' and figures beyond all
-   * measure stand for nothing known.
+   * cannot be read as one. Zero, figures below it, nines, text such as 'none' and figures beyond
+   * all measure stand for nothing known.
    */
   static List<Property> stated(
       List<Property> properties, PropertyNames.Role role, double lengthUnitM) {
     List<Property> stated = new ArrayList<>();
-    for (Property p : PropertyNames.listOf(properties, role)) {
-      double thicknessM = metres(p, lengthUnitM);
-      boolean figure = thicknessM > 0 && thicknessM < SENTINEL_M && !isNines(p.text());
-      if (figure || (thicknessM == 0 && p.number() == null && hasFigure(p.text()))) {
+    for (Property p : properties) {
+      if (answers(p, role) && isStated(p, lengthUnitM)) {
         stated.add(p);
       }
     }
     return stated;
+  }
+
+  private static boolean isStated(Property p, double lengthUnitM) {
+    double thicknessM = metres(p, lengthUnitM);
+    boolean figure = thicknessM > NOTHING_M && thicknessM < SENTINEL_M && !isNines(p.text());
+    boolean unread = thicknessM == 0 && p.number() == null && hasFigure(p.text());
+    return (figure || unread) && !(PropertyNames.offsetM(p, lengthUnitM) < 0);
+  }
+
+  /** A length that is called insulation is its thickness. */
+  private static boolean answers(Property p, PropertyNames.Role role) {
+    if (PropertyNames.answers(p, role)) {
+      return true;
+    }
+    if (role != PropertyNames.Role.INSULATION_THICKNESS) {
+      return false;
+    }
+    boolean isLength = p.number() != null && PropertyNames.isTyped(p);
+    return isInSetOfInsulation(p)
+        || (isLength && PropertyNames.answers(p, PropertyNames.Role.INSULATION_MATERIAL));
+  }
+
+  /** A thickness in a set of properties that is called insulation. */
+  private static boolean isInSetOfInsulation(Property p) {
+    return PropertyNames.answers(p, PropertyNames.Role.COVERING_THICKNESS)
+        && !PropertyNames.answers(p, PropertyNames.Role.WIDTH)
+        && Words.isInsulation(p.set())
+        && !Words.isLining(p.set());
+  }
+
+  /** True if a property may state the thickness of insulation by the set it is in; cheap. */
+  static boolean anyInSetOfInsulation(List<Property> properties) {
+    for (int i = 0; i < properties.size(); i++) {
+      if (isInSetOfInsulation(properties.get(i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** 9999 and the like, which some write for nothing. */
@@ -67,7 +111,9 @@ final class Thicknesses {
 
   private static boolean hasFigure(String text) {
     for (int i = 0; i < text.length(); i++) {
-      if (text.charAt(i) >= '1' && text.charAt(i) <= '9') {
+      char c = text.charAt(i);
+      boolean fraction = c > 127 && Character.getType(c) == Character.OTHER_NUMBER;
+      if ((c >= '1' && c <= '9') || fraction) {
         return true;
       }
     }
@@ -77,11 +123,19 @@ final class Thicknesses {
   /** The first thickness that insulation can have. */
   static Optional<Property> firstPossible(List<Property> stated, double lengthUnitM) {
     for (Property p : stated) {
-      if (isPossible(metres(p, lengthUnitM))) {
+      if (isPossible(metres(p, lengthUnitM)) && !mayBeInches(p, lengthUnitM)) {
         return Optional.of(p);
       }
     }
     return Optional.empty();
+  }
+
+  /** A foot of insulation is as unlikely as an inch is usual. */
+  private static boolean mayBeInches(Property p, double lengthUnitM) {
+    boolean feet = Math.abs(lengthUnitM - FOOT_M) < NOTHING_M;
+    double asWrittenM = feet ? PropertyNames.offsetM(p, lengthUnitM) : 0;
+    boolean bare = feet && asWrittenM != PropertyNames.offsetM(p, 1);
+    return bare && asWrittenM > MOST_BARE_FEET_M && asWrittenM < IMPOSSIBLE_M;
   }
 
   /**

@@ -17,18 +17,73 @@ final class WordedThickness {
   /** Signs between figures of a size or a range, or before a diameter. */
   private static final String OF_A_SIZE = "/x\u00D7*=\u00D8\u00F8\u2300\u2205+";
 
+  private static final String BETWEEN_WORDS = " -:,(";
+
+  private static final double INCH_M = 0.0254;
+
   private WordedThickness() {}
 
-  /** The one figure in millimetres, in metres; empty if there are more, or if it may be a size. */
+  /**
+   * The one figure in millimetres or inches, in metres; empty if there are more, or if it may be a
+   * size.
+   */
   static Optional<Double> metres(String text) {
     Matcher found = MILLIMETRES.matcher(text);
-    if (!found.find() || isOfASize(text.substring(0, found.start()))) {
+    if (!found.find()) {
+      return inches(text);
+    }
+    if (isOfASize(text.substring(0, found.start()))) {
       return Optional.empty();
     }
     double thicknessM = Double.parseDouble(found.group(1).replace(',', '.')) / 1000;
     return found.find() || !Thicknesses.isPossible(thicknessM)
         ? Optional.empty()
         : Optional.of(thicknessM);
+  }
+
+  private static Optional<Double> inches(String text) {
+    FigureCursor cursor = new FigureCursor(text);
+    int from = cursor.next() ? cursor.at() : 0;
+    FigureCursor.Figure figure = cursor.take();
+    String unit = figure == null ? null : figure.unit();
+    if (figure == null || unit == null || Sizes.unitM(unit) != INCH_M) {
+      return Optional.empty();
+    }
+    double thicknessM = figure.metres(null);
+    boolean ofASize =
+        isOfASize(text.substring(0, from)) || Words.line(wordBehind(text, cursor.at())) != null;
+    return ofASize || cursor.next() || !Thicknesses.isPossible(thicknessM)
+        ? Optional.empty()
+        : Optional.of(thicknessM);
+  }
+
+  /** The figure right beside a word for insulated, in metres: {@code gedaemmt 30 mm}. */
+  static Optional<Double> ofInsulated(String text) {
+    Optional<Double> thicknessM = Words.isDenial(text) ? Optional.empty() : metres(text);
+    Matcher found = MILLIMETRES.matcher(text);
+    if (thicknessM.isEmpty() || !found.find()) {
+      return Optional.empty();
+    }
+    return Words.isInsulated(wordBefore(text, found.start()))
+            || Words.isInsulated(wordBehind(text, found.end()))
+        ? thicknessM
+        : Optional.empty();
+  }
+
+  private static String wordBefore(String text, int at) {
+    int end = at;
+    while (end > 0 && BETWEEN_WORDS.indexOf(text.charAt(end - 1)) >= 0) {
+      end--;
+    }
+    return text.substring(Word.startOfCompound(text, end), end);
+  }
+
+  private static String wordBehind(String text, int at) {
+    int start = at;
+    while (start < text.length() && BETWEEN_WORDS.indexOf(text.charAt(start)) >= 0) {
+      start++;
+    }
+    return text.substring(start, Word.endOfCompound(text, start));
   }
 
   /** True if a figure behind this text is no thickness: a second side, or the size of a pipe. */

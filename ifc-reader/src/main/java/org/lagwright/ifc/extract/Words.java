@@ -23,6 +23,8 @@ final class Words {
   private static final Meaning UNTOLD = new Meaning();
   private static final Meaning LINING = new Meaning();
   private static final Meaning INSULATION = new Meaning();
+  private static final Meaning INSULATED = new Meaning();
+  private static final Meaning COAT = new Meaning();
 
   static {
     for (String line : Resource.lines("words.txt")) {
@@ -44,6 +46,8 @@ final class Words {
         case "untold" -> UNTOLD.words.addAll(words);
         case "lining" -> LINING.words.addAll(words);
         case "insulation" -> INSULATION.words.addAll(words);
+        case "insulated" -> INSULATED.words.addAll(words);
+        case "coat" -> COAT.words.addAll(words);
         default -> FORMS.add(Form.valueOf(head.substring("form ".length())), words);
       }
     }
@@ -211,6 +215,16 @@ final class Words {
   /** True for insulation and for lining. */
   static boolean isInsulation(String text) {
     return INSULATION.isOf(text) || LINING.isOf(text);
+  }
+
+  /** True for what has insulation, not for insulation itself. */
+  static boolean isInsulated(String text) {
+    return INSULATED.isOf(text);
+  }
+
+  /** True for paint and vapour barriers, which insulate nothing. */
+  static boolean isCoat(String text) {
+    return COAT.isOf(text);
   }
 
   /** True for what lines a duct on its inside. */
