@@ -54,7 +54,7 @@ final class Draft {
   /** True if one of its names calls it insulation. */
   final boolean isCalledInsulation;
 
-  /** True if a property states insulation on it or a lining in it. */
+  /** True if a property or a name states insulation on it or a lining in it. */
   final boolean statesInsulation;
 
   /** True if the file connects all its ports, and it has no more ends than ports. */
@@ -105,12 +105,23 @@ final class Draft {
         PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_THICKNESS)
             || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_MATERIAL)
             || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING_THICKNESS)
-            || Thicknesses.anyInSetOfInsulation(worded.properties());
+            || Thicknesses.anyInSetOfInsulation(worded.properties())
+            || isCalledInsulated(worded.names());
   }
 
   private static boolean isCalledInsulation(Names names) {
     for (String name : names.all()) {
       if (Words.isInsulation(name)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if a name may tell the thickness of its insulation; asks few further. */
+  private static boolean isCalledInsulated(Names names) {
+    for (String name : names.all()) {
+      if (name.contains("mm") && Words.isInsulated(name)) {
         return true;
       }
     }

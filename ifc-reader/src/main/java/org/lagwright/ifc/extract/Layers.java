@@ -59,14 +59,11 @@ final class Layers {
 
     /** True if its body is too thin for insulation. */
     boolean isThinAround(@Nullable Section element) {
-      if (statedM != null) {
-        return false;
-      }
-      if (wallM != null || outer == null || element == null) {
-        return wallM != null && !Thicknesses.isPossible(wallM);
-      }
-      Optional<Double> betweenM = Thicknesses.between(element, outer);
-      return betweenM.isPresent() && !Thicknesses.isPossible(betweenM.get());
+      Optional<Double> betweenM =
+          outer == null || element == null ? Optional.empty() : Thicknesses.between(element, outer);
+      double thicknessM =
+          betweenM.isPresent() ? betweenM.get() : wallM == null ? Double.NaN : wallM;
+      return statedM == null && Thicknesses.isThin(thicknessM);
     }
 
     /** A covering of an element of some form. */

@@ -134,7 +134,7 @@ final class MaterialLayers {
       if (name != null && Words.isLining(name)) {
         return lining;
       }
-      insulation |= name != null && Words.isInsulation(name);
+      insulation |= name != null && Words.isInsulation(name) && !Words.isInsulated(name);
     }
     return insulation && !lining;
   }

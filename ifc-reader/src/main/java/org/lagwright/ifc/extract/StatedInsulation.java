@@ -25,7 +25,6 @@ final class StatedInsulation {
   /** True if the element may state something; cheap. */
   boolean mayBeOf(Draft draft) {
     return draft.statesInsulation
-        || draft.isCalledInsulation
         || layers.insulationOn(draft.step()).isPresent()
         || layers.liningIn(draft.step()).isPresent();
   }
@@ -42,7 +41,7 @@ final class StatedInsulation {
       return byLayers;
     }
     Optional<ExistingInsulation> byText = byText(properties);
-    return byText.isPresent() || !draft.isCalledInsulation ? byText : byName(draft);
+    return byText.isPresent() ? byText : byName(draft);
   }
 
   /** Lining on the inside. */

@@ -37,6 +37,11 @@ final class Thicknesses {
     return thicknessM >= THINNEST_M && thicknessM < IMPOSSIBLE_M;
   }
 
+  /** True for coats, foils and sheets. */
+  static boolean isThin(double thicknessM) {
+    return thicknessM < THINNEST_M;
+  }
+
   static boolean same(double aM, double bM) {
     return Math.abs(aM - bM) <= Math.max(SAME_M, SAME * Math.max(aM, bM));
   }

@@ -74,6 +74,13 @@ class InsulationInMaterialTest {
   }
 
   @Test
+  void materialOfAPipeThatIsCalledInsulatedIsThePipe() {
+    MepModel model = read(PIPE + constituents("Rohr isoliert", "$"));
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+  }
+
+  @Test
   void layerOfADuctThatIsCalledLiningLiesInside() {
     MepModel model = read(DUCT + layers("Lining", 25));
 

@@ -166,6 +166,14 @@ class StatedInsulationTest {
     assertThat(codes(paint)).doesNotContain("COVERING_WITHOUT_HOST");
   }
 
+  /** A sheet of 1 mm that keeps 30 mm off the pipe lies around something. */
+  @Test
+  void jacketThatKeepsOffThePipeShowsInsulation() {
+    MepModel model = read(PIPE + covering(2, "Jacket", ring(122.3, 1), 0, 2500));
+
+    assertThat(element(model, 1).existingInsulation()).isNotNull();
+  }
+
   @Test
   void wrappingWithAThicknessIsInsulationWhateverItsName() {
     MepModel model = read(PIPE + covering(2, "Anstrich", ring(120.3, 30), 0, 2500));
