@@ -19,8 +19,6 @@ final class WordedThickness {
 
   private static final String BETWEEN_WORDS = " -:,(";
 
-  private static final double INCH_M = 0.0254;
-
   private WordedThickness() {}
 
   /**
@@ -46,7 +44,7 @@ final class WordedThickness {
     int from = cursor.next() ? cursor.at() : 0;
     FigureCursor.Figure figure = cursor.take();
     String unit = figure == null ? null : figure.unit();
-    if (figure == null || unit == null || Sizes.unitM(unit) != INCH_M) {
+    if (figure == null || unit == null || Sizes.unitM(unit) != InchSizes.METRES_PER_INCH) {
       return Optional.empty();
     }
     double thicknessM = figure.metres(null);
