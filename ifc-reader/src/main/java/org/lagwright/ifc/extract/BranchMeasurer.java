@@ -17,6 +17,9 @@ final class BranchMeasurer {
   /** Sine of the least angle between branch and run. */
   private static final double LEAST_SINE = Math.sin(Math.toRadians(5));
 
+  /** Ends of a run that are shifted sideways by less are in line. */
+  private static final double IN_LINE_M = 1e-3;
+
   private final Placeholders placeholders;
   private final double lengthUnitM;
 
@@ -60,12 +63,24 @@ final class BranchMeasurer {
 
   /** From where the axes pass each other; NaN if the branch runs along the run. */
   private static double lengthM(ShapeEnd start, ShapeEnd end, ShapeEnd branch) {
-    Axis run = Axis.between(start.centreM(), end.centreM());
+    Axis run = axis(start, end);
     double along = run.cosine(branch.outward());
     double sine = Math.sqrt(Math.max(0, 1 - along * along));
     double offM = branch.centreM().distanceM(run.at(run.along(branch.centreM())));
     double besideM = run.distanceToLineM(branch.centreM(), branch.outward());
     double acrossM = Math.sqrt(Math.max(0, offM * offM - besideM * besideM));
     return sine < LEAST_SINE ? Double.NaN : acrossM / sine;
+  }
+
+  /** Of a run that loses size at one side only the axis of its larger end. */
+  private static Axis axis(ShapeEnd start, ShapeEnd end) {
+    Axis between = Axis.between(start.centreM(), end.centreM());
+    boolean widens = end.section().perimeterM() > start.section().perimeterM();
+    ShapeEnd larger = widens ? end : start;
+    double cosine = between.cosine(larger.outward());
+    double asideM = between.lengthM() * Math.sqrt(Math.max(0, 1 - cosine * cosine));
+    boolean oneSided =
+        asideM > IN_LINE_M && start.section().perimeterM() != end.section().perimeterM();
+    return oneSided ? new Axis(larger.centreM(), larger.outward(), between.lengthM()) : between;
   }
 }

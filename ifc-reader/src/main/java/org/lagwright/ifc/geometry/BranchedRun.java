@@ -88,7 +88,7 @@ final class BranchedRun {
   }
 
   /** True if a way from the axis ends within the section, or on its edge. */
-  private static boolean isWithin(ShapeEnd end, Vec way) {
+  static boolean isWithin(ShapeEnd end, Vec way) {
     Vec off = way.across(end.out());
     Point width = end.width();
     if (width == null) {

@@ -21,6 +21,9 @@ final class Ends {
   /** A branch within this of a right angle is a tee, beyond it a lateral. */
   private static final double SQUARE_RAD = Math.toRadians(5);
 
+  /** A branch leans on its run by less than this from a right angle; beyond it is another leg. */
+  private static final double MOST_LEAN_RAD = Math.toRadians(75);
+
   /** Sections that differ by less (relative) are equal. */
   private static final double SAME_SIZE = 0.01;
 
@@ -87,13 +90,17 @@ final class Ends {
       return new Joined(
           Form.UNKNOWN, List.of(a, b), null, null, null, List.of("ends face each other inwards"));
     }
-    boolean coaxial = between.across(b.out()).norm() < Math.max(1e-3, COAXIAL * axialM);
-    Form form = facingForm(a.section(), b.section(), coaxial);
+    Form form = facingForm(a.section(), b.section(), areCoaxial(a, b));
     if (form == Form.OFFSET) {
       String problem = "ends are shifted sideways, length is the distance between them";
       return new Joined(form, List.of(a, b), between.norm(), null, null, List.of(problem));
     }
     return Joined.of(form, List.of(a, b), axialM);
+  }
+
+  private static boolean areCoaxial(ShapeEnd a, ShapeEnd b) {
+    Vec between = b.centre().minus(a.centre());
+    return between.across(b.out()).norm() < Math.max(1e-3, COAXIAL * between.dot(b.out()));
   }
 
   private static Form facingForm(Section a, Section b, boolean coaxial) {
@@ -135,28 +142,51 @@ final class Ends {
     return new Joined(Form.BEND, List.of(a, b), lengthM, Math.toDegrees(turn), radiusM, problems);
   }
 
-  private static boolean isRun(ShapeEnd a, ShapeEnd b) {
+  /**
+   * True for two ends that look apart along one axis, or, of a duct that loses size at one side
+   * only, with the middle of the smaller end before the larger one.
+   */
+  private static boolean isRun(ShapeEnd a, ShapeEnd b, boolean oneSided) {
     Vec between = b.centre().minus(a.centre());
-    return a.out().angleTo(b.out().times(-1)) < RUN_RAD
-        && between.dot(b.out()) > 0
-        && between.across(b.out()).norm() < Math.tan(RUN_RAD) * between.norm();
+    if (a.out().angleTo(b.out().times(-1)) >= RUN_RAD || !(between.dot(b.out()) > 0)) {
+      return false;
+    }
+    boolean fromA = a.section().perimeterM() > b.section().perimeterM();
+    return oneSided
+        ? BranchedRun.isWithin(fromA ? a : b, fromA ? between : between.times(-1))
+        : between.across(b.out()).norm() < Math.tan(RUN_RAD) * between.norm();
+  }
+
+  /**
+   * Length of a run along its axis; ends in line tell more closely by places than by directions.
+   */
+  private static double runM(ShapeEnd a, ShapeEnd b) {
+    Vec between = b.centre().minus(a.centre());
+    return areCoaxial(a, b) ? between.norm() : between.dot(b.out().minus(a.out()).unit());
   }
 
   private static Joined three(List<ShapeEnd> ends) {
+    Joined inLine = three(ends, false);
+    Joined branched = inLine == null ? three(ends, true) : inLine;
+    return branched == null ? Joined.of(Form.WYE, ends, null) : branched;
+  }
+
+  private static @Nullable Joined three(List<ShapeEnd> ends, boolean oneSided) {
     for (int branch = 2; branch >= 0; branch--) {
       ShapeEnd a = ends.get(branch == 0 ? 1 : 0);
       ShapeEnd b = ends.get(branch == 2 ? 1 : 2);
       ShapeEnd c = ends.get(branch);
-      if (isRun(a, b)) {
-        double lean = Math.abs(c.out().angleTo(b.out()) - Math.PI / 2);
-        double lengthM = a.centreM().distanceM(b.centreM());
+      double lean = Math.abs(c.out().angleTo(b.out()) - Math.PI / 2);
+      // of a fork with parallel legs each leg lies before the inlet
+      if (isRun(a, b, oneSided) && (!oneSided || lean < MOST_LEAN_RAD)) {
+        double lengthM = runM(a, b);
         List<ShapeEnd> ordered = List.of(a, b, c);
         return lean < SQUARE_RAD
             ? Joined.of(Form.TEE, ordered, lengthM)
             : lateral(ordered, lengthM, Math.PI / 2 - lean);
       }
     }
-    return Joined.of(Form.WYE, ends, null);
+    return null;
   }
 
   /** A slanting branch; its angle to the run is the acute one. */
@@ -166,17 +196,25 @@ final class Ends {
   }
 
   private static Joined four(List<ShapeEnd> ends) {
+    Joined inLine = four(ends, false);
+    Joined cross = inLine == null ? four(ends, true) : inLine;
+    return cross == null
+        ? new Joined(Form.UNKNOWN, ends, null, null, null, List.of("4 ends that make no cross"))
+        : cross;
+  }
+
+  private static @Nullable Joined four(List<ShapeEnd> ends, boolean oneSided) {
     ShapeEnd first = ends.get(0);
     for (int i = 1; i < 4; i++) {
       List<ShapeEnd> rest = new ArrayList<>(ends.subList(1, 4));
       ShapeEnd partner = rest.remove(i - 1);
-      if (isRun(first, partner) && isRun(rest.get(0), rest.get(1))) {
-        double one = first.centreM().distanceM(partner.centreM());
-        double other = rest.get(0).centreM().distanceM(rest.get(1).centreM());
+      if (isRun(first, partner, oneSided) && isRun(rest.get(0), rest.get(1), oneSided)) {
         return Joined.of(
-            Form.CROSS, List.of(first, partner, rest.get(0), rest.get(1)), Math.max(one, other));
+            Form.CROSS,
+            List.of(first, partner, rest.get(0), rest.get(1)),
+            Math.max(runM(first, partner), runM(rest.get(0), rest.get(1))));
       }
     }
-    return new Joined(Form.UNKNOWN, ends, null, null, null, List.of("4 ends that make no cross"));
+    return null;
   }
 }

@@ -146,6 +146,25 @@ class FittingFormTest {
         .isCloseTo(0.1, within(1e-6));
   }
 
+  /** Flat at the side away from the branch: 60.3 goes on as 33.7, whose axis lies 13.3 mm lower. */
+  @Test
+  void branchOfATeeThatLosesSizeAtOneSideIsMeasuredFromTheAxisOfItsLargerEnd() {
+    MepElement tee =
+        new Network()
+            .fitting(9, "IFCPIPEFITTING", "Fitting", "$")
+            .port(9, 1, at(200, -13.3, 0), EAST)
+            .port(9, 2, at(0, 0, 0), WEST)
+            .port(9, 3, at(100, 80, 0), NORTH)
+            .pipe(1, at(200, -13.3, 0), EAST, 1000, 33.7)
+            .pipe(2, at(-1000, 0, 0), EAST, 1000, 60.3)
+            .pipe(3, at(100, 80, 0), NORTH, 1000, 33.7)
+            .element(9);
+
+    assertThat(tee.form()).isEqualTo(Form.TEE);
+    assertThat(value(tee.lengthM())).isCloseTo(0.2, within(1e-9));
+    assertThat(value(tee.branchLengthM())).isCloseTo(0.08, within(1e-9));
+  }
+
   @Test
   void threeEndsOfWhichNoTwoMakeARunAreAWye() {
     MepElement wye =
