@@ -60,7 +60,10 @@ final class Extrusions {
     if (shape == null && path != null) {
       shape = ProfileBranch.measure(path, axis, profile.evidence(), length);
     }
-    return shape != null ? shape : onlyLength(profile, axis, length);
+    if (shape == null && path != null && !hints.straight()) {
+      shape = ProfileFitting.measure(path, axis, length, hints);
+    }
+    return shape != null ? shape : unknown(profile, axis, length, hints);
   }
 
   /** A pipe and what lies around it, drawn as one profile of several parts; null for others. */
@@ -78,12 +81,15 @@ final class Extrusions {
     return CoaxialBody.mayBe(shapes) ? CoaxialBody.of(parts, shapes.get(0), length.step()) : null;
   }
 
-  /** The profile is unknown, so the depth is a length only if nothing better turns up. */
-  private static Shape onlyLength(Profile profile, Vec axis, Evidence length) {
+  /**
+   * The profile is unknown. The depth is the length of a segment, unless something better turns up;
+   * a fitting may as well be drawn as its side view, and the depth be a side of its section.
+   */
+  private static Shape unknown(Profile profile, Vec axis, Evidence length, ShapeHints hints) {
     return new Shape(
         Form.UNKNOWN,
         null,
-        Measured.of(axis.norm(), How.SOLID, length),
+        hints.straight() ? Measured.of(axis.norm(), How.SOLID, length) : null,
         null,
         null,
         List.of(),

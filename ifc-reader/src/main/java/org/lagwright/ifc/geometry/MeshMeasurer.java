@@ -21,6 +21,9 @@ final class MeshMeasurer {
 
   private static final String SIDES = "flat sides of the body look like ends too";
 
+  /** Ends that turn by less are parallel. */
+  private static final double PARALLEL_RAD = Math.toRadians(0.2);
+
   private final Mesh mesh;
   private final ShapeHints hints;
   private final MeshTopology topology;
@@ -50,7 +53,7 @@ final class MeshMeasurer {
     boolean allMet = !atPorts.isEmpty() && atPorts.size() == hints.portsM().size() && !onePort;
     List<Found> ends =
         PolygonReading.asCircles(allMet ? atPorts : choose(found), hints.stated().diametersM());
-    Prism straight = prism.of(ends);
+    Prism straight = isSheared(ends) ? null : prism.of(ends);
     if (straight != null) {
       return straight.measure(hints);
     }
@@ -70,6 +73,16 @@ final class MeshMeasurer {
       return bent;
     }
     return !allMet && ends.size() > 2 && areSides(ends) ? untold(ends, finder) : shape;
+  }
+
+  /**
+   * True for a fitting between parallel flat ends. Ducts meet them squarely, so one that leans is
+   * an offset; a segment that leans on its ends is a duct cut at a slant.
+   */
+  private boolean isSheared(List<Found> ends) {
+    return !hints.straight()
+        && areSquare(ends)
+        && ends.get(0).outward().angleTo(ends.get(1).outward().times(-1)) < PARALLEL_RAD;
   }
 
   /** True if two flat ends share an edge: one of them at least is a side of the body. */

@@ -380,10 +380,11 @@ class ExtrusionTest {
   }
 
   @Test
-  void unknownProfileLeavesTheLengthAndSaysWhy() {
+  void unknownProfileOfASegmentLeavesTheLengthAndSaysWhy() {
     Shape shape =
         TinyModel.item(
             METRES,
+            new ShapeHints(List.of(), null, true),
             """
             #100=IFCEXTRUDEDAREASOLID(#101,#14,#13,3.);
             #101=IFCLSHAPEPROFILEDEF(.AREA.,$,#16,0.2,0.1,0.01,$,$,$);
