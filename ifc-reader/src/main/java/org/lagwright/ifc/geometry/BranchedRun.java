@@ -101,7 +101,7 @@ final class BranchedRun {
   }
 
   /** How far a section reaches from its centre in a direction across its axis. */
-  private static double halfM(ShapeEnd end, Vec direction) {
+  static double halfM(ShapeEnd end, Vec direction) {
     Section section = end.section();
     Point width = end.width();
     if (width == null || section instanceof Section.Round) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 
 /**
@@ -26,6 +27,9 @@ final class Ends {
 
   /** Sections that differ by less (relative) are equal. */
   private static final double SAME_SIZE = 0.01;
+
+  /** Cosine up to which two sides lie across each other rather than along: 45 degrees. */
+  private static final double LIES_ALONG = Math.sqrt(0.5);
 
   /** Sideways shift over distance up to which two ends lie on one axis. */
   private static final double COAXIAL = 0.005;
@@ -90,7 +94,7 @@ final class Ends {
       return new Joined(
           Form.UNKNOWN, List.of(a, b), null, null, null, List.of("ends face each other inwards"));
     }
-    Form form = facingForm(a.section(), b.section(), areCoaxial(a, b));
+    Form form = facingForm(a, b, areCoaxial(a, b));
     if (form == Form.OFFSET) {
       String problem = "ends are shifted sideways, length is the distance between them";
       return new Joined(form, List.of(a, b), between.norm(), null, null, List.of(problem));
@@ -103,11 +107,28 @@ final class Ends {
     return between.across(b.out()).norm() < Math.max(1e-3, COAXIAL * between.dot(b.out()));
   }
 
-  private static Form facingForm(Section a, Section b, boolean coaxial) {
-    if (same(a, b)) {
+  private static Form facingForm(ShapeEnd a, ShapeEnd b, boolean coaxial) {
+    if (same(a.section(), b.section()) && !isTurned(a, b)) {
       return coaxial ? Form.STRAIGHT : Form.OFFSET;
     }
-    return a.getClass() == b.getClass() ? Form.REDUCER : Form.TRANSITION;
+    return a.section().getClass() == b.section().getClass() ? Form.REDUCER : Form.TRANSITION;
+  }
+
+  /** True if the longer sides of two ends lie across each other, as from 500 x 300 to 300 x 500. */
+  private static boolean isTurned(ShapeEnd a, ShapeEnd b) {
+    Vec one = longerSide(a);
+    Vec other = longerSide(b);
+    return one != null && other != null && Math.abs(one.dot(other)) < LIES_ALONG;
+  }
+
+  private static @Nullable Vec longerSide(ShapeEnd end) {
+    Point width = end.width();
+    if (width == null || near(end.section().largestSideM(), end.section().smallestSideM())) {
+      return null;
+    }
+    Vec u = Vec.of(width);
+    Vec v = end.out().cross(u);
+    return BranchedRun.halfM(end, u) > BranchedRun.halfM(end, v) ? u : v;
   }
 
   /** True if two sections are equal but for tessellation; the sides may be swapped. */

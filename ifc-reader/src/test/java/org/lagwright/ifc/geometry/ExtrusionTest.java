@@ -13,6 +13,8 @@ import static org.lagwright.ifc.geometry.TinyModel.MM_RAD;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Point;
@@ -256,6 +258,22 @@ class ExtrusionTest {
             """);
     assertThat(shape.form()).isEqualTo(Form.TRANSITION);
     assertThat(lengthM(shape).value()).isCloseTo(0.3, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"500,300,STRAIGHT", "300,500,REDUCER", "400,300,REDUCER"})
+  void equalSidesThatLieAcrossEachOtherMakeAReducer(double x, double y, Form form) {
+    Shape shape =
+        TinyModel.item(
+            MM_RAD,
+            """
+            #100=IFCEXTRUDEDAREASOLIDTAPERED(#101,#14,#13,400.,#102);
+            #101=IFCRECTANGLEPROFILEDEF(.AREA.,$,#16,500.,300.);
+            #102=IFCRECTANGLEPROFILEDEF(.AREA.,$,#16,%s,%s);
+            """
+                .formatted(x, y));
+    assertThat(shape.form()).isEqualTo(form);
+    assertThat(lengthM(shape).value()).isCloseTo(0.4, within(1e-9));
   }
 
   /** A duct of 4.85 m, 500 wide, 300 high, drawn as its plan and extruded upwards. */
