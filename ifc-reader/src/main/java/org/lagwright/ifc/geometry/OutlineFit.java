@@ -29,8 +29,11 @@ final class OutlineFit {
   /** Relative difference between area found and area of the oval; a 16-gon is 2.6 % short. */
   private static final double OVAL_TOLERANCE = 0.04;
 
-  /** Shift of the centroid from the middle of the box over its smaller half axis. */
-  private static final double CENTRED = 0.1;
+  /**
+   * Distance of a corner from the oval over its smaller half axis; the box around a 12-gon may be
+   * 3.5 % too small. Inner corners of a cross or a T lie much farther off.
+   */
+  private static final double ON_OVAL = 0.06;
 
   private OutlineFit() {}
 
@@ -191,8 +194,10 @@ final class OutlineFit {
       if (area > RECTANGLE_FILL * a * b && isConvex(loop, n)) {
         return box;
       }
-      boolean fills = near(area, flatOval) || near(area, Math.PI / 4 * a * b);
-      if (loop.size() >= MIN_CIRCLE_POINTS && fills && isCentred(loop, box, n)) {
+      boolean isOval =
+          near(area, flatOval) && isOnFlatOval(loop, box)
+              || near(area, Math.PI / 4 * a * b) && isOnEllipse(loop, box);
+      if (loop.size() >= MIN_CIRCLE_POINTS && isOval) {
         return new Outline(Outline.Kind.OVAL, box.centre(), box.u(), box.v());
       }
     }
@@ -211,18 +216,34 @@ final class OutlineFit {
     return true;
   }
 
-  /** Half an ellipse fills its box as a whole one does, but its centroid is off the middle. */
-  private static boolean isCentred(List<Vec> loop, Outline box, Vec n) {
-    Vec moment = Vec.ZERO;
-    double area = 0;
-    for (int i = 0; i < loop.size(); i++) {
-      Vec a = loop.get(i).minus(box.centre());
-      Vec b = loop.get((i + 1) % loop.size()).minus(box.centre());
-      double triangle = a.cross(b).dot(n) / 2;
-      moment = moment.plus(a.plus(b).times(triangle / 3));
-      area += triangle;
+  /** A cross of two ducts fills its box as an oval does, but its corners lie elsewhere. */
+  private static boolean isOnFlatOval(List<Vec> loop, Outline box) {
+    boolean longU = box.u().norm() > box.v().norm();
+    Vec along = (longU ? box.u() : box.v()).unit();
+    double half = Math.min(box.u().norm(), box.v().norm());
+    double straight = box.largestHalfM() - half;
+    for (Vec p : loop) {
+      Vec off = p.minus(box.centre());
+      double at = Math.max(-straight, Math.min(straight, off.dot(along)));
+      double fromMiddle = off.minus(along.times(at)).across(box.normal()).norm();
+      if (Math.abs(fromMiddle - half) > ON_OVAL * half) {
+        return false;
+      }
     }
-    return moment.times(1 / area).norm() < CENTRED * Math.min(box.u().norm(), box.v().norm());
+    return true;
+  }
+
+  private static boolean isOnEllipse(List<Vec> loop, Outline box) {
+    double uu = box.u().dot(box.u());
+    double vv = box.v().dot(box.v());
+    for (Vec p : loop) {
+      Vec off = p.minus(box.centre());
+      double share = Math.hypot(off.dot(box.u()) / uu, off.dot(box.v()) / vv);
+      if (Math.abs(share - 1) > ON_OVAL) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean near(double found, double expected) {
