@@ -13,8 +13,9 @@ import org.jspecify.annotations.Nullable;
  * zero would lose digits.
  *
  * @param origin world position of the local origin
+ * @param stepM what the coordinates were rounded to, 0 if they were not
  */
-record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
+record Mesh(Vec origin, List<Vec> vertices, List<Face> faces, double stepM) {
 
   /** Vertices closer than this are one: a hundredth of a millimetre. */
   static final double WELD_M = 1e-5;
@@ -117,7 +118,13 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
 
     private final List<Face> faces = new ArrayList<>();
     private final Set<Corners> corners = new HashSet<>();
+    private final RoundingStep rounding = new RoundingStep();
     private @Nullable Vec origin;
+
+    /** To note how the corners are written. */
+    RoundingStep rounding() {
+      return rounding;
+    }
 
     /**
      * Adds a face by its loops of world positions. Loops that shrink to a line are dropped, and so
@@ -227,7 +234,7 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces) {
     @Nullable Mesh build() {
       return origin == null || faces.isEmpty()
           ? null
-          : new Mesh(origin, List.copyOf(vertices), List.copyOf(faces));
+          : new Mesh(origin, List.copyOf(vertices), List.copyOf(faces), rounding.stepM());
     }
   }
 }

@@ -68,12 +68,19 @@ final class MeshReader {
     }
   }
 
-  private List<Vec> points(IfcRecord faceSet, Frame frame) {
-    return frame.points(curves.pointList(faceSet.ref("Coordinates")));
+  private List<Vec> points(IfcRecord faceSet, Frame frame, Mesh.Builder mesh) {
+    List<Vec> points = curves.pointList(faceSet.ref("Coordinates"));
+    note(points, frame, mesh);
+    return frame.points(points);
+  }
+
+  private void note(List<Vec> points, Frame frame, Mesh.Builder mesh) {
+    double scale = frame.vector(Vec.X).norm();
+    mesh.rounding().note(points, coordinates.units().lengthM(), scale);
   }
 
   private void triangles(IfcRecord faceSet, Frame frame, Mesh.Builder mesh) {
-    List<Vec> points = points(faceSet, frame);
+    List<Vec> points = points(faceSet, frame, mesh);
     double[] through = faceSet.numbers("PnIndex");
     double[] indices = faceSet.numbers("CoordIndex");
     for (int i = 0; i + 3 <= indices.length; i += 3) {
@@ -83,7 +90,7 @@ final class MeshReader {
   }
 
   private void polygons(IfcRecord faceSet, Frame frame, Mesh.Builder mesh) {
-    List<Vec> points = points(faceSet, frame);
+    List<Vec> points = points(faceSet, frame, mesh);
     double[] through = faceSet.numbers("PnIndex");
     for (IfcRecord face : faceSet.refs("Faces")) {
       List<List<Vec>> loops = new ArrayList<>();
@@ -125,6 +132,7 @@ final class MeshReader {
       List<List<Vec>> loops = new ArrayList<>();
       for (IfcRecord bound : face.refs("Bounds")) {
         List<Vec> loop = bound(bound);
+        note(loop, frame, mesh);
         loops.add(bound.is("IfcFaceOuterBound") ? 0 : loops.size(), loop);
       }
       List<List<Vec>> world = inWorld(loops, frame);

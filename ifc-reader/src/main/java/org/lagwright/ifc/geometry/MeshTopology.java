@@ -51,6 +51,9 @@ final class MeshTopology {
       index(face);
     }
     joinPatches();
+    if (mesh.stepM() > 0) {
+      RoundedPatches.join(mesh, this);
+    }
   }
 
   private void index(int face) {
@@ -82,8 +85,13 @@ final class MeshTopology {
   private void joinIfCoplanar(int a, int b) {
     boolean plane = a < b && mesh.faces().get(a).plane() && mesh.faces().get(b).plane();
     if (plane && normals[a].cross(normals[b]).norm() < COPLANAR) {
-      patches.join(a, b);
+      joinPatches(a, b);
     }
+  }
+
+  /** Makes the patches of two faces one. */
+  void joinPatches(int a, int b) {
+    patches.join(a, b);
   }
 
   Vec normal(int face) {

@@ -1,0 +1,140 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Puts plane patches together that rounded coordinates have torn: a thin triangle of an end may be
+ * tilted by several degrees although its corners lie in the plane as well as others do. Patches
+ * grow from the largest on by those whose corners lie in their plane, which is drawn anew each
+ * time.
+ */
+final class RoundedPatches {
+
+  /** Corners lie this many steps off a plane, which itself is drawn through rounded ones. */
+  private static final double STEPS_OFF = 2;
+
+  /** Cosine of 45 degrees: more is a side, however low. */
+  private static final double TILT = 0.7;
+
+  private final Mesh mesh;
+  private final MeshTopology topology;
+  private final double offM;
+
+  /** Patches that are not part of a grown one yet. */
+  private final Map<Integer, List<Integer>> waiting;
+
+  /** The waiting patch of each face. */
+  private final int[] patchOf;
+
+  private RoundedPatches(Mesh mesh, MeshTopology topology) {
+    this.mesh = mesh;
+    this.topology = topology;
+    this.offM = STEPS_OFF * mesh.stepM();
+    this.waiting = topology.patches();
+    this.patchOf = new int[mesh.faces().size()];
+    for (Map.Entry<Integer, List<Integer>> patch : waiting.entrySet()) {
+      for (int face : patch.getValue()) {
+        patchOf[face] = patch.getKey();
+      }
+    }
+  }
+
+  /** Joins the patches of a topology. */
+  static void join(Mesh mesh, MeshTopology topology) {
+    new RoundedPatches(mesh, topology).join();
+  }
+
+  private record Sized(int patch, double areaM2) {}
+
+  private static final class LargestFirst implements Comparator<Sized> {
+    @Override
+    public int compare(Sized a, Sized b) {
+      return Double.compare(b.areaM2, a.areaM2);
+    }
+  }
+
+  private void join() {
+    List<Sized> largestFirst = new ArrayList<>(waiting.size());
+    for (Map.Entry<Integer, List<Integer>> patch : waiting.entrySet()) {
+      double areaM2 = 0;
+      for (int face : patch.getValue()) {
+        areaM2 += topology.area(face);
+      }
+      largestFirst.add(new Sized(patch.getKey(), areaM2));
+    }
+    largestFirst.sort(new LargestFirst());
+    for (Sized sized : largestFirst) {
+      List<Integer> faces = waiting.remove(sized.patch);
+      if (faces != null) {
+        grow(faces);
+      }
+    }
+  }
+
+  /** Faces with the plane through them. */
+  private final class Grown {
+    private final List<Integer> faces = new ArrayList<>();
+    private Vec areaNormal = Vec.ZERO;
+    private Vec moment = Vec.ZERO;
+    private double areaM2;
+
+    void add(int face) {
+      double faceM2 = topology.area(face);
+      Vec own = topology.normal(face).times(faceM2);
+      areaNormal = own.dot(areaNormal) < 0 ? areaNormal.minus(own) : areaNormal.plus(own);
+      Vec middle = Vec.mean(mesh.points(mesh.faces().get(face).loops().get(0)));
+      moment = moment.plus(middle.times(faceM2));
+      areaM2 += faceM2;
+      faces.add(face);
+    }
+
+    boolean holds(List<Integer> others) {
+      Vec normal = areaNormal.unit();
+      Vec middle = moment.times(1 / areaM2);
+      for (int face : others) {
+        if (Math.abs(topology.normal(face).dot(normal)) < TILT) {
+          return false;
+        }
+        for (int corner : mesh.faces().get(face).loops().get(0)) {
+          if (Math.abs(mesh.vertices().get(corner).minus(middle).dot(normal)) > offM) {
+            return false;
+          }
+        }
+      }
+      return true;
+    }
+  }
+
+  private void grow(List<Integer> first) {
+    Grown grown = new Grown();
+    for (int face : first) {
+      grown.add(face);
+    }
+    int before;
+    do {
+      before = grown.faces.size();
+      for (int i = 0; i < grown.faces.size(); i++) {
+        addAround(grown.faces.get(i), grown);
+      }
+    } while (grown.faces.size() > before);
+  }
+
+  private void addAround(int face, Grown grown) {
+    for (int[] loop : mesh.faces().get(face).loops()) {
+      for (int i = 0; i < loop.length; i++) {
+        int beyond = topology.across(face, loop[i], loop[(i + 1) % loop.length]);
+        List<Integer> others = beyond < 0 ? null : waiting.get(patchOf[beyond]);
+        if (others != null && others.contains(beyond) && grown.holds(others)) {
+          waiting.remove(patchOf[beyond]);
+          topology.joinPatches(face, beyond);
+          for (int other : others) {
+            grown.add(other);
+          }
+        }
+      }
+    }
+  }
+}

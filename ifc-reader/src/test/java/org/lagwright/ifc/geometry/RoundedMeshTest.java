@@ -1,0 +1,90 @@
+package org.lagwright.ifc.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.geometry.Figures.angleDeg;
+import static org.lagwright.ifc.geometry.Figures.lengthM;
+import static org.lagwright.ifc.geometry.Figures.section;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.model.Form;
+
+/**
+ * Meshes at a slant whose coordinates are rounded: no three corners of an end lie in its plane any
+ * more, and thin triangles of it are tilted by degrees.
+ */
+class RoundedMeshTest {
+
+  private static final double[] X = {1, 0, 0};
+  private static final double[] Y = {0, 1, 0};
+  private static final double[] SLANT = {1 / Math.sqrt(14), 2 / Math.sqrt(14), 3 / Math.sqrt(14)};
+
+  private static Shape measured(MeshText mesh, double stepM) {
+    mesh.placed(SLANT, 0.7, new double[] {0.1234567, 0.2345678, 0.3456789});
+    for (double[] point : mesh.points) {
+      for (int i = 0; i < 3; i++) {
+        point[i] = Math.rint(point[i] / stepM) * stepM;
+      }
+    }
+    return TinyModel.item(TinyModel.METRES, mesh.triangulated(100));
+  }
+
+  /** Round rings about the z axis. */
+  private static int[] ring(MeshText mesh, double z, double radius, int corners) {
+    return mesh.ring(new double[] {0, 0, z}, X, Y, radius, corners);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {1e-4, 1e-5, 1e-6})
+  void reducerKeepsBothEnds(double stepM) {
+    MeshText mesh = new MeshText();
+    mesh.tube(
+        ring(mesh, 0, 0.03015, 24),
+        ring(mesh, 0.02, 0.03015, 24),
+        ring(mesh, 0.06, 0.0211, 24),
+        ring(mesh, 0.08, 0.0211, 24));
+    Shape shape = measured(mesh, stepM);
+    assertThat(shape.form()).isEqualTo(Form.REDUCER);
+    assertThat(shape.ends().get(0).section().largestSideM()).isCloseTo(0.0603, within(stepM));
+    assertThat(shape.ends().get(1).section().largestSideM()).isCloseTo(0.0422, within(stepM));
+    assertThat(lengthM(shape).value()).isCloseTo(0.08, within(stepM));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {1e-4, 1e-5, 1e-6})
+  void bendKeepsItsAngle(double stepM) {
+    MeshText mesh = new MeshText().bend(0.125, 0.25, Math.toRadians(60), 24, 6);
+    Shape shape = measured(mesh, stepM);
+    assertThat(shape.form()).isEqualTo(Form.BEND);
+    assertThat(angleDeg(shape).value()).isCloseTo(60, within(0.05));
+    assertThat(lengthM(shape).value()).isCloseTo(0.25 * Math.PI / 3, within(5 * stepM));
+  }
+
+  /** Its walls stand off each other by no more than the step: they are no plane for that. */
+  @ParameterizedTest
+  @CsvSource({"0.005,24", "0.005,48", "0.003,36", "0.0105,64"})
+  void thinPipeOfManyFacesIsStillRound(double radius, int corners) {
+    MeshText mesh = new MeshText();
+    mesh.tube(ring(mesh, 0, radius, corners), ring(mesh, 2, radius, corners));
+    Shape shape = measured(mesh, 1e-4);
+    assertThat(shape.form()).isEqualTo(Form.STRAIGHT);
+    assertThat(section(shape).value().largestSideM()).isCloseTo(2 * radius, within(1e-4));
+    assertThat(lengthM(shape).value()).isCloseTo(2, within(2e-4));
+  }
+
+  /** Whole centimetres are no rounding: sides that turn by 2 mm over 100 are still two. */
+  @Test
+  void coordinatesOfWholeNumbersAreNotTakenForCoarseOnes() {
+    RoundingStep rounding = new RoundingStep();
+    rounding.note(List.of(new Vec(0.5, 0.3, 0), new Vec(-0.5, 0.25, 1)), 0.001, 1);
+    assertThat(rounding.stepM()).isEqualTo(1e-4);
+    rounding.note(List.of(new Vec(0.12345, 0, 0)), 0.001, 1);
+    assertThat(rounding.stepM()).isCloseTo(1e-5, within(1e-12));
+    rounding.note(List.of(new Vec(1 / 3.0, 0, 0)), 0.001, 1);
+    assertThat(rounding.stepM()).isZero();
+  }
+}
