@@ -1,15 +1,14 @@
 package org.lagwright.ifc.geometry;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Section;
 
 /**
- * The bend radius of a meshed round bend that may have straight tangents. The ends alone only give
- * the radius a bend without tangents would have; here the arc is chosen so that the corners of the
- * mesh lie at the pipe's radius from the centre line.
+ * The bend radius of a meshed bend that may have straight tangents. The ends alone only give the
+ * radius a bend without tangents would have; here the arc is chosen so that the corners of the mesh
+ * lie at the pipe's radius from the centre line, those of a duct on its throat and its heel.
  */
 final class BendFit {
 
@@ -41,14 +40,21 @@ final class BendFit {
   record Fit(double radiusM, double lengthM) {}
 
   private final List<Vec> corners;
+
+  /** How far each corner should be from the centre line. */
+  private final double[] halvesM;
+
+  /** The largest of them. */
   private final double pipeRadius;
+
   private final BendLegs legs;
 
   /**
    * @param corners corners of the mesh in the same coordinates as the ends
    */
-  private BendFit(List<Vec> corners, BendLegs legs, double pipeRadius) {
+  private BendFit(List<Vec> corners, double[] halvesM, BendLegs legs, double pipeRadius) {
     this.corners = corners;
+    this.halvesM = halvesM;
     this.pipeRadius = pipeRadius;
     this.legs = legs;
   }
@@ -57,10 +63,15 @@ final class BendFit {
     return BendLegs.of(a.centre(), a.out(), b.centre(), b.out());
   }
 
+  /** True if a bend has two equal ends, and turns. */
+  static boolean isEven(ShapeEnd a, ShapeEnd b) {
+    boolean turns = a.out().cross(b.out()).norm() >= Math.sin(Math.toRadians(1));
+    return turns && Ends.same(a.section(), b.section());
+  }
+
   /** True if a bend between two ends is round, and turns. */
   static boolean isRound(ShapeEnd a, ShapeEnd b) {
-    boolean round = a.section() instanceof Section.Round && Ends.same(a.section(), b.section());
-    return round && a.out().cross(b.out()).norm() >= Math.sin(Math.toRadians(1));
+    return a.section() instanceof Section.Round && isEven(a, b);
   }
 
   /** The fit, null if the ends are not round, not alike, or if no arc fits. */
@@ -70,7 +81,26 @@ final class BendFit {
 
   /** The fit of a pipe of a radius, null if no arc between the legs fits. */
   static @Nullable Fit of(List<Vec> corners, BendLegs legs, double pipeRadius) {
-    return new BendFit(corners, legs, pipeRadius).best();
+    double[] halvesM = new double[corners.size()];
+    Arrays.fill(halvesM, pipeRadius);
+    return new BendFit(corners, halvesM, legs, pipeRadius).best();
+  }
+
+  /**
+   * The fit of a rectangular or oval bend between equal ends, null if throat and heel do not both
+   * follow an arc: one of them may have a square corner.
+   *
+   * @param loop corners of the first end
+   */
+  static @Nullable Fit ofDuct(List<Vec> corners, ShapeEnd a, ShapeEnd b, List<Vec> loop) {
+    BendLegs legs = legs(a, b);
+    boolean rectangular = a.section() instanceof Section.Rectangular;
+    BendSides sides = BendSides.of(corners, legs, loop, rectangular);
+    if (sides == null || sides.corners().isEmpty()) {
+      return null;
+    }
+    Fit best = new BendFit(sides.corners(), sides.halvesM(), legs, sides.largestM()).best();
+    return best != null && sides.follow(best.radiusM()) ? best : null;
   }
 
   /**
@@ -119,14 +149,20 @@ final class BendFit {
 
   /** Corners of the ends are on the surface of any arc between them, so they do not count. */
   private boolean fits(double radius) {
-    List<Vec> between = new ArrayList<>(corners.size());
-    for (Vec corner : corners) {
-      if (!isInEnd(corner)) {
-        between.add(corner);
+    double[] off = new double[corners.size()];
+    int between = 0;
+    for (int i = 0; i < off.length; i++) {
+      if (!isInEnd(corners.get(i))) {
+        off[between++] = offM(i, radius);
       }
     }
-    double[] off = distances(between.isEmpty() ? corners : between, radius);
-    return off[off.length / 2] <= ON_SURFACE * pipeRadius || off(radius) <= ON_MITRES * pipeRadius;
+    for (int i = 0; between == 0 && i < off.length; i++) {
+      off[i] = offM(i, radius);
+    }
+    double[] counted = Arrays.copyOf(off, between == 0 ? off.length : between);
+    Arrays.sort(counted);
+    return counted[counted.length / 2] <= ON_SURFACE * pipeRadius
+        || off(radius) <= ON_MITRES * pipeRadius;
   }
 
   private boolean isInEnd(Vec corner) {
@@ -150,22 +186,13 @@ final class BendFit {
   /** Mean distance of the corners from the surface, each capped. */
   private double off(double radius) {
     double sum = 0;
-    for (Vec corner : corners) {
-      sum += Math.min(offM(corner, radius), CAPPED * pipeRadius);
+    for (int i = 0; i < halvesM.length; i++) {
+      sum += Math.min(offM(i, radius), CAPPED * pipeRadius);
     }
-    return sum / corners.size();
+    return sum / halvesM.length;
   }
 
-  private double offM(Vec corner, double radius) {
-    return Math.abs(legs.fromAxisM(corner, radius) - pipeRadius);
-  }
-
-  private double[] distances(List<Vec> points, double radius) {
-    double[] distances = new double[points.size()];
-    for (int i = 0; i < distances.length; i++) {
-      distances[i] = offM(points.get(i), radius);
-    }
-    Arrays.sort(distances);
-    return distances;
+  private double offM(int corner, double radius) {
+    return Math.abs(legs.fromAxisM(corners.get(corner), radius) - halvesM[corner]);
   }
 }

@@ -3,10 +3,10 @@ package org.lagwright.ifc.geometry;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A round bend of straight pieces that are cut at a slant and joined. All joints turn by the same
- * angle, so the pieces touch an arc, those at the ends where it begins and stops. Their corners lie
- * on the pieces and tell no arc: of three pieces all lie on the straight legs. What tells is that
- * each wall runs along a piece.
+ * A bend of straight pieces that are cut at a slant and joined. All joints turn by the same angle,
+ * so the pieces touch an arc, those at the ends where it begins and stops. Their corners lie on the
+ * pieces and tell no arc: of three pieces all lie on the straight legs. What tells is that each
+ * wall runs along a piece.
  */
 final class GoredBend {
 
@@ -21,6 +21,9 @@ final class GoredBend {
 
   /** Walls whose corners lie this far out, over the radius, are no bore. */
   private static final double OUTER = 0.97;
+
+  /** Cosine of the angle up to which a wall is level with the plane of the bend. */
+  private static final double CHEEK = 0.9;
 
   private final Mesh mesh;
   private final MeshTopology topology;
@@ -68,7 +71,7 @@ final class GoredBend {
     Vec last = null;
     Vec[] leg = {legs.at(legs.legA()), legs.corner()};
     for (int face = 0; face < mesh.faces().size(); face++) {
-      if (runsAlong(face, leg[0], leg[1])) {
+      if (!isCheek(face) && runsAlong(face, leg[0], leg[1])) {
         for (int vertex : mesh.faces().get(face).loops().get(0)) {
           Vec corner = mesh.vertices().get(vertex);
           boolean nearer = last == null || corner.minus(last).dot(legs.toA()) < 0;
@@ -77,6 +80,12 @@ final class GoredBend {
       }
     }
     return last;
+  }
+
+  /** Level with the plane of the bend, walls run along every piece. */
+  private boolean isCheek(int face) {
+    Vec axis = legs.toA().cross(legs.toB()).unit();
+    return Math.abs(topology.normal(face).dot(axis)) > CHEEK;
   }
 
   /**

@@ -37,7 +37,7 @@ final class MeshBend {
   }
 
   /**
-   * With the radius of the arc between its tangents if round; without one if it is no arc.
+   * With the radius of the arc between its tangents; without one if it is no arc.
    *
    * @param shape what the ends alone make
    * @param end the first of them
@@ -45,14 +45,19 @@ final class MeshBend {
   Shape between(Shape shape, Found end) {
     ShapeEnd a = shape.ends().get(0);
     ShapeEnd b = shape.ends().get(1);
-    BendFit.Fit gored = BendFit.isRound(a, b) ? gored(a, b, end) : null;
-    if (gored != null) {
+    boolean even = BendFit.isEven(a, b);
+    boolean round = BendFit.isRound(a, b);
+    BendFit.Fit gored = even ? gored(a, b, end) : null;
+    if (gored != null && (round || !Double.isNaN(gored.radiusM()))) {
       String problem = "pieces meet in one corner, a radius is not known";
       boolean sharp = Double.isNaN(gored.radiusM());
       return withArc(shape, gored.lengthM(), gored.radiusM(), sharp ? problem : "");
     }
     List<Vec> corners = corners();
-    BendFit.Fit fit = BendFit.of(corners, a, b);
+    BendFit.Fit fit = null;
+    if (even) {
+      fit = round ? BendFit.of(corners, a, b) : BendFit.ofDuct(corners, a, b, inWorld(end.loop()));
+    }
     if (fit != null) {
       return withArc(shape, fit.lengthM(), fit.radiusM(), "");
     }
@@ -60,15 +65,21 @@ final class MeshBend {
     if (between != null) {
       return between;
     }
-    if (BendFit.isRound(a, b)) {
+    if (round) {
       return betweenSockets(shape, corners);
     }
+    return shape.bendRadiusM() == null || !even && followsArc(shape, end, corners)
+        ? shape
+        : withArc(shape, Double.NaN, Double.NaN, NO_ARC);
+  }
+
+  /** True of a reducing bend that keeps to its first width. */
+  private static boolean followsArc(Shape shape, Found end, List<Vec> corners) {
+    ShapeEnd a = shape.ends().get(0);
+    ShapeEnd b = shape.ends().get(1);
     Vec across = a.out().cross(b.out()).cross(a.out()).unit();
     double half = Math.abs(end.outline().u().dot(across)) + Math.abs(end.outline().v().dot(across));
-    if (shape.bendRadiusM() == null || BendFit.followsArc(corners, a, b, half)) {
-      return shape;
-    }
-    return withArc(shape, Double.NaN, Double.NaN, NO_ARC);
+    return BendFit.followsArc(corners, a, b, half);
   }
 
   /** The pipe between the ends, which may be wider; without a radius if none can be told. */
@@ -104,12 +115,17 @@ final class MeshBend {
     return GoredBend.of(mesh, topology, legs, radiusM);
   }
 
+  private List<Vec> inWorld(List<Vec> local) {
+    List<Vec> world = new ArrayList<>(local.size());
+    for (Vec corner : local) {
+      world.add(mesh.origin().plus(corner));
+    }
+    return world;
+  }
+
   /** In world coordinates, with places on curved faces: a corner of each of their tiles. */
   private List<Vec> corners() {
-    List<Vec> corners = new ArrayList<>(mesh.vertices().size());
-    for (Vec vertex : mesh.vertices()) {
-      corners.add(mesh.origin().plus(vertex));
-    }
+    List<Vec> corners = inWorld(mesh.vertices());
     for (Mesh.Face face : mesh.faces()) {
       for (List<List<Vec>> tile : face.tiles()) {
         corners.add(tile.get(0).get(0));
