@@ -57,8 +57,9 @@ final class GoredBend {
       return new BendFit.Fit(Double.NaN, legs.legA() + legs.legB());
     }
     for (int pieces = 3; pieces <= MOST_PIECES; pieces++) {
-      double arcM = arcRadiusM(last, pieces);
-      boolean possible = arcM > radiusM && legs.tangentM(arcM) < legs.leastM() + Mesh.WELD_M;
+      double toldM = arcRadiusM(last, pieces);
+      double arcM = Math.min(toldM, legs.largestRadiusM());
+      boolean possible = arcM > radiusM && toldM - arcM < OUTSIDE * arcM;
       if (possible && isMadeOf(centreLine(arcM, pieces))) {
         return new BendFit.Fit(arcM, legs.lengthM(arcM));
       }

@@ -31,6 +31,9 @@ record SocketedBend(BendFit.Fit fit, double radiusM) {
 
   private static final int ROUNDS = 3;
 
+  /** Arcs hardly larger than the pipe's own radius are what any corner on both legs gives. */
+  private static final double LEAST_ARC = 1.05;
+
   /** The pipe, null if none can be told. */
   static @Nullable SocketedBend of(List<Vec> corners, BendLegs legs, double endRadiusM) {
     List<Vec> best = List.of();
@@ -129,6 +132,7 @@ record SocketedBend(BendFit.Fit fit, double radiusM) {
       uneven += Math.abs(off - radiusM);
     }
     boolean even = uneven < EVEN * radiusM * corners.size();
-    return fit == null || !even ? null : new SocketedBend(fit, radiusM);
+    boolean isArc = fit != null && fit.radiusM() > LEAST_ARC * radiusM;
+    return fit == null || !even || !isArc ? null : new SocketedBend(fit, radiusM);
   }
 }

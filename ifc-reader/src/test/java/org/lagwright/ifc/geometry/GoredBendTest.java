@@ -63,6 +63,28 @@ class GoredBendTest {
     assertThat(lengthM(shape).value()).isCloseTo(arcM * turn, within(1e-6));
   }
 
+  /** Triangles of the next piece that lie level run along the first one too. */
+  @Test
+  void slightBendOfPiecesHasTheRadiusOfItsArc() {
+    MeshText mesh = new MeshText();
+    mesh.tube(rings(mesh, RADIUS, 0.24, Math.toRadians(30), 3, 0));
+    assertThat(bendRadiusM(measured(mesh)).value()).isCloseTo(0.24, within(1e-6));
+  }
+
+  /** To tenths of a millimetre: the arc may not reach beyond the ends for that. */
+  @Test
+  void roundedBendOfPiecesHasTheRadiusOfItsArc() {
+    MeshText mesh = new MeshText();
+    mesh.tube(rings(mesh, RADIUS, 0.16, Math.toRadians(45), 3, 0));
+    for (double[] point : mesh.points) {
+      for (int i = 0; i < 3; i++) {
+        point[i] = Math.rint(point[i] * 1e4) / 1e4;
+      }
+    }
+    Shape shape = TinyModel.item(TinyModel.METRES, mesh.triangulated(100));
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.16, within(1e-3));
+  }
+
   @Test
   void longerEndPiecesAreTangents() {
     MeshText mesh = new MeshText();
