@@ -91,4 +91,16 @@ class FlatSidesTest {
     ShapeHints segment = new ShapeHints(List.of(), null, true);
     isUntold(TinyModel.item(TinyModel.METRES, segment, mesh.triangulated(100)), 5);
   }
+
+  /** Measured across its own slant it would be 0.4 x 0.25 times the cosine of its slope. */
+  @Test
+  void offsetThatIsShearedHasTheSizeOfItsEnds() {
+    mesh.tube(rectangle(0, 0, 0.4, 0.25), rectangle(0.5, 0.1, 0.4, 0.25));
+    Shape shape = measured(new Point(0, 0, 0), new Point(0.5, 0, 0.1));
+    assertThat(shape.form()).isEqualTo(Form.OFFSET);
+    Section.Rectangular section = (Section.Rectangular) section(shape).value();
+    assertThat(section.widthM()).isCloseTo(0.4, within(1e-9));
+    assertThat(section.heightM()).isCloseTo(0.25, within(1e-9));
+    assertThat(lengthM(shape).value()).isCloseTo(Math.hypot(0.5, 0.1), within(1e-9));
+  }
 }
