@@ -19,6 +19,9 @@ final class Bodies {
   /** Records looked at for one body; a file of a few lines can nest its maps to billions. */
   private static final int MAX_VISITS = 100_000;
 
+  /** The same for a body that is measured: pieces of more items than this are not built. */
+  static final int MOST_ITEMS = 10_000;
+
   /** Representations that are tried; more than a body and a substitute is unusual. */
   private static final int MAX_CANDIDATES = 4;
 
@@ -61,9 +64,9 @@ final class Bodies {
   /** The items of each representation that may be the body, the most likely first. */
   List<List<Item>> candidates(IfcRecord product, Frame frame) {
     List<List<Item>> candidates = new ArrayList<>();
-    for (IfcRecord representation : bodies(product)) {
-      Found found = new Found();
-      collect(representation, frame, 0, found);
+    for (IfcRecord representation : representations(product)) {
+      Found found = new Found(MAX_VISITS);
+      collect(representation.refs("Items"), frame, 0, found);
       if (!found.items.isEmpty()) {
         candidates.add(found.items);
       }
@@ -74,13 +77,13 @@ final class Bodies {
   /** Curves that stand for the product where it has no body: items of an axis representation. */
   List<Item> axes(IfcRecord product, Frame frame) {
     IfcRecord shape = product.ref("Representation");
-    Found found = new Found();
+    Found found = new Found(MAX_VISITS);
     for (IfcRecord representation :
         shape == null ? List.<IfcRecord>of() : shape.refs("Representations")) {
       String identifier = lower(representation.text("RepresentationIdentifier"));
       boolean flat = NO_BODY_TYPES.contains(lower(representation.text("RepresentationType")));
       if (identifier.equals("axis") || (flat && identifier.equals("body"))) {
-        collect(representation, frame, 0, found);
+        collect(representation.refs("Items"), frame, 0, found);
       }
     }
     List<Item> curves = new ArrayList<>();
@@ -94,14 +97,91 @@ final class Bodies {
     return curves;
   }
 
+  /**
+   * One representation that may be the body.
+   *
+   * @param items its items in the world; none where maps draw it
+   * @param maps what draws it, where that may draw others as well
+   * @param tooMany true if it has more items than are measured
+   */
+  record Body(List<Item> items, List<MappedPart> maps, boolean tooMany) {}
+
+  /**
+   * A map that draws a part of a body.
+   *
+   * @param source the representation that is mapped
+   * @param items what that shows
+   * @param inner its frame within the product
+   * @param frame its frame in the world
+   */
+  record MappedPart(long source, List<IfcRecord> items, Frame inner, Frame frame) {}
+
+  /** What a representation of a product shows, by its maps if it has nothing else. */
+  Body body(IfcRecord representation, Frame frame) {
+    List<IfcRecord> shown = representation.refs("Items");
+    List<MappedPart> maps = maps(shown, frame);
+    if (maps.isEmpty()) {
+      Found found = new Found(MOST_ITEMS);
+      collect(shown, frame, 0, found);
+      return new Body(found.items, List.of(), found.areTooMany());
+    }
+    MappedPart first = maps.get(0);
+    if (maps.size() == 1 && first.items.size() == 1 && isSwept(first.items.get(0))) {
+      return new Body(List.of(new Item(first.items.get(0), first.frame)), List.of(), false);
+    }
+    return new Body(List.of(), maps, false);
+  }
+
+  /** True for what is measured faster than looked up. */
+  private static boolean isSwept(IfcRecord item) {
+    return item.is("IfcSweptAreaSolid") || item.is("IfcSweptDiskSolid");
+  }
+
+  /** The items of maps that lie in other frames than in the world; null if they are too many. */
+  @Nullable List<Item> items(List<MappedPart> maps, List<Frame> frames) {
+    Found found = new Found(MOST_ITEMS);
+    for (int i = 0; i < maps.size(); i++) {
+      collect(maps.get(i).items, frames.get(i), 1, found);
+    }
+    return found.areTooMany() ? null : found.items;
+  }
+
+  /** The maps among items; none if something else is there too. */
+  private List<MappedPart> maps(List<IfcRecord> items, Frame frame) {
+    List<MappedPart> maps = new ArrayList<>(1);
+    for (IfcRecord item : items) {
+      if (!item.is("IfcMappedItem") || maps.size() > MOST_ITEMS) {
+        return List.of();
+      }
+      MappedPart map = mapped(item, frame);
+      if (map != null) {
+        maps.add(map);
+      }
+    }
+    return maps;
+  }
+
   /** Items collected so far, and how many records that took. */
   private static final class Found {
     final List<Item> items = new ArrayList<>();
-    int visits;
+    private final int most;
+    private int visits;
+
+    Found(int most) {
+      this.most = most;
+    }
+
+    void visit() {
+      visits++;
+    }
+
+    boolean areTooMany() {
+      return visits > most;
+    }
   }
 
   /** The representations called Body, then all others that may be one. */
-  private static List<IfcRecord> bodies(IfcRecord product) {
+  static List<IfcRecord> representations(IfcRecord product) {
     IfcRecord shape = product.ref("Representation");
     List<IfcRecord> bodies = new ArrayList<>();
     List<IfcRecord> others = new ArrayList<>();
@@ -121,27 +201,35 @@ final class Bodies {
     return text == null ? "" : text.trim().toLowerCase(Locale.ROOT);
   }
 
-  private void collect(IfcRecord representation, Frame frame, int nesting, Found into) {
-    for (IfcRecord item : representation.refs("Items")) {
-      if (++into.visits > MAX_VISITS) {
+  private void collect(List<IfcRecord> shown, Frame frame, int nesting, Found into) {
+    for (IfcRecord item : shown) {
+      into.visit();
+      if (into.areTooMany()) {
         return;
       }
-      if (item.is("IfcMappedItem")) {
-        mapped(item, frame, nesting, into);
-      } else {
+      if (!item.is("IfcMappedItem")) {
         into.items.add(new Item(item, frame));
+        continue;
+      }
+      MappedPart map = nesting < MAX_NESTING ? mapped(item, frame) : null;
+      if (map != null) {
+        collect(map.items, map.frame, nesting + 1, into);
       }
     }
   }
 
-  /** Placement x mapping target x mapping origin, as other open readers do it. */
-  private void mapped(IfcRecord item, Frame frame, int nesting, Found into) {
+  /** Placement x mapping target x mapping origin, as other open readers do it; null if broken. */
+  private @Nullable MappedPart mapped(IfcRecord item, Frame frame) {
     IfcRecord map = item.ref("MappingSource");
     Frame target = coordinates.operator(item.ref("MappingTarget"));
     Frame origin = map == null ? null : coordinates.axes(map, "MappingOrigin").frame();
     IfcRecord source = map == null ? null : map.ref("MappedRepresentation");
-    if (target != null && origin != null && source != null && nesting < MAX_NESTING) {
-      collect(source, frame.times(target).times(origin), nesting + 1, into);
-    }
+    return target == null || origin == null || source == null
+        ? null
+        : new MappedPart(
+            source.id(),
+            source.refs("Items"),
+            target.times(origin),
+            frame.times(target).times(origin));
   }
 }

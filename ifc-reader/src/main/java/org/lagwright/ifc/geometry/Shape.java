@@ -1,11 +1,13 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 
 /**
@@ -81,6 +83,16 @@ public record Shape(
   /** False if the file draws nothing that could be measured. */
   public boolean isDrawn() {
     return !problems.contains(NO_REPRESENTATION) && !problems.contains(NO_BODY);
+  }
+
+  /** The same shape at another place. */
+  Shape movedBy(Vec way) {
+    List<ShapeEnd> moved = new ArrayList<>(ends.size());
+    for (ShapeEnd end : ends) {
+      Point centreM = end.centre().plus(way).point();
+      moved.add(new ShapeEnd(centreM, end.outward(), end.section(), end.width()));
+    }
+    return new Shape(form, section, lengthM, angleDeg, bendRadiusM, moved, problems, sheath);
   }
 
   /** A shape of which nothing is known, with the reason. */

@@ -1,7 +1,6 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
@@ -23,6 +22,7 @@ public final class ShapeMeasurer {
   private final Placements placements;
   private final Bodies bodies;
   private final Solids solids;
+  private final MappedBodies mapped;
   private final Curves curves;
   private final Profiles profiles;
 
@@ -37,6 +37,7 @@ public final class ShapeMeasurer {
     this.curves = new Curves(coordinates);
     this.profiles = new Profiles(coordinates, curves);
     this.solids = new Solids(coordinates, file.step().limits());
+    this.mapped = new MappedBodies(bodies, solids);
   }
 
   /**
@@ -45,13 +46,13 @@ public final class ShapeMeasurer {
    * @param hints what else is known, for bodies with more than one reading
    */
   public Shape measure(IfcRecord product, ShapeHints hints) {
-    Frame frame = placements.of(product);
-    List<List<Item>> candidates = bodies.candidates(product, frame == null ? Frame.WORLD : frame);
-    if (candidates.isEmpty()) {
-      return withoutBody(product, frame == null ? Frame.WORLD : frame);
+    Frame placed = placements.of(product);
+    Frame frame = placed == null ? Frame.WORLD : placed;
+    Shape shape = best(product, frame, hints);
+    if (shape == null) {
+      return withoutBody(product, frame);
     }
-    Shape shape = best(candidates, hints);
-    return frame == null ? unplaced(shape) : shape;
+    return placed == null ? unplaced(shape) : shape;
   }
 
   private Shape withoutBody(IfcRecord product, Frame frame) {
@@ -69,10 +70,13 @@ public final class ShapeMeasurer {
   }
 
   /** The shape of the first body that gives a section; of the first body if none does. */
-  private Shape best(List<List<Item>> candidates, ShapeHints hints) {
+  private @Nullable Shape best(IfcRecord product, Frame frame, ShapeHints hints) {
     Shape first = null;
-    for (List<Item> items : candidates) {
-      Shape measured = solids.measure(items, hints);
+    for (IfcRecord representation : Bodies.representations(product)) {
+      Shape measured = measured(bodies.body(representation, frame), frame, hints);
+      if (measured == null) {
+        continue;
+      }
       Shape shape =
           isPossible(measured)
               ? measured
@@ -82,7 +86,18 @@ public final class ShapeMeasurer {
       }
       first = first == null ? shape : first;
     }
-    return Objects.requireNonNull(first);
+    return first;
+  }
+
+  /** The shape of a body, null if it has no items. */
+  private @Nullable Shape measured(Bodies.Body body, Frame frame, ShapeHints hints) {
+    if (body.tooMany()) {
+      return MappedBodies.TOO_MANY_ITEMS;
+    }
+    if (!body.maps().isEmpty()) {
+      return mapped.measure(body.maps(), frame, hints);
+    }
+    return body.items().isEmpty() ? null : solids.measure(body.items(), hints);
   }
 
   /** The section of a profile definition by itself; empty if it is broken or has no plain shape. */
