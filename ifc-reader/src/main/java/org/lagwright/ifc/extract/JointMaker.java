@@ -43,6 +43,19 @@ final class JointMaker {
   static boolean attach(
       Draft draft, int port, Point atM, @Nullable Point outward, ElementKey other, boolean tap) {
     List<Port> joints = new ArrayList<>(draft.joints());
+    boolean known = attach(joints, port, atM, outward, other, tap);
+    draft.join(joints);
+    return known;
+  }
+
+  /** The same for the joints of an element that are still being worked on. */
+  static boolean attach(
+      List<Port> joints,
+      int port,
+      Point atM,
+      @Nullable Point outward,
+      ElementKey other,
+      boolean tap) {
     int at = port >= 0 ? port : unplaced(joints, other);
     boolean known = at >= 0 && other.equals(joints.get(at).connectedTo());
     if (at >= 0) {
@@ -50,7 +63,6 @@ final class JointMaker {
     } else {
       joints.add(Port.withoutRecord(atM, outward, other, tap));
     }
-    draft.join(joints);
     return known;
   }
 

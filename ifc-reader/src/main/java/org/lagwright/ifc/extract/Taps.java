@@ -1,6 +1,5 @@
 package org.lagwright.ifc.extract;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
@@ -129,21 +128,24 @@ final class Taps extends SideSearch<Draft> {
   /** Each end is joined once, to the main whose surface is nearest. */
   private int join(List<Meeting<Draft>> meetings) {
     int joined = 0;
+    OpenJoints open = new OpenJoints();
     for (Meeting<Draft> meeting : nearest(meetings)) {
       Draft branch = meeting.branch().piece();
       Draft main = meeting.main().piece();
-      List<Port> joints = branch.joints();
+      List<Port> joints = open.of(branch);
       boolean known = JointMaker.unplacedTo(joints, main.key()) >= 0;
-      if (known || (isToldWhichIsOpen(joints) && (meeting.around() || !areJoined(branch, main)))) {
-        join(meeting, branch, main);
+      if (known || (isToldWhichIsOpen(joints) && (meeting.around() || !areJoined(joints, main)))) {
+        join(meeting, branch, open);
         joined += known ? 0 : 1;
       }
+      open.rest();
     }
+    open.close();
     return joined;
   }
 
-  private static boolean areJoined(Draft branch, Draft main) {
-    for (Port joint : branch.joints()) {
+  private static boolean areJoined(List<Port> branch, Draft main) {
+    for (Port joint : branch) {
       if (main.key().equals(joint.connectedTo())) {
         return true;
       }
@@ -151,13 +153,14 @@ final class Taps extends SideSearch<Draft> {
     return false;
   }
 
-  private static void join(Meeting<Draft> meeting, Draft branch, Draft main) {
+  private static void join(Meeting<Draft> meeting, Draft branch, OpenJoints open) {
+    Draft main = meeting.main().piece();
     Point at = meeting.branch().atM();
     Point out = meeting.branch().outward();
     List<Port> ports = branch.ports();
     int port = JointMaker.nearest(ports, at, new boolean[ports.size()]);
-    JointMaker.attach(branch, port, at, out, main.key(), true);
-    List<Port> sides = new ArrayList<>(main.joints());
+    JointMaker.attach(open.of(branch), port, at, out, main.key(), true);
+    List<Port> sides = open.of(main);
     Port side = JointMaker.side(meeting, branch.key());
     int own = JointMaker.unplacedTo(sides, branch.key());
     Point foot = meeting.footM();
@@ -166,6 +169,5 @@ final class Taps extends SideSearch<Draft> {
     } else {
       sides.add(side);
     }
-    main.join(sides);
   }
 }

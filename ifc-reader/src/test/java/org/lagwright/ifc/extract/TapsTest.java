@@ -267,6 +267,24 @@ class TapsTest {
     return unit(at(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()));
   }
 
+  @Test
+  void longMainHasAllOfItsBranchesInTheirOrder() {
+    int branches = 1500;
+    Network network = new Network().pipe(1, at(0, 0, 0), EAST, 100.0 * (branches + 1), 114.3);
+    for (int i = 1; i <= branches; i++) {
+      network.pipe(i + 1, at(100.0 * i, 57.15, 0), NORTH, 500, 33.7);
+    }
+    MepModel model = network.read();
+
+    List<Port> sides = taps(element(model, 1000));
+    assertThat(sides).hasSize(branches);
+    for (int i = 1; i <= branches; i++) {
+      long branch = 1000L * (i + 1);
+      assertThat(sides.get(i - 1).connectedTo()).isEqualTo(new ElementKey(0, branch));
+      assertThat(taps(element(model, branch))).hasSize(1);
+    }
+  }
+
   private static double[] across(double[] a, double[] b) {
     double dot = a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
     return unit(at(b[0] - dot * a[0], b[1] - dot * a[1], b[2] - dot * a[2]));
