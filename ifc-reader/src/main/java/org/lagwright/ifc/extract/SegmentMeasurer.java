@@ -114,16 +114,15 @@ final class SegmentMeasurer {
 
   private static void portDistance(Draft draft, Options<Double> options) {
     Port first = null;
-    double farthestM = 0;
-    for (Port a : draft.ports()) {
-      Point atM = a.positionM();
-      first = first == null && atM != null ? a : first;
-      for (Port b : draft.ports()) {
-        if (atM != null && b.positionM() != null) {
-          farthestM = Math.max(farthestM, atM.distanceM(b.positionM()));
-        }
+    List<Point> placesM = new ArrayList<>();
+    for (Port port : draft.ports()) {
+      Point atM = port.positionM();
+      if (atM != null) {
+        first = first == null ? port : first;
+        placesM.add(atM);
       }
     }
+    double farthestM = new FarthestPoints(placesM).apartM();
     if (first != null && ShapeMeasurer.isPossible(farthestM)) {
       Evidence evidence =
           new Evidence(first.step(), "distance of ports", Sizes.metres(farthestM) + " m");
