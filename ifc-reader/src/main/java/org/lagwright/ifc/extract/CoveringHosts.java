@@ -2,11 +2,14 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.lagwright.ifc.geometry.Box;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Point;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 
@@ -20,12 +23,21 @@ final class CoveringHosts<H> {
   /** What a covering lies around, and along which part of it. */
   record Inside<H>(H host, Coaxiality.Extent extent) {}
 
-  private record Entry<H>(H host, Shape shape) {}
+  /**
+   * More hosts than this that are drawn at one and the same place have lost their places, and a
+   * covering there tells of none of them.
+   */
+  private static final int CROWD = 20;
+
+  private static final double PLACES_PER_M = 1000;
+
+  private record Entry<H>(H host, Shape shape, Point place) {}
 
   /** Half shells end at the axis; exporters round. */
   private static final double TOUCHING_M = 0.005;
 
   private final STRtree byPlace = new STRtree();
+  private final Map<Point, Integer> hostsAt = new HashMap<>();
   private final List<Entry<H>> hosts = new ArrayList<>();
   private final Comparator<H> order;
 
@@ -39,20 +51,30 @@ final class CoveringHosts<H> {
   /** Hosts are added before the first covering is asked for; bodies without ends tell nothing. */
   void add(H host, Shape shape) {
     if (shape.ends().size() > 1) {
-      byPlace.insert(envelope(shape, 0), hosts.size());
-      hosts.add(new Entry<>(host, shape));
+      Box box = box(shape);
+      Point place = middle(box);
+      int there = hostsAt.merge(place, 1, Integer::sum);
+      if (there <= CROWD) {
+        byPlace.insert(envelope(box, 0), hosts.size());
+        hosts.add(new Entry<>(host, shape, place));
+      }
     }
   }
 
-  /** What the body of a covering runs along. */
+  private boolean isCrowded(Point place) {
+    return hostsAt.getOrDefault(place, 0) > CROWD;
+  }
+
+  /** What the body of a covering runs along, without what lies in a crowd. */
   List<Inside<H>> inside(Shape body) {
     List<Inside<H>> inside = new ArrayList<>();
     if (body.ends().size() > 1) {
       byPlace.query(
-          envelope(body, Coaxiality.toleranceM(body)),
+          envelope(box(body), Coaxiality.toleranceM(body)),
           index -> {
             Entry<H> near = hosts.get((Integer) index);
-            Coaxiality.Extent extent = Coaxiality.extent(body, near.shape);
+            Coaxiality.Extent extent =
+                isCrowded(near.place) ? null : Coaxiality.extent(body, near.shape);
             if (extent != null) {
               inside.add(new Inside<>(near.host, extent));
             }
@@ -62,16 +84,33 @@ final class CoveringHosts<H> {
     return inside;
   }
 
-  /** What may lie beside a body: its axis touches the box of the body. */
+  /** What may lie beside a body: its axis touches the box of the body, and it is in no crowd. */
   List<H> near(Box box) {
     List<H> near = new ArrayList<>();
-    byPlace.query(envelope(box, TOUCHING_M), index -> near.add(hosts.get((Integer) index).host));
+    byPlace.query(
+        envelope(box, TOUCHING_M),
+        index -> {
+          Entry<H> entry = hosts.get((Integer) index);
+          if (!isCrowded(entry.place)) {
+            near.add(entry.host);
+          }
+        });
     near.sort(order);
     return near;
   }
 
-  private static Envelope envelope(Shape shape, double marginM) {
-    return envelope(Box.around(shape.ends().stream().map(ShapeEnd::centreM).toList()), marginM);
+  private static Box box(Shape shape) {
+    return Box.around(shape.ends().stream().map(ShapeEnd::centreM).toList());
+  }
+
+  /** To the millimetre; plus zero, as a number just below zero is zero too. */
+  private static Point middle(Box box) {
+    Point low = box.low();
+    Point high = box.high();
+    return new Point(
+        Math.rint((low.x() + high.x()) / 2 * PLACES_PER_M) + 0.0,
+        Math.rint((low.y() + high.y()) / 2 * PLACES_PER_M) + 0.0,
+        Math.rint((low.z() + high.z()) / 2 * PLACES_PER_M) + 0.0);
   }
 
   private static Envelope envelope(Box box, double marginM) {

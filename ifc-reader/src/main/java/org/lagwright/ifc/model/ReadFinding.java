@@ -13,8 +13,8 @@ public enum ReadFinding implements FindingCode {
           + " pipes or ducts."),
   CIRCULAR_REFERENCES(
       Severity.WARNING,
-      "{0} times records lead back to themselves: {1}. Each is followed once; what hangs on them may"
-          + " lack its place, system or size. Have the export checked."),
+      "{0} times records lead back to themselves: {1}. Each is followed once; what hangs on them"
+          + " may lack its place, system or size. Have the export checked."),
   UNITS_ASSUMED(
       Severity.WARNING, "The file declares no unit for {0}; {1} is assumed. Check one length."),
   MISSING_GLOBAL_ID(Severity.WARNING, "The element has no GlobalId. Export again."),
@@ -43,8 +43,8 @@ public enum ReadFinding implements FindingCode {
           + " exporter's user."),
   SIZE_FROM_NOMINAL(
       Severity.WARNING,
-      "Only the nominal size {0} is known; {1} mm outside diameter is taken from {2}. Check the pipe"
-          + " material."),
+      "Only the nominal size {0} is known; {1} mm outside diameter is taken from {2}. Check the"
+          + " pipe material."),
   DUPLICATE_PROPERTY(
       Severity.INFO,
       "{0} stands twice in one set, with {1} and with {2}, in {3} sets; the first is used. Tell the"
@@ -67,8 +67,8 @@ public enum ReadFinding implements FindingCode {
           + " services follow them; ask for an export with connected ports."),
   INSULATION_IN_BODY(
       Severity.INFO,
-      "The body of {0} shows the insulation too: the size is {1}, the insulation {2} ({3}). Check it"
-          + " on the drawing."),
+      "The body of {0} shows the insulation too: the size is {1}, the insulation {2} ({3}). Check"
+          + " it on the drawing."),
   DRAWN_TWICE(
       Severity.WARNING,
       "{0} elements lie exactly in another one of the same size and length ({1}); all are counted."
@@ -90,8 +90,8 @@ public enum ReadFinding implements FindingCode {
   MAP_CONVERSIONS_DIFFER(
       Severity.WARNING,
       "The map conversion ({0}) differs from that of {2} ({1}). It is not applied, so nothing was"
-          + " joined or found again between both files by its place. If they have one origin, export"
-          + " them with one map conversion."),
+          + " joined or found again between both files by its place. If they have one origin,"
+          + " export them with one map conversion."),
   PLACE_UNKNOWN(
       Severity.WARNING,
       "Its {0} is broken or of a kind that is not read, so it has no place: it is joined to nothing"
@@ -101,8 +101,8 @@ public enum ReadFinding implements FindingCode {
       Severity.INFO, "{0} ports belong to no element. Connections through them are not known."),
   COVERING_WITHOUT_HOST(
       Severity.INFO,
-      "This covering names no element that it covers and lies around none, so it is no proof of"
-          + " insulation anywhere.");
+      "This covering names no element that it covers and lies around none, or around a crowd that"
+          + " is drawn at one place, so it is no proof of insulation anywhere.");
 
   private final Severity severity;
   private final String template;

@@ -34,12 +34,12 @@ class InsulationTest {
   /** A covering of a profile, from a height on; related to nothing. */
   static String covering(int id, String name, String profile, double fromMm, double longMm) {
     return """
-        #%1$d00=IFCCOVERING('c%1$d',$,'%2$s',$,$,#%1$d01,#%1$d10,$,.INSULATION.);
-        #%1$d10=IFCPRODUCTDEFINITIONSHAPE($,$,(#%1$d11));
-        #%1$d11=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#%1$d12));
-        #%1$d12=IFCEXTRUDEDAREASOLID(#%1$d20,$,#13,%3$s);
-        #%1$d20=%4$s;
-        """
+           #%1$d00=IFCCOVERING('c%1$d',$,'%2$s',$,$,#%1$d01,#%1$d10,$,.INSULATION.);
+           #%1$d10=IFCPRODUCTDEFINITIONSHAPE($,$,(#%1$d11));
+           #%1$d11=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#%1$d12));
+           #%1$d12=IFCEXTRUDEDAREASOLID(#%1$d20,$,#13,%3$s);
+           #%1$d20=%4$s;
+           """
             .formatted(id, name, longMm, profile)
         + placed(id * 100 + 1, 0, 0, fromMm);
   }
@@ -83,6 +83,19 @@ class InsulationTest {
     assertThat(beside).contains("((80.");
     assertThat(element(model, 1).existingInsulation()).isNull();
     assertThat(codes(model)).containsOnlyOnce("COVERING_WITHOUT_HOST");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2,true", "20,true", "21,false", "40,false"})
+  void coveringAroundACrowdOfPipesAtOnePlaceTellsOfNoneOfThem(int pipes, boolean told) {
+    StringBuilder crowd = new StringBuilder(PIPE);
+    for (int i = 1; i < pipes; i++) {
+      crowd.append("#%d=IFCPIPESEGMENT('p%d',$,'Pipe',$,$,#14,#10,$,$);\n".formatted(5000 + i, i));
+    }
+    MepModel model = read(crowd + covering(2, "Wool", ring(120.3, 30), 0, 2500));
+
+    assertThat(element(model, 1).existingInsulation() != null).isEqualTo(told);
+    assertThat(codes(model).stream().filter("COVERING_WITHOUT_HOST"::equals)).hasSize(told ? 0 : 1);
   }
 
   @Test
