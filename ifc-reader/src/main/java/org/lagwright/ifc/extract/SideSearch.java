@@ -3,6 +3,8 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Kind;
@@ -28,6 +30,9 @@ abstract class SideSearch<P> {
   private static final double PART_M = 2;
 
   private static final int MOST_PARTS = 64;
+
+  /** Height in which ends are looked for together: about a storey. */
+  private static final double SLAB_M = 3;
 
   /** What sits around a main has its axis within 10 degrees: cosine. */
   private static final double COAXIAL = Math.cos(Math.toRadians(10));
@@ -68,7 +73,9 @@ abstract class SideSearch<P> {
 
   private final double toleranceM;
   private final List<Loose<P>> ends = new ArrayList<>();
-  private final HPRtree byPlace = new HPRtree();
+
+  /** The ends between two heights, by place in plan; storeys repeat each other's plans. */
+  private final NavigableMap<Long, HPRtree> slabs = new TreeMap<>();
 
   /**
    * @param toleranceM how far from the surface an end may lie, metres
@@ -96,12 +103,21 @@ abstract class SideSearch<P> {
   /** Ends are added before the first main is looked along. */
   void add(Loose<P> end) {
     Point at = end.atM;
-    byPlace.insert(new Envelope(at.x(), at.x(), at.y(), at.y()), ends.size());
+    HPRtree slab = slabs.get(slab(at.z()));
+    if (slab == null) {
+      slab = new HPRtree();
+      slabs.put(slab(at.z()), slab);
+    }
+    slab.insert(new Envelope(at.x(), at.x(), at.y(), at.y()), ends.size());
     ends.add(end);
   }
 
   boolean isEmpty() {
     return ends.isEmpty();
+  }
+
+  private static long slab(double heightM) {
+    return (long) Math.floor(heightM / SLAB_M);
   }
 
   /**
@@ -119,8 +135,12 @@ abstract class SideSearch<P> {
       Point to = axis.at(axis.lengthM() * (i + 1) / parallel);
       Envelope box = new Envelope(from.x(), to.x(), from.y(), to.y());
       box.expandBy(reachM);
-      for (Object found : byPlace.query(box)) {
-        meet((Integer) found, main, into);
+      long low = slab(Math.min(from.z(), to.z()) - reachM);
+      long high = slab(Math.max(from.z(), to.z()) + reachM);
+      for (HPRtree slab : slabs.subMap(low, true, high, true).values()) {
+        for (Object found : slab.query(box)) {
+          meet((Integer) found, main, into);
+        }
       }
     }
   }
