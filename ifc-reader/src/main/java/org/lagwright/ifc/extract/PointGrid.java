@@ -58,9 +58,30 @@ final class PointGrid {
     }
   }
 
-  private void look(long hash, IntConsumer found) {
+  /** True if more points lie in some cell than those of any joint. */
+  boolean hasCrowds() {
+    for (int i = CROWD; i < cells.length; i++) {
+      if (cells[i] >>> INDEX_BITS == cells[i - CROWD] >>> INDEX_BITS) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if more points lie in the cell of this one than those of any joint. */
+  boolean isInCrowd(Point p) {
+    long hash = hash(cell(p.x()), cell(p.y()), cell(p.z()));
+    int last = first(hash) + CROWD;
+    return last < cells.length && cells[last] >>> INDEX_BITS == hash >>> INDEX_BITS;
+  }
+
+  private int first(long hash) {
     int from = Arrays.binarySearch(cells, hash);
-    int first = from < 0 ? -from - 1 : from;
+    return from < 0 ? -from - 1 : from;
+  }
+
+  private void look(long hash, IntConsumer found) {
+    int first = first(hash);
     int end = first;
     while (end < cells.length
         && end - first <= CROWD

@@ -1,6 +1,8 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
@@ -18,8 +20,27 @@ import org.lagwright.ifc.threads.Workers;
  */
 final class Taps extends SideSearch<Draft> {
 
-  private Taps(double toleranceM) {
+  /** Tells of the ends that lie in crowds; null if there are none. */
+  private final @Nullable PointGrid crowds;
+
+  private Taps(List<Loose<Draft>> ends, double toleranceM) {
     super(toleranceM);
+    List<Point> points = new ArrayList<>(ends.size());
+    for (Loose<Draft> end : ends) {
+      points.add(end.atM());
+    }
+    PointGrid grid = points.isEmpty() ? null : new PointGrid(points, toleranceM);
+    this.crowds = grid != null && grid.hasCrowds() ? grid : null;
+    for (Loose<Draft> end : ends) {
+      if (!isInCrowd(end.atM())) {
+        add(end);
+      }
+    }
+  }
+
+  /** Pieces that begin or end together with many others have lost their places. */
+  private boolean isInCrowd(Point endM) {
+    return crowds != null && crowds.isInCrowd(endM);
   }
 
   @Override
@@ -52,12 +73,10 @@ final class Taps extends SideSearch<Draft> {
    * @return how many joints were made that the file does not have
    */
   static int join(List<Draft> drafts, double toleranceM, Workers workers) {
-    Taps taps = new Taps(toleranceM);
-    if (toleranceM > 0) {
-      for (Loose<Draft> end : workers.gather(drafts, ModelExtractor.RUN, new Collecting())) {
-        taps.add(end);
-      }
+    if (!(toleranceM > 0)) {
+      return 0;
     }
+    Taps taps = new Taps(workers.gather(drafts, ModelExtractor.RUN, new Collecting()), toleranceM);
     if (taps.isEmpty()) {
       return 0;
     }
@@ -121,7 +140,12 @@ final class Taps extends SideSearch<Draft> {
     if (drawn.size() != 2 || !Coaxiality.isStraight(shape)) {
       return;
     }
-    Axis axis = Axis.between(drawn.get(0).centreM(), drawn.get(1).centreM());
+    Point from = drawn.get(0).centreM();
+    Point to = drawn.get(1).centreM();
+    if (isInCrowd(from) || isInCrowd(to)) {
+      return;
+    }
+    Axis axis = Axis.between(from, to);
     lookAlong(new Main<>(main, main.kind, axis, section.value()), into);
   }
 

@@ -285,6 +285,18 @@ class TapsTest {
     }
   }
 
+  @ParameterizedTest
+  @CsvSource({"10,true", "64,true", "65,false", "100,false"})
+  void pipesThatAllBeginAtOnePlaceAreNoMainsOfEachOther(int pipes, boolean joined) {
+    Network network = new Network().pipe(1, at(500, 21.3, 0), NORTH, 500, 21.3);
+    for (int i = 0; i < pipes; i++) {
+      network.pipe(i + 2, at(0, 0, 0), EAST, 1000 + 100 * i, 42.4);
+    }
+    MepModel model = network.read();
+
+    assertThat(taps(element(model, 1000))).hasSize(joined ? 1 : 0);
+  }
+
   private static double[] across(double[] a, double[] b) {
     double dot = a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
     return unit(at(b[0] - dot * a[0], b[1] - dot * a[1], b[2] - dot * a[2]));
