@@ -49,6 +49,7 @@ final class MappedBodies {
    * @param sources the representations that are mapped
    * @param numbers the frames of the maps, and what else is known of the element
    */
+  @SuppressWarnings("ArrayRecordComponent") // compared below
   private record Drawing(long[] sources, double[] numbers) {
 
     boolean isThatOf(Drawing other) {

@@ -23,7 +23,6 @@ class MappedBodiesTest {
 
   private static final double[] X = {1, 0, 0};
   private static final double[] Y = {0, 1, 0};
-  private static final double[] Z = {0, 0, 1};
 
   /** Elements #1 and #201 as the type draws them, and #301 turned upright. */
   private static String elements(String body) {
