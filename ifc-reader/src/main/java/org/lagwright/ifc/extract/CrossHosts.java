@@ -120,8 +120,9 @@ final class CrossHosts {
   }
 
   private ExistingInsulation shown(List<Cover> covers) {
+    MepElement host = covers.get(0).host;
     List<Layers.Stack> stacks =
-        Layers.stacks(covers.stream().map(CrossHosts::layer).toList(), section(covers.get(0).host));
+        Layers.stacks(covers.stream().map(CrossHosts::layer).toList(), section(host), host.ends());
     MepElement first = covers.get(0).covering();
     return new ExistingInsulation(
         stacks.get(0).thicknessM().orElse(null),

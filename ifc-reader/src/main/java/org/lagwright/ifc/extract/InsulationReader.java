@@ -314,11 +314,16 @@ final class InsulationReader {
     return host.section() == null ? null : host.section().value();
   }
 
+  private static List<Section> ends(Draft host) {
+    Measured<List<Section>> ends = host.ends();
+    return ends == null ? List.of() : ends.value();
+  }
+
   private Optional<ExistingInsulation> byCoverings(Draft host, List<Draft> coverings) {
     if (coverings.isEmpty()) {
       return Optional.empty();
     }
-    List<Layers.Stack> stacks = Layers.stacks(layers(coverings, host), section(host));
+    List<Layers.Stack> stacks = Layers.stacks(layers(coverings, host), section(host), ends(host));
     conflicts.noteStacks(host, coverings.get(0), stacks);
     Draft first = coverings.get(0);
     return Optional.of(

@@ -165,8 +165,13 @@ final class Layers {
     return null;
   }
 
-  /** Stacks by the part of the element that they cover, the longest first. */
-  static List<Stack> stacks(List<Covering> coverings, @Nullable Section element) {
+  /**
+   * Stacks by the part of the element that they cover, the longest first.
+   *
+   * @param ends sections of the ends of the element, empty where unknown
+   */
+  static List<Stack> stacks(
+      List<Covering> coverings, @Nullable Section element, List<Section> ends) {
     List<List<Covering>> groups = new ArrayList<>();
     List<Covering> longestFirst = new ArrayList<>(coverings);
     longestFirst.sort(Comparator.comparingDouble((Covering c) -> c.extent.length()).reversed());
@@ -182,12 +187,12 @@ final class Layers {
           .add(covering);
     }
     return groups.stream()
-        .map(group -> stack(group, element))
+        .map(group -> stack(group, element, ends))
         .sorted(Comparator.comparingDouble(Stack::share).reversed())
         .toList();
   }
 
-  private static Stack stack(List<Covering> group, @Nullable Section element) {
+  private static Stack stack(List<Covering> group, @Nullable Section element, List<Section> ends) {
     List<Covering> layers = new ArrayList<>();
     for (Covering covering : group) {
       if (layers.stream().noneMatch(layer -> isSame(layer, covering))) {
@@ -201,7 +206,8 @@ final class Layers {
     }
     double from = group.stream().mapToDouble(c -> c.extent.from()).min().orElse(0);
     double to = group.stream().mapToDouble(c -> c.extent.to()).max().orElse(1);
-    Optional<Double> drawnM = told ? drawnM(layers, element) : Optional.empty();
+    Section bare = bare(layers, element, ends, statedM);
+    Optional<Double> drawnM = told ? drawnM(layers, bare) : Optional.empty();
     double share = (to - from) * around(group, to - from);
     return new Stack(Optional.ofNullable(statedM), drawnM, share);
   }
@@ -242,6 +248,26 @@ final class Layers {
     return one.piece != null
         && other.piece != null
         && Math.abs(one.piece.gapM() - other.piece.gapM()) < SAME_SIZE_M;
+  }
+
+  /**
+   * What the outermost layer lies around. Its body shows one diameter, and where the ends of an
+   * element differ that may be any of theirs: the one that makes the layers as thick as they state.
+   */
+  private static @Nullable Section bare(
+      List<Covering> layers,
+      @Nullable Section element,
+      List<Section> ends,
+      @Nullable Double statedM) {
+    if (statedM != null) {
+      for (Section end : ends) {
+        Optional<Double> drawnM = drawnM(layers, end);
+        if (drawnM.isPresent() && Thicknesses.same(statedM, drawnM.get())) {
+          return end;
+        }
+      }
+    }
+    return element;
   }
 
   /** From the element to the outermost layer, less the gaps in which walls do not lie close. */

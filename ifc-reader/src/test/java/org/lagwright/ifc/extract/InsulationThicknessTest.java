@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.codes;
+import static org.lagwright.ifc.extract.InlineModel.diameterMm;
 import static org.lagwright.ifc.extract.InlineModel.element;
 import static org.lagwright.ifc.extract.InlineModel.properties;
 import static org.lagwright.ifc.extract.InlineModel.read;
@@ -11,6 +12,8 @@ import static org.lagwright.ifc.extract.InsulationTest.covering;
 import static org.lagwright.ifc.extract.InsulationTest.mm;
 import static org.lagwright.ifc.extract.InsulationTest.of;
 import static org.lagwright.ifc.extract.InsulationTest.ring;
+import static org.lagwright.ifc.extract.InsulationTest.thickness;
+import static org.lagwright.ifc.extract.Network.at;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -229,5 +232,32 @@ class InsulationThicknessTest {
     MepModel model = read(PIPE + properties("Insulation Type", "IFCLABEL('" + text + "')"));
 
     assertThat(element(model, 1).existingInsulation()).isNull();
+  }
+
+  /** The covering shows the diameter round the run, which is less than that of the branch. */
+  @ParameterizedTest
+  @CsvSource({"86.9, 30, 30", "93.7, 30, 30", "66.9, 30, 16.6"})
+  void coveringOfATeeIsHeldAgainstTheEndThatItsDiameterBelongsTo(
+      double outerMm, double statedMm, double thickMm) {
+    MepModel model = tee(outerMm, statedMm).read();
+
+    assertThat(diameterMm(element(model, 1000))).isEqualTo(33.7);
+    assertThat(mm(of(model, 1000))).isCloseTo(thickMm, within(0.01));
+    assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(thickMm != statedMm);
+  }
+
+  /** A run of 26.9 mm with a branch of 33.7 mm, and a covering along the run. */
+  private static Network tee(double outerMm, double statedMm) {
+    return new Network()
+        .fitting(1, "IFCPIPEFITTING", "Tee", "$")
+        .port(1, 0, at(0, 0, 0), at(-1, 0, 0))
+        .port(1, 1, at(100, 0, 0), at(1, 0, 0))
+        .port(1, 2, at(50, 50, 0), at(0, 1, 0))
+        .pipe(2, at(-1000, 0, 0), at(1, 0, 0), 1000, 26.9)
+        .pipe(3, at(100, 0, 0), at(1, 0, 0), 1000, 26.9)
+        .pipe(4, at(50, 50, 0), at(0, 1, 0), 1000, 33.7)
+        .body(5, "IFCCOVERING", "Wool", ".INSULATION.", at(0, 0, 0), at(1, 0, 0), 100, outerMm)
+        .record("#6000=IFCRELCOVERSBLDGELEMENTS('6',$,$,$,#1000,(#5000));")
+        .record(thickness(50, statedMm));
   }
 }
