@@ -9,6 +9,7 @@ import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.takeoff.scope.Scope;
 import org.lagwright.takeoff.scope.ScopeDecision;
@@ -20,6 +21,7 @@ import org.lagwright.takeoff.service.Service;
 import org.lagwright.takeoff.service.ServicePack;
 import org.lagwright.takeoff.service.ToldTemperature;
 import org.lagwright.takeoff.settings.Settings;
+import org.lagwright.takeoff.thickness.ThicknessDecision;
 
 /** Decides one element: where it is, whether it is insulated, and if so how thick and how much. */
 final class ElementJudge {
@@ -35,9 +37,11 @@ final class ElementJudge {
   private final ServiceSteps serviceSteps;
   private final InsulationJudge insulation;
   private final Map<ElementKey, String> others;
+  private final SharedBoxes boxes;
 
   /**
    * @param others what a covering covers and what a repeated element repeats, in words
+   * @param boxes those over what was judged before
    */
   ElementJudge(
       ServicePack services,
@@ -45,7 +49,8 @@ final class ElementJudge {
       Settings settings,
       Locations locations,
       InsulationJudge insulation,
-      Map<ElementKey, String> others) {
+      Map<ElementKey, String> others,
+      SharedBoxes boxes) {
     this.services = services;
     this.scopePack = scopePack;
     this.scopeRules = new ScopeRules(scopePack);
@@ -54,6 +59,7 @@ final class ElementJudge {
     this.serviceSteps = new ServiceSteps(services, settings.temperaturesC());
     this.insulation = insulation;
     this.others = others;
+    this.boxes = boxes;
   }
 
   Judgement judge(MepElement element, @Nullable Classification classification) {
@@ -74,6 +80,11 @@ final class ElementJudge {
     ScopeDecision decision = scopeRules.decision(rule, facts);
     String givenFor = isGiven(facts, rule, decision) ? facts.serviceId() : null;
     steps.later(() -> List.of(scopeStep(givenFor, rule, decision)));
+    Judgement box =
+        decision.scope() == Scope.IN && element.form() == Form.FLANGE ? boxes.over(element) : null;
+    if (box != null) {
+      return underBox(element, classification, box, findings, steps);
+    }
     if (decision.scope() == Scope.IN && classification != null) {
       findExisting(element).ifPresent(findings::add);
       findSteamPressure(element, classification).ifPresent(findings::add);
@@ -105,20 +116,49 @@ final class ElementJudge {
   private Judgement repeated(
       MepElement element, @Nullable Classification classification, Trace.Builder steps) {
     String reason = "the same as " + other(element) + ", which is counted";
-    ScopeDecision out = new ScopeDecision(Scope.OUT, reason, REPEATED_RULE);
-    steps.add(
-        new Trace.Decided(
-            "scope", "out: " + reason, "model", REPEATED_RULE, "GlobalId, or body and place"));
+    String source = "GlobalId, or body and place";
+    return out(element, classification, reason, REPEATED_RULE, source, null, List.of(), steps);
+  }
+
+  /** As thick as the box that covers it. */
+  private static Judgement underBox(
+      MepElement element,
+      @Nullable Classification classification,
+      Judgement box,
+      List<Finding> findings,
+      Trace.Builder steps) {
+    return out(
+        element,
+        classification,
+        "under the box of " + ElementWords.named(box.element()) + ", which is counted",
+        SharedBoxes.RULE,
+        "the flanges of a joint, and a valve with its flanges, have one box: common practice",
+        box.thickness(),
+        findings,
+        steps);
+  }
+
+  /** Counted with another element. */
+  private static Judgement out(
+      MepElement element,
+      @Nullable Classification classification,
+      String reason,
+      String rule,
+      String source,
+      @Nullable ThicknessDecision thickness,
+      List<Finding> findings,
+      Trace.Builder steps) {
+    steps.add(new Trace.Decided("scope", "out: " + reason, "model", rule, source));
     return new Judgement(
         element,
         classification,
-        out,
-        null,
+        new ScopeDecision(Scope.OUT, reason, rule),
+        thickness,
         null,
         Quantities.NONE,
         null,
         null,
-        List.of(),
+        findings,
         steps.trace());
   }
 

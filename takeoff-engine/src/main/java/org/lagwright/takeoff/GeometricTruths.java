@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeSet;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Form;
@@ -23,26 +24,45 @@ final class GeometricTruths {
 
   private final MakingChooser makings;
   private final LaggedElements lagged;
+  private final SharedBoxes boxes;
 
-  GeometricTruths(MakingChooser makings, LaggedElements lagged) {
+  /** By flange the element under whose box it lies. */
+  private final Map<ElementKey, ElementKey> boxOf = new HashMap<>();
+
+  /** Lengths of flanges by the element under whose box they lie, metres. */
+  private final Map<ElementKey, Double> underBoxM = new HashMap<>();
+
+  GeometricTruths(MakingChooser makings, LaggedElements lagged, SharedBoxes boxes) {
     this.makings = makings;
     this.lagged = lagged;
+    this.boxes = boxes;
   }
 
   /** Elements on lines first, then gaps: bare elements with insulation on two sides. */
   List<GeometricTruth> of(List<TakenElement> taken) {
     List<GeometricTruth> truths = new ArrayList<>();
     Map<ElementKey, String> lineOf = new HashMap<>();
+    taken.stream().filter(TakenElement::isUnderBox).forEach(e -> addUnderBox(e.element()));
     for (TakenElement element : taken) {
       lagged.find(element).ifPresent(on -> truths.add(of(on, element.quantities())));
       element.findLineId().ifPresent(line -> lineOf.put(element.element().key(), line));
     }
+    boxOf.forEach((flange, box) -> lineOf.put(flange, Objects.requireNonNull(lineOf.get(box))));
     for (TakenElement element : taken) {
-      if (element.lineId() == null && element.element().kind().isLagged()) {
+      boolean bare = element.lineId() == null && !element.isUnderBox();
+      if (bare && element.element().kind().isLagged()) {
         addGap(element.element(), lineOf, truths);
       }
     }
     return truths;
+  }
+
+  private void addUnderBox(MepElement flange) {
+    ElementKey box = Objects.requireNonNull(boxes.over(flange)).element().key();
+    boxOf.put(flange.key(), box);
+    if (flange.lengthM() != null) {
+      underBoxM.merge(box, flange.lengthM().value(), Double::sum);
+    }
   }
 
   private GeometricTruth of(LaggedElement on, Quantities net) {
@@ -64,9 +84,12 @@ final class GeometricTruths {
 
   /** Segments as long as they were read; shapes of fittings are rounded. */
   private Axes axes(LaggedElement on) {
-    return on.element().kind().isSegment()
-        ? new Axes(on.lengthM(), on.lengthM(), List.of())
-        : makings.axes(on.element(), on.section(), on.duct(), on.thicknessM());
+    if (on.element().kind().isSegment()) {
+      return new Axes(on.lengthM(), on.lengthM(), List.of());
+    }
+    Axes own = makings.axes(on.element(), on.section(), on.duct(), on.thicknessM());
+    double moreM = underBoxM.getOrDefault(on.element().key(), 0.0);
+    return new Axes(own.throughM() + moreM, own.cornersM() + moreM, own.footsM2());
   }
 
   private static Form form(MepElement element) {

@@ -16,7 +16,8 @@ import org.lagwright.takeoff.thickness.ThicknessDecision;
  * @param element what was read
  * @param service which service, with votes; null for elements that carry none (trays, proxies)
  * @param scope in, out or ask, with the reason
- * @param thickness the demands and what is bought; null unless in scope and measurable
+ * @param thickness the demands and what is bought; of a flange under the box of another element
+ *     those of that element; null unless in scope and measurable
  * @param making how it is covered, with its pieces; null unless on a line
  * @param quantities what it contributes; {@link Quantities#NONE} unless on a line
  * @param labourHours hours of work on it; 0 unless on a line whose norms are known
@@ -39,6 +40,11 @@ public record TakenElement(
   /** The line it stands on, if any. */
   public Optional<String> findLineId() {
     return Optional.ofNullable(lineId);
+  }
+
+  /** True for a flange that lies under the box of another element, and is counted there. */
+  public boolean isUnderBox() {
+    return scope.rule().equals(SharedBoxes.RULE);
   }
 
   /** The same with its hours, and how they were reckoned. */

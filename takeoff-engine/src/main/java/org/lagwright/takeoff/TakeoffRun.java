@@ -69,10 +69,11 @@ final class TakeoffRun {
     Map<ElementKey, Classification> classified = classifier.classify(elements);
     InsulationJudge insulation = new InsulationJudge(services, settings, chooser, makings);
     Locations locations = new Locations(settings.places(), locationWords);
+    SharedBoxes boxes = new SharedBoxes(elements);
     ElementJudge judge =
-        new ElementJudge(services, scopePack, settings, locations, insulation, others(elements));
-    List<Judgement> judgements =
-        elements.stream().map(e -> judge.judge(e, classified.get(e.key()))).toList();
+        new ElementJudge(
+            services, scopePack, settings, locations, insulation, others(elements), boxes);
+    List<Judgement> judgements = judge(elements, classified, judge, boxes);
     LineBook book = new LineBook(judgements);
     LaggedElements lagged = new LaggedElements(services);
     List<TakenElement> withoutHours =
@@ -90,7 +91,7 @@ final class TakeoffRun {
         taken,
         book.lines(),
         QuestionBook.of(judgements),
-        measurements(taken, lagged),
+        measurements(taken, lagged, boxes),
         order,
         hours,
         price,
@@ -132,15 +133,31 @@ final class TakeoffRun {
             .toList();
   }
 
-  private List<Measurement> measurements(List<TakenElement> taken, LaggedElements lagged) {
-    List<GeometricTruth> truths = new GeometricTruths(makings, lagged).of(taken);
+  private static List<Judgement> judge(
+      List<MepElement> elements,
+      Map<ElementKey, Classification> classified,
+      ElementJudge judge,
+      SharedBoxes boxes) {
+    Map<ElementKey, Judgement> judged = new HashMap<>();
+    for (MepElement element : boxes.inOrder(elements)) {
+      Judgement judgement = judge.judge(element, classified.get(element.key()));
+      boxes.add(judgement);
+      judged.put(element.key(), judgement);
+    }
+    return elements.stream().map(e -> Objects.requireNonNull(judged.get(e.key()))).toList();
+  }
+
+  private List<Measurement> measurements(
+      List<TakenElement> taken, LaggedElements lagged, SharedBoxes boxes) {
+    List<GeometricTruth> truths = new GeometricTruths(makings, lagged, boxes).of(taken);
     return settings.measurement().stream().map(method -> Measurement.of(method, truths)).toList();
   }
 
   private OrderList order(List<TakenElement> taken, LaggedElements lagged) {
     List<LaggedElement> elements =
         taken.stream().flatMap(element -> lagged.find(element).stream()).toList();
-    return orders.make(elements, taken.stream().map(TakenElement::element).toList());
+    List<MepElement> all = taken.stream().map(TakenElement::element).toList();
+    return orders.make(elements, all, SharedBoxes.under(taken));
   }
 
   private List<PackInfo> packs() {

@@ -50,10 +50,11 @@ public record Clearance(
   /** An element that could not be looked at. */
   public record Unplaced(TakenElement element, String reason) {}
 
-  /** Thickness of the envelope of an element, metres: what is bought, 0 off the lines. */
+  /** Thickness of the envelope of an element, metres: what is bought, 0 where it is bare. */
   public static double thicknessM(TakenElement taken) {
     ThicknessDecision decision = taken.thickness();
-    return taken.lineId() == null || decision == null ? 0 : decision.totalM();
+    boolean bare = taken.lineId() == null && !taken.isUnderBox();
+    return bare || decision == null ? 0 : decision.totalM();
   }
 
   /**

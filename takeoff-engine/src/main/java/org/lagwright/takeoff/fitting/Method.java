@@ -58,6 +58,11 @@ public enum Method {
     };
   }
 
+  /** True for boxes over bodies in the line that have room for the flanges at both ends. */
+  public boolean hasRoomForFlanges() {
+    return this == VALVE_BOX || this == REMOVABLE_VALVE_BOX;
+  }
+
   /**
    * True for covers that are taken off and put back: glued in themselves, not to what is beside.
    */

@@ -2,10 +2,10 @@ package org.lagwright.takeoff.order;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.takeoff.material.MaterialPack;
@@ -55,8 +55,10 @@ public final class OrderMaker {
    * What to buy for elements on lines.
    *
    * @param all every element read, for hangers and for what runs on into what
+   * @param underBoxes elements that lie under the box of another one
    */
-  public OrderList make(List<LaggedElement> elements, List<MepElement> all) {
+  public OrderList make(
+      List<LaggedElement> elements, List<MepElement> all, Set<ElementKey> underBoxes) {
     List<LaggedElement> sorted = new ArrayList<>(elements);
     sorted.sort(Comparator.comparing(LaggedElement::key));
     TubeOrder tubes = new TubeOrder(figures, materials);
@@ -71,14 +73,12 @@ public final class OrderMaker {
     sheets.putOn(book, sheetPlans, sold);
     Hangers counted = new Hangers(figures, hangers, hangerTable, sorted, all);
     new InsertOrder(figures, hangers, hangerTable, counted).putOn(book, sorted);
-    putSupplies(book, sorted, new Supplies(figures, materials, sold, sheets, keys(sorted)));
+    Set<ElementKey> insulated = new HashSet<>(underBoxes);
+    sorted.forEach(element -> insulated.add(element.key()));
+    putSupplies(book, sorted, new Supplies(figures, materials, sold, sheets, insulated));
     putJackets(book, sorted);
     return new OrderList(
         book.items(), tubePlans, sheetPlans, withoutPieces(sorted), counted.numbers());
-  }
-
-  private static Set<ElementKey> keys(List<LaggedElement> elements) {
-    return elements.stream().map(LaggedElement::key).collect(Collectors.toSet());
   }
 
   private static void putSupplies(ItemBook book, List<LaggedElement> sorted, Supplies supplies) {

@@ -28,7 +28,7 @@ final class Supplies {
   private final MaterialPack materials;
   private final SoldSizes sold;
   private final SheetOrder sheets;
-  private final Set<ElementKey> lagged;
+  private final Set<ElementKey> insulated;
   private final Map<String, Tally> faces = new TreeMap<>();
   private final Map<String, Tally> bonded = new TreeMap<>();
   private final Map<String, Tally> tape = new TreeMap<>();
@@ -42,12 +42,12 @@ final class Supplies {
       MaterialPack materials,
       SoldSizes sold,
       SheetOrder sheets,
-      Set<ElementKey> lagged) {
+      Set<ElementKey> insulated) {
     this.figures = figures;
     this.materials = materials;
     this.sold = sold;
     this.sheets = sheets;
-    this.lagged = lagged;
+    this.insulated = insulated;
   }
 
   void add(LaggedElement element) {
@@ -134,7 +134,7 @@ final class Supplies {
   }
 
   private boolean isFree(Port port) {
-    return port.connectedTo() == null || !lagged.contains(port.connectedTo());
+    return port.connectedTo() == null || !insulated.contains(port.connectedTo());
   }
 
   void putOn(ItemBook book) {
