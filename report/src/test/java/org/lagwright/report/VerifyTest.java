@@ -72,14 +72,16 @@ class VerifyTest {
     String out = verify().out();
 
     assertThat(row(out, "covered"))
-        .containsExactly("1", "16.7", "1.00", "25.0", "0.44", percent(out, "covered"));
-    assertThat(row(out, "too thin").subList(0, 4)).containsExactly("1", "16.7", "1.00", "25.0");
-    assertThat(row(out, "too thick").subList(0, 4)).containsExactly("1", "16.7", "1.00", "25.0");
+        .containsExactly("1", "16.7", "1.00", "20.0", "0.44", percent(out, "covered"));
+    assertThat(row(out, "too thin").subList(0, 4)).containsExactly("1", "16.7", "1.00", "20.0");
+    assertThat(row(out, "too thick").subList(0, 4)).containsExactly("1", "16.7", "1.00", "20.0");
     assertThat(row(out, "wrong material").subList(0, 4))
-        .containsExactly("1", "16.7", "1.00", "25.0");
+        .containsExactly("1", "16.7", "1.00", "20.0");
     assertThat(row(out, "bare").subList(0, 4)).containsExactly("1", "16.7", "0.00", "0.0");
-    assertThat(row(out, "unknown").subList(0, 4)).containsExactly("1", "16.7", "0.00", "0.0");
-    assertThat(row(out, "all").subList(0, 4)).containsExactly("6", "100.0", "4.00", "100.0");
+    assertThat(row(out, "unknown"))
+        .containsExactly("1", "16.7", "1.00", "20.0", "not", "known", "-");
+    assertThat(row(out, "all").subList(0, 4)).containsExactly("6", "100.0", "5.00", "100.0");
+    assertThat(out).contains("The outer area of 1 elements is not known");
   }
 
   /** Per cent of the outer area, reckoned from the square metres shown. */

@@ -46,17 +46,24 @@ final class CoverageText {
     sums.forEach((status, sum) -> row(table, status.label(), sum, all));
     row(table, "all", all, all);
     lines.addAll(table.lines());
+    if (coverage.withoutArea() > 0) {
+      lines.add(
+          "  The outer area of "
+              + coverage.withoutArea()
+              + " elements is not known; per cent of the area are of the rest.");
+    }
   }
 
   private static void row(TextTable table, String label, CoverageSum sum, CoverageSum all) {
+    boolean areaKnown = sum.areaM2() > 0 || sum.elements() == 0;
     table.row(
         label,
         String.valueOf(sum.elements()),
         percent(sum.elements(), all.elements()),
         decimals(2, sum.lengthM()),
         percent(sum.lengthM(), all.lengthM()),
-        decimals(2, sum.areaM2()),
-        percent(sum.areaM2(), all.areaM2()));
+        areaKnown ? decimals(2, sum.areaM2()) : "not known",
+        areaKnown ? percent(sum.areaM2(), all.areaM2()) : "-");
   }
 
   private void by(String what, Function<CoverageGroup, String> key) {

@@ -73,7 +73,7 @@ final class CoverageSheet {
         Column.text(STATUS, STATUS_WIDTH, p -> p.status().label()),
         Column.number(ELEMENTS, 10, Look.WHOLE_OR_DASH, p -> p.counted() ? 1.0 : 0.0),
         Column.number(LENGTH, 10, Look.TWO_DECIMALS, p -> p.share() * p.element().lengthM()),
-        Column.number(AREA, 11, Look.TWO_DECIMALS, p -> p.share() * p.element().areaM2()),
+        Column.number(AREA, 11, Look.TWO_DECIMALS, CoverageSheet::areaM2),
         Column.number("Required mm", 11, Look.PLAIN, p -> mm(p.element().requiredM())),
         Column.number("Bought mm", 11, Look.PLAIN, p -> mm(p.element().boughtM())),
         Column.number("Shown mm", 11, Look.PLAIN, CoverageSheet::shownMm),
@@ -85,6 +85,12 @@ final class CoverageSheet {
         Column.text("GlobalId", 26, p -> p.element().globalId()),
         Column.text("Name", 36, p -> p.element().name()),
         Column.text("Shown by", 60, p -> p.element().evidence()));
+  }
+
+  /** An outer area that is not known is blank and not 0. */
+  private static @Nullable Double areaM2(Part part) {
+    double areaM2 = part.element().areaM2();
+    return areaM2 > 0 ? part.share() * areaM2 : null;
   }
 
   private static @Nullable Double mm(double metres) {
@@ -116,8 +122,15 @@ final class CoverageSheet {
     writer.note(
         "Too thin: more than 1 mm under the thickness required. Too thick: more than 5 mm over what"
             + " is bought. Unknown: no thickness shown, or none could be decided.");
+    String known =
+        coverage.withoutArea() == 0
+            ? ""
+            : " The outer area of "
+                + coverage.withoutArea()
+                + " elements is not known; per cent of the area are of the rest.";
     writer.note(
-        "What is shown along a part of an element leaves the rest bare. The worst stand first.");
+        "What is shown along a part of an element leaves the rest bare. The worst stand first."
+            + known);
     writer.skip();
     writer.headings(
         1, 6, "By status", ELEMENTS, LENGTH, AREA, "% of elements", "% of length", "% of area");

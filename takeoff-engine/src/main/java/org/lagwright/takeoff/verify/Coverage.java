@@ -10,13 +10,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.TakeoffLine;
+import org.lagwright.takeoff.measure.QuantityMeasurer;
 import org.lagwright.takeoff.measure.Size;
 import org.lagwright.takeoff.pack.PackInfo;
-import org.lagwright.takeoff.scope.Scope;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 
@@ -78,16 +79,25 @@ public record Coverage(List<ElementCoverage> elements) {
         shown == null ? null : shown.thicknessM(),
         wanted,
         shown == null ? null : shown.material(),
-        taken.quantities().lengthM(),
+        lengthM(taken),
         taken.quantities().outerAreaM2(),
         shown == null ? "" : shown.evidence().toString());
+  }
+
+  /** Of straight pieces that were left out the length that was read counts all the same. */
+  private static double lengthM(TakenElement taken) {
+    Measured<Double> readM = taken.element().lengthM();
+    boolean leftOut = taken.lineId() == null;
+    return leftOut && readM != null && QuantityMeasurer.isMeasuredInMetres(taken.element())
+        ? readM.value()
+        : taken.quantities().lengthM();
   }
 
   private static CoverageGroup group(TakenElement taken) {
     Classification service = taken.service();
     String storey = taken.element().place().storey();
     return new CoverageGroup(
-        service == null || taken.scope().scope() == Scope.ASK ? "not known" : service.name(),
+        service == null || !service.isKnown() ? "not known" : service.name(),
         Size.find(taken.element()).map(Size::words).orElse(""),
         taken.thickness() == null ? "" : taken.thickness().location(),
         storey == null ? "" : storey);
@@ -151,8 +161,15 @@ public record Coverage(List<ElementCoverage> elements) {
   }
 
   /**
+   * How many elements have no outer surface that is known; shares of the surface are of the rest.
+   */
+  public long withoutArea() {
+    return elements.stream().filter(element -> !(element.areaM2() > 0)).count();
+  }
+
+  /**
    * The smaller of two shares that are covered, or thicker than needed: of the elements and of
-   * their outer surface; per cent, 100 where there is nothing to cover.
+   * their outer surface as far as it is known; per cent, 100 where there is nothing to cover.
    */
   public double coveredPct() {
     CoverageSum all = sum(elements);

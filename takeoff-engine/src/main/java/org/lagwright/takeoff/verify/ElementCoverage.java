@@ -16,7 +16,8 @@ import org.lagwright.ifc.model.ElementKey;
  * @param shownM thickness shown, metres; null where none is
  * @param wantedMaterial id of the material family of the takeoff; empty where nothing tells
  * @param shownMaterial material as the model names it; null where it does not
- * @param lengthM length that counts, metres; 0 for pieces
+ * @param lengthM length that counts, metres; of what was left out that read; 0 for pieces, and
+ *     where it is not known
  * @param areaM2 outer surface that counts, square metres; 0 where it is not known
  * @param evidence where the model says so; empty where it shows nothing
  */

@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.TestElement;
 import org.lagwright.takeoff.material.MaterialPack;
@@ -88,6 +90,31 @@ class CoverageTest {
   }
 
   @Test
+  void lengthOfWhatIsLeftOutCountsAsUnknownAndItsAreaIsNotKnown() {
+    Coverage coverage =
+        coverage(
+            insulated(1, 0.040, "mineral wool", 1),
+            TestElement.pipe(2, 60.3, 30).inSystem("System 7"),
+            TestElement.fitting(3, Form.TEE, 60.3).length(0.2).inSystem("System 7"));
+
+    assertThat(sum(coverage, CoverageStatus.UNKNOWN)).isEqualTo(new CoverageSum(2, 30, 0));
+    assertThat(sum(coverage, CoverageStatus.COVERED).lengthM()).isCloseTo(10, within(1e-9));
+    assertThat(coverage.withoutArea()).isEqualTo(2);
+    assertThat(coverage.coveredPct()).isCloseTo(100.0 / 3, within(1e-9));
+  }
+
+  @Test
+  void whatIsLeftOutStandsUnderItsServiceWhereThatIsKnown() {
+    TestElement chiller = TestElement.of(1, Kind.EQUIPMENT, Form.APPARATUS).inSystem("CHWS");
+    TestElement liquid = TestElement.pipe(1, 15, 7).inSystem("Refrigerant liquid");
+    TestElement untold = TestElement.pipe(1, 60.3, 10).inSystem("System 7");
+
+    assertThat(only(chiller).group().service()).isEqualTo("chilled water flow");
+    assertThat(only(liquid).group().service()).isEqualTo("refrigerant liquid");
+    assertThat(only(untold).group().service()).isEqualTo("not known");
+  }
+
+  @Test
   void whatIsOutOfScopeIsNotAskedForInsulation() {
     assertThat(coverage(TestElement.pipe(1, 60.3, 10).inSystem("Sprinkler")).elements()).isEmpty();
   }
@@ -118,7 +145,7 @@ class CoverageTest {
     CoverageSum all =
         coverage.byStatus().values().stream().reduce(CoverageSum.NONE, CoverageSum::plus);
     assertThat(all.elements()).isEqualTo(6);
-    assertThat(all.lengthM()).isCloseTo(50, within(1e-9));
+    assertThat(all.lengthM()).isCloseTo(60, within(1e-9));
     assertThat(all.areaM2())
         .isCloseTo(
             coverage.elements().stream().mapToDouble(ElementCoverage::areaM2).sum(), within(1e-9));
