@@ -28,13 +28,15 @@ record Engines(Path root, Path node, Path work) {
 
   /**
    * What extraction starts with besides: memory is taken in large pieces and soon used again, what
-   * lives on is moved out of the way at once, and nothing is kept for tools that watch.
+   * lives on is moved out of the way at once, code is translated early, and nothing is kept for
+   * tools that watch.
    */
   static final List<String> EXTRACT_FLAGS =
       List.of(
           "-XX:TieredStopAtLevel=1",
           "-Xms" + HEAP_MB + "m",
-          "-Xmn40m",
+          "-Xmn44m",
+          "-XX:CompileThresholdScaling=0.5",
           "-XX:MaxTenuringThreshold=1",
           "-XX:-UsePerfData",
           "-XX:+UseTransparentHugePages");

@@ -56,13 +56,12 @@ final class InchSizes {
    * of a pipe thread, else with a sign of inches, which some write behind DN too.
    */
   static List<Integer> in(String text) {
-    boolean named = text.contains("NPS") || text.contains("Rp") || text.contains("DN");
-    if (!named && !mayHoldSigned(text)) {
+    if (!mayBeNamed(text) && !mayHoldSigned(text)) {
       return List.of();
     }
     List<Integer> sizes = new ArrayList<>(2);
     FigureCursor cursor = new FigureCursor(text);
-    for (int at = 0; named && at < text.length(); at++) {
+    for (int at = 0; at < text.length(); at++) {
       int figure = behindName(text, at);
       if (figure > 0) {
         cursor.goTo(figure);
@@ -76,18 +75,33 @@ final class InchSizes {
     return sizes;
   }
 
+  /** True if a text may hold NPS or Rp; behind DN only what has a sign is in inches. */
+  private static boolean mayBeNamed(String text) {
+    for (int i = 1; i < text.length(); i++) {
+      char c = text.charAt(i);
+      char before = text.charAt(i - 1);
+      if ((c == 'P' && before == 'N') || (c == 'p' && before == 'R')) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** True if a sign of inches, or the first letter of a word for them, stands behind a figure. */
   private static boolean mayHoldSigned(String text) {
     boolean behindFigure = false;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (behindFigure && (SIGNS.indexOf(c) >= 0 || "'iIzZ".indexOf(c) >= 0)) {
-        return true;
+      boolean figure =
+          Sizes.isDigit(c) || (c > '\u007F' && FigureCursor.ONE_SIGN_FRACTIONS.indexOf(c) >= 0);
+      if (behindFigure && !figure) {
+        if (SIGNS.indexOf(c) >= 0 || "'iIzZ".indexOf(c) >= 0) {
+          return true;
+        }
+        behindFigure = Sizes.SPACES.indexOf(c) >= 0;
+      } else {
+        behindFigure = figure;
       }
-      behindFigure =
-          Sizes.isDigit(c)
-              || FigureCursor.ONE_SIGN_FRACTIONS.indexOf(c) >= 0
-              || (behindFigure && Sizes.SPACES.indexOf(c) >= 0);
     }
     return false;
   }

@@ -49,23 +49,26 @@ final class SizeLists {
 
   /** True for a text with different sizes of one kind, and but a sign or word between them. */
   static boolean isIn(String text) {
-    if (!hasTwoFigures(text)) {
+    if (!mayHoldTwo(text)) {
       return false;
     }
     Boolean known = KNOWN.find(text);
     return known == null ? KNOWN.keep(text, read(text)) : known;
   }
 
-  /** Most names hold one number at most. */
-  private static boolean hasTwoFigures(String text) {
+  /** Most names hold one number at most, or no sign that a size is told by. */
+  private static boolean mayHoldTwo(String text) {
     int figures = 0;
     boolean within = false;
+    boolean signed = false;
     for (int i = 0; i < text.length(); i++) {
-      boolean digit = Sizes.isDigit(text.charAt(i));
+      char c = text.charAt(i);
+      boolean digit = Sizes.isDigit(c);
       figures += digit && !within ? 1 : 0;
       within = digit;
+      signed |= c == 'x' || c == 'X' || c == '*' || c == 'N' || c == 'n' || c > '\u007F';
     }
-    return figures > 1;
+    return figures > 1 && signed && (Sizes.hasPairOrRound(text) || DnInText.mayBeIn(text));
   }
 
   private static boolean read(String text) {

@@ -129,6 +129,11 @@ final class Sizes {
     return known == null ? DIAMETERS.keep(text, SizesInText.diameter(text)) : known;
   }
 
+  /** True if a text has a sign that stands between two sides, or before a diameter. */
+  static boolean hasPairOrRound(String text) {
+    return hasAny(text, TIMES_SIGNS) || hasAny(text, ROUND_SIGNS);
+  }
+
   /** Most texts hold none of the signs that a size is told by. */
   private static boolean hasAny(String text, String signs) {
     for (int i = 0; i < text.length(); i++) {

@@ -326,10 +326,10 @@ final class StatedSections {
 
   /** A text that is but a diameter, which only as an outside is one: 22 mm, not 50 mm. */
   private void whole(Draft draft, SizeTexts.Text text, List<Stated> stated) {
-    boolean millimetres = text.value().endsWith("mm");
-    double diameterM = millimetres ? FigureCursor.wholeM(text.value()) : Double.NaN;
+    double diameterM = text.value().endsWith("mm") ? FigureCursor.wholeM(text.value()) : Double.NaN;
     boolean outside =
-        PipeSizes.isOutsideDiameter(diameterM)
+        diameterM > 0
+            && PipeSizes.isOutsideDiameter(diameterM)
             && PipeSizes.forNominal((int) Math.round(diameterM * 1000)).isEmpty();
     if (outside) {
       stated.add(written(draft, text, new Section.Round(diameterM)));
