@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.report.json.TakeoffSchema;
 import org.lagwright.takeoff.pack.CsvTables;
 import org.lagwright.takeoff.pack.DataTable;
@@ -45,6 +46,15 @@ class CheckTest {
   @CsvSource({"100, 1", "98.7, 1", "98.5, 0", "0, 0"})
   void exitCodeTellsWhetherLessIsReadyThanTheLeast(String least, int code) {
     assertThat(check(DEMO, "--least", least).code()).isEqualTo(code);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"150", "-5", "NaN", "most"})
+  void aLeastThatNoModelCouldMeetIsAMistake(String least) {
+    RealRun run = check(DEMO, "--least", least);
+
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains("expected a number from 0 to 100 but was '" + least + "'");
   }
 
   @Test

@@ -66,7 +66,11 @@ public final class ServerModels implements AutoCloseable {
       addresses.put(file, address);
       return file;
     } catch (InvalidPathException e) {
-      throw new ModelException(name + ": no file can have this name. Check the path.", e);
+      throw new ModelException(
+          name
+              + ": no file can have this name. Check the path; names with letters beyond a to z need a"
+              + " locale that has them, such as LC_ALL=C.UTF-8.",
+          e);
     } catch (ServerException e) {
       throw new ModelException(String.valueOf(e.getMessage()), e);
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.lagwright.report.Words;
 import org.lagwright.report.app.BcfJob;
 import org.lagwright.report.app.BcfJob.Done;
 import org.lagwright.report.bcf.BcfVersion;
@@ -63,7 +64,7 @@ final class BcfCommand implements Callable<Integer> {
                         version,
                         Instant.now()));
     List<String> lines = new ArrayList<>();
-    lines.add(done.topics() + " topics, one for each cause, BCF " + version.id());
+    lines.add(Words.counted(done.topics(), "topic") + ", one for each cause, BCF " + version.id());
     done.files().forEach(file -> lines.add("written: " + file));
     session.print(lines);
     return ExitCode.DONE;

@@ -41,6 +41,7 @@ final class CheckCommand implements Callable<Integer> {
       names = "--least",
       paramLabel = "PERCENT",
       defaultValue = "100",
+      converter = Percent.class,
       description =
           "share of the elements that must miss nothing that is needed (default: ${DEFAULT-VALUE})")
   private double leastPct = WHOLE_PCT;

@@ -3,6 +3,7 @@ package org.lagwright.report.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.lagwright.report.Words;
 import org.lagwright.report.app.SiteSheetsJob;
 import org.lagwright.report.app.SiteSheetsJob.Done;
 import picocli.CommandLine.Command;
@@ -36,7 +37,7 @@ final class SiteSheetsCommand implements Callable<Integer> {
                         arguments.settings(),
                         arguments.out()));
     List<String> lines = new ArrayList<>();
-    lines.add(done.sheets() + " site sheets, one for each service on each storey");
+    lines.add(Words.counted(done.sheets(), "site sheet") + ", one for each service on each storey");
     lines.add(
         "Their numbers are those of 'lagwright templates' with the same models and settings.");
     done.files().forEach(file -> lines.add("written: " + file));

@@ -31,6 +31,7 @@ final class VerifyCommand implements Callable<Integer> {
       names = "--least",
       paramLabel = "PERCENT",
       defaultValue = "100",
+      converter = Percent.class,
       description =
           "share of the elements, and of their outer surface, that must be covered (default:"
               + " ${DEFAULT-VALUE})")

@@ -18,6 +18,7 @@ import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.step.StepBytes;
+import org.lagwright.report.Words;
 import org.lagwright.takeoff.TakenElement;
 import org.lagwright.takeoff.Takeoff;
 import org.lagwright.takeoff.TakeoffFinding;
@@ -135,7 +136,10 @@ public final class Enrichment {
   /** What was written and what was not, in lines. */
   public List<String> inWords() {
     List<String> lines = new ArrayList<>();
-    lines.add(count.coverings + " coverings on " + count.elements + " elements");
+    lines.add(
+        Words.counted(count.coverings, "covering")
+            + " on "
+            + Words.counted(count.elements, "element"));
     tell(lines, count.withoutBody, "of these without body, finding COVERING_WITHOUT_BODY");
     tell(lines, count.beside, "of these beside insulation that the model shows already");
     tell(lines, count.there, "elements passed over: their coverings are in the model already");

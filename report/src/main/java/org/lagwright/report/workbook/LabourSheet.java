@@ -155,10 +155,9 @@ final class LabourSheet {
           Entry.text(norm.source(), Look.WRAPPED));
     }
     writer.merged(
-        "h/m: hours per metre of run; h/m2: per square metre of outer surface; h/m3: per cubic metre"
-            + " of insulation; m/pc: one costs as much as so many metres of straight work of its"
-            + " size; h/pc: hours for one; m2/m2: one square metre costs as much as so many of"
-            + " straight work.",
+        "Hours (h) per length: of the run; per area: of outer surface; per volume: of insulation;"
+            + " per piece (pc): for one. Length per piece: one costs as much as so much straight work"
+            + " of its size; area per area: as so much of straight work.",
         WIDE);
   }
 
