@@ -1,10 +1,11 @@
 package org.lagwright.report.cli;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.lagwright.report.Words;
@@ -66,12 +67,16 @@ final class CoverageText {
         areaKnown ? percent(sum.areaM2(), all.areaM2()) : "-");
   }
 
+  /** The largest groups first, so that the order of elements in the file does not matter. */
   private void by(String what, Function<CoverageGroup, String> key) {
     Map<String, List<ElementCoverage>> groups =
         coverage.elements().stream()
             .collect(
                 Collectors.groupingBy(
-                    e -> key.apply(e.group()), LinkedHashMap::new, Collectors.toList()));
+                    e -> key.apply(e.group()), TreeMap::new, Collectors.toList()));
+    List<Map.Entry<String, List<ElementCoverage>>> largestFirst =
+        new ArrayList<>(groups.entrySet());
+    largestFirst.sort(Comparator.comparingInt(group -> -group.getValue().size()));
     lines.add("");
     lines.add("Elements by " + what);
     TextTable table = new TextTable("  ", "l" + "r".repeat(CoverageStatus.values().length + 1));
@@ -81,7 +86,7 @@ final class CoverageText {
     }
     head.add("covered area %");
     table.row(head.toArray(String[]::new));
-    groups.forEach((name, elements) -> table.row(row(name, elements)));
+    largestFirst.forEach(group -> table.row(row(group.getKey(), group.getValue())));
     lines.addAll(table.lines());
   }
 
