@@ -171,7 +171,7 @@ final class InsulationReader {
 
   /** A half shell shares no end with its pipe, but its arcs have the same axis. */
   private void hostHalfShell(Draft orphan, CoveringHosts<Draft> hosts) {
-    BodyCorners body = corners.cornersOf(record(orphan)).orElse(null);
+    BodyCorners body = corners(orphan);
     for (Draft host : body == null ? List.<Draft>of() : hosts.near(body.box())) {
       Beside piece = body == null ? null : body.beside(host.shape());
       if (piece != null && piece.round()) {
@@ -234,6 +234,10 @@ final class InsulationReader {
       shapes.put(covering.key(), shape);
     }
     return shape;
+  }
+
+  private @Nullable BodyCorners corners(Draft covering) {
+    return corners.cornersOf(record(covering)).orElse(null);
   }
 
   private IfcRecord record(Draft draft) {
@@ -302,7 +306,7 @@ final class InsulationReader {
     if (host.kind != Kind.DUCT_SEGMENT || outer(covering) == null || isOnAxis(covering, host)) {
       return false;
     }
-    BodyCorners body = corners.cornersOf(record(covering)).orElse(null);
+    BodyCorners body = corners(covering);
     return body != null && body.reachOutOf(host.shape());
   }
 
@@ -381,7 +385,7 @@ final class InsulationReader {
   }
 
   private @Nullable Beside beside(Draft covering, Draft host) {
-    BodyCorners body = corners.cornersOf(record(covering)).orElse(null);
+    BodyCorners body = corners(covering);
     Beside piece = body == null ? null : body.beside(host.shape());
     return piece != null && Thicknesses.isPossible(piece.wallM()) ? piece : null;
   }

@@ -278,21 +278,12 @@ final class PropertyNames {
 
   private static double unitInName(String name, double lengthUnitM) {
     String unit = unitOf(name);
-    return unit == null ? lengthUnitM : metres(unit);
-  }
-
-  private static double metres(String unit) {
-    return switch (unit) {
-      case "inch", "inches" -> InchSizes.METRES_PER_INCH;
-      case "feet", "foot" -> InchSizes.METRES_PER_FOOT;
-      default -> Sizes.unitM(unit);
-    };
+    return unit == null ? lengthUnitM : Sizes.unitM(unit);
   }
 
   private static boolean isInInchesOrFeet(String name) {
     String unit = unitOf(name);
-    return unit != null
-        && (metres(unit) == InchSizes.METRES_PER_INCH || metres(unit) == InchSizes.METRES_PER_FOOT);
+    return unit != null && InchSizes.isUnit(Sizes.unitM(unit));
   }
 
   /** The unit of length that a name says; null if it says none. */

@@ -285,8 +285,8 @@ final class Sizes {
     return switch (unit) {
       case "m", "\u043c" -> 1;
       case "cm", "\u0441\u043c" -> 0.01;
-      case "in", "\"", "''", "\u2033", "\u201D" -> InchSizes.METRES_PER_INCH;
-      case "ft" -> InchSizes.METRES_PER_FOOT;
+      case "in", "inch", "inches", "\"", "''", "\u2033", "\u201D" -> InchSizes.METRES_PER_INCH;
+      case "ft", "foot", "feet" -> InchSizes.METRES_PER_FOOT;
       default -> 0.001;
     };
   }

@@ -21,8 +21,6 @@ final class Thicknesses {
   /** A bare figure in a file in feet that makes more than this may as well be inches. */
   private static final double MOST_BARE_FEET_M = 0.1;
 
-  private static final double FOOT_M = 0.3048;
-
   /** From here on a figure stands for nothing, such as 1E30. Less may be millimetres as metres. */
   private static final double SENTINEL_M = 1000;
 
@@ -137,7 +135,7 @@ final class Thicknesses {
 
   /** A foot of insulation is as unlikely as an inch is usual. */
   private static boolean mayBeInches(Property p, double lengthUnitM) {
-    boolean feet = Math.abs(lengthUnitM - FOOT_M) < NOTHING_M;
+    boolean feet = Math.abs(lengthUnitM - InchSizes.METRES_PER_FOOT) < NOTHING_M;
     double asWrittenM = feet ? PropertyNames.offsetM(p, lengthUnitM) : 0;
     boolean bare = feet && asWrittenM != PropertyNames.offsetM(p, 1);
     return bare && asWrittenM > MOST_BARE_FEET_M && asWrittenM < IMPOSSIBLE_M;

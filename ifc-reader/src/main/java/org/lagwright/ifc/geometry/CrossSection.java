@@ -1,6 +1,5 @@
 package org.lagwright.ifc.geometry;
 
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Point;
@@ -99,18 +98,7 @@ record CrossSection(Vec start, Vec axis, Vec u, Vec v, double radiusM) {
   /** The angle that corners span about the axis: all but the widest gap between them. */
   private double turn(List<Vec> item) {
     Vec x = axis.unit().anyNormal();
-    Vec y = axis.unit().cross(x);
-    double[] angles = new double[item.size()];
-    for (int i = 0; i < angles.length; i++) {
-      Vec off = item.get(i).minus(start);
-      angles[i] = Math.atan2(off.dot(y), off.dot(x));
-    }
-    Arrays.sort(angles);
-    double gap = angles[0] + 2 * Math.PI - angles[angles.length - 1];
-    for (int i = 1; i < angles.length; i++) {
-      gap = Math.max(gap, angles[i] - angles[i - 1]);
-    }
-    return 2 * Math.PI - gap;
+    return 2 * Math.PI - OutlineFit.widestGapRad(item, start, x, axis.unit().cross(x));
   }
 
   /** A piece on one of the four faces. */

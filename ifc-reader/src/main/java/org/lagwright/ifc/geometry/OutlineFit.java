@@ -166,9 +166,15 @@ final class OutlineFit {
       double off = p.distanceTo(centre) - radius;
       sum += off * off;
     }
-    double[] angles = new double[loop.size()];
+    return Math.sqrt(sum / loop.size()) < CIRCLE_TOLERANCE * radius
+        && widestGapRad(loop, centre, u, v) < Math.toRadians(100);
+  }
+
+  /** The widest angle about a centre, in the plane of u and v, in which there is no point. */
+  static double widestGapRad(List<Vec> points, Vec centre, Vec u, Vec v) {
+    double[] angles = new double[points.size()];
     for (int i = 0; i < angles.length; i++) {
-      Vec off = loop.get(i).minus(centre);
+      Vec off = points.get(i).minus(centre);
       angles[i] = Math.atan2(off.dot(v), off.dot(u));
     }
     Arrays.sort(angles);
@@ -176,7 +182,7 @@ final class OutlineFit {
     for (int i = 1; i < angles.length; i++) {
       gap = Math.max(gap, angles[i] - angles[i - 1]);
     }
-    return Math.sqrt(sum / loop.size()) < CIRCLE_TOLERANCE * radius && gap < Math.toRadians(100);
+    return gap;
   }
 
   /**
