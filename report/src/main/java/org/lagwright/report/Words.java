@@ -27,6 +27,7 @@ import org.lagwright.takeoff.measure.Size;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.thickness.Demand;
+import org.lagwright.takeoff.verify.Coverage;
 
 /**
  * Sections, sizes, kinds and other values in words, the same in every output that people read.
@@ -239,6 +240,15 @@ public final class Words {
         + " m deep ("
         + (ground.source() == null ? "settings" : ground.source())
         + ")";
+  }
+
+  /** Of how many elements the outer area is missing; empty if of none. */
+  public static String withoutArea(Coverage coverage) {
+    return coverage.withoutArea() == 0
+        ? ""
+        : "The outer area of "
+            + coverage.withoutArea()
+            + " elements is not known; per cent of the area are of the rest.";
   }
 
   /** {@code 1 element}, {@code 2 elements}. */

@@ -250,8 +250,7 @@ final class TopicList {
         CLEARANCE,
         worst.cause() == Cause.TOO_CLOSE ? NORMAL : HIGH,
         cause.substring(0, 1).toUpperCase(Locale.ROOT) + cause.substring(1),
-        same.size()
-            + (same.size() == 1 ? " place" : " places")
+        Words.counted(same.size(), "place")
             + " where insulation does not fit. The worst: gap "
             + Words.millimetres(worst.gapM())
             + " mm, wanted "

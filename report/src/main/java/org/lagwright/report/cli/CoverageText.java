@@ -48,10 +48,7 @@ final class CoverageText {
     row(table, "all", all, all);
     lines.addAll(table.lines());
     if (coverage.withoutArea() > 0) {
-      lines.add(
-          "  The outer area of "
-              + coverage.withoutArea()
-              + " elements is not known; per cent of the area are of the rest.");
+      lines.add("  " + Words.withoutArea(coverage));
     }
   }
 

@@ -122,15 +122,10 @@ final class CoverageSheet {
     writer.note(
         "Too thin: more than 1 mm under the thickness required. Too thick: more than 5 mm over what"
             + " is bought. Unknown: no thickness shown, or none could be decided.");
-    String known =
-        coverage.withoutArea() == 0
-            ? ""
-            : " The outer area of "
-                + coverage.withoutArea()
-                + " elements is not known; per cent of the area are of the rest.";
     writer.note(
-        "What is shown along a part of an element leaves the rest bare. The worst stand first."
-            + known);
+        ("What is shown along a part of an element leaves the rest bare. The worst stand first. "
+                + Words.withoutArea(coverage))
+            .strip());
     writer.skip();
     writer.headings(
         1, 6, "By status", ELEMENTS, LENGTH, AREA, "% of elements", "% of length", "% of area");
