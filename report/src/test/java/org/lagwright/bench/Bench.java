@@ -18,8 +18,8 @@ import java.util.stream.Stream;
  */
 public final class Bench {
 
-  /** Of the model whose reading leaves the archives of classes: every kind of element occurs. */
-  private static final int TRAINING_MB = 1;
+  /** Of the model whose reading lists the classes: every kind of element and of joint occurs. */
+  private static final int TRAINING_MB = 10;
 
   private final Engines engines;
   private final Path work;

@@ -4,10 +4,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The commands that are measured. Our own start as the README tells those who are in a hurry: with
- * an archive of their classes that a run over a small model has left.
+ * an archive of the classes that a run over a small model has listed.
  *
  * @param root folder of the repository
  * @param node folder where web-ifc is installed
@@ -75,10 +76,31 @@ record Engines(Path root, Path node, Path work) {
     return ours;
   }
 
-  /** Leaves the archives of classes that the others start with. */
+  /** Lists the classes that are used, and makes the archives of them that the others start with. */
   List<Engine> archives(LargeFile small) {
     String ifc = small.ifc.toString();
-    return List.of(extract(small, ifc, Purpose.ARCHIVE), takeoff(ifc, Purpose.ARCHIVE));
+    return List.of(
+        extract(small, ifc, Purpose.LIST),
+        takeoff(ifc, Purpose.LIST),
+        archive(EXTRACT_MAIN),
+        archive(TAKEOFF_MAIN));
+  }
+
+  private Engine archive(String main) {
+    List<String> command = List.of("java", "-Xshare:dump", "-Xlog:disable", "-XX:+UseSerialGC");
+    List<String> files =
+        List.of(
+            "-XX:SharedClassListFile=" + file(main, ".lst"), archiveFlag(main), "-cp", classes());
+    return new Engine("archive", Stream.concat(command.stream(), files.stream()).toList(), "");
+  }
+
+  private String archiveFlag(String main) {
+    return "-XX:SharedArchiveFile=" + file(main, ".jsa");
+  }
+
+  /** A file of a main class. */
+  private String file(String main, String ending) {
+    return work + main.substring(main.lastIndexOf('.')).replace('.', '/') + ending;
   }
 
   /** Our own once more, to see their heap: they take longer to tell it, and no round waits. */
@@ -112,7 +134,7 @@ record Engines(Path root, Path node, Path work) {
 
   /** What a process is started for. */
   private enum Purpose {
-    ARCHIVE,
+    LIST,
     TIME,
     HEAP
   }
@@ -124,12 +146,10 @@ record Engines(Path root, Path node, Path work) {
       // cutting plans are long arithmetic, which wants the other compiler too
       command.addAll(EXTRACT_FLAGS);
     }
-    String archive = work + main.substring(main.lastIndexOf('.')).replace('.', '/') + ".jsa";
-    if (purpose == Purpose.ARCHIVE) {
-      // JDK-8306460: what waits to be translated when the archive is left is never translated later
-      command.addAll(List.of("-Xbatch", "-XX:ArchiveClassesAtExit=" + archive));
+    if (purpose == Purpose.LIST) {
+      command.addAll(List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + file(main, ".lst")));
     } else {
-      command.add("-XX:SharedArchiveFile=" + archive);
+      command.add(archiveFlag(main));
     }
     command.addAll(List.of("-cp", classes()));
     if (purpose == Purpose.HEAP) {

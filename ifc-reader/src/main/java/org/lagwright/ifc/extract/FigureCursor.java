@@ -13,6 +13,9 @@ final class FigureCursor {
   /** A longer one is no size in any unit. */
   private static final int MOST_DIGITS = 4;
 
+  /** A double holds so many digits, whatever they are. */
+  private static final int MOST_EXACT_DIGITS = 15;
+
   private static final String DECIMAL_MARKS = ".,";
   private static final String INCHES = "in";
   private static final Set<String> INCH_SIGNS = Set.of(INCHES, "\"", "''", "\u2033", "\u201D");
@@ -60,6 +63,14 @@ final class FigureCursor {
 
   FigureCursor(String text) {
     this.text = text;
+  }
+
+  /** The number that a text consists of; NaN if it is anything else. */
+  static double wholeNumber(String text) {
+    FigureCursor cursor = new FigureCursor(text);
+    Figure figure = cursor.take();
+    boolean whole = figure != null && figure.unit == null && cursor.at == text.length();
+    return figure != null && whole ? figure.value : Double.NaN;
   }
 
   /** The metres that a text consists of, with its unit; NaN if it is anything else. */
@@ -127,7 +138,7 @@ final class FigureCursor {
     if (digits == 0) {
       return takeOneSign();
     }
-    double value = Double.parseDouble(text.substring(start, at).replace(',', '.'));
+    double value = decimal(start, decimals);
     double withFraction = mark ? Double.NaN : fraction(value, inches);
     if (withFraction > 0) {
       // an in behind 1/2 may be a word
@@ -137,6 +148,27 @@ final class FigureCursor {
     return isOneOf(FOOT_SIGNS, at) && !isTwice(at)
         ? takeFeet(value)
         : new Figure(value, digits <= 2 && decimals <= 2, takeUnit());
+  }
+
+  /**
+   * The number from a place to here.
+   *
+   * @param decimals how many of its digits stand behind the mark
+   */
+  private double decimal(int start, int decimals) {
+    if (at - start > MOST_EXACT_DIGITS) {
+      return Double.parseDouble(text.substring(start, at).replace(',', '.'));
+    }
+    // both are exact, so one division rounds as parsing does, and is sooner translated
+    long digits = 0;
+    for (int i = start; i < at; i++) {
+      digits = isDigit(i) ? digits * 10 + (text.charAt(i) - '0') : digits;
+    }
+    double power = 1;
+    for (int i = 0; i < decimals; i++) {
+      power *= 10;
+    }
+    return digits / power;
   }
 
   /** A fraction of one sign without whole inches; null, and past it, if it is no size. */

@@ -1,5 +1,6 @@
 package org.lagwright.ifc.extract;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Frame;
 import org.lagwright.ifc.geometry.Placements;
@@ -14,13 +15,18 @@ final class GeoreferenceReader {
   private GeoreferenceReader() {}
 
   static Georeference read(IfcFile file, Placements placements) {
-    IfcRecord site = file.all("IfcSite").stream().findFirst().orElse(null);
-    IfcRecord conversion = file.all("IfcMapConversion").stream().findFirst().orElse(null);
+    IfcRecord site = first(file, "IfcSite");
+    IfcRecord conversion = first(file, "IfcMapConversion");
     Frame frame = site == null ? null : placements.of(site);
     return new Georeference(
         site == null ? null : site.text("Name"),
         frame == null ? null : frame.origin(),
         conversion == null ? null : conversion(conversion));
+  }
+
+  private static @Nullable IfcRecord first(IfcFile file, String entity) {
+    List<IfcRecord> all = file.all(entity);
+    return all.isEmpty() ? null : all.get(0);
   }
 
   private static @Nullable MapConversion conversion(IfcRecord record) {

@@ -35,7 +35,7 @@ final class PipeSizes {
   private static Size parse(String line) {
     String[] cells = line.split(",", -1);
     int dn = cells[1].isEmpty() ? 0 : Integer.parseInt(cells[1]);
-    return new Size(cells[0], dn, Double.parseDouble(cells[2]) / 1000);
+    return new Size(cells[0], dn, FigureCursor.wholeNumber(cells[2]) / 1000);
   }
 
   /** True if some standard has this outside diameter. */

@@ -19,6 +19,10 @@ final class StepNumber {
   private static final int MOST_DIGITS = 18;
 
   private static final long MOST_EXACT = 1L << 53;
+
+  /** More than what the rest of a division is wrong by, as a part of it. */
+  private static final double DOUBT = 1e-9;
+
   private static final long ZEROS = StepScanner.LOW * '0';
 
   private StepNumber() {}
@@ -66,12 +70,27 @@ final class StepNumber {
         return exact(bytes, from, to);
       }
     }
-    // up to 2^53 and 10^22 are exact in a double, so one division rounds correctly
-    if (count == 0 || count > MOST_DIGITS || digits > MOST_EXACT || scale >= POWERS.length) {
+    if (count == 0 || count > MOST_DIGITS || scale >= POWERS.length) {
       return exact(bytes, from, to);
     }
-    double value = digits / POWERS[scale];
-    return negative ? -value : value;
+    // up to 2^53 and 10^22 are exact in a double, so one division rounds correctly
+    double value = digits <= MOST_EXACT ? digits / POWERS[scale] : quotient(digits, POWERS[scale]);
+    return Double.isNaN(value) ? exact(bytes, from, to) : negative ? -value : value;
+  }
+
+  /**
+   * More digits than a double holds, divided by an exact power of ten.
+   *
+   * @return NaN where the quotient lies so close to the middle between two doubles that it is not
+   *     sure how it is rounded
+   */
+  private static double quotient(long digits, double power) {
+    double high = digits;
+    double low = digits - (long) high;
+    double first = high / power;
+    double rest = (Math.fma(-first, power, high) + low) / power;
+    double rounded = first + rest * (1 - DOUBT);
+    return rounded == first + rest * (1 + DOUBT) ? rounded : Double.NaN;
   }
 
   private static double exact(byte[] bytes, int from, int to) {

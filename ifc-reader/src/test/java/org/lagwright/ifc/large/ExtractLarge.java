@@ -1,8 +1,6 @@
 package org.lagwright.ifc.large;
 
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -56,16 +54,24 @@ public final class ExtractLarge {
         memberships += element.systems().size();
       }
     }
-    // no format: to find out how the place we are in writes numbers takes longer than a small model
     return "elements="
         + elements
         + " lengthM="
-        + BigDecimal.valueOf(lengthM).setScale(4, RoundingMode.HALF_UP).toPlainString()
+        + fourDecimals(lengthM)
         + " properties="
         + properties
         + " ports="
         + ports
         + " memberships="
         + memberships;
+  }
+
+  /**
+   * No format: to find out how the place we are in writes numbers takes longer than a small model.
+   */
+  private static String fourDecimals(double value) {
+    long shifted = Math.round(value * 10_000);
+    String decimals = Long.toString(10_000 + shifted % 10_000).substring(1);
+    return shifted / 10_000 + "." + decimals;
   }
 }
