@@ -59,6 +59,9 @@ final class KindReader {
   /** Families that IFC2X3 uses for everything and later exporters for what they cannot name. */
   private static final Set<String> GENERAL = Set.of("IFCFLOWSEGMENT", "IFCFLOWFITTING");
 
+  /** What no name of a straight piece speaks of, as one of pumps or valves may. */
+  private static final Set<Form> IN_DUCTS = Set.of(Form.DAMPER, Form.SILENCER);
+
   private KindReader() {}
 
   /**
@@ -251,7 +254,8 @@ final class KindReader {
       return refine(plain, element, type, names);
     }
     if (segment) {
-      return plain;
+      boolean inDuct = worded.isPresent() && IN_DUCTS.contains(worded.get());
+      return inDuct ? new Reading(Kind.INLINE, worded.get(), true) : plain;
     }
     Form form = worded.orElse(formOf(predefined(element, type)));
     Kind told = kindOfFitting(Kind.PIPE_FITTING, form);

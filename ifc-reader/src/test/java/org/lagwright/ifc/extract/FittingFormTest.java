@@ -281,7 +281,13 @@ class FittingFormTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"Pipe DN50,1", "Stahlrohr 60.3,1", "Table,0", "Kabelrinne 200,0"})
+  @CsvSource({
+    "Pipe DN50,1",
+    "Stahlrohr 60.3,1",
+    "Table,0",
+    "Kabelrinne 200,0",
+    "Pipe support DN50,0"
+  })
   void proxyThatSoundsLikeAPipeIsLeftOutAndReported(String name, int reported) {
     MepModel model = new Network().fitting(9, "IFCBUILDINGELEMENTPROXY", name, "$").read();
 
