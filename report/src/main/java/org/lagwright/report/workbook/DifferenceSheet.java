@@ -147,11 +147,13 @@ final class DifferenceSheet {
             .reduce(new Comparison.Amounts(Amount.NONE, Amount.NONE), Comparison.Amounts::plus);
     List<Entry> entries = new ArrayList<>(List.of(Entry.text("all", Look.TOTAL_TEXT)));
     for (Figure figure : figures) {
+      boolean whole = figure.look() == Look.WHOLE_OR_DASH;
+      Look look = whole ? Look.TOTAL_WHOLE : Look.TOTAL_TWO_DECIMALS;
       double was = figure.of().applyAsDouble(all.before());
       double is = figure.of().applyAsDouble(all.now());
       for (double value : new double[] {was, is, is - was}) {
         String cells = SheetWriter.column(entries.size(), first, last);
-        entries.add(Entry.live("SUM(" + cells + ")", value, Look.TOTAL_TWO_DECIMALS));
+        entries.add(Entry.live("SUM(" + cells + ")", value, look));
       }
     }
     return entries.toArray(Entry[]::new);
