@@ -28,7 +28,7 @@ final class BendFit {
   private static final int STEPS = 100;
 
   /** Corners may lie this much further out than the ends: coarse arcs, flanges. */
-  private static final double OUTSIDE = 1.1;
+  static final double OUTSIDE = 1.1;
 
   /** Differences below this share of the pipe's radius are rounding. */
   private static final double EXACT = 1e-6;

@@ -45,6 +45,9 @@ final class MeshBend {
   Shape between(Shape shape, Found end) {
     ShapeEnd a = shape.ends().get(0);
     ShapeEnd b = shape.ends().get(1);
+    if (ReturnBend.isBetween(a, b)) {
+      return returned(shape, end);
+    }
     boolean even = BendFit.isEven(a, b);
     boolean round = BendFit.isRound(a, b);
     BendFit.Fit gored = even ? gored(a, b, end) : null;
@@ -71,6 +74,16 @@ final class MeshBend {
     return shape.bendRadiusM() == null || !even && followsArc(shape, end, corners)
         ? shape
         : withArc(shape, Double.NaN, Double.NaN, NO_ARC);
+  }
+
+  private Shape returned(Shape shape, Found end) {
+    ShapeEnd a = shape.ends().get(0);
+    BendFit.Fit fit = ReturnBend.of(corners(), a, shape.ends().get(1), end);
+    if (fit != null) {
+      return withArc(shape, fit.lengthM(), fit.radiusM(), "");
+    }
+    Shape between = end.outline().isRound() ? betweenEnds(shape) : null;
+    return between == null ? withArc(shape, Double.NaN, Double.NaN, NO_ARC) : between;
   }
 
   /** True of a reducing bend that keeps to its first width. */

@@ -39,10 +39,8 @@ final class TangentBend {
     }
     double tangentsM = 0;
     for (ShapeEnd end : ends) {
-      for (ShapeEnd from : bent.ends()) {
-        boolean sameWay = end.out().angleTo(from.out()) < SAME_WAY_RAD;
-        tangentsM += sameWay ? end.centre().minus(from.centre()).dot(end.out()) : 0;
-      }
+      ShapeEnd from = onAxisOf(end, bent.ends());
+      tangentsM += from == null ? 0 : end.centre().minus(from.centre()).dot(end.out());
     }
     if (tangentsM < Mesh.WELD_M) {
       return arc;
@@ -50,5 +48,19 @@ final class TangentBend {
     Evidence of = arc.evidence();
     Evidence evidence = new Evidence(of.step(), of.path() + " and tangents", of.raw());
     return new Measured<>(arc.value() + tangentsM, arc.how(), evidence, arc.lost());
+  }
+
+  /** The end that a tangent leads from: both ends of a return bend look the same way. */
+  private static @Nullable ShapeEnd onAxisOf(ShapeEnd end, List<ShapeEnd> ofBent) {
+    ShapeEnd nearest = null;
+    double leastM = Double.MAX_VALUE;
+    for (ShapeEnd from : ofBent) {
+      double asideM = end.centre().minus(from.centre()).across(end.out()).norm();
+      if (end.out().angleTo(from.out()) < SAME_WAY_RAD && asideM < leastM) {
+        nearest = from;
+        leastM = asideM;
+      }
+    }
+    return nearest;
   }
 }
