@@ -32,6 +32,12 @@ final class EndFinder {
 
   private static final double COAXIAL_SHIFT = 0.05;
 
+  /** Corners of a straight body lie within this many half sizes of its axis, but for flanges. */
+  private static final double BESIDE = 1.1;
+
+  /** Cosine of 25 degrees: faces whose normals lie nearer to an axis are plates across it. */
+  private static final double WALL = 0.9;
+
   /** Ends looked at, so that machines of many parts do not take long. */
   private static final int MAX_ENDS = 64;
 
@@ -269,25 +275,52 @@ final class EndFinder {
 
   /** True if a ray out of the end, a little off its centre, meets a face. */
   private boolean runsIntoBody(Found end) {
+    return isMet(nearCentre(end), end.outward(), Double.POSITIVE_INFINITY, 2);
+  }
+
+  /**
+   * True if the body strays from the line between two ends, so that its wall crosses it: a curved
+   * piece that comes back to its axis. Flanges and what is set on a pipe reach beyond it too, but
+   * leave its middle free; plates across it are no walls.
+   */
+  boolean isCurvedBetween(Found a, Found b) {
+    Vec between = b.outline().centre().minus(a.outline().centre());
+    Vec along = between.unit();
+    double besideM = BESIDE * Math.max(a.outline().largestHalfM(), b.outline().largestHalfM());
+    for (Vec corner : mesh.vertices()) {
+      if (corner.minus(a.outline().centre()).across(along).norm() > besideM) {
+        return isMet(nearCentre(a), along, between.norm() - SAME_PLANE_M, WALL);
+      }
+    }
+    return false;
+  }
+
+  private static Vec nearCentre(Found end) {
     Vec off = end.outline().u().times(0.13).plus(end.outline().v().times(0.07));
-    Vec from = end.outline().centre().plus(off);
+    return end.outline().centre().plus(off);
+  }
+
+  /** True if a ray meets a plane face that is no steeper to it, cosine of its normal, and near. */
+  private boolean isMet(Vec from, Vec direction, double withinM, double mostSlope) {
     for (int face = 0; face < mesh.faces().size(); face++) {
-      if (mesh.faces().get(face).plane() && hits(face, from, end.outward())) {
+      if (mesh.faces().get(face).plane() && hits(face, from, direction, withinM, mostSlope)) {
         return true;
       }
     }
     return false;
   }
 
-  private boolean hits(int face, Vec from, Vec direction) {
+  private boolean hits(int face, Vec from, Vec direction, double withinM, double mostSlope) {
     Vec normal = topology.normal(face);
     double slope = normal.dot(direction);
-    if (Math.abs(slope) < 1e-6) {
+    if (Math.abs(slope) < 1e-6 || Math.abs(slope) > mostSlope) {
       return false;
     }
     int[] outer = mesh.faces().get(face).loops().get(0);
     double at = mesh.vertices().get(outer[0]).minus(from).dot(normal) / slope;
-    return at > SAME_PLANE_M && contains(face, from.plus(direction.times(at)), normal);
+    return at > SAME_PLANE_M
+        && at < withinM
+        && contains(face, from.plus(direction.times(at)), normal);
   }
 
   /** Crossing test over all loops of a face, in the plane of its normal. */

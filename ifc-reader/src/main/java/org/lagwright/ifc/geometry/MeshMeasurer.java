@@ -21,6 +21,9 @@ final class MeshMeasurer {
 
   private static final String SIDES = "flat sides of the body look like ends too";
 
+  private static final String CURVED =
+      "body is curved between its ends, length is the distance between them";
+
   /** Ends that turn by less are parallel. */
   private static final double PARALLEL_RAD = Math.toRadians(0.2);
 
@@ -66,6 +69,11 @@ final class MeshMeasurer {
             mesh.inWorld(ends), from.how(), from.loops(ends), from.distances(), List.of());
     if (shape.form() == Form.BEND) {
       return bend.between(shape, ends.get(0));
+    }
+    if (hints.straight()
+        && shape.form() == Form.STRAIGHT
+        && finder.isCurvedBetween(ends.get(0), ends.get(1))) {
+      return Parts.withProblem(shape, CURVED);
     }
     boolean untold = shape.form() == Form.UNKNOWN || shape.form() == Form.CAP;
     Shape bent = untold && areEndsTold(ends) ? bend.byWalls() : null;

@@ -339,4 +339,37 @@ class MeshTest {
     assertThat(shape.section()).isNull();
     assertThat(shape.problems()).containsExactly("#100=IFCTRIANGULATEDFACESET is not measured");
   }
+
+  /** From the origin along z to 1 m, swinging out along x and back. */
+  private static Shape curvedSegment(double swingM) {
+    MeshText mesh = new MeshText();
+    int[][] rings = new int[25][];
+    for (int i = 0; i < rings.length; i++) {
+      double turn = 2 * Math.PI * i / (rings.length - 1);
+      double slope = Math.PI * swingM * Math.sin(turn);
+      double[] across = {1 / Math.hypot(1, slope), 0, -slope / Math.hypot(1, slope)};
+      double[] centre = {swingM * (1 - Math.cos(turn)) / 2, 0, i / (rings.length - 1.0)};
+      rings[i] = mesh.ring(centre, across, Y, 0.05, 12);
+    }
+    return TinyModel.item(METRES, TinyModel.segmentWithPorts(), mesh.tube(rings).triangulated(100));
+  }
+
+  @Test
+  void segmentThatSwingsOutAndBackTellsThatItsLengthIsTheDistance() {
+    Shape curved = curvedSegment(0.3);
+    assertThat(lengthM(curved).value()).isCloseTo(1, within(1e-6));
+    assertThat(curved.problems()).singleElement().asString().contains("curved between its ends");
+    assertThat(curvedSegment(0).problems()).isEmpty();
+  }
+
+  @Test
+  void flangesAndPlatesInAPipeDoNotMakeItCurved() {
+    MeshText mesh = cylinder(0.05, 1, 24);
+    mesh.tube(
+        mesh.ring(new double[] {0, 0, 0.02}, X, Y, 0.09, 24),
+        mesh.ring(new double[] {0, 0, 0.04}, X, Y, 0.09, 24));
+    Shape shape = TinyModel.item(METRES, TinyModel.segmentWithPorts(), mesh.triangulated(100));
+    straight(shape, 0.1, 1);
+    assertThat(shape.problems()).isEmpty();
+  }
 }
