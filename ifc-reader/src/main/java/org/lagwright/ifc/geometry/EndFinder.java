@@ -193,7 +193,9 @@ final class EndFinder {
     Vec known = centroids[piece];
     Vec centroid = known == null ? Vec.ZERO : known;
     double side = outline.centre().minus(centroid).dot(normal);
-    return new Found(outline, side < 0 ? normal.times(-1) : normal, loop);
+    boolean round = outline.kind() == Outline.Kind.ROUND;
+    return new Found(
+        outline, side < 0 ? normal.times(-1) : normal, round ? OutlineFit.turning(loop) : loop);
   }
 
   /**

@@ -23,6 +23,9 @@ final class OutlineFit {
   /** Cosine of a corner that still counts as a right angle: 1.1 degrees. */
   private static final double RIGHT_ANGLE = 0.02;
 
+  /** Share of what its longer edge is seen under by which a corner of a circle turns at least. */
+  private static final double LEAST_TURN = 0.25;
+
   /** A loop that fills this much of its bounding rectangle is one with rounded corners. */
   private static final double RECTANGLE_FILL = 0.97;
 
@@ -53,7 +56,7 @@ final class OutlineFit {
     }
     Vec n = normal.unit();
     Outline found = rectangle(corners(loop), n);
-    found = found == null ? circle(loop, origin, n) : found;
+    found = found == null ? circle(turning(loop), n) : found;
     found = found == null ? oval(loop, n, normal.norm()) : found;
     return found == null || !found.isUsable() ? null : found;
   }
@@ -104,6 +107,34 @@ final class OutlineFit {
     return corners;
   }
 
+  /**
+   * The corners of a round loop. What stands in the middle of its edges, because a face beyond
+   * begins there, does not lie on the circle: there the loop turns hardly at all, while at a corner
+   * on a circle it turns by at least half of what its longer edge is seen under from the centre.
+   */
+  static List<Vec> turning(List<Vec> loop) {
+    int count = loop.size();
+    Vec[] edges = new Vec[count];
+    double[] lengthsM = new double[count];
+    double aroundM = 0;
+    for (int i = 0; i < count; i++) {
+      edges[i] = loop.get(i + 1 == count ? 0 : i + 1).minus(loop.get(i));
+      lengthsM[i] = edges[i].norm();
+      aroundM += lengthsM[i];
+    }
+    List<Vec> turning = new ArrayList<>(count);
+    for (int i = 0; i < count; i++) {
+      int before = i == 0 ? count - 1 : i - 1;
+      double longerM = Math.max(lengthsM[before], lengthsM[i]);
+      double leastRad = LEAST_TURN * 2 * Math.PI * longerM / aroundM;
+      double sine = edges[before].cross(edges[i]).norm() / (lengthsM[before] * lengthsM[i]);
+      if (!(sine < leastRad) || edges[before].dot(edges[i]) < 0) {
+        turning.add(loop.get(i));
+      }
+    }
+    return turning.size() == count ? loop : turning;
+  }
+
   private static @Nullable Outline rectangle(List<Vec> c, Vec normal) {
     if (c.size() != 4) {
       return null;
@@ -125,10 +156,11 @@ final class OutlineFit {
    * Least squares on the equation of the circle (Kasa's linear fit): exact where all points lie on
    * a circle, however unevenly they are spread.
    */
-  private static @Nullable Outline circle(List<Vec> loop, Vec origin, Vec n) {
+  private static @Nullable Outline circle(List<Vec> loop, Vec n) {
     if (loop.size() < MIN_CIRCLE_POINTS) {
       return null;
     }
+    Vec origin = Vec.mean(loop);
     Vec u = n.anyNormal();
     Vec v = n.cross(u);
     double xx = 0;

@@ -372,4 +372,34 @@ class MeshTest {
     straight(shape, 0.1, 1);
     assertThat(shape.problems()).isEmpty();
   }
+
+  /**
+   * A ring of corners and of what lies in the middle between two of them, {@code cos(pi / n)} out.
+   */
+  private static int[] ringWithMiddles(MeshText mesh, double z, double radius, int corners) {
+    int[] ring = mesh.ring(new double[] {0, 0, z}, X, Y, radius, 2 * corners);
+    for (int i = 1; i < ring.length; i += 2) {
+      mesh.points.get(ring[i])[0] *= Math.cos(Math.PI / corners);
+      mesh.points.get(ring[i])[1] *= Math.cos(Math.PI / corners);
+    }
+    return ring;
+  }
+
+  @Test
+  void cornersInTheMiddleOfEdgesDoNotMakeAPipeThinner() {
+    for (int corners : List.of(8, 12, 16)) {
+      MeshText pipe = new MeshText();
+      pipe.tube(
+          ringWithMiddles(pipe, 0, 0.05715, corners), ringWithMiddles(pipe, 2, 0.05715, corners));
+      straight(TinyModel.item(METRES, pipe.faceted(100)), 0.1143, 2);
+      MeshText reducer = new MeshText();
+      reducer.tube(
+          ringWithMiddles(reducer, 0, 0.05715, corners),
+          ringWithMiddles(reducer, 0.12, 0.03015, corners));
+      Shape shape = TinyModel.item(METRES, reducer.faceted(100));
+      assertThat(shape.form()).isEqualTo(Form.REDUCER);
+      assertThat(shape.ends().get(0).section().largestSideM()).isCloseTo(0.1143, within(1e-6));
+      assertThat(shape.ends().get(1).section().largestSideM()).isCloseTo(0.0603, within(1e-6));
+    }
+  }
 }

@@ -1,10 +1,12 @@
 package org.lagwright.ifc.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class OutlineFitTest {
@@ -77,5 +79,53 @@ class OutlineFitTest {
     assertThat(Objects.requireNonNull(OutlineFit.fit(ellipse)).kind()).isEqualTo(Outline.Kind.OVAL);
     assertThat(Objects.requireNonNull(OutlineFit.fit(flatOval)).kind())
         .isEqualTo(Outline.Kind.OVAL);
+  }
+
+  /** Corners on a circle of radius 57.15 mm, with what lies in the middle of its edges between. */
+  private static List<Vec> withMiddles(int corners, double stepM) {
+    List<Vec> loop = new ArrayList<>();
+    for (int i = 0; i < 2 * corners; i++) {
+      double turn = Math.PI * i / corners;
+      double outM = 0.05715 * (i % 2 == 0 ? 1 : Math.cos(Math.PI / corners));
+      loop.add(at(rounded(outM * Math.cos(turn), stepM), rounded(outM * Math.sin(turn), stepM)));
+    }
+    return loop;
+  }
+
+  private static double rounded(double figure, double stepM) {
+    return stepM == 0 ? figure : Math.rint(figure / stepM) * stepM;
+  }
+
+  @Test
+  void whatLiesInTheMiddleOfItsEdgesDoesNotMakeACircleSmaller() {
+    for (int corners : List.of(8, 12, 16, 24, 36)) {
+      List<Vec> loop = withMiddles(corners, 0);
+      assertThat(OutlineFit.turning(loop)).hasSize(corners);
+      assertThat(radiusM(loop)).isCloseTo(0.05715, within(1e-9));
+    }
+    for (int corners : List.of(8, 12, 16)) {
+      List<Vec> loop = withMiddles(corners, 1e-4);
+      assertThat(OutlineFit.turning(loop)).hasSize(corners);
+      assertThat(radiusM(loop)).isCloseTo(0.05715, within(5e-5));
+    }
+  }
+
+  private static double radiusM(List<Vec> loop) {
+    Outline outline = Objects.requireNonNull(OutlineFit.fit(loop));
+    assertThat(outline.kind()).isEqualTo(Outline.Kind.ROUND);
+    return outline.radiusM();
+  }
+
+  /** A corner may lie near the next one, as where a circle is closed or two arcs meet. */
+  @Test
+  void everyCornerOnACircleIsOneHoweverNearTheNext() {
+    Random random = new Random(20_261_127);
+    for (int tries = 0; tries < 100; tries++) {
+      List<Vec> loop = new ArrayList<>();
+      for (double turn = 0.1; turn < 2 * Math.PI; turn += 0.01 + 0.9 * random.nextDouble()) {
+        loop.add(at(Math.cos(turn), Math.sin(turn)));
+      }
+      assertThat(OutlineFit.turning(loop)).isSameAs(loop);
+    }
   }
 }
