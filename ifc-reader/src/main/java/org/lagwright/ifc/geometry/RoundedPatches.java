@@ -16,6 +16,11 @@ final class RoundedPatches {
   /** Corners lie this many steps off a plane, which itself is drawn through rounded ones. */
   private static final double STEPS_OFF = 2;
 
+  /**
+   * Root of their mean square; what is rounded to a step lies off by {@code 1 / sqrt(12)} of it.
+   */
+  private static final double MEAN_STEPS_OFF = 0.5;
+
   /** Cosine of 45 degrees: more is a side, however low. */
   private static final double TILT = 0.7;
 
@@ -77,39 +82,78 @@ final class RoundedPatches {
   /** Faces with the plane through them. */
   private final class Grown {
     private final List<Integer> faces = new ArrayList<>();
+    private final Vec from;
+    private final PlaneFit corners;
     private Vec areaNormal = Vec.ZERO;
     private Vec moment = Vec.ZERO;
     private double areaM2;
+    private double reachM;
+
+    Grown(int first) {
+      this.from = corners(first).get(0);
+      this.corners = new PlaneFit(from, topology.normal(first));
+    }
 
     void add(int face) {
       double faceM2 = topology.area(face);
       Vec own = topology.normal(face).times(faceM2);
       areaNormal = own.dot(areaNormal) < 0 ? areaNormal.minus(own) : areaNormal.plus(own);
-      Vec middle = Vec.mean(mesh.points(mesh.faces().get(face).loops().get(0)));
-      moment = moment.plus(middle.times(faceM2));
+      List<Vec> loop = corners(face);
+      moment = moment.plus(Vec.mean(loop).times(faceM2));
       areaM2 += faceM2;
       faces.add(face);
+      for (Vec corner : loop) {
+        corners.add(corner);
+        reachM = Math.max(reachM, corner.distanceTo(from));
+      }
     }
 
     boolean holds(List<Integer> others) {
       Vec normal = areaNormal.unit();
       Vec middle = moment.times(1 / areaM2);
+      double narrowM = areaM2 / reachM;
+      boolean within = true;
       for (int face : others) {
         if (Math.abs(topology.normal(face).dot(normal)) < TILT) {
           return false;
         }
         for (int corner : mesh.faces().get(face).loops().get(0)) {
-          if (Math.abs(mesh.vertices().get(corner).minus(middle).dot(normal)) > offM) {
+          Vec away = mesh.vertices().get(corner).minus(middle);
+          double awayM = Math.abs(away.dot(normal));
+          within &= awayM <= offM;
+          if (awayM > offM * (1 + away.norm() / narrowM)) {
             return false;
           }
         }
       }
-      return true;
+      return within || isPlaneWith(others);
+    }
+
+    /** Narrow faces, as those of a ring, lean too much to tell the plane, but their corners do. */
+    private boolean isPlaneWith(List<Integer> others) {
+      for (int face : others) {
+        for (Vec corner : corners(face)) {
+          corners.add(corner);
+        }
+      }
+      PlaneFit.Fitted plane = corners.plane();
+      boolean holds = plane.meanOffM() < MEAN_STEPS_OFF * mesh.stepM();
+      for (int face : others) {
+        for (Vec corner : corners(face)) {
+          holds &= plane.offM(corner) <= offM;
+          corners.remove(corner);
+        }
+      }
+      return holds;
+    }
+
+    private List<Vec> corners(int face) {
+      return mesh.points(mesh.faces().get(face).loops().get(0));
     }
   }
 
   private void grow(List<Integer> first) {
-    Grown grown = new Grown();
+    Grown grown = new Grown(first.get(0));
     for (int face : first) {
       grown.add(face);
     }

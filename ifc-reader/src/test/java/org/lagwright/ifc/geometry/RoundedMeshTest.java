@@ -24,13 +24,17 @@ class RoundedMeshTest {
   private static final double[] SLANT = {1 / Math.sqrt(14), 2 / Math.sqrt(14), 3 / Math.sqrt(14)};
 
   private static Shape measured(MeshText mesh, double stepM) {
-    mesh.placed(SLANT, 0.7, new double[] {0.1234567, 0.2345678, 0.3456789});
+    return TinyModel.item(TinyModel.METRES, rounded(mesh, 0.7, stepM).triangulated(100));
+  }
+
+  private static MeshText rounded(MeshText mesh, double turnRad, double stepM) {
+    mesh.placed(SLANT, turnRad, new double[] {0.1234567, 0.2345678, 0.3456789});
     for (double[] point : mesh.points) {
       for (int i = 0; i < 3; i++) {
         point[i] = Math.rint(point[i] / stepM) * stepM;
       }
     }
-    return TinyModel.item(TinyModel.METRES, mesh.triangulated(100));
+    return mesh;
   }
 
   /** Round rings about the z axis. */
@@ -86,5 +90,37 @@ class RoundedMeshTest {
     assertThat(rounding.stepM()).isCloseTo(1e-5, within(1e-12));
     rounding.note(List.of(new Vec(1 / 3.0, 0, 0)), 0.001, 1);
     assertThat(rounding.stepM()).isZero();
+  }
+
+  /** Facets of the ring at its ends are as narrow as its wall, so a step tilts them by degrees. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.042,0.0035,0.06,8,1e-4",
+    "0.042,0.0035,0.06,16,1e-4",
+    "0.07,0.005,0.08,8,1e-4",
+    "0.028,0.0015,0.03,12,1e-5",
+    "0.5,0.003,0.2,24,1e-4"
+  })
+  void sleeveOfAThinWallKeepsBothEnds(
+      double diameterM, double wallM, double lengthM, int corners, double stepM) {
+    for (double turnRad : new double[] {0.7, 1.3, 2.2}) {
+      MeshText sleeve = rounded(sleeve(diameterM, wallM, lengthM, corners), turnRad, stepM);
+      for (String body : List.of(sleeve.triangulated(100), sleeve.faceted(100))) {
+        Shape shape = TinyModel.item(TinyModel.METRES, body);
+        assertThat(shape.form()).isEqualTo(Form.STRAIGHT);
+        assertThat(section(shape).value().largestSideM()).isCloseTo(diameterM, within(stepM));
+        assertThat(lengthM(shape).value()).isCloseTo(lengthM, within(2 * stepM));
+      }
+    }
+  }
+
+  private static MeshText sleeve(double diameterM, double wallM, double lengthM, int corners) {
+    MeshText mesh = new MeshText();
+    int[] outside = ring(mesh, 0, diameterM / 2, corners);
+    int[] farOutside = ring(mesh, lengthM, diameterM / 2, corners);
+    int[] bore = ring(mesh, 0, diameterM / 2 - wallM, corners);
+    int[] farBore = ring(mesh, lengthM, diameterM / 2 - wallM, corners);
+    mesh.wall(outside, farOutside).wall(bore, farBore).wall(outside, bore);
+    return mesh.wall(farOutside, farBore);
   }
 }
