@@ -143,7 +143,7 @@ final class Solids {
     How how = meshed ? How.MESH : How.SOLID;
     String what = "body of " + items.size() + " items";
     Shape whole = measure(mesh, items.get(0).record().id(), what, hints, how);
-    if (whole.form() == Form.BEND && largest.form() == Form.BEND) {
+    if (whole.form() == Form.BEND && TangentBend.turnsLike(largest, whole.ends())) {
       return TangentBend.of(largest, whole.ends());
     }
     return whole.form() == Form.UNKNOWN ? Parts.withProblem(largest, note) : whole;

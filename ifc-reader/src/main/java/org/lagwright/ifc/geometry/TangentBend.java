@@ -19,6 +19,19 @@ final class TangentBend {
   private TangentBend() {}
 
   /**
+   * True if an item is a bend whose ends look the same ways as those of the whole; if not, it is
+   * only a part of the bend that the whole makes.
+   */
+  static boolean turnsLike(Shape item, List<ShapeEnd> ends) {
+    for (ShapeEnd end : ends) {
+      if (onAxisOf(end, item.ends()) == null) {
+        return false;
+      }
+    }
+    return item.form() == Form.BEND;
+  }
+
+  /**
    * @param ends of the whole
    */
   static Shape of(Shape bent, List<ShapeEnd> ends) {

@@ -83,6 +83,26 @@ class BendChainTest {
     assertThat(bendRadiusM(shape).value()).isCloseTo(0.2, within(1e-4));
   }
 
+  /** One step of 7.5 degrees, and three: the larger piece alone turns by 22.5. */
+  @Test
+  void bendOfTwoUnequalMeshesTurnsAsFarAsBoth() {
+    double step = Math.toRadians(7.5);
+    double[] at = {0.2 * Math.sin(step), 0.2 * (1 - Math.cos(step)), 0};
+    MeshText first = new MeshText().bend(0.1, 0.2, step, 16, 1);
+    MeshText second =
+        new MeshText().bend(0.1, 0.2, 3 * step, 16, 3).placed(new double[] {0, 0, 1}, step, at);
+    Shape shape =
+        TinyModel.measure(
+            TinyModel.body(
+                TinyModel.AT_ORIGIN, "#100,#5000", first.faceted(100) + second.faceted(5000)),
+            TinyModel.METRES,
+            ShapeHints.NONE);
+    assertThat(shape.form()).isEqualTo(Form.BEND);
+    assertThat(angleDeg(shape).value()).isCloseTo(30, within(0.01));
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.2, within(1e-4));
+    assertThat(lengthM(shape).value()).isCloseTo(0.2 * Math.PI / 6, within(1e-4));
+  }
+
   @Test
   void pipeWithACornerIsAsLongAsItsLegs() {
     Shape shape =
