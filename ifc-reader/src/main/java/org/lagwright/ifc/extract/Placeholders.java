@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.PropertyNames.Role;
@@ -140,14 +141,29 @@ final class Placeholders {
       Double drawnM = drawn(role, draft);
       Double number = property.number();
       if (drawnM != null && number != null) {
-        Name name = name(property);
-        Sightings seen = byName.get(name);
-        if (seen == null) {
-          seen = new Sightings(property, drawnM);
-          byName.put(name, seen);
+        add(property, drawnM, agree(role, number, drawnM), byName);
+      } else if (number != null && role == Role.OUTSIDE_DIAMETER) {
+        Double nominalM = statedNominal(draft);
+        if (nominalM != null) {
+          add(property, nominalM, isOutsideOf(number, nominalM), byName);
         }
-        seen.add(property, drawnM, agree(role, number, drawnM));
+      } else if (number != null && role == Role.LENGTH && !property.quantity()) {
+        Double lengthM = quantityOfLength(draft);
+        if (lengthM != null) {
+          add(property, lengthM, sameLength(number, lengthM), byName);
+        }
       }
+    }
+
+    private static void add(
+        Property property, double otherM, boolean agrees, Map<Name, Sightings> byName) {
+      Name name = name(property);
+      Sightings seen = byName.get(name);
+      if (seen == null) {
+        seen = new Sightings(property, otherM);
+        byName.put(name, seen);
+      }
+      seen.add(property, otherM, agrees);
     }
 
     /** Adds what was seen on the elements that follow. */
@@ -195,6 +211,35 @@ final class Placeholders {
 
   private static @Nullable Double drawnAngle(Draft draft) {
     return draft.shape().angleDeg() == null ? null : draft.shape().angleDeg().value();
+  }
+
+  /** Where no diameter is drawn, the nominal size of a pipe tells whether the outside may be so. */
+  private static @Nullable Double statedNominal(Draft draft) {
+    List<Property> nominals =
+        draft.isDuct() ? List.of() : PropertyNames.listOf(draft.properties(), Role.NOMINAL);
+    for (Property p : nominals) {
+      Optional<Double> mm = NominalSizes.figureMm(p);
+      if (mm.isPresent()) {
+        return mm.get() / 1000;
+      }
+    }
+    return null;
+  }
+
+  /** Where no length is drawn, what the quantities of the piece itself say. */
+  private static @Nullable Double quantityOfLength(Draft draft) {
+    for (Property p : PropertyNames.listOf(draft.properties(), Role.LENGTH)) {
+      if (p.quantity() && p.number() != null && p.number() > 0) {
+        return p.number();
+      }
+    }
+    return null;
+  }
+
+  /** An outside diameter may come in metres or as a bare number of millimetres. */
+  private static boolean isOutsideOf(double property, double nominalM) {
+    double outsideM = property < 5 ? property : property / 1000;
+    return PipeSizes.mayBe((int) Math.round(nominalM * 1000), outsideM);
   }
 
   /** A bore may come in metres or as a bare number of millimetres. */
