@@ -92,17 +92,20 @@ final class StatedSections {
   /** Outside diameters that are stated as such, or follow from bore and wall. */
   List<Stated> outsides(Draft draft) {
     List<Stated> stated = new ArrayList<>();
+    List<Stated> narrow = new ArrayList<>(0);
     Optional<Stated> byBore = byBore(draft);
     for (Property p :
         PropertyNames.listOf(draft.properties(), PropertyNames.Role.OUTSIDE_DIAMETER)) {
       Optional<Double> diameterM = diameterM(p);
       if (diameterM.isPresent()) {
-        stated.add(outside(draft, p, diameterM.get(), byBore));
+        boolean last = byBore.isPresent() && isInBore(draft, diameterM.get(), byBore.get());
+        (last ? narrow : stated).add(outside(draft, p, diameterM.get(), byBore));
       }
     }
     if (byBore.isPresent()) {
       stated.add(byBore.get());
     }
+    stated.addAll(narrow);
     if (!draft.isDuct()) {
       for (SizeTexts.Text text : SizeTexts.of(draft)) {
         Optional<Double> outsideM = Sizes.outsideDiameterAndWall(text.value());
@@ -112,6 +115,18 @@ final class StatedSections {
       }
     }
     return stated;
+  }
+
+  /** True for an outside narrower than the stated bore, which with its walls makes a known pipe. */
+  private boolean isInBore(Draft draft, double diameterM, Stated byBore) {
+    return diameterM < boreM(draft) - SAME_DIAMETER_M
+        && PipeSizes.isOutsideDiameter(byBore.section.largestSideM());
+  }
+
+  /** The stated bore; 0 if there is none. */
+  private double boreM(Draft draft) {
+    Optional<Property> inside = first(draft, PropertyNames.Role.INSIDE_DIAMETER);
+    return inside.isPresent() ? sizeM(inside.get()).orElse(0.0) : 0;
   }
 
   private Stated outside(Draft draft, Property p, double diameterM, Optional<Stated> byBore) {
@@ -134,11 +149,11 @@ final class StatedSections {
   }
 
   /**
-   * Some exporters draw the nominal size (22 mm drawn as 20): a stated outside diameter that is in
-   * a pipe table wins over a drawn one that is in none, or that is the nominal size of the stated
-   * one, unless bore and wall say otherwise.
+   * Some exporters draw the nominal size (22 mm drawn as 20) or the bore: a stated outside diameter
+   * that is in a pipe table wins over a drawn one that is in none, or that is the nominal size or
+   * the stated bore of the stated one, unless bore and wall say otherwise.
    */
-  private static Stated outside(
+  private Stated outside(
       Draft draft, double diameterM, How how, Evidence evidence, Optional<Stated> byBore) {
     boolean contradicted =
         byBore.isPresent() && !same(byBore.get().section.largestSideM(), diameterM);
@@ -149,7 +164,9 @@ final class StatedSections {
             && drawnM.isPresent()
             && (byBore.isPresent()
                 || !PipeSizes.isOutsideDiameter(drawnM.get())
-                || PipeSizes.isNominalOf(drawnM.get(), diameterM));
+                || PipeSizes.isNominalOf(drawnM.get(), diameterM)
+                || (diameterM > drawnM.get() + SAME_DIAMETER_M
+                    && same(drawnM.get(), boreM(draft))));
     return new Stated(new Section.Round(diameterM), how, evidence, null, false, beatsBody);
   }
 

@@ -77,6 +77,53 @@ class SizePatternTest {
     assertThat(codes(model)).containsExactly("SECTION_CONFLICT");
   }
 
+  /** 16.1 mm is near enough to a copper tube of 16 mm to be an outside diameter by itself. */
+  @Test
+  void statedDiameterWinsOverABodyDrawnWithTheStatedBore() {
+    MepModel model =
+        read(
+            PIPE
+                + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,8.05)")
+                + properties("OuterDiameter", mm(21.3), "InnerDiameter", mm(16.1)));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(21.3);
+    assertThat(codes(model)).containsExactly("SECTION_CONFLICT");
+  }
+
+  @Test
+  void statedDiameterNarrowerThanTheBoreLosesAgainstBoreAndWall() {
+    MepModel model =
+        read(
+            BARE.formatted("Pipe")
+                + properties(
+                    "OuterDiameter",
+                    mm(50.0),
+                    "InnerDiameter",
+                    mm(54.5),
+                    "WallThickness",
+                    mm(2.9)));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(60.3);
+    assertThat(codes(model)).containsExactly("SECTION_CONFLICT", "NO_GEOMETRY");
+  }
+
+  /** No table has 500 + 2 x 2.9 mm, so the bore is what is wrong. */
+  @Test
+  void boreThatMakesNoKnownPipeLosesAgainstTheStatedDiameter() {
+    MepElement pipe =
+        first(
+            BARE.formatted("Pipe")
+                + properties(
+                    "OuterDiameter",
+                    mm(60.3),
+                    "InnerDiameter",
+                    mm(500.0),
+                    "WallThickness",
+                    mm(2.9)));
+
+    assertThat(diameterMm(pipe)).isEqualTo(60.3);
+  }
+
   @Test
   void boreAndWallGiveTheOutsideOfAPipeWithoutBody() {
     MepElement pipe =
