@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -82,6 +83,19 @@ final class DrawnInsulation {
     return byProperty.isPresent() || isSaid(drawn.value(), stated, nominals)
         ? byProperty
         : byRest(draft, drawn.value(), stated, dn, toleranceM);
+  }
+
+  /**
+   * Takes the insulation off a stated outside of a pipe that is not drawn: no pipe of its nominal
+   * size is as wide, but one of the tables with twice the stated thickness is.
+   *
+   * @param nominals nominal sizes that properties and names state
+   */
+  Optional<Bare> underStated(Draft draft, Section outside, List<Nominal> nominals) {
+    boolean contradicted = !nominals.isEmpty() && !nominals.get(0).mayBe(outside);
+    return contradicted && !draft.isDuct()
+        ? byProperty(draft, outside, List.of(), nominals.get(0).dn(), TABLE_TOLERANCE_M)
+        : Optional.empty();
   }
 
   /** True if something states the size as it is drawn: then what states another one is wrong. */
@@ -240,6 +254,17 @@ final class DrawnInsulation {
     return section instanceof Section.Round round
         && PipeSizes.isOutsideDiameter(round.outsideDiameterM())
         && (dn == 0 || PipeSizes.mayBe(dn, round.outsideDiameterM()));
+  }
+
+  /** Puts the bare size before the stated one, which stays as one that contradicts. */
+  static void applyStated(Section outside, Bare bare, Options<Section> options) {
+    Property thickness = Objects.requireNonNull(bare.stated);
+    Evidence evidence =
+        new Evidence(
+            thickness.step(),
+            "stated outside - 2 x " + bare.from,
+            Sizes.inWords(outside) + " - 2 x " + Sizes.millimetres(bare.thicknessM));
+    options.prefer(bare.section, How.PROPERTY, evidence);
   }
 
   /** Puts the bare size first, rules out the drawn one and notes what was done. */

@@ -59,6 +59,19 @@ final class SegmentSections {
       if (bare.isPresent()) {
         DrawnInsulation.apply(draft, drawn, bare.get(), options);
       }
+    } else {
+      takeInsulationOffStated(draft, nominals, options);
+    }
+  }
+
+  private void takeInsulationOffStated(
+      Draft draft, List<Nominal> nominals, Options<Section> options) {
+    Section outside = options.leading();
+    if (outside != null) {
+      Optional<DrawnInsulation.Bare> bare = drawnInsulation.underStated(draft, outside, nominals);
+      if (bare.isPresent()) {
+        DrawnInsulation.applyStated(outside, bare.get(), options);
+      }
     }
   }
 

@@ -124,6 +124,26 @@ class SizePatternTest {
     assertThat(diameterMm(pipe)).isEqualTo(60.3);
   }
 
+  /** 60.3 + 2 x 30; a DN 100 may well be 120.3 mm wide. */
+  @ParameterizedTest
+  @CsvSource({"50.,60.3", "100.,120.3"})
+  void statedDiameterThatHoldsTheInsulationOfANominalSizeIsTakenWithoutIt(
+      double nominalMm, double bareMm) {
+    MepElement pipe =
+        first(
+            BARE.formatted("Pipe")
+                + properties(
+                    "OuterDiameter",
+                    mm(120.3),
+                    "NominalDiameter",
+                    mm(nominalMm),
+                    "Insulation Thickness",
+                    mm(30.0)));
+
+    assertThat(diameterMm(pipe)).isEqualTo(bareMm);
+    assertThat(Objects.requireNonNull(pipe.existingInsulation()).thicknessM()).isEqualTo(0.03);
+  }
+
   @Test
   void boreAndWallGiveTheOutsideOfAPipeWithoutBody() {
     MepElement pipe =
