@@ -60,6 +60,8 @@ final class PropertyNames {
 
   private static final double THICKEST_WALL_M = 0.2;
 
+  private static final double MILLIMETRE_M = 0.001;
+
   private static final LatePattern WRITTEN =
       new LatePattern("([+-]?\\d+(?:[.,]\\d*)?)\\s*(" + Sizes.UNIT + ")?");
   private static final LatePattern UNIT_IN_BRACKETS =
@@ -124,6 +126,9 @@ final class PropertyNames {
           | bit(Role.INSULATION_THICKNESS)
           | bit(Role.LINING_THICKNESS)
           | bit(Role.COVERING_THICKNESS);
+
+  private static final int DIAMETERS =
+      bit(Role.OUTSIDE_DIAMETER) | bit(Role.INSIDE_DIAMETER) | bit(Role.DIAMETER);
 
   /** A role as a bit of {@link #roles}. */
   static int bit(Role role) {
@@ -223,6 +228,43 @@ final class PropertyNames {
     return ShapeMeasurer.isPossible(lengthM) ? Optional.of(lengthM) : Optional.empty();
   }
 
+  /**
+   * A length as in {@link #lengthM}. A bare figure is in millimetres where that of a diameter in
+   * the same set must be.
+   */
+  static Optional<Double> lengthBesideM(
+      Property property, List<Property> beside, double lengthUnitM) {
+    Optional<Double> lengthM = lengthM(property, lengthUnitM);
+    boolean millimetres =
+        lengthM.isPresent()
+            && lengthUnitM > MILLIMETRE_M
+            && isBare(property)
+            && isInMillimetres(property.set(), beside, lengthUnitM);
+    return millimetres ? Optional.of(lengthM.get() * MILLIMETRE_M / lengthUnitM) : lengthM;
+  }
+
+  /** True if a bare diameter in a set is too large for the unit of the file. */
+  private static boolean isInMillimetres(String set, List<Property> properties, double unitM) {
+    for (Property p : properties) {
+      if (p.set().equals(set) && (roles(p.name()) & DIAMETERS) != 0 && isBare(p)) {
+        Optional<Double> asWrittenM = lengthM(p, unitM);
+        if (asWrittenM.isPresent()
+            && asWrittenM.get() > LARGEST_DIAMETER_M
+            && diameterM(p, unitM).isPresent()) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** True for a figure whose unit is not said: not by its type, its name, or behind it. */
+  static boolean isBare(Property property) {
+    return !isTyped(property)
+        && unitOf(property.name()) == null
+        && (property.number() != null || Double.isFinite(leadingNumber(property.text())));
+  }
+
   /** A length as in {@link #lengthM} that may be zero or less; NaN if it is no figure. */
   static double offsetM(Property property, double lengthUnitM) {
     Double number = property.number();
@@ -272,7 +314,7 @@ final class PropertyNames {
       return lengthM;
     }
     boolean unitIsSaid = isTyped(property) || unitOf(property.name()) != null;
-    double asMm = lengthM.get() * 0.001 / lengthUnitM;
+    double asMm = lengthM.get() * MILLIMETRE_M / lengthUnitM;
     return unitIsSaid || asMm > largestM ? Optional.empty() : Optional.of(asMm);
   }
 

@@ -11,6 +11,13 @@ import org.lagwright.ifc.model.Section;
 /** Lengths that properties and quantities state, as candidates beside what is drawn. */
 final class StatedLengths {
 
+  private static final String SIDE = "equals a side of the section";
+
+  /** Nothing shorter is cut, and nothing in a building is as long in one piece. */
+  private static final double SHORTEST_PIECE_M = 0.01;
+
+  private static final double LONGEST_PIECE_M = 1000;
+
   private final Placeholders placeholders;
   private final double lengthUnitM;
 
@@ -20,23 +27,45 @@ final class StatedLengths {
   }
 
   void addTo(Options<Double> options, Draft draft) {
+    boolean alone = draft.isSegment() && options.leading() == null;
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.LENGTH)) {
-      Optional<Double> lengthM = PropertyNames.lengthM(p, lengthUnitM);
+      Optional<Double> lengthM = PropertyNames.lengthBesideM(p, draft.properties(), lengthUnitM);
       if (lengthM.isPresent()) {
-        add(options, p, lengthM.get(), draft);
+        add(options, p, lengthM.get(), alone, draft);
       }
     }
   }
 
-  private void add(Options<Double> options, Property p, double lengthM, Draft draft) {
+  /**
+   * @param alone true if nothing is drawn that could contradict it
+   */
+  private void add(
+      Options<Double> options, Property p, double lengthM, boolean alone, Draft draft) {
     How how = p.quantity() ? How.QUANTITY_SET : How.PROPERTY;
     if (placeholders.contains(p)) {
       options.rule(lengthM, how, p.evidence(), "placeholder");
-    } else if (isSideOfSection(draft, lengthM)) {
-      options.rule(lengthM, how, p.evidence(), "equals a side of the section");
+    } else if (isSideOfSection(draft, lengthM) || (alone && isDiameter(draft, lengthM))) {
+      options.rule(lengthM, how, p.evidence(), SIDE);
+    } else if (alone && PropertyNames.isBare(p) && !mayBePiece(lengthM)) {
+      options.rule(lengthM, how, p.evidence(), "its unit is not said, and no piece is so long");
     } else {
       options.add(lengthM, how, p.evidence());
     }
+  }
+
+  private static boolean mayBePiece(double lengthM) {
+    return lengthM >= SHORTEST_PIECE_M && lengthM <= LONGEST_PIECE_M;
+  }
+
+  /**
+   * Some write the outside diameter as the length; of ducts pieces are as long as they are wide.
+   */
+  private static boolean isDiameter(Draft draft, double lengthM) {
+    Measured<Section> section = draft.isDuct() ? null : draft.section();
+    return section != null
+        && (section.how() == How.PROPERTY || section.how() == How.QUANTITY_SET)
+        && section.value() instanceof Section.Round round
+        && Sizes.sameLength(round.outsideDiameterM(), lengthM);
   }
 
   /** The two offsets of a transition across its axis, taken together. */

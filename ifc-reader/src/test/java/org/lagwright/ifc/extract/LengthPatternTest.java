@@ -3,10 +3,13 @@ package org.lagwright.ifc.extract;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.body;
+import static org.lagwright.ifc.extract.InlineModel.element;
 import static org.lagwright.ifc.extract.InlineModel.first;
 import static org.lagwright.ifc.extract.InlineModel.properties;
+import static org.lagwright.ifc.extract.InlineModel.read;
 import static org.lagwright.ifc.extract.InlineModel.value;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.Form;
@@ -17,6 +20,7 @@ import org.lagwright.ifc.model.MepElement;
 class LengthPatternTest {
 
   private static final String PIPE = "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,$,$,$,$);\n";
+  private static final String METRES = InlineModel.MILLIMETRES.replace(".MILLI.", "$");
   private static final String BEND = "#1=IFCPIPEFITTING('1',$,'Bogen',$,$,$,$,$,.BEND.);\n";
 
   @ParameterizedTest
@@ -91,5 +95,57 @@ class LengthPatternTest {
                           assertThat(c.how()).isEqualTo(How.PROPERTY);
                           assertThat(c.why()).isEqualTo(why);
                         }));
+  }
+
+  /** 21.3 cannot be metres, so the length beside it is not in metres either. */
+  @Test
+  void bareLengthIsInMillimetresWhereABareDiameterBesideItMustBe() {
+    MepElement pipe =
+        element(
+            read(
+                "IFC4",
+                METRES
+                    + PIPE
+                    + properties("OuterDiameter", "IFCREAL(21.3)", "Length", "IFCREAL(1500.)")),
+            1);
+
+    assertThat(value(pipe.lengthM())).isCloseTo(1.5, within(1e-9));
+  }
+
+  @Test
+  void bareLengthStaysInTheUnitOfTheFileWhereTheDiameterIsInIt() {
+    MepElement pipe =
+        element(
+            read(
+                "IFC4",
+                METRES
+                    + PIPE
+                    + properties("OuterDiameter", "IFCREAL(0.0213)", "Length", "IFCREAL(150.)")),
+            1);
+
+    assertThat(value(pipe.lengthM())).isCloseTo(150, within(1e-9));
+  }
+
+  /** 1.5 mm in a file in millimetres is meant to be metres, or not; the typed one says so. */
+  @ParameterizedTest
+  @CsvSource({"IFCREAL(1.5),", "IFCTEXT('1.5'),", "IFCLENGTHMEASURE(1.5),0.0015"})
+  void bareFigureThatNoPieceIsSoLongIsNoLength(String written, Double lengthM) {
+    MepElement pipe =
+        first(PIPE + properties("OuterDiameter", "IFCLENGTHMEASURE(60.3)", "L\\X\\E4nge", written));
+
+    assertThat(pipe.lengthM() == null ? null : value(pipe.lengthM())).isEqualTo(lengthM);
+  }
+
+  /** Pieces of ducts are often as long as they are wide. */
+  @ParameterizedTest
+  @CsvSource({"IFCPIPESEGMENT,", "IFCDUCTSEGMENT,0.25"})
+  void outsideDiameterOfAPipeWithoutBodyIsNotItsLength(String keyword, Double lengthM) {
+    MepElement piece =
+        first(
+            PIPE.replace("IFCPIPESEGMENT", keyword)
+                + properties(
+                    "OuterDiameter", "IFCLENGTHMEASURE(250.)", "Length", "IFCLENGTHMEASURE(250.)"));
+
+    assertThat(piece.lengthM() == null ? null : value(piece.lengthM())).isEqualTo(lengthM);
   }
 }
