@@ -64,10 +64,13 @@ final class BendMeasurer {
 
   /**
    * Angles typed as angles are in radians by now; bare numbers are degrees in every file we met,
-   * unless a figure that small is an angle of the trade in radians.
+   * unless a figure that small is an angle of the trade in radians. Texts may have their sign.
    */
   private static Optional<Double> degrees(Property p) {
     Double number = p.number();
+    if (number == null && Double.isNaN(PropertyNames.leadingNumber(p.text()))) {
+      return Sizes.angleDeg(p.text());
+    }
     boolean typed = p.measure() != null && p.measure().contains("PLANEANGLE");
     double deg = number == null ? PropertyNames.leadingNumber(p.text()) : number;
     if (number != null && typed) {

@@ -59,6 +59,8 @@ class LengthPatternTest {
   @CsvSource({
     "Winkel,IFCREAL(90.)",
     "Winkel,IFCTEXT('90')",
+    "Winkel,IFCTEXT('90\\X\\B0')",
+    "BendAngle,IFCLABEL('90 deg')",
     "BendAngle,IFCPLANEANGLEMEASURE(1.5707963267948966)"
   })
   void angleOfABendIsReadInDegreesAndRadians(String name, String written) {
