@@ -21,6 +21,9 @@ final class Thicknesses {
   /** A bare figure in a file in feet that makes more than this may as well be inches. */
   private static final double MOST_BARE_FEET_M = 0.1;
 
+  /** One in a file in inches that makes more than this may as well be millimetres. */
+  private static final double MOST_BARE_INCHES_M = 0.25;
+
   /** From here on a figure stands for nothing, such as 1E30. Less may be millimetres as metres. */
   private static final double SENTINEL_M = 1000;
 
@@ -126,29 +129,39 @@ final class Thicknesses {
   /** The first thickness that insulation can have. */
   static Optional<Property> firstPossible(List<Property> stated, double lengthUnitM) {
     for (Property p : stated) {
-      if (isPossible(metres(p, lengthUnitM)) && !mayBeInches(p, lengthUnitM)) {
+      if (isPossible(metres(p, lengthUnitM)) && !mayBeOtherUnit(p, lengthUnitM)) {
         return Optional.of(p);
       }
     }
     return Optional.empty();
   }
 
-  /** A foot of insulation is as unlikely as an inch is usual. */
-  private static boolean mayBeInches(Property p, double lengthUnitM) {
+  /**
+   * A foot of insulation is as unlikely as an inch is usual, and ten inches of it are as unlikely
+   * as ten millimetres are usual.
+   */
+  private static boolean mayBeOtherUnit(Property p, double lengthUnitM) {
+    if (!InchSizes.isUnit(lengthUnitM)) {
+      return false;
+    }
     boolean feet = Math.abs(lengthUnitM - InchSizes.METRES_PER_FOOT) < NOTHING_M;
-    double asWrittenM = feet ? PropertyNames.offsetM(p, lengthUnitM) : 0;
-    boolean bare = feet && asWrittenM != PropertyNames.offsetM(p, 1);
-    return bare && asWrittenM > MOST_BARE_FEET_M && asWrittenM < IMPOSSIBLE_M;
+    double asWrittenM = PropertyNames.offsetM(p, lengthUnitM);
+    boolean bare = asWrittenM != PropertyNames.offsetM(p, 1);
+    return bare
+        && asWrittenM > (feet ? MOST_BARE_FEET_M : MOST_BARE_INCHES_M)
+        && asWrittenM < IMPOSSIBLE_M;
   }
 
   /**
    * The figure in metres, 0 if it is none. Bare numbers too large to be metres are millimetres; of
-   * a text with more words the only figure counts, if it has a unit.
+   * a text with more words the only figure counts, if it has a unit, or the only one in
+   * millimetres.
    */
   static double metres(Property property, double lengthUnitM) {
     double asWritten = PropertyNames.lengthM(property, lengthUnitM).orElse(0.0);
     if (asWritten == 0 && property.number() == null) {
-      return FigureCursor.onlyM(property.text());
+      double onlyM = FigureCursor.onlyM(property.text());
+      return onlyM > 0 ? onlyM : WordedThickness.metres(property.text()).orElse(0.0);
     }
     boolean typed = property.measure() != null && property.measure().contains("LENGTHMEASURE");
     return asWritten < IMPOSSIBLE_M || typed ? asWritten : asWritten * 0.001 / lengthUnitM;

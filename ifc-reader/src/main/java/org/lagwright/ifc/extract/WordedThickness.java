@@ -19,16 +19,21 @@ final class WordedThickness {
 
   private static final String BETWEEN_WORDS = " -:,(";
 
+  private static final double CENTIMETRE_M = 0.01;
+
+  /** More of them are the length or the breadth of a piece. */
+  private static final double MOST_CENTIMETRES_M = 0.1;
+
   private WordedThickness() {}
 
   /**
-   * The one figure in millimetres or inches, in metres; empty if there are more, or if it may be a
-   * size.
+   * The one figure in millimetres, centimetres or inches, in metres; empty if there are more, or if
+   * it may be a size.
    */
   static Optional<Double> metres(String text) {
     Matcher found = MILLIMETRES.matcher(text);
     if (!found.find()) {
-      return inches(text);
+      return inOtherUnit(text);
     }
     if (isOfASize(text.substring(0, found.start()))) {
       return Optional.empty();
@@ -39,15 +44,20 @@ final class WordedThickness {
         : Optional.of(thicknessM);
   }
 
-  private static Optional<Double> inches(String text) {
+  /** The only figure of a text, in inches or centimetres. */
+  private static Optional<Double> inOtherUnit(String text) {
     FigureCursor cursor = new FigureCursor(text);
     int from = cursor.next() ? cursor.at() : 0;
     FigureCursor.Figure figure = cursor.take();
     String unit = figure == null ? null : figure.unit();
-    if (figure == null || unit == null || Sizes.unitM(unit) != InchSizes.METRES_PER_INCH) {
+    if (figure == null || unit == null) {
       return Optional.empty();
     }
     double thicknessM = figure.metres(null);
+    boolean centimetres = Sizes.unitM(unit) == CENTIMETRE_M && thicknessM <= MOST_CENTIMETRES_M;
+    if (!centimetres && Sizes.unitM(unit) != InchSizes.METRES_PER_INCH) {
+      return Optional.empty();
+    }
     boolean ofASize =
         isOfASize(text.substring(0, from)) || Words.line(wordBehind(text, cursor.at())) != null;
     return ofASize || cursor.next() || !Thicknesses.isPossible(thicknessM)
