@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Frame;
 import org.lagwright.ifc.geometry.Placements;
@@ -17,6 +18,9 @@ final class Storeys {
   /** Placements nearer than this are at one height. */
   private static final double SAME_HEIGHT_M = 0.001;
 
+  /** Of a building that stands no higher, storeys may lie as high above its ground floor. */
+  private static final double ABOVE_SEA_M = 100;
+
   private static final TreeMap<Double, Long> NO_FLOORS = new TreeMap<>();
 
   /** What lies this far below a floor still stands on it. */
@@ -26,6 +30,9 @@ final class Storeys {
   private final Relations relations;
   private final Placements placements;
   private final double lengthUnitM;
+
+  /** Whether a building states its storeys above the sea. */
+  private final Map<Long, Boolean> aboveSea = new ConcurrentHashMap<>();
 
   /** Storeys by the height of their floors, of each building and, under 0, of all. */
   private @Nullable Map<Long, TreeMap<Double, Long>> byFloor;
@@ -46,20 +53,42 @@ final class Storeys {
   /**
    * World height of a storey's floor: that of its placement. Some exporters place all storeys at
    * the height of the building and only state the elevation, which then counts from there; unless
-   * it is the height of the placement itself, stated above the sea.
+   * it is the height of the placement itself, or all are stated above the sea.
    */
   @Nullable Double floorM(IfcRecord storey) {
     Double placedM = heightM(storey);
     Double statedM = elevationM(storey);
-    IfcRecord building = file.find(buildingOf(storey.id()));
+    long buildingId = buildingOf(storey.id());
+    IfcRecord building = file.find(buildingId);
     Double baseM = building == null ? null : heightM(building);
     if (placedM == null) {
       return statedM == null ? null : statedM + (baseM == null ? 0 : baseM);
     }
     boolean unplaced = Math.abs(placedM - (baseM == null ? 0 : baseM)) < SAME_HEIGHT_M;
-    return unplaced && statedM != null && Math.abs(statedM - placedM) >= SAME_HEIGHT_M
-        ? Double.valueOf(placedM + statedM)
-        : placedM;
+    if (!unplaced || statedM == null || Math.abs(statedM - placedM) < SAME_HEIGHT_M) {
+      return placedM;
+    }
+    return baseM != null && baseM > ABOVE_SEA_M && areAboveSea(buildingId, baseM)
+        ? statedM
+        : Double.valueOf(placedM + statedM);
+  }
+
+  /**
+   * True if the elevations of all storeys of a building lie nearer to its own height than to zero,
+   * where the ground floor is otherwise.
+   */
+  private boolean areAboveSea(long building, double baseM) {
+    Boolean known = aboveSea.get(building);
+    if (known == null) {
+      known = true;
+      for (IfcRecord storey : file.all("IfcBuildingStorey")) {
+        Double statedM = elevationM(storey);
+        boolean fromBase = statedM != null && Math.abs(statedM - baseM) >= Math.abs(statedM);
+        known = known && !(fromBase && buildingOf(storey.id()) == building);
+      }
+      aboveSea.put(building, known);
+    }
+    return known;
   }
 
   /** True for buildings and, where the schema has them, for other facilities. */

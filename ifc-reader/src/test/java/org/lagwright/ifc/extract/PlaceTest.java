@@ -286,6 +286,28 @@ class PlaceTest {
     assertThat(place.heightAboveFloorM()).isCloseTo(3.5, within(1e-9));
   }
 
+  /** Floors 3.5 m above a building that stands at 400 m; the pipe's middle is at 406 m. */
+  @ParameterizedTest
+  @CsvSource({"400000.,403500.", "0.,3500.", "100.,3500."})
+  void elevationsOfStoreysThatAreNotPlacedAreAboveTheSeaOrTheBuilding(
+      String groundMm, String firstMm) {
+    Place place =
+        first(
+                pipe(0, 0, 404750)
+                    + placed(90, 0, 0, 400000)
+                    + """
+                    #70=IFCBUILDING('70',$,'House',$,$,#90,$,$,$,$,$,$);
+                    #71=IFCBUILDINGSTOREY('71',$,'Ground',$,$,#90,$,$,$,%s);
+                    #72=IFCBUILDINGSTOREY('72',$,'First',$,$,#90,$,$,$,%s);
+                    #73=IFCRELAGGREGATES('73',$,$,$,#70,(#71,#72));
+                    #75=IFCRELCONTAINEDINSPATIALSTRUCTURE('75',$,$,$,(#1),#72);
+                    """
+                        .formatted(groundMm, firstMm))
+            .place();
+
+    assertThat(place.heightAboveFloorM()).isCloseTo(2.5, within(1e-9));
+  }
+
   /** National grid coordinates in millimetres, as public files have them. */
   @Test
   void falseOriginLosesNoDigits() {
