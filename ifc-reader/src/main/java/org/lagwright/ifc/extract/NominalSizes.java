@@ -17,6 +17,11 @@ final class NominalSizes {
   /** Names of sizes, which stand on every pipe of a model and are few. */
   private static final Map<Integer, String> NAMES = new ConcurrentHashMap<>();
 
+  /**
+   * Of pipes that are called by their outside, sewers of plastic, the tables have no wider ones.
+   */
+  private static final double WIDEST_OUTSIDE_M = 0.2;
+
   private final Placeholders placeholders;
   private final double lengthUnitM;
 
@@ -46,6 +51,14 @@ final class NominalSizes {
     boolean mayBe(Section section) {
       return NominalSizes.mayBe(dn, section)
           || Sizes.sameSection(section, new Section.Round(mm / 1000));
+    }
+
+    /** True for the figure of this nominal size as an outside, which no table has. */
+    boolean isOnlyNamed(Section section) {
+      return section instanceof Section.Round round
+          && round.outsideDiameterM() <= WIDEST_OUTSIDE_M
+          && Sizes.sameLength(round.outsideDiameterM(), mm / 1000)
+          && !PipeSizes.isOutsideDiameter(round.outsideDiameterM());
     }
   }
 

@@ -75,7 +75,10 @@ final class SegmentSections {
     }
   }
 
-  /** A nominal size that a pipe of the chosen size cannot have; of names, if no other fits. */
+  /**
+   * A nominal size that a pipe of the chosen size cannot have; of names, if no other fits. Nor is a
+   * pipe as wide as its nominal size, unless a table has such pipes.
+   */
   private void contradict(Draft draft, List<Nominal> nominals, Options<Section> options) {
     Section leading = draft.isDuct() ? null : options.leading();
     if (leading == null) {
@@ -87,7 +90,8 @@ final class SegmentSections {
     }
     for (Nominal nominal : nominals) {
       boolean asked = nominal.isTabulated() && (!fits || nominal.how() != How.TEXT);
-      if (asked && !nominal.mayBe(leading)) {
+      boolean named = nominal.isTabulated() && nominal.isOnlyNamed(leading);
+      if (named || (asked && !nominal.mayBe(leading))) {
         options.add(nominal.section(), nominal.how(), nominal.evidence());
       }
     }

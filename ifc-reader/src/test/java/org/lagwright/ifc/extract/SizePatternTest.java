@@ -77,6 +77,26 @@ class SizePatternTest {
     assertThat(codes(model)).containsExactly("SECTION_CONFLICT");
   }
 
+  /** Plastic pipes of 50 and 250 mm are called by their outside; no pipe is 80 mm wide. */
+  @ParameterizedTest
+  @CsvSource({"80.,true", "50.,false", "250.,false"})
+  void bodyDrawnWithItsNominalSizeIsAFindingUnlessThereAreSuchPipes(
+      double nominalMm, boolean asked) {
+    MepModel stated =
+        read(
+            PIPE
+                + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$," + nominalMm / 2 + ")")
+                + properties("NominalDiameter", mm(nominalMm)));
+    MepModel named =
+        read(
+            PIPE.replace("'Pipe'", "'Pipe DN" + (int) nominalMm + "'")
+                + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$," + nominalMm / 2 + ")"));
+
+    assertThat(diameterMm(element(stated, 1))).isEqualTo(nominalMm);
+    assertThat(codes(stated).contains("SECTION_CONFLICT")).isEqualTo(asked);
+    assertThat(codes(named).contains("SECTION_CONFLICT")).isEqualTo(asked);
+  }
+
   /** 16.1 mm is near enough to a copper tube of 16 mm to be an outside diameter by itself. */
   @Test
   void statedDiameterWinsOverABodyDrawnWithTheStatedBore() {
