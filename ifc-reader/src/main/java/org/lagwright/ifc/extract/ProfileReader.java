@@ -18,7 +18,7 @@ import org.lagwright.ifc.schema.IfcRecord;
 
 /**
  * Profile definitions outside the body: those of the material of an element, which some exporters
- * give instead of a body; and the wall of the profile that a body was drawn with.
+ * give instead of a body or beside it; and the wall of the profile of a body.
  */
 final class ProfileReader {
 
@@ -90,8 +90,24 @@ final class ProfileReader {
   /** Wall of the hollow profile that a body was drawn with, in metres; empty if it has none. */
   Optional<Double> drawnWallM(Shape shape) {
     Measured<Section> section = shape.section();
-    IfcRecord profile =
-        section == null || section.how() != How.SOLID ? null : file.find(section.evidence().step());
+    return section == null || section.how() != How.SOLID ? Optional.empty() : wallM(section);
+  }
+
+  /** Wall likewise, or that of the profile of the material if that is as wide as the body. */
+  Optional<Double> wallM(Draft draft) {
+    Optional<Double> drawnWallM = drawnWallM(draft.shape());
+    Measured<Section> drawn = draft.shape().section();
+    if (drawnWallM.isPresent() || drawn == null) {
+      return drawnWallM;
+    }
+    Measured<Section> ofMaterial = ofMaterial(draft.step());
+    return ofMaterial != null && Sizes.sameSection(ofMaterial.value(), drawn.value())
+        ? wallM(ofMaterial)
+        : Optional.empty();
+  }
+
+  private Optional<Double> wallM(Measured<Section> ofProfile) {
+    IfcRecord profile = file.find(ofProfile.evidence().step());
     double wallM = profile == null ? Double.NaN : profile.number("WallThickness") * lengthUnitM;
     return wallM > 0 ? Optional.of(wallM) : Optional.empty();
   }

@@ -183,8 +183,8 @@ final class StatedSections {
 
   /**
    * Inside diameter plus two walls. It wins over the body if that was drawn with the bore; the wall
-   * is that of the drawn profile if no property gives one. Then both figures were drawn, and the
-   * property only tells which of the two diameters the drawn one is.
+   * is that of the drawn profile, or of that of the material, if no property gives one. Then both
+   * figures were drawn, and the property only tells which of the two diameters the drawn one is.
    */
   private Optional<Stated> byBore(Draft draft) {
     Optional<Property> inside = first(draft, PropertyNames.Role.INSIDE_DIAMETER);
@@ -201,9 +201,9 @@ final class StatedSections {
           ? Optional.of(byBore(inside.get(), insideM, wallM.get(), wall.get(), boreDrawn))
           : Optional.empty();
     }
-    Optional<Double> drawnWallM = boreDrawn ? profiles.drawnWallM(draft.shape()) : Optional.empty();
-    return drawnWallM.isPresent()
-        ? Optional.of(byDrawnBore(draft, inside.get(), drawnWallM.get()))
+    Optional<Double> wallM = boreDrawn ? profiles.wallM(draft) : Optional.empty();
+    return wallM.isPresent()
+        ? Optional.of(byDrawnBore(draft, inside.get(), wallM.get()))
         : Optional.empty();
   }
 
@@ -229,7 +229,11 @@ final class StatedSections {
         drawn.how(),
         new Evidence(
             drawn.evidence().step(),
-            "drawn bore, as " + inside.set() + "." + inside.name() + " says, + 2 x drawn wall",
+            "drawn bore, as "
+                + inside.set()
+                + "."
+                + inside.name()
+                + " says, + 2 x wall of its profile",
             sum(boreM, wallM)),
         null,
         false,

@@ -77,6 +77,20 @@ class SizePatternTest {
     assertThat(codes(model)).containsExactly("SECTION_CONFLICT");
   }
 
+  /** 76.1 + 2 x 2.9 mm; a material profile of another size does not tell the wall. */
+  @ParameterizedTest
+  @CsvSource({"76.1,81.9", "60.3,60.3"})
+  void bodyDrawnWithTheBoreHasTheWallOfTheProfileOfItsMaterial(double drawnMm, double outsideMm) {
+    MepElement pipe =
+        first(
+            PIPE
+                + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$," + drawnMm / 2 + ")")
+                + properties("InnerDiameter", mm(drawnMm))
+                + MATERIAL_PROFILE);
+
+    assertThat(diameterMm(pipe)).isEqualTo(outsideMm);
+  }
+
   /** Plastic pipes of 50 and 250 mm are called by their outside; no pipe is 80 mm wide. */
   @ParameterizedTest
   @CsvSource({"80.,true", "50.,false", "250.,false"})
