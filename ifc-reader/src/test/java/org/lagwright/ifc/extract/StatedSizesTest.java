@@ -248,15 +248,15 @@ class StatedSizesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "Length mm,2",
-    "L\u00E4nge mm,2",
-    "Lengte_mm,2",
-    "Lengthmm,2",
-    "Length in mm,2",
-    "Length (mm),2",
-    "Length cm,20",
-    "Length_m,2000",
-    "Length,2000"
+    "Length mm,0.5",
+    "L\u00E4nge mm,0.5",
+    "Lengte_mm,0.5",
+    "Lengthmm,0.5",
+    "Length in mm,0.5",
+    "Length (mm),0.5",
+    "Length cm,5",
+    "Length_m,500",
+    "Length,500"
   })
   void unitBehindTheNameOfALengthCounts(String name, double lengthM) {
     MepModel model =
@@ -264,7 +264,7 @@ class StatedSizesTest {
             "IFC4",
             METRES
                 + item("IFCPIPESEGMENT", "Pipe")
-                + properties(name.replace("\u00E4", "\\X2\\00E4\\X0\\"), "IFCREAL(2000.)"));
+                + properties(name.replace("\u00E4", "\\X2\\00E4\\X0\\"), "IFCREAL(500.)"));
 
     assertThat(value(element(model, 1).lengthM())).isCloseTo(lengthM, within(1e-9));
   }
