@@ -44,8 +44,17 @@ final class EndFinder {
   /** Outlines at one place along an axis, such as the outside and the bore of one end. */
   static final double SAME_PLANE_M = 1e-3;
 
-  /** An end of the mesh in local coordinates, with the corners its outline was fitted to. */
-  record Found(Outline outline, Vec outward, List<Vec> loop) {
+  /**
+   * An end of the mesh in local coordinates, with the corners its outline was fitted to.
+   *
+   * @param isMouth true for an open end, and for the rim about the bore of a rectangular duct
+   */
+  record Found(Outline outline, Vec outward, List<Vec> loop, boolean isMouth) {
+
+    Found(Outline outline, Vec outward, List<Vec> loop) {
+      this(outline, outward, loop, false);
+    }
+
     double along(Vec direction) {
       return outline.centre().dot(direction);
     }
@@ -64,7 +73,8 @@ final class EndFinder {
       return other instanceof Found o
           && outline.equals(o.outline)
           && outward.equals(o.outward)
-          && loop.equals(o.loop);
+          && loop.equals(o.loop)
+          && isMouth == o.isMouth;
     }
 
     @Override
@@ -121,7 +131,7 @@ final class EndFinder {
       List<Vec> points = mesh.points(loop);
       Outline outline = OutlineFit.fit(points);
       if (outline != null) {
-        all.add(outward(outline, topology.pieceOfVertex(loop[0]), points));
+        all.add(outward(outline, topology.pieceOfVertex(loop[0]), points, true));
       }
     }
     List<Found> ends = new ArrayList<>();
@@ -138,7 +148,8 @@ final class EndFinder {
       return;
     }
     List<MeshTopology.Edge> boundary = topology.boundary(faces);
-    int[] outer = largest(MeshTopology.loops(boundary));
+    List<int[]> loops = MeshTopology.loops(boundary);
+    int[] outer = largest(loops);
     Outline outline = outer == null ? null : OutlineFit.fit(mesh.points(outer));
     if (outer == null || outline == null) {
       return;
@@ -150,7 +161,14 @@ final class EndFinder {
         return;
       }
     }
-    into.add(outward(outline, topology.piece(faces.get(0)), mesh.points(outer)));
+    boolean rim = loops.size() == 2 && isRim(outline, loops.get(loops.get(0) == outer ? 1 : 0));
+    into.add(outward(outline, topology.piece(faces.get(0)), mesh.points(outer), rim));
+  }
+
+  private boolean isRim(Outline outline, int[] inner) {
+    Outline bore =
+        outline.kind() == Outline.Kind.RECTANGULAR ? OutlineFit.fit(mesh.points(inner)) : null;
+    return bore != null && outline.isBoredBy(bore);
   }
 
   /**
@@ -188,14 +206,14 @@ final class EndFinder {
   }
 
   /** Faces may be turned inside out, so the outside is where the piece's centroid is not. */
-  private Found outward(Outline outline, int piece, List<Vec> loop) {
+  private Found outward(Outline outline, int piece, List<Vec> loop, boolean isMouth) {
     Vec normal = outline.normal();
     Vec known = centroids[piece];
     Vec centroid = known == null ? Vec.ZERO : known;
     double side = outline.centre().minus(centroid).dot(normal);
     boolean round = outline.kind() == Outline.Kind.ROUND;
-    return new Found(
-        outline, side < 0 ? normal.times(-1) : normal, round ? OutlineFit.turning(loop) : loop);
+    List<Vec> corners = round ? OutlineFit.turning(loop) : loop;
+    return new Found(outline, side < 0 ? normal.times(-1) : normal, corners, isMouth);
   }
 
   /**
@@ -272,7 +290,8 @@ final class EndFinder {
     Found smallest = perPlane.get(perPlane.size() - 1);
     double shift = outermost - smallest.along(direction);
     Vec centre = smallest.outline().centre().plus(direction.times(shift));
-    return new Found(smallest.outline().at(centre), smallest.outward(), smallest.loop());
+    return new Found(
+        smallest.outline().at(centre), smallest.outward(), smallest.loop(), smallest.isMouth());
   }
 
   /** True if a ray out of the end, a little off its centre, meets a face. */

@@ -18,10 +18,12 @@ final class Extrusions {
 
   private final Coordinates coordinates;
   private final Profiles profiles;
+  private final Bores bores;
 
-  Extrusions(Coordinates coordinates, Profiles profiles) {
+  Extrusions(Coordinates coordinates, Profiles profiles, Bores bores) {
     this.coordinates = coordinates;
     this.profiles = profiles;
+    this.bores = bores;
   }
 
   Shape measure(Item item, ShapeHints hints) {
@@ -42,7 +44,10 @@ final class Extrusions {
     if (solid.is("IfcExtrudedAreaSolidTapered")) {
       return tapered(solid, profile, frame, axis, length);
     }
-    return straight(profile.in(frame), axis, length, hints);
+    Outline outline = profile.outline();
+    boolean isBox = outline != null && outline.kind() == Outline.Kind.RECTANGULAR;
+    Profile whole = isBox ? profile.withBore(bores.of(solid.ref("SweptArea"))) : profile;
+    return straight(whole.in(frame), axis, length, hints);
   }
 
   private static Shape straight(Profile profile, Vec axis, Evidence length, ShapeHints hints) {
@@ -53,7 +58,9 @@ final class Extrusions {
     }
     Outline outline = profile.outline();
     if (outline != null) {
-      return new Prism(outline, axis, How.SOLID, profile.evidence(), length).measure(hints);
+      Outline bore = profile.bore();
+      boolean isOpen = bore != null && outline.isBoredBy(bore);
+      return new Prism(outline, axis, isOpen, How.SOLID, profile.evidence(), length).measure(hints);
     }
     Path path = profile.path();
     Shape shape = path == null ? null : ProfileBend.measure(path, axis, profile.evidence(), length);

@@ -151,7 +151,7 @@ final class MeshMeasurer {
     return Parts.fromEnds(mesh.inWorld(ends), from.how(), from.walls(), from.walls(), List.of());
   }
 
-  /** Where ports do not tell: round ends before flat sides of the body. */
+  /** Where ports do not tell: round and open ends before flat sides of the body. */
   private List<Found> choose(List<Found> found) {
     boolean fewEnough = found.size() > 2 && found.size() <= MOST_WALLS;
     List<Found> elbow =
@@ -160,12 +160,21 @@ final class MeshMeasurer {
       return elbow;
     }
     List<Found> round = new ArrayList<>(found.size());
+    List<Found> open = new ArrayList<>(found.size());
     for (Found end : found) {
       if (!end.isRectangular()) {
         round.add(end);
       }
+      if (!end.isRectangular() || end.isMouth()) {
+        open.add(end);
+      }
     }
-    return round.size() >= 2 ? round : found;
+    if (round.size() >= 2) {
+      return round;
+    }
+    // a segment has two; any third is a hole in its wall
+    boolean areTold = open.size() == 2 || (open.size() > 2 && !hints.straight());
+    return areTold && prism.of(found) == null ? open : found;
   }
 
   /** The end at each port that has one. */

@@ -35,19 +35,23 @@ final class MeshPrism {
     return ends.size() == 2 ? slanted(ends.get(0), ends.get(1)) : null;
   }
 
+  /** From mouth to mouth if one pair of sides is open, else along the longest edge. */
   private @Nullable Prism box(List<Found> ends) {
     Found first = null;
     Found opposite = null;
     double longest = 0;
+    Found mouth = null;
+    Found otherMouth = null;
+    int mouths = 0;
     for (Found a : ends) {
-      Found partner = null;
-      for (Found b : ends) {
-        boolean faces = a.outward().angleTo(b.outward().times(-1)) < Math.toRadians(1);
-        boolean alike = Ends.same(a.outline().section(), b.outline().section());
-        partner = faces && alike ? b : partner;
-      }
+      Found partner = partner(a, ends);
       if (partner == null || !a.isRectangular()) {
         return null;
+      }
+      if (a.isMouth() && partner.isMouth()) {
+        mouths++;
+        mouth = partner;
+        otherMouth = a;
       }
       double distance = a.outline().centre().distanceTo(partner.outline().centre());
       if (distance > longest) {
@@ -56,7 +60,20 @@ final class MeshPrism {
         opposite = partner;
       }
     }
+    if (mouth != null && otherMouth != null && mouths == 2) {
+      return between(mouth, otherMouth);
+    }
     return first == null || opposite == null ? null : between(first, opposite);
+  }
+
+  private static @Nullable Found partner(Found a, List<Found> ends) {
+    Found partner = null;
+    for (Found b : ends) {
+      boolean faces = a.outward().angleTo(b.outward().times(-1)) < Math.toRadians(1);
+      boolean alike = Ends.same(a.outline().section(), b.outline().section());
+      partner = faces && alike ? b : partner;
+    }
+    return partner;
   }
 
   private Prism between(Found a, Found b) {
@@ -69,7 +86,8 @@ final class MeshPrism {
     Outline square = OutlineFit.fit(across);
     Outline start =
         (square == null ? a.outline() : square).at(a.outline().centre().plus(mesh.origin()));
-    return new Prism(start, axis, from.how(), from.loops(List.of(a, b)), from.distances());
+    boolean isOpen = a.isMouth() && b.isMouth();
+    return new Prism(start, axis, isOpen, from.how(), from.loops(List.of(a, b)), from.distances());
   }
 
   private @Nullable Prism slanted(Found a, Found b) {

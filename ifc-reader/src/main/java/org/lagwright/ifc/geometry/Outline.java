@@ -21,6 +21,11 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
   /** Difference in the sines of the slopes up to which two sides are equally level: 3 degrees. */
   private static final double EQUALLY_LEVEL = 0.05;
 
+  /** The walls of a duct are of one thickness but for this share and rounding. */
+  private static final double WALL = 0.1;
+
+  private static final double WALL_M = 1e-3;
+
   /** Corners of the polygon that stands for a circle or an oval. */
   private static final int CURVE_POINTS = 48;
 
@@ -83,6 +88,26 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
     double a = u.norm();
     double b = v.norm();
     return kind != Kind.RECTANGULAR && Math.abs(a - b) <= ROUND * Math.max(a, b);
+  }
+
+  /**
+   * True for a rectangle within this one that leaves a wall as thick at the sides as above and
+   * below: the bore of a duct, not a hole in a side of it.
+   */
+  boolean isBoredBy(Outline bore) {
+    if (kind != Kind.RECTANGULAR || bore.kind != Kind.RECTANGULAR || !bore.isUsable()) {
+      return false;
+    }
+    double atU = u.norm() - bore.reachM(u.unit());
+    double atV = v.norm() - bore.reachM(v.unit());
+    double slackM = WALL_M + WALL * Math.max(atU, atV);
+    return Math.min(atU, atV) > 0
+        && Math.abs(atU - atV) < slackM
+        && centre.distanceTo(bore.centre) < slackM;
+  }
+
+  private double reachM(Vec direction) {
+    return Math.abs(u.dot(direction)) + Math.abs(v.dot(direction));
   }
 
   double radiusM() {

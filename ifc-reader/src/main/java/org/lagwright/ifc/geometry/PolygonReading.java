@@ -56,7 +56,7 @@ final class PolygonReading {
     Outline read =
         new Outline(
             outline.kind(), outline.centre(), outline.u().times(factor), outline.v().times(factor));
-    return factor == 1 ? end : new Found(read, end.outward(), end.loop());
+    return factor == 1 ? end : new Found(read, end.outward(), end.loop(), end.isMouth());
   }
 
   private static boolean isKnown(double diameterM, List<Double> knownM) {

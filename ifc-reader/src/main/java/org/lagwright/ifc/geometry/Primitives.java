@@ -67,7 +67,7 @@ final class Primitives {
             : new Evidence(primitive.id(), name + "Radius", primitive.raw("Radius"));
     Evidence length = new Evidence(primitive.id(), name + height, primitive.raw(height));
     Vec axis = frame.vector(Vec.Z.times(z));
-    return new Prism(base.in(frame), axis, How.SOLID, section, length).measure(hints);
+    return new Prism(base.in(frame), axis, false, How.SOLID, section, length).measure(hints);
   }
 
   /** A cone from its base to its point, which something must cut off. */

@@ -15,14 +15,17 @@ import org.lagwright.ifc.model.Section;
 /**
  * A straight body: an outline moved along an axis. A box has three readings, because exporters
  * extrude rectangular ducts upwards as well as along; ports, then the sides and the length that
- * properties give, then the longest edge decide which edge is the length.
+ * properties give, then the longest edge decide which edge is the length. One that is open at its
+ * ends runs from opening to opening, unless its ports lie elsewhere.
  *
  * @param outline the outline at the start
  * @param axis from the start to the other end, metres
+ * @param isOpen true if the outline has a bore, or both ends are open
  * @param section where the size stands
  * @param length where the length stands
  */
-record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence length) {
+record Prism(
+    Outline outline, Vec axis, boolean isOpen, How how, Evidence section, Evidence length) {
 
   /** Ports and the ends of an edge may be this far apart: gaskets, flange faces, rounding. */
   private static final double PORT_TOLERANCE_M = 0.005;
@@ -37,6 +40,10 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
 
   /** Ducts are at most this many times as wide as high. */
   private static final double FLATTEST = 8;
+
+  private static final String AT_PORTS = "the ports lie at the ends of the other edge";
+
+  private static final String ACROSS = "ports lie at sides of the duct, not at its open ends";
 
   private static final String UNTOUCHED = "ends of neighbours touch the other sides";
 
@@ -67,6 +74,12 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
     }
     List<Reading> readings =
         List.of(depth, turned(outline.u(), outline.v()), turned(outline.v(), outline.u()));
+    if (isOpen) {
+      Choice byPorts = byPorts(readings, hints);
+      return byPorts == null || byPorts.reading().equals(depth)
+          ? shape(depth, null, "")
+          : Parts.withProblem(shape(byPorts.reading(), depth, byPorts.why()), ACROSS);
+    }
     Choice choice = choose(readings, hints);
     Reading other = choice.reading().equals(depth) ? longest(readings) : depth;
     return other.equals(choice.reading())
@@ -139,7 +152,7 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
     Vec u = Vec.of(width).times(sides.widthM() / 2);
     Vec v = edge.unit().cross(Vec.of(width)).times(sides.heightM() / 2);
     Outline outline = new Outline(Outline.Kind.RECTANGULAR, end.centre(), u, v);
-    return new Prism(outline, edge, section.how(), section.evidence(), lengthM.evidence());
+    return new Prism(outline, edge, false, section.how(), section.evidence(), lengthM.evidence());
   }
 
   private boolean isBox() {
@@ -162,12 +175,20 @@ record Prism(Outline outline, Vec axis, How how, Evidence section, Evidence leng
     return longest;
   }
 
-  private static Choice choose(List<Reading> readings, ShapeHints hints) {
+  private static @Nullable Choice byPorts(List<Reading> readings, ShapeHints hints) {
     Vec between = farthest(hints.portsM());
     for (Reading reading : readings) {
       if (between != null && fits(reading, between)) {
-        return new Choice(reading, "the ports lie at the ends of the other edge");
+        return new Choice(reading, AT_PORTS);
       }
+    }
+    return null;
+  }
+
+  private static Choice choose(List<Reading> readings, ShapeHints hints) {
+    Choice byPorts = byPorts(readings, hints);
+    if (byPorts != null) {
+      return byPorts;
     }
     List<Reading> across = hints.straight() ? across(readings, hints.stated().sides()) : List.of();
     List<Reading> left = across.isEmpty() ? readings : across;

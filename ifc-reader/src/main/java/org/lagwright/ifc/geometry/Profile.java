@@ -10,7 +10,8 @@ import org.lagwright.ifc.model.Evidence;
  *
  * @param outline outer outline, null if it is neither circle, rectangle nor oval
  * @param path the outer curve of free profiles, null for those with parameters
- * @param bore of a part of a composite profile its bore, null if it has none; else null
+ * @param bore of a rectangle and of a part of a composite profile its bore, as far as it was asked
+ *     for; null if it has none
  * @param parts the parts of a composite profile, whose widest one this is; else empty
  * @param evidence where the size stands
  */

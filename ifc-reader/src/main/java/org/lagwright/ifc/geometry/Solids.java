@@ -32,7 +32,7 @@ final class Solids {
     Profiles profiles = new Profiles(coordinates, curves);
     this.bores = new Bores(coordinates, curves, profiles);
     this.maxDepth = limits.maxReferenceDepth();
-    this.extrusions = new Extrusions(coordinates, profiles);
+    this.extrusions = new Extrusions(coordinates, profiles, bores);
     this.revolutions = new Revolutions(coordinates, profiles);
     this.sweeps = new Sweeps(coordinates, curves, profiles);
     this.clippings = new Clippings(coordinates, new SolidReader(coordinates, Leg.STEP_RAD));
