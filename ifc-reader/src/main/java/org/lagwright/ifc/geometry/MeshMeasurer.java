@@ -134,12 +134,22 @@ final class MeshMeasurer {
   }
 
   /**
-   * Holes in the wall of a straight piece look like ends; a pipe has two, and one that is round.
+   * Holes in the wall of a straight piece look like ends; a pipe has two, and one that is round,
+   * and a flat oval duct two of one size that face each other.
    */
   private boolean areEndsTold(List<Found> ends) {
     return hints.straight()
-        ? ends.size() == 2 && (ends.get(0).isRound() || ends.get(1).isRound())
+        ? ends.size() == 2 && (ends.get(0).isRound() || ends.get(1).isRound() || areOvalAlike(ends))
         : !ends.isEmpty();
+  }
+
+  private static boolean areOvalAlike(List<Found> ends) {
+    Found a = ends.get(0);
+    Found b = ends.get(1);
+    return !a.isRectangular()
+        && !b.isRectangular()
+        && EndFinder.onOneAxis(a, b)
+        && Ends.same(a.outline().section(), b.outline().section());
   }
 
   private static boolean areSquare(List<Found> ends) {

@@ -119,6 +119,31 @@ class OpenDuctTest {
     lies(TinyModel.item(METRES, SEGMENT, mesh.surface(100)), WIDTH_M, HEIGHT_M, LENGTH_M);
   }
 
+  /** Half circles of 0.2 at a middle part of 0.3: shorter than wide, with end faces. */
+  @Test
+  void shortFlatOvalDuctRunsFromEndToEnd() {
+    mesh.tube(oval(0), oval(0.25));
+    Shape shape = TinyModel.item(METRES, SEGMENT, mesh.faceted(100));
+
+    assertThat(shape.form()).isEqualTo(Form.STRAIGHT);
+    Section.Oval section = (Section.Oval) section(shape).value();
+    assertThat(section.widthM()).isCloseTo(0.5, within(1e-9));
+    assertThat(section.heightM()).isCloseTo(0.2, within(1e-9));
+    assertThat(lengthM(shape).value()).isCloseTo(0.25, within(1e-9));
+  }
+
+  private int[] oval(double x) {
+    int[] ring = new int[18];
+    for (int i = 0; i < ring.length; i++) {
+      boolean left = i >= 9;
+      double t = Math.PI * ((left ? i - 1 : i) / 8.0 - 0.5);
+      ring[i] = mesh.points.size();
+      mesh.points.add(
+          new double[] {x, (left ? -0.15 : 0.15) + 0.1 * Math.cos(t), 0.1 * Math.sin(t)});
+    }
+    return ring;
+  }
+
   /** Level on top, so that a flat side of it looks like an end too. */
   @Test
   void openEndsTellATransitionFromItsFlatSides() {
