@@ -8,12 +8,14 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.TouchingEnds.Loose;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.threads.Workers;
 
 /**
  * Chooses along which of its edges a box runs where no port tells: a short piece of a wide duct is
  * wider than long. A box whose ends touch nothing runs along the edge at whose ends it touches its
- * neighbours.
+ * neighbours. Where all of a run lie so, one with its like at both ends tells the others; two alone
+ * may as well lie side by side.
  */
 final class BoxAxes {
 
@@ -81,12 +83,23 @@ final class BoxAxes {
       add(pair.get(0), pair.get(1));
       add(pair.get(1), pair.get(0));
     }
-    // what is turned may be the neighbour of the next one
+    turnAll(boxes);
+    for (Draft box : boxes) {
+      List<List<Loose>> itsOwn = loose.get(box);
+      if (itsOwn != null && turn(box, amongItsLike(itsOwn))) {
+        turnAll(boxes);
+      }
+    }
+  }
+
+  /** What is turned may be the neighbour of the next one. */
+  private void turnAll(List<Draft> boxes) {
     boolean turned = true;
     while (turned) {
       turned = false;
       for (Draft box : boxes) {
-        turned |= turn(box);
+        List<List<Loose>> itsOwn = loose.get(box);
+        turned |= itsOwn != null && turn(box, best(itsOwn));
       }
     }
   }
@@ -98,9 +111,7 @@ final class BoxAxes {
     }
   }
 
-  private boolean turn(Draft box) {
-    List<List<Loose>> touching = loose.get(box);
-    Shape best = touching == null ? null : best(touching);
+  private boolean turn(Draft box, @Nullable Shape best) {
     if (best == null) {
       return false;
     }
@@ -123,6 +134,34 @@ final class BoxAxes {
       most = Math.max(count, most);
     }
     return tied ? null : best;
+  }
+
+  /** The reading with a box of its size at both ends that may be turned too; null if not one. */
+  private @Nullable Shape amongItsLike(List<List<Loose>> touching) {
+    Shape found = null;
+    for (List<Loose> one : touching) {
+      for (List<Loose> other : touching) {
+        boolean both = one.get(0) != other.get(0) && one.get(0).reading() == other.get(0).reading();
+        if (both && isLike(one) && isLike(other)) {
+          Shape reading = one.get(0).reading();
+          if (found != null && found != reading) {
+            return null;
+          }
+          found = reading;
+        }
+      }
+    }
+    return found;
+  }
+
+  private boolean isLike(List<Loose> pair) {
+    Section section = pair.get(0).section();
+    Section other = pair.get(1).section();
+    return pair.get(1).reading() != null
+        && loose.containsKey(pair.get(1).draft())
+        && section != null
+        && other != null
+        && Sizes.sameSection(section, other);
   }
 
   /** Ends of a reading that touch neighbours as these lie now. */

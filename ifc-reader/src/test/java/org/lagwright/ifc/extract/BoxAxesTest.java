@@ -58,6 +58,22 @@ class BoxAxesTest {
     assertLies(element(model, 4000), 2);
   }
 
+  /** None of them lies right at first, and none is longer than wide. */
+  @Test
+  void runOfShortPiecesOnlyIsTurnedAsAWhole() {
+    Network run = duct(0, 1, 300, new Network());
+    duct(300, 2, 300, run);
+    duct(600, 3, 300, run);
+    MepModel model = run.read();
+
+    for (long step : List.of(1000L, 2000L, 3000L)) {
+      assertLies(element(model, step), 0.3);
+    }
+    assertThat(Run.of(model.elements()))
+        .extracting(r -> Math.round(r.lengthM() * 1000))
+        .containsExactly(900L);
+  }
+
   /** Drawn by pushing its plan upwards, which is not the way of the air. */
   @Test
   void damperDrawnAlongItsHeightHasTheSizeOfTheDuct() {
