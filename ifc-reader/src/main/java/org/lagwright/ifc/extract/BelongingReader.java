@@ -112,7 +112,9 @@ final class BelongingReader {
   }
 
   private static Optional<MepSystem> system(@Nullable IfcRecord group) {
-    if (group == null || !group.is("IfcSystem") || group.is("IfcStructuralAnalysisModel")) {
+    // a zone, though a system from IFC4 on, groups what is served, whatever flows in a pipe there
+    boolean serves = group != null && group.is("IfcSystem") && !group.is("IfcZone");
+    if (group == null || !serves || group.is("IfcStructuralAnalysisModel")) {
       return Optional.empty();
     }
     String name = group.text("Name");

@@ -38,6 +38,21 @@ class BelongingPatternTest {
     assertThat(pipe.systems().get(0).predefinedType()).isEqualTo("HEATING");
   }
 
+  @Test
+  void pipeInAZoneIsInItsSystemAlone() {
+    MepElement pipe =
+        first(
+            PIPE
+                + """
+                #2=IFCZONE('2',$,'Cooled offices',$,$,$);
+                #3=IFCDISTRIBUTIONSYSTEM('3',$,'Heating flow',$,$,$,.HEATING.);
+                #4=IFCRELASSIGNSTOGROUP('4',$,$,$,(#1),$,#2);
+                #5=IFCRELASSIGNSTOGROUP('5',$,$,$,(#1),$,#3);
+                """);
+
+    assertThat(pipe.systems()).extracting(MepSystem::name).containsExactly("Heating flow");
+  }
+
   /** A circuit may be a part of its system instead of a member, and systems may go in circles. */
   @Test
   void circuitThatIsAPartOfItsSystemLeadsToIt() {
