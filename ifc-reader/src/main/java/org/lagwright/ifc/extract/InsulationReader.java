@@ -8,17 +8,13 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Beside;
 import org.lagwright.ifc.geometry.BodyCorners;
 import org.lagwright.ifc.geometry.Coaxiality;
-import org.lagwright.ifc.geometry.CornerReader;
 import org.lagwright.ifc.geometry.Shape;
-import org.lagwright.ifc.geometry.ShapeHints;
-import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
@@ -28,7 +24,6 @@ import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.schema.IfcFile;
-import org.lagwright.ifc.schema.IfcRecord;
 
 /**
  * Insulation that the model already shows: coverings that name what they cover, are a part of it or
@@ -38,12 +33,10 @@ import org.lagwright.ifc.schema.IfcRecord;
  */
 final class InsulationReader {
 
-  private final IfcFile file;
   private final Relations relations;
   private final BelongingReader belongings;
   private final Drafts drafts;
-  private final ShapeMeasurer bodies;
-  private final CornerReader corners;
+  private final CoveringBodies bodies;
   private final ProfileReader profiles;
   private final DraftReader reader;
   private final MaterialLayers layers;
@@ -51,14 +44,12 @@ final class InsulationReader {
   private final InsulationConflicts conflicts;
   private final double lengthUnitM;
   private final Map<ElementKey, Set<Draft>> coveringsByHost = new LinkedHashMap<>();
-  private final Map<ElementKey, Shape> shapes = new HashMap<>();
   private final Set<ElementKey> hosted = new LinkedHashSet<>();
   private final Map<ElementKey, ExistingInsulation> outside = new HashMap<>();
   private final Map<ElementKey, ExistingInsulation> inside = new HashMap<>();
 
   /**
    * @param bodies measures the bodies of coverings
-   * @param corners reads those that lie beside an axis
    * @param profiles tells the walls of hollow ones
    * @param reader reads the parts of elements that are no elements of the model
    */
@@ -67,17 +58,14 @@ final class InsulationReader {
       Relations relations,
       BelongingReader belongings,
       Drafts drafts,
-      ShapeMeasurer bodies,
-      CornerReader corners,
+      CoveringBodies bodies,
       ProfileReader profiles,
       DraftReader reader,
       double lengthUnitM) {
-    this.file = file;
     this.relations = relations;
     this.belongings = belongings;
     this.drafts = drafts;
     this.bodies = bodies;
-    this.corners = corners;
     this.profiles = profiles;
     this.reader = reader;
     this.layers = new MaterialLayers(file, relations, lengthUnitM);
@@ -145,7 +133,7 @@ final class InsulationReader {
     CoveringHosts<Draft> hosts = orphans.isEmpty() ? null : hosts();
     for (Draft orphan : orphans) {
       if (hosts != null) {
-        hosts.inside(shape(orphan)).stream()
+        hosts.inside(bodies.shape(orphan)).stream()
             .map(CoveringHosts.Inside::host)
             .filter(host -> host != orphan && mayBeHost(host, orphan))
             .forEach(host -> lieAround(orphan, host));
@@ -156,7 +144,7 @@ final class InsulationReader {
       if (isWithoutHost(orphan)) {
         orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
         // another file may hold what it lies around
-        Shape drawn = shape(orphan);
+        Shape drawn = bodies.shape(orphan);
         orphan.open();
         orphan.measured(drawn);
         orphan.change().section = Sizes.withoutNoise(drawn.section());
@@ -171,7 +159,7 @@ final class InsulationReader {
 
   /** A half shell shares no end with its pipe, but its arcs have the same axis. */
   private void hostHalfShell(Draft orphan, CoveringHosts<Draft> hosts) {
-    BodyCorners body = corners(orphan);
+    BodyCorners body = bodies.corners(orphan);
     for (Draft host : body == null ? List.<Draft>of() : hosts.near(body.box())) {
       Beside piece = body == null ? null : body.beside(host.shape());
       if (piece != null && piece.round()) {
@@ -214,7 +202,7 @@ final class InsulationReader {
 
   private void lieAround(Draft covering, Draft host) {
     if (covering.kind != Kind.COVERING) {
-      Section outer = outer(covering);
+      Section outer = bodies.outer(covering, host);
       boolean wider =
           outer != null
               && host.section() != null
@@ -225,28 +213,6 @@ final class InsulationReader {
       covering.kind = Kind.COVERING;
     }
     host(covering, host);
-  }
-
-  private Shape shape(Draft covering) {
-    Shape shape = shapes.get(covering.key());
-    if (shape == null) {
-      shape = bodies.measure(record(covering), ShapeHints.NONE);
-      shapes.put(covering.key(), shape);
-    }
-    return shape;
-  }
-
-  private @Nullable BodyCorners corners(Draft covering) {
-    return corners.cornersOf(record(covering)).orElse(null);
-  }
-
-  private IfcRecord record(Draft draft) {
-    return Objects.requireNonNull(file.find(draft.step()));
-  }
-
-  private @Nullable Section outer(Draft covering) {
-    Shape shape = shape(covering);
-    return shape.section() == null ? null : shape.section().value();
   }
 
   /** Most elements of most files have none, and are passed over without asking further. */
@@ -297,21 +263,9 @@ final class InsulationReader {
 
   private boolean isLining(Draft covering, Draft host) {
     Layers.Host bare = new Layers.Host(host.kind, host.form, section(host));
-    Section within = liesOutside(covering, host) ? null : outer(covering);
-    return bare.isLinedBy(within, shape(covering).form(), covering.names());
-  }
-
-  /** True for what lies beside a duct, such as a board, though a single one is less wide. */
-  private boolean liesOutside(Draft covering, Draft host) {
-    if (host.kind != Kind.DUCT_SEGMENT || outer(covering) == null || isOnAxis(covering, host)) {
-      return false;
-    }
-    BodyCorners body = corners(covering);
-    return body != null && body.reachOutOf(host.shape());
-  }
-
-  private boolean isOnAxis(Draft covering, Draft host) {
-    return Coaxiality.extent(shape(covering), host.shape()) != null;
+    boolean beside = bodies.liesOutside(covering, host);
+    Section within = beside ? null : bodies.outer(covering, host);
+    return bare.isLinedBy(within, bodies.along(covering, host).form(), covering.names());
   }
 
   private static @Nullable Section section(Draft host) {
@@ -344,7 +298,7 @@ final class InsulationReader {
     List<Undrawn> undrawn = new ArrayList<>();
     for (Draft covering : coverings) {
       Layers.Covering layer = covering(covering, host);
-      if (shape(covering).isDrawn()) {
+      if (bodies.shape(covering).isDrawn()) {
         layers.add(layer);
       } else {
         Double lengthM = coverings.size() == 1 ? null : reader.statedLengthM(covering.step());
@@ -362,12 +316,13 @@ final class InsulationReader {
   }
 
   private Layers.Covering covering(Draft covering, Draft host) {
-    Coaxiality.Extent extent = Coaxiality.extent(shape(covering), host.shape());
-    Section outer = outer(covering);
-    Double wallM = profiles.drawnWallM(shape(covering)).orElse(null);
+    Shape along = bodies.along(covering, host);
+    Coaxiality.Extent extent = Coaxiality.extent(along, host.shape());
+    Section outer = along.section() == null ? null : along.section().value();
+    Double wallM = profiles.drawnWallM(along).orElse(null);
     Double statedM = Layers.statedM(covering.properties(), lengthUnitM);
     statedM = statedM == null ? layers.thicknessM(covering.step()) : statedM;
-    Beside piece = extent == null && isStraightPiece(host) ? beside(covering, host) : null;
+    Beside piece = extent == null && isStraightPiece(host) ? bodies.beside(covering, host) : null;
     if (piece != null) {
       return Layers.Covering.of(piece, statedM);
     }
@@ -382,12 +337,6 @@ final class InsulationReader {
 
   private static boolean isStraightPiece(Draft host) {
     return host.kind == Kind.PIPE_SEGMENT || host.kind == Kind.DUCT_SEGMENT;
-  }
-
-  private @Nullable Beside beside(Draft covering, Draft host) {
-    BodyCorners body = corners(covering);
-    Beside piece = body == null ? null : body.beside(host.shape());
-    return piece != null && Thicknesses.isPossible(piece.wallM()) ? piece : null;
   }
 
   private @Nullable String materialOf(Collection<Draft> coverings) {

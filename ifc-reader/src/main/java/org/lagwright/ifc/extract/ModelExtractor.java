@@ -271,8 +271,7 @@ public final class ModelExtractor {
             relations,
             belongings,
             drafts,
-            shapes,
-            new CornerReader(units.geometry(), placements),
+            new CoveringBodies(file, shapes, new CornerReader(units.geometry(), placements)),
             profiles,
             reader,
             units.lengthM());

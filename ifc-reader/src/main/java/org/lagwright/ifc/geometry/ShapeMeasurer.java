@@ -55,6 +55,13 @@ public final class ShapeMeasurer {
     return placed == null ? unplaced(shape) : shape;
   }
 
+  /** The items of the body of a product in the world, each measured by itself. */
+  public BodyItems itemsOf(IfcRecord product) {
+    Frame frame = placements.of(product);
+    List<List<Item>> candidates = frame == null ? List.of() : bodies.candidates(product, frame);
+    return new BodyItems(solids, candidates.isEmpty() ? List.of() : candidates.get(0));
+  }
+
   private Shape withoutBody(IfcRecord product, Frame frame) {
     for (Item item : bodies.axes(product, frame)) {
       IfcRecord curve = item.record();
