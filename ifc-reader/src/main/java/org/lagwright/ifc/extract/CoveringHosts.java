@@ -10,6 +10,7 @@ import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 
@@ -21,7 +22,18 @@ import org.locationtech.jts.index.strtree.STRtree;
 final class CoveringHosts<H> {
 
   /** What a covering lies around, and along which part of it. */
-  record Inside<H>(H host, Coaxiality.Extent extent) {}
+  record Inside<H>(H host, Layers.Host size, Shape shape, Coaxiality.Extent extent) {
+
+    private double widthM() {
+      return size.section() == null ? 0 : size.section().largestSideM();
+    }
+  }
+
+  /** Two sizes that are drawn as one. */
+  private static final double AS_WIDE_M = 0.001;
+
+  /** What encloses less of the length of another one is a sleeve or a socket on it. */
+  private static final double MOST = 0.5;
 
   /**
    * More hosts than this that are drawn at one and the same place have lost their places, and a
@@ -31,7 +43,7 @@ final class CoveringHosts<H> {
 
   private static final double PLACES_PER_M = 1000;
 
-  private record Entry<H>(H host, Shape shape, Point place) {}
+  private record Entry<H>(H host, Layers.Host size, Shape shape, Point place) {}
 
   /** Half shells end at the axis; exporters round. */
   private static final double TOUCHING_M = 0.005;
@@ -49,14 +61,14 @@ final class CoveringHosts<H> {
   }
 
   /** Hosts are added before the first covering is asked for; bodies without ends tell nothing. */
-  void add(H host, Shape shape) {
+  void add(H host, Layers.Host size, Shape shape) {
     if (shape.ends().size() > 1) {
       Box box = box(shape);
       Point place = middle(box);
       int there = hostsAt.merge(place, 1, Integer::sum);
       if (there <= CROWD) {
         byPlace.insert(envelope(box, 0), hosts.size());
-        hosts.add(new Entry<>(host, shape, place));
+        hosts.add(new Entry<>(host, size, shape, place));
       }
     }
   }
@@ -76,12 +88,47 @@ final class CoveringHosts<H> {
             Coaxiality.Extent extent =
                 isCrowded(near.place) ? null : Coaxiality.extent(body, near.shape);
             if (extent != null) {
-              inside.add(new Inside<>(near.host, extent));
+              inside.add(new Inside<>(near.host, near.size, near.shape, extent));
             }
           });
     }
     inside.sort(Comparator.comparing(Inside::host, order));
     return inside;
+  }
+
+  /**
+   * Of what a covering runs along that which it is on: nothing wider than itself, such as a sleeve,
+   * unless it lines that, and of pipes in one another the widest only.
+   */
+  static <H> List<Inside<H>> outermost(List<Inside<H>> inside, Shape covering, Names names) {
+    Section outer = covering.section() == null ? null : covering.section().value();
+    double widthM = outer == null ? Double.MAX_VALUE : outer.largestSideM();
+    List<Inside<H>> on = new ArrayList<>();
+    for (Inside<H> each : inside) {
+      boolean fits = each.widthM() <= widthM + AS_WIDE_M;
+      boolean lined = each.size.isLinedBy(outer, covering.form(), names);
+      if ((fits || lined) && !isEnclosed(each, inside, widthM)) {
+        on.add(each);
+      }
+    }
+    return on;
+  }
+
+  /** True if something lies closer to the covering along most of what this one has. */
+  private static <H> boolean isEnclosed(Inside<H> one, List<Inside<H>> inside, double widthM) {
+    for (Inside<H> other : inside) {
+      boolean within = other.widthM() < widthM - AS_WIDE_M;
+      boolean closer =
+          one.widthM() >= widthM - AS_WIDE_M
+              ? other.widthM() > 0
+              : one.widthM() > 0 && other.widthM() > one.widthM() + AS_WIDE_M;
+      Coaxiality.Extent extent =
+          within && closer ? Coaxiality.extent(other.shape, one.shape) : null;
+      if (extent != null && extent.length() > MOST) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What may lie beside a body: its axis touches the box of the body, and it is in no crowd. */

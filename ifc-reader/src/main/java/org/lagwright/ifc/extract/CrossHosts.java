@@ -75,7 +75,7 @@ final class CrossHosts {
       if (element.kind().isLagged() && joining.now(element).repeats() == null) {
         Shape body = ReadEnds.shapeOf(element, ReadEnds.of(joining.now(element)));
         if (body != null) {
-          hosts.add(element, body);
+          hosts.add(element, sizeOf(element), body);
         }
       }
     }
@@ -83,15 +83,19 @@ final class CrossHosts {
 
   private void look(Orphan orphan) {
     ElementKey covering = orphan.covering.key();
-    for (CoveringHosts.Inside<MepElement> inside : hosts.inside(orphan.body)) {
-      ElementKey host = inside.host().key();
-      boolean others = host.model() != covering.model();
-      if (others && joining.haveOneOrigin(host.model(), covering.model())) {
-        covers
-            .computeIfAbsent(host, key -> new ArrayList<>())
-            .add(new Cover(inside.host(), orphan, inside.extent()));
-        joining.hosted(covering);
+    List<CoveringHosts.Inside<MepElement>> inside = new ArrayList<>();
+    for (CoveringHosts.Inside<MepElement> each : hosts.inside(orphan.body)) {
+      int model = each.host().key().model();
+      if (model != covering.model() && joining.haveOneOrigin(model, covering.model())) {
+        inside.add(each);
       }
+    }
+    for (CoveringHosts.Inside<MepElement> each :
+        CoveringHosts.outermost(inside, orphan.body, namesOf(orphan.covering))) {
+      covers
+          .computeIfAbsent(each.host().key(), key -> new ArrayList<>())
+          .add(new Cover(each.host(), orphan, each.extent()));
+      joining.hosted(covering);
     }
   }
 
@@ -143,10 +147,15 @@ final class CrossHosts {
   private static boolean isLining(Cover cover) {
     MepElement covering = cover.covering();
     MepElement host = cover.host;
-    Names names =
-        new Names(covering.name(), covering.objectType(), covering.typeName(), covering.tag());
-    return new Layers.Host(host.kind(), host.form(), section(host))
-        .isLinedBy(section(covering), cover.orphan.body.form(), names);
+    return sizeOf(host).isLinedBy(section(covering), cover.orphan.body.form(), namesOf(covering));
+  }
+
+  private static Layers.Host sizeOf(MepElement host) {
+    return new Layers.Host(host.kind(), host.form(), section(host));
+  }
+
+  private static Names namesOf(MepElement covering) {
+    return new Names(covering.name(), covering.objectType(), covering.typeName(), covering.tag());
   }
 
   private static Layers.Covering layer(Cover cover) {

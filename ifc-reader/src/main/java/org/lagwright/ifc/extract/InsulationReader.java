@@ -133,10 +133,7 @@ final class InsulationReader {
     CoveringHosts<Draft> hosts = orphans.isEmpty() ? null : hosts();
     for (Draft orphan : orphans) {
       if (hosts != null) {
-        hosts.inside(bodies.shape(orphan)).stream()
-            .map(CoveringHosts.Inside::host)
-            .filter(host -> host != orphan && mayBeHost(host, orphan))
-            .forEach(host -> lieAround(orphan, host));
+        hostAround(orphan, hosts);
       }
       if (hosts != null && isWithoutHost(orphan)) {
         hostHalfShell(orphan, hosts);
@@ -150,6 +147,19 @@ final class InsulationReader {
         orphan.change().section = Sizes.withoutNoise(drawn.section());
         orphan.fold();
       }
+    }
+  }
+
+  private void hostAround(Draft orphan, CoveringHosts<Draft> hosts) {
+    Shape body = bodies.shape(orphan);
+    List<CoveringHosts.Inside<Draft>> inside = new ArrayList<>();
+    for (CoveringHosts.Inside<Draft> each : hosts.inside(body)) {
+      if (each.host() != orphan && mayBeHost(each.host(), orphan)) {
+        inside.add(each);
+      }
+    }
+    for (CoveringHosts.Inside<Draft> each : CoveringHosts.outermost(inside, body, orphan.names())) {
+      lieAround(orphan, each.host());
     }
   }
 
@@ -176,7 +186,7 @@ final class InsulationReader {
     CoveringHosts<Draft> hosts = new CoveringHosts<>(Comparator.comparing(draft -> draft.key()));
     for (Draft draft : drafts.all()) {
       if (isLagged(draft)) {
-        hosts.add(draft, draft.shape());
+        hosts.add(draft, new Layers.Host(draft.kind, draft.form, section(draft)), draft.shape());
       }
     }
     return hosts;
