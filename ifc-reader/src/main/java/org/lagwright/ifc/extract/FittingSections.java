@@ -24,11 +24,14 @@ final class FittingSections {
   private final StatedSections stated;
   private final NominalSizes nominals;
   private final ProfileReader profiles;
+  private final OverallSizes overall;
 
-  FittingSections(StatedSections stated, NominalSizes nominals, ProfileReader profiles) {
+  FittingSections(
+      StatedSections stated, NominalSizes nominals, ProfileReader profiles, double lengthUnitM) {
     this.stated = stated;
     this.nominals = nominals;
     this.profiles = profiles;
+    this.overall = new OverallSizes(lengthUnitM);
   }
 
   void choose(Draft draft, List<Neighbours.Joint> joints, FittingEnds ends) {
@@ -36,6 +39,7 @@ final class FittingSections {
     choice.bodyAndLines();
     choice.options.addAll(profiles.ofMaterial(draft.step()));
     choice.written();
+    overall.addTo(choice.options, draft);
     draft.change().section = Sizes.withoutNoise(choice.options.choose());
     nominal(draft);
   }

@@ -244,7 +244,7 @@ public final class ModelExtractor {
     SegmentSections sections = new SegmentSections(stated, profiles, lengthUnitM);
     SegmentMeasurer segments = new SegmentMeasurer(placeholders, nominals, sections, lengthUnitM);
     Neighbours neighbours = new Neighbours(drafts, new PortSizes(properties, lengthUnitM));
-    FittingSections sizes = new FittingSections(stated, nominals, profiles);
+    FittingSections sizes = new FittingSections(stated, nominals, profiles, lengthUnitM);
     FittingMeasurer fittings = new FittingMeasurer(neighbours, placeholders, sizes, lengthUnitM);
     int joined =
         new ModelMeasurer(drafts, segments, neighbours, fittings, workers)

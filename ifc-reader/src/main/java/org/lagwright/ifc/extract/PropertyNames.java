@@ -26,6 +26,7 @@ final class PropertyNames {
     WIDTH,
     HEIGHT,
     SIZE,
+    OVERALL_SIZE,
     FORM,
     SHAPE,
     LENGTH,

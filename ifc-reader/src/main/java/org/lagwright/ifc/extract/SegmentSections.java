@@ -19,11 +19,13 @@ final class SegmentSections {
   private final StatedSections stated;
   private final ProfileReader profiles;
   private final DrawnInsulation drawnInsulation;
+  private final OverallSizes overall;
 
   SegmentSections(StatedSections stated, ProfileReader profiles, double lengthUnitM) {
     this.stated = stated;
     this.profiles = profiles;
     this.drawnInsulation = new DrawnInsulation(lengthUnitM);
+    this.overall = new OverallSizes(lengthUnitM);
   }
 
   /**
@@ -46,6 +48,7 @@ final class SegmentSections {
     for (Stated each : stated.others(draft)) {
       each.addTo(options);
     }
+    overall.addTo(options, draft);
     takeInsulationOff(draft, nominals, options);
     contradict(draft, nominals, options);
     return Sizes.withoutNoise(options.choose());

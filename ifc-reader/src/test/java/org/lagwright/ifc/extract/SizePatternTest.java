@@ -215,7 +215,7 @@ class SizePatternTest {
     MepElement duct =
         first(
             "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,$,$,$,$);\n"
-                + properties("Overall Size", "IFCLABEL('" + size + "')"));
+                + properties("Size", "IFCLABEL('" + size + "')"));
 
     assertThat(Sizes.inWords(value(duct.section()))).isEqualTo(inWords);
   }

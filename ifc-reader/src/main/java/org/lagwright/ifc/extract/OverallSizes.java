@@ -1,0 +1,87 @@
+package org.lagwright.ifc.extract;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * Sizes over the insulation, as properties state them. They are no size of the pipe or duct, but
+ * where nothing else gives the size of a duct, they are that and twice the thickness.
+ */
+final class OverallSizes {
+
+  static final String OVERALL = "size over the insulation";
+
+  private final double lengthUnitM;
+
+  OverallSizes(double lengthUnitM) {
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  /** Adds what they tell behind all other statements; most elements state none. */
+  void addTo(Options<Section> options, Draft draft) {
+    List<Property> properties = draft.properties();
+    for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.OVERALL_SIZE)) {
+      Optional<Section> overall = section(draft, p.text());
+      if (overall.isPresent()) {
+        if (draft.isSegment() && draft.isDuct() && options.stated().isEmpty()) {
+          addBare(options, overall.get(), p, properties);
+        }
+        options.rule(overall.get(), how(p), p.evidence(), OVERALL);
+      }
+    }
+  }
+
+  private static Optional<Section> section(Draft draft, String text) {
+    Optional<Section> sides = draft.isDuct() ? Sizes.sides(text) : Optional.empty();
+    return sides.isPresent()
+        ? Optional.of(DuctShapes.shaped(draft, sides.get()))
+        : Sizes.diameter(text);
+  }
+
+  private void addBare(
+      Options<Section> options, Section overall, Property p, List<Property> properties) {
+    Optional<Property> thickness =
+        Thicknesses.firstPossible(
+            Thicknesses.stated(properties, PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM),
+            lengthUnitM);
+    if (thickness.isEmpty()) {
+      return;
+    }
+    Property t = thickness.get();
+    double thicknessM = Thicknesses.metres(t, lengthUnitM);
+    Section bare = less(overall, 2 * thicknessM);
+    if (bare != null) {
+      Evidence evidence =
+          new Evidence(
+              p.step(),
+              p.set() + "." + p.name() + " - 2 x " + t.set() + "." + t.name(),
+              p.text() + " - 2 x " + Sizes.millimetres(thicknessM));
+      options.add(bare, how(p), evidence);
+    }
+  }
+
+  /** Null if nothing is left. */
+  private static @Nullable Section less(Section section, double byM) {
+    if (section instanceof Section.Round r) {
+      return r.outsideDiameterM() > byM ? new Section.Round(r.outsideDiameterM() - byM) : null;
+    }
+    if (section instanceof Section.Rectangular r) {
+      return Math.min(r.widthM(), r.heightM()) > byM
+          ? new Section.Rectangular(r.widthM() - byM, r.heightM() - byM)
+          : null;
+    }
+    Section.Oval oval = (Section.Oval) section;
+    return Math.min(oval.widthM(), oval.heightM()) > byM
+        ? new Section.Oval(oval.widthM() - byM, oval.heightM() - byM)
+        : null;
+  }
+
+  private static How how(Property p) {
+    return p.quantity() ? How.QUANTITY_SET : How.PROPERTY;
+  }
+}
