@@ -214,11 +214,17 @@ final class DrawnInsulation {
     }
     for (Section bare : possible(draft, stated, dn)) {
       Optional<Double> restM = Thicknesses.between(bare, drawn);
-      if (restM.isPresent() && mayBeGuessed(restM.get())) {
+      if (restM.isPresent() && mayBeGuessed(restM.get()) && !isRadiusOf(drawn, bare)) {
         return Optional.of(Bare.of(bare, restM.get(), null));
       }
     }
     return Optional.empty();
+  }
+
+  /** True for half the drawn diameter: somebody wrote down the radius. */
+  private static boolean isRadiusOf(Section drawn, Section bare) {
+    return bare instanceof Section.Round radius
+        && Math.abs(2 * radius.outsideDiameterM() - drawn.largestSideM()) < TABLE_TOLERANCE_M;
   }
 
   private static boolean mayBeGuessed(double thicknessM) {

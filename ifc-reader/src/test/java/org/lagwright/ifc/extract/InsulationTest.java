@@ -271,6 +271,21 @@ class InsulationTest {
     assertThat(codes(model)).doesNotContain("INSULATION_IN_BODY");
   }
 
+  /** 160 mm less twice 40 mm would be the radius. */
+  @ParameterizedTest
+  @CsvSource({"125,62.5", "160,80", "250,125", "315,157.5"})
+  void halfTheDrawnDiameterIsARadiusAndNoSizeUnderInsulation(double drawnMm, double statedMm) {
+    MepModel model =
+        read(
+            "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
+                + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,%s)".formatted(drawnMm / 2))
+                + properties("Diameter", "IFCLENGTHMEASURE(" + statedMm + ")"));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(drawnMm);
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(codes(model)).containsOnlyOnce("SECTION_CONFLICT");
+  }
+
   /** The size, thickness and outer figures of a public sample: 315 x 450 with 10 mm around. */
   @Test
   void ductDrawnWithItsInsulationHasTheStatedSize() {
