@@ -77,8 +77,7 @@ final class DrawnInsulation {
         || (nothingTold && isNominal(drawn.value()))) {
       return Optional.empty();
     }
-    double toleranceM =
-        drawn.how() == How.MESH ? MESH_TOLERANCE * drawn.value().largestSideM() : TABLE_TOLERANCE_M;
+    double toleranceM = toleranceM(drawn);
     Optional<Bare> byProperty = byProperty(draft, drawn.value(), stated, dn, toleranceM);
     return byProperty.isPresent() || isSaid(drawn.value(), stated, nominals)
         ? byProperty
@@ -96,6 +95,21 @@ final class DrawnInsulation {
     return contradicted && !draft.isDuct()
         ? byProperty(draft, outside, List.of(), nominals.get(0).dn(), TABLE_TOLERANCE_M)
         : Optional.empty();
+  }
+
+  /** Takes it off a fitting that meets no pipe, as thick as a property states and no other. */
+  Optional<Bare> underFitting(
+      Draft draft, Measured<Section> drawn, List<Section> stated, List<Nominal> nominals) {
+    int dn = nominals.isEmpty() ? 0 : nominals.get(0).dn();
+    return isLined(draft) || isBarePipe(draft, drawn.value(), stated, dn)
+        ? Optional.empty()
+        : byProperty(draft, drawn.value(), stated, dn, toleranceM(drawn));
+  }
+
+  private static double toleranceM(Measured<Section> drawn) {
+    return drawn.how() == How.MESH
+        ? MESH_TOLERANCE * drawn.value().largestSideM()
+        : TABLE_TOLERANCE_M;
   }
 
   /** True if something states the size as it is drawn: then what states another one is wrong. */
@@ -158,7 +172,7 @@ final class DrawnInsulation {
 
   /** A pipe of a tabulated size that nothing contradicts. */
   private static boolean isBarePipe(Draft draft, Section drawn, List<Section> stated, int dn) {
-    return draft.kind != Kind.DUCT_SEGMENT
+    return !draft.isDuct()
         && drawn instanceof Section.Round round
         && PipeSizes.isOutsideDiameter(round.outsideDiameterM())
         && (dn == 0 ? !isAround(drawn, stated) : PipeSizes.mayBe(dn, round.outsideDiameterM()));
@@ -236,13 +250,13 @@ final class DrawnInsulation {
 
   /** A stated thickness may leave any tabulated pipe where nothing states a size. */
   private static List<Section> possibleByThickness(Draft draft, List<Section> stated, int dn) {
-    boolean anyPipe = draft.kind != Kind.DUCT_SEGMENT && dn == 0 && stated.isEmpty();
+    boolean anyPipe = !draft.isDuct() && dn == 0 && stated.isEmpty();
     return anyPipe ? PipeSizes.all() : possible(draft, stated, dn);
   }
 
   /** Stated sizes first, then those that tables give for the nominal size. */
   private static List<Section> possible(Draft draft, List<Section> stated, int dn) {
-    if (draft.kind == Kind.DUCT_SEGMENT) {
+    if (draft.isDuct()) {
       return stated;
     }
     List<Section> pipes = new ArrayList<>();

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
@@ -63,6 +64,9 @@ final class FittingEnds {
     boolean allDrawn = isSolid() && draft.shape().ends().size() == ways();
     boolean drawnFirst = !wider && !insulated && !nominal && allDrawn;
     asStated(options);
+    if (insulated && met.isEmpty()) {
+      addBare(options);
+    }
     if (drawnFirst) {
       addDrawn(options);
     }
@@ -87,6 +91,24 @@ final class FittingEnds {
     }
     byText(options);
     return options.choose();
+  }
+
+  /** The drawn ends without the insulation that was taken off the size. */
+  private void addBare(EndOptions options) {
+    Measured<Section> size = draft.section();
+    ExistingInsulation around = draft.drawnInsulation();
+    Double thicknessM = around == null ? null : around.thicknessM();
+    List<Section> bare = new ArrayList<>();
+    for (Section end : thicknessM == null ? List.<Section>of() : drawn()) {
+      Section without = thicknessM == null ? null : Thicknesses.off(end, thicknessM);
+      if (without == null) {
+        return;
+      }
+      bare.add(without);
+    }
+    if (size != null && bare.size() > 1) {
+      options.add(withoutNoise(bare), drawnHow(), size.evidence());
+    }
   }
 
   /** The drawn end of a fitting next door may be its socket, which is wider than the line. */

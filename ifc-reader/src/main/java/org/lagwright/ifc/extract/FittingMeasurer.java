@@ -71,6 +71,8 @@ final class FittingMeasurer {
       sizes.choose(draft, bare, ends);
     } else {
       sizes.choose(draft, joints, ends);
+      boolean insulated = draft.drawnInsulation() != null;
+      ends = insulated ? new FittingEnds(draft, joints, joined, statedEnds, true) : ends;
     }
     draft.change().ends = ends.choose();
     draft.change().lengthM = length(draft, joints, joined);

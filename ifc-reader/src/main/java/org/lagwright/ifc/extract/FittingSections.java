@@ -25,6 +25,7 @@ final class FittingSections {
   private final NominalSizes nominals;
   private final ProfileReader profiles;
   private final OverallSizes overall;
+  private final DrawnInsulation drawnInsulation;
 
   FittingSections(
       StatedSections stated, NominalSizes nominals, ProfileReader profiles, double lengthUnitM) {
@@ -32,6 +33,7 @@ final class FittingSections {
     this.nominals = nominals;
     this.profiles = profiles;
     this.overall = new OverallSizes(lengthUnitM);
+    this.drawnInsulation = new DrawnInsulation(lengthUnitM);
   }
 
   void choose(Draft draft, List<Neighbours.Joint> joints, FittingEnds ends) {
@@ -40,6 +42,7 @@ final class FittingSections {
     choice.options.addAll(profiles.ofMaterial(draft.step()));
     choice.written();
     overall.addTo(choice.options, draft);
+    choice.takeInsulationOff();
     draft.change().section = Sizes.withoutNoise(choice.options.choose());
     nominal(draft);
   }
@@ -47,6 +50,7 @@ final class FittingSections {
   /** The candidates for the size of one element. */
   private final class Choice {
     final Options<Section> options = new Options.Sections();
+    private final Draft draft;
     private final FittingEnds ends;
     private final List<Neighbours.Found> met;
     private final List<Neighbours.Found> byPort;
@@ -61,6 +65,7 @@ final class FittingSections {
     private final List<Nominal> sizes;
 
     Choice(Draft draft, List<Neighbours.Joint> joints, FittingEnds ends) {
+      this.draft = draft;
       this.ends = ends;
       this.met = new ArrayList<>(joints.size());
       this.byPort = new ArrayList<>(joints.size());
@@ -172,6 +177,17 @@ final class FittingSections {
       }
       for (Nominal each : sizes) {
         add(each);
+      }
+    }
+
+    /** Where no pipe is met, a stated thickness tells that the body is drawn with it. */
+    void takeInsulationOff() {
+      if (drawn != null && met.isEmpty() && !wide && !insulated && draft.statesInsulation) {
+        Optional<DrawnInsulation.Bare> bare =
+            drawnInsulation.underFitting(draft, drawn, options.stated(), sizes);
+        if (bare.isPresent()) {
+          DrawnInsulation.apply(draft, drawn, bare.get(), options);
+        }
       }
     }
 

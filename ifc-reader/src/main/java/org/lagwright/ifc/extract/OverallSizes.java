@@ -2,7 +2,6 @@ package org.lagwright.ifc.extract;
 
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Property;
@@ -54,7 +53,7 @@ final class OverallSizes {
     }
     Property t = thickness.get();
     double thicknessM = Thicknesses.metres(t, lengthUnitM);
-    Section bare = less(overall, 2 * thicknessM);
+    Section bare = Thicknesses.off(overall, thicknessM);
     if (bare != null) {
       Evidence evidence =
           new Evidence(
@@ -63,22 +62,6 @@ final class OverallSizes {
               p.text() + " - 2 x " + Sizes.millimetres(thicknessM));
       options.add(bare, how(p), evidence);
     }
-  }
-
-  /** Null if nothing is left. */
-  private static @Nullable Section less(Section section, double byM) {
-    if (section instanceof Section.Round r) {
-      return r.outsideDiameterM() > byM ? new Section.Round(r.outsideDiameterM() - byM) : null;
-    }
-    if (section instanceof Section.Rectangular r) {
-      return Math.min(r.widthM(), r.heightM()) > byM
-          ? new Section.Rectangular(r.widthM() - byM, r.heightM() - byM)
-          : null;
-    }
-    Section.Oval oval = (Section.Oval) section;
-    return Math.min(oval.widthM(), oval.heightM()) > byM
-        ? new Section.Oval(oval.widthM() - byM, oval.heightM() - byM)
-        : null;
   }
 
   private static How how(Property p) {

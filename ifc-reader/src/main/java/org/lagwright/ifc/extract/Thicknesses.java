@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.Section;
 
@@ -186,6 +187,23 @@ final class Thicknesses {
       }
     }
     return Optional.of(sides.get(0));
+  }
+
+  /** A section without what lies around it; null if nothing is left. */
+  static @Nullable Section off(Section section, double thicknessM) {
+    double byM = 2 * thicknessM;
+    if (section instanceof Section.Round r) {
+      return r.outsideDiameterM() > byM ? new Section.Round(r.outsideDiameterM() - byM) : null;
+    }
+    if (section instanceof Section.Rectangular r) {
+      return Math.min(r.widthM(), r.heightM()) > byM
+          ? new Section.Rectangular(r.widthM() - byM, r.heightM() - byM)
+          : null;
+    }
+    Section.Oval oval = (Section.Oval) section;
+    return Math.min(oval.widthM(), oval.heightM()) > byM
+        ? new Section.Oval(oval.widthM() - byM, oval.heightM() - byM)
+        : null;
   }
 
   /** Which side is the width differs between a duct and its covering where it stands upright. */

@@ -30,8 +30,15 @@ class FittingInsulationTest {
         new Network()
             .pipe(1, at(0, 0, 0), EAST, 1000, pipeMm)
             .pipe(3, at(1000 + RADIUS_MM, RADIUS_MM, 0), NORTH, 1000, pipeMm)
-            .record(
-                """
+            .record(drawn(bendMm));
+    for (int n : new int[] {1, 3}) {
+      state(network, n, "NominalDiameter", 50);
+    }
+    return network;
+  }
+
+  private static String drawn(double bendMm) {
+    return """
                 #2000=IFCPIPEFITTING('2',$,'Part',$,$,#2004,#2001,$,$);
                 #2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));
                 #2002=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#2003));
@@ -44,11 +51,7 @@ class FittingInsulationTest {
                 #2009=IFCAXIS1PLACEMENT(#2010,#2011);
                 #2010=IFCCARTESIANPOINT((%s,0.,0.));
                 #2011=IFCDIRECTION((0.,1.,0.));"""
-                    .formatted(bendMm / 2, RADIUS_MM));
-    for (int n : new int[] {1, 3}) {
-      state(network, n, "NominalDiameter", 50);
-    }
-    return network;
+        .formatted(bendMm / 2, RADIUS_MM);
   }
 
   private static Network state(Network network, int n, String name, double mm) {
@@ -87,5 +90,40 @@ class FittingInsulationTest {
 
     assertThat(diameterMm(bend)).isEqualTo(bendMm);
     assertThat(bend.existingInsulation()).isNull();
+  }
+
+  /** Of 30 mm around 60.3 mm; the nominal size, the diameter or pipe tables say which pipe. */
+  @ParameterizedTest
+  @CsvSource({"NominalDiameter,50", "OuterDiameter,60.3", "Tag,1"})
+  void bendThatMeetsNothingIsLessWideByTheThicknessThatItStates(String name, double mm) {
+    Network network = new Network().record(drawn(120.3));
+    network.record(
+        properties(
+            2500,
+            2000,
+            "Set",
+            "InsulationThickness",
+            "IFCPOSITIVELENGTHMEASURE(30.)",
+            name,
+            "IFCPOSITIVELENGTHMEASURE(" + mm + ")"));
+    MepModel model = network.read();
+    MepElement bend = element(model, 2000);
+
+    assertThat(diameterMm(bend)).isEqualTo(60.3);
+    assertThat(bend.ends()).containsExactly(new Section.Round(0.0603), new Section.Round(0.0603));
+    assertThat(Objects.requireNonNull(bend.existingInsulation()).thicknessM())
+        .isCloseTo(0.03, within(1e-9));
+    assertThat(codes(model)).contains("INSULATION_IN_BODY").doesNotContain("SECTION_CONFLICT");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"60.3,50", "120.3,80"})
+  void bendThatIsNotWiderByWhatItStatesIsAsDrawn(double bendMm, double nominalMm) {
+    Network network = new Network().record(drawn(bendMm));
+    state(network, 2, "InsulationThickness", 30);
+    network.record(
+        properties(2700, 2000, "More", "NominalDiameter", "IFCLENGTHMEASURE(" + nominalMm + ")"));
+
+    assertThat(diameterMm(network.element(2))).isEqualTo(bendMm);
   }
 }
