@@ -13,10 +13,13 @@ import org.lagwright.ifc.schema.IfcRecord;
 
 /**
  * What elements are made of in layers, one around the other: all layers of a covering, and of a
- * pipe or duct those that are called insulation or lining. Layers have a thickness, profiles a
- * wall, constituents neither. Asked by one thread.
+ * pipe or duct those that are called insulation or lining, or that are of a material that
+ * insulates. Layers have a thickness, profiles a wall, constituents neither. Asked by one thread.
  */
 final class MaterialLayers {
+
+  /** Of a layer that only its material tells: less is foil, or the core of a wall. No source. */
+  private static final double THINNEST_M = 0.006;
 
   private final IfcFile file;
   private final Relations relations;
@@ -91,8 +94,11 @@ final class MaterialLayers {
   private Optional<ExistingInsulation> told(List<IfcRecord> parts, boolean lining) {
     double sumM = 0;
     IfcRecord first = null;
+    boolean wall = !lining && haveWall(parts);
     for (IfcRecord part : parts) {
-      if (isCalled(part, lining) && (metres(part) > 0 || !part.is("IfcMaterialLayer"))) {
+      boolean thick = wall && part.is("IfcMaterialLayer") && metres(part) >= THINNEST_M;
+      boolean meant = isCalled(part, lining) || (thick && isInsulant(part));
+      if (meant && (metres(part) > 0 || !part.is("IfcMaterialLayer"))) {
         sumM += metres(part) > 0 ? metres(part) : Double.NaN;
         first = first == null ? part : first;
       }
@@ -128,9 +134,35 @@ final class MaterialLayers {
     return thicknessM > 0 ? thicknessM : 0;
   }
 
+  /** True if one of the layers may be the pipe or duct itself. */
+  private boolean haveWall(List<IfcRecord> parts) {
+    for (IfcRecord part : parts) {
+      if (metres(part) > 0 && !isCalled(part, false) && !isInsulant(part)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True for a material that insulates. */
+  private static boolean isInsulant(IfcRecord part) {
+    boolean insulant = false;
+    for (String name : names(part)) {
+      if (name != null && (Words.isLining(name) || Words.isCoat(name) || Words.isPipe(name))) {
+        return false;
+      }
+      insulant |= name != null && Words.isInsulant(name);
+    }
+    return insulant;
+  }
+
+  private static @Nullable String[] names(IfcRecord part) {
+    return new String[] {part.text("Category"), part.text("Name"), materialOf(part)};
+  }
+
   private static boolean isCalled(IfcRecord part, boolean lining) {
     boolean insulation = false;
-    for (String name : new String[] {part.text("Category"), part.text("Name"), materialOf(part)}) {
+    for (String name : names(part)) {
       if (name != null && Words.isLining(name)) {
         return lining;
       }

@@ -23,6 +23,7 @@ final class Words {
   private static final Meaning UNTOLD = new Meaning();
   private static final Meaning LINING = new Meaning();
   private static final Meaning INSULATION = new Meaning();
+  private static final Meaning INSULANT = new Meaning();
   private static final Meaning INSULATED = new Meaning();
   private static final Meaning COAT = new Meaning();
 
@@ -46,6 +47,7 @@ final class Words {
         case "untold" -> UNTOLD.words.addAll(words);
         case "lining" -> LINING.words.addAll(words);
         case "insulation" -> INSULATION.words.addAll(words);
+        case "insulant" -> INSULANT.words.addAll(words);
         case "insulated" -> INSULATED.words.addAll(words);
         case "coat" -> COAT.words.addAll(words);
         default -> FORMS.add(Form.valueOf(head.substring("form ".length())), words);
@@ -215,6 +217,11 @@ final class Words {
   /** True for insulation and for lining. */
   static boolean isInsulation(String text) {
     return INSULATION.isOf(text) || LINING.isOf(text);
+  }
+
+  /** True for materials that insulate; of a layer, as hoses and seals are made of some too. */
+  static boolean isInsulant(String text) {
+    return INSULANT.isOf(text);
   }
 
   /** True for what has insulation, not for insulation itself. */

@@ -104,4 +104,49 @@ class InsulationInMaterialTest {
     assertThat(element(model, 1).existingInsulation()).isNull();
     assertThat(element(model, 1).lining()).isNull();
   }
+
+  private static String layersOf(String material, double thicknessMm, String wall) {
+    return layers("Layer 2", thicknessMm)
+        .replace("'Mineral wool'", "'" + material + "'")
+        .replace("'Steel'", "'" + wall + "'");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Mineral wool",
+        "Steinwolle",
+        "Glasswool",
+        "Fiberglass",
+        "Elastomeric foam",
+        "Kautschuk",
+        "PUR-Schaum",
+        "PIR",
+        "Cellular glass",
+        "Calcium silicate",
+        "Laine de verre",
+        "Lana minerale",
+        "Steenwol"
+      })
+  void layerOfAMaterialThatInsulatesIsInsulation(String material) {
+    MepModel model = read(PIPE + layersOf(material, 30, "Steel"));
+
+    assertThat(mm(InsulationTest.of(model, 1))).isCloseTo(30, within(1e-6));
+    assertThat(InsulationTest.of(model, 1).material()).isEqualTo(material);
+  }
+
+  /** A rubber hose, a pipe with a core of foam, a pipe in its casing, paint. */
+  @ParameterizedTest
+  @CsvSource({
+    "Kautschuk,8,Kautschuk",
+    "PVC foam,3,PVC",
+    "Polyethylene,30,Steel",
+    "PUR Beschichtung,7,Steel",
+    "PUR pipe,7,Steel"
+  })
+  void layerThatMayBeThePipeIsNoInsulation(String material, double thicknessMm, String wall) {
+    MepModel model = read(PIPE + layersOf(material, thicknessMm, wall));
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+  }
 }
