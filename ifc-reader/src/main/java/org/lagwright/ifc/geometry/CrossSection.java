@@ -1,5 +1,6 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Point;
@@ -18,6 +19,9 @@ record CrossSection(Vec start, Vec axis, Vec u, Vec v, double radiusM) {
 
   /** Two surfaces that are drawn as one, and corners of one arc. */
   private static final double TOLERANCE_M = 0.001;
+
+  /** An arc is drawn with three corners at least; a box around it touches a circle with two. */
+  private static final int FEWEST_ON_ARC = 3;
 
   /** What keeps off further is not fixed to it. Common practice, no source. */
   private static final double FURTHEST_M = 0.1;
@@ -74,7 +78,7 @@ record CrossSection(Vec start, Vec axis, Vec u, Vec v, double radiusM) {
     return radiusM > 0 ? shell(item, extent) : board(item, extent);
   }
 
-  /** A part of a ring: all its corners lie on one of two circles. */
+  /** A part of a ring: all its corners lie on one of two circles, and more than a box has. */
   private @Nullable Beside shell(List<Vec> item, Coaxiality.Extent extent) {
     double least = Double.MAX_VALUE;
     double most = 0;
@@ -89,10 +93,29 @@ record CrossSection(Vec start, Vec axis, Vec u, Vec v, double radiusM) {
         return null;
       }
     }
-    boolean around = least > radiusM - TOLERANCE_M && most - least > TOLERANCE_M;
+    boolean around =
+        least > radiusM - TOLERANCE_M
+            && most - least > TOLERANCE_M
+            && onCircle(item, least) >= FEWEST_ON_ARC;
     return around
         ? new Beside(true, least - radiusM, most - least, turn(item) / (2 * Math.PI), extent)
         : null;
+  }
+
+  /** How many corners lie on a circle about the axis, those behind one another as one. */
+  private int onCircle(List<Vec> item, double circleM) {
+    List<Vec> found = new ArrayList<>();
+    for (Vec corner : item) {
+      Vec off = corner.minus(start).across(axis.unit());
+      boolean on = Math.abs(off.norm() - circleM) <= TOLERANCE_M;
+      for (Vec other : found) {
+        on &= off.minus(other).norm() > TOLERANCE_M;
+      }
+      if (on) {
+        found.add(off);
+      }
+    }
+    return found.size();
   }
 
   /** The angle that corners span about the axis: all but the widest gap between them. */

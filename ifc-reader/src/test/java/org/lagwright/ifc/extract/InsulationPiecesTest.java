@@ -188,4 +188,16 @@ class InsulationPiecesTest {
     assertThat(element(model, 1).existingInsulation()).isNull();
     assertThat(codes(model)).containsOnlyOnce("COVERING_WITHOUT_HOST");
   }
+
+  /** One box around two pipes: its corners lie at two distances from each of them. */
+  @Test
+  void boxAroundPipesIsNoShellAndTellsNoThickness() {
+    String box =
+        covering(2, "Box", "IFCRECTANGLEPROFILEDEF(.AREA.,$,$,300.,200.)", 0, 2500)
+            .replace("((0.0,0.0,0.0))", "((50.,0.,0.))");
+    MepModel model = read(PIPE + box + "#5=IFCRELCOVERSBLDGELEMENTS('5',$,$,$,#1,(#200));\n");
+
+    assertThat(box).contains("((50.");
+    assertThat(of(model, 1).thicknessM()).isNull();
+  }
 }
