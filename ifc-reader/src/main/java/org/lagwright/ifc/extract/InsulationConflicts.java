@@ -113,13 +113,13 @@ final class InsulationConflicts {
     }
   }
 
-  /** Texts that name another thickness, or deny that there is insulation. */
+  /** Texts that name another thickness, and what denies that there is insulation. */
   private static void addTexts(Draft draft, double chosenM, List<String> others) {
     for (Property p :
         PropertyNames.listOf(draft.properties(), PropertyNames.Role.INSULATION_MATERIAL)) {
       Optional<Double> wordedM = WordedThickness.metres(p.text());
       boolean another = wordedM.isPresent() && !Thicknesses.same(wordedM.get(), chosenM);
-      if (another || WordedThickness.denies(p.text())) {
+      if (another || StatedInsulation.isNo(p) || WordedThickness.denies(p.text())) {
         others.add(p.evidence().toString());
       }
     }

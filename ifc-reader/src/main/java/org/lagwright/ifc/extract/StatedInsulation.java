@@ -89,6 +89,11 @@ final class StatedInsulation {
     return Optional.empty();
   }
 
+  /** True for a yes or no that is no. */
+  static boolean isNo(Property p) {
+    return isYesOrNo(p) && p.text().equals("F");
+  }
+
   private static boolean isYesOrNo(Property p) {
     return "IFCBOOLEAN".equals(p.measure()) || "IFCLOGICAL".equals(p.measure());
   }

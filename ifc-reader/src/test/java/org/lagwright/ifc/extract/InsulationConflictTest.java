@@ -54,4 +54,17 @@ class InsulationConflictTest {
     assertThat(mm(of(model, 1))).isCloseTo(30, within(1e-6));
     assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(found);
   }
+
+  @ParameterizedTest
+  @CsvSource({"F,true", "T,false", "U,false"})
+  void noThatContradictsTheThicknessIsAFinding(String insulated, boolean found) {
+    MepModel model =
+        read(
+            PIPE
+                + properties("Insulated", "IFCLOGICAL(." + insulated + ".)")
+                + covering(2, "Wool", ring(120.3, 30), 0, 2500));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+    assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(found);
+  }
 }
