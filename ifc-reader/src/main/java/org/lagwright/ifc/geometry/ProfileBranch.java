@@ -9,7 +9,7 @@ import org.lagwright.ifc.model.How;
 /**
  * A tee or cross of a rectangular duct drawn as its side view: straight walls that meet in reflex
  * corners where a branch leaves, extruded by the side that all ends share. A mouth is a side whose
- * two walls both run on from outside corners.
+ * two walls both run on from outside corners; what turns by less there is the wall of a reducer.
  */
 final class ProfileBranch {
 
@@ -17,6 +17,9 @@ final class ProfileBranch {
   private static final int CORNERS_OF_A_TEE = 8;
 
   private static final int CORNERS_OF_A_CROSS = 12;
+
+  /** Sine of the least turn from a wall to its mouth, 44 degrees; a shoe is slanted by 45. */
+  private static final double LEAST_TURN = Math.sin(Math.toRadians(44));
 
   private final List<Vec> corners;
   private final Vec axis;
@@ -66,11 +69,18 @@ final class ProfileBranch {
     return reflex[Math.floorMod(i, reflex.length)];
   }
 
+  /** True for an outside corner that does not merely bend a wall. */
+  private boolean turnsInto(int i) {
+    Vec before = corner(i).minus(corner(i - 1)).unit();
+    Vec after = corner(i + 1).minus(corner(i)).unit();
+    return !isReflex(i) && (before.dot(after) < 0 || before.cross(after).norm() > LEAST_TURN);
+  }
+
   /** Sides between two outside corners, next to at least one inside corner: the mouths. */
   private List<ShapeEnd> ends() {
     List<ShapeEnd> ends = new ArrayList<>();
     for (int i = 0; i < corners.size(); i++) {
-      boolean outside = !isReflex(i) && !isReflex(i + 1);
+      boolean outside = turnsInto(i) && turnsInto(i + 1);
       if (outside && (isReflex(i - 1) || isReflex(i + 2))) {
         ShapeEnd end = end(corner(i), corner(i + 1));
         if (end != null) {

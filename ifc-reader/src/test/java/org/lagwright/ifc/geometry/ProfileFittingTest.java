@@ -162,6 +162,22 @@ class ProfileFittingTest {
     assertThat(wye.lengthM()).isNull();
   }
 
+  /** It has the corners of a tee whose run is its collar; but its walls bend by 18 degrees only. */
+  @Test
+  void reducerBetweenCollarsIsNoTee() {
+    double[] plan = {
+      0, -250, 100, -250, 400, -150, 500, -150, 500, 150, 400, 150, 100, 250, 0, 250
+    };
+    Shape reducer = drawn(ShapeHints.NONE, plan);
+
+    assertThat(reducer.form()).isEqualTo(Form.REDUCER);
+    assertThat(section(reducer).value()).isEqualTo(DUCT);
+    assertThat(lengthM(reducer).value()).isCloseTo(0.5, within(1e-9));
+    assertThat(reducer.ends())
+        .extracting(ShapeEnd::centreM)
+        .containsExactlyInAnyOrder(new Point(0, 0, 0.15), new Point(0.5, 0, 0.15));
+  }
+
   @Test
   void segmentOfAnUnknownSectionIsAsLongAsItsExtrusion() {
     Shape segment = drawn(new ShapeHints(List.of(), null, true), SQUARE_ELBOW);
