@@ -8,6 +8,7 @@ import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
@@ -85,12 +86,34 @@ final class FittingForm {
   private Form built() {
     Form drawn = draft.shape().form();
     boolean believable =
-        drawn != Form.UNKNOWN && (joints.isEmpty() || ways(drawn) == joints.size());
+        drawn != Form.UNKNOWN
+            && (joints.isEmpty() || ways(drawn) == joints.size() || areSomeOf(drawn));
     if (believable && drawn != Form.STRAIGHT) {
       return drawn;
     }
     Form byJoints = joined == null || joined.form() == Form.STRAIGHT ? Form.UNKNOWN : joined.form();
     return believable && byJoints == Form.UNKNOWN ? drawn : byJoints;
+  }
+
+  /**
+   * True if nothing but touch tells of joints, and all lie at ends that are drawn: the other ends
+   * meet nothing, because the next piece is in another file or was not drawn. Not so if it is
+   * called a form that has no more ends than joints were found.
+   */
+  private boolean areSomeOf(Form drawn) {
+    if (!draft.ports().isEmpty()
+        || joints.size() > ways(drawn)
+        || joints.size() == ways(draft.form)) {
+      return false;
+    }
+    List<ShapeEnd> ends = draft.shape().ends();
+    for (Neighbours.Joint joint : joints) {
+      Point atM = joint.port().positionM();
+      if (atM == null || !OpenEnds.isAnEnd(ends, atM)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** What a property such as ProductType calls a fitting; apparatus does not become one. */
