@@ -22,6 +22,9 @@ import org.lagwright.ifc.schema.IfcRecord;
  */
 final class ProfileReader {
 
+  /** Share by which a section may differ from that of its profile and be no other. */
+  private static final double NOISE = 1e-3;
+
   private final IfcFile file;
   private final Relations relations;
   private final ShapeMeasurer shapes;
@@ -87,7 +90,10 @@ final class ProfileReader {
                         m.evidence().raw())));
   }
 
-  /** Wall of the hollow profile that a body was drawn with, in metres; empty if it has none. */
+  /**
+   * Wall of the hollow profile that a body was drawn with, in metres, as scaled as the body is;
+   * empty if it has none, or if the section of the body is not that of the profile.
+   */
   Optional<Double> drawnWallM(Shape shape) {
     Measured<Section> section = shape.section();
     return section == null || section.how() != How.SOLID ? Optional.empty() : wallM(section);
@@ -109,6 +115,23 @@ final class ProfileReader {
   private Optional<Double> wallM(Measured<Section> ofProfile) {
     IfcRecord profile = file.find(ofProfile.evidence().step());
     double wallM = profile == null ? Double.NaN : profile.number("WallThickness") * lengthUnitM;
-    return wallM > 0 ? Optional.of(wallM) : Optional.empty();
+    if (profile == null || !(wallM > 0)) {
+      return Optional.empty();
+    }
+    Optional<Measured<Section>> own = shapes.sectionOf(profile);
+    double factor = own.isPresent() ? factor(own.get().value(), ofProfile.value()) : Double.NaN;
+    return factor > 0 ? Optional.of(wallM * factor) : Optional.empty();
+  }
+
+  /** How many times as wide and as high a section is as another; NaN if not of the same shape. */
+  private static double factor(Section from, Section to) {
+    double factor = to.perimeterM() / from.perimeterM();
+    double sideways = to.largestSideM() / from.largestSideM();
+    boolean similar = from.getClass() == to.getClass() && isOne(sideways / factor);
+    return similar ? (isOne(factor) ? 1 : factor) : Double.NaN;
+  }
+
+  private static boolean isOne(double factor) {
+    return Math.abs(factor - 1) < NOISE;
   }
 }
