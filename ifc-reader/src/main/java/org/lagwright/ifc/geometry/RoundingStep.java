@@ -3,8 +3,10 @@ package org.lagwright.ifc.geometry;
 import java.util.List;
 
 /**
- * To how many decimals of their unit the coordinates of a mesh were rounded by who wrote them. The
- * corners of a plane face lie off its plane by about as much, which tilts small faces visibly.
+ * What the coordinates of a mesh were rounded to by who wrote them: to decimals of their unit, to
+ * seven digits, or to numbers of 32 bits. The last two are coarser far from the origin, and there
+ * all of a mesh is as coarse as its largest coordinate. The corners of a plane face lie off its
+ * plane by about as much, which tilts small faces visibly.
  */
 final class RoundingStep {
 
@@ -25,8 +27,17 @@ final class RoundingStep {
    */
   private static final double MOST_M = 1e-4;
 
+  /** Some write no more decimals than nine of a number in full. */
+  private static final double NINE_DECIMALS = 0.6e-9;
+
+  /** Digits that a number of 32 bits holds whatever it is. */
+  private static final int DIGITS = 7;
+
   private int decimals;
   private double unitM;
+  private double largest;
+  private boolean allOfDigits = true;
+  private boolean allOf32Bits = true;
 
   /**
    * Takes in corners as they are written, before anything turns them.
@@ -37,7 +48,7 @@ final class RoundingStep {
    */
   void note(List<Vec> cornersM, double fileUnitM, double scale) {
     unitM = Math.max(unitM, fileUnitM * scale);
-    for (int i = 0; i < cornersM.size() && decimals <= MOST_DECIMALS; i++) {
+    for (int i = 0; i < cornersM.size() && mayBeRounded(); i++) {
       Vec corner = cornersM.get(i);
       note(corner.x() / fileUnitM);
       note(corner.y() / fileUnitM);
@@ -45,10 +56,31 @@ final class RoundingStep {
     }
   }
 
+  private boolean mayBeRounded() {
+    return decimals <= MOST_DECIMALS || allOfDigits || allOf32Bits;
+  }
+
   private void note(double number) {
     while (decimals <= MOST_DECIMALS && !isMultiple(number * POWERS[decimals])) {
       decimals++;
     }
+    double size = Math.abs(number);
+    largest = Math.max(largest, size);
+    boolean ofDigits = size == 0 || isMultiple(size / lastDigit(size));
+    allOfDigits &= ofDigits;
+    allOf32Bits &= ofDigits || is32Bits(size);
+  }
+
+  private static double lastDigit(double size) {
+    return Math.pow(10, Math.floor(Math.log10(size)) - DIGITS + 1);
+  }
+
+  /** True for what 32 bits hold, written in full or by the fewest digits that tell which it is. */
+  private static boolean is32Bits(double size) {
+    float nearest = (float) size;
+    double within = Math.max(NINE_DECIMALS, size * 1e-14);
+    return Math.abs(size - nearest) < within
+        || Math.abs(size - Double.parseDouble(Float.toString(nearest))) < within;
   }
 
   private static boolean isMultiple(double steps) {
@@ -57,10 +89,15 @@ final class RoundingStep {
 
   /** The step in metres; 0 if the coordinates are not rounded. */
   double stepM() {
-    if (decimals > MOST_DECIMALS) {
+    double byDecimals = decimals > MOST_DECIMALS ? 0 : 1 / POWERS[decimals];
+    double stepM = Math.min(MOST_M, unitM * Math.max(byDecimals, byLargest()));
+    return stepM < LEAST_M ? 0 : stepM;
+  }
+
+  private double byLargest() {
+    if (largest == 0 || !(allOfDigits || allOf32Bits)) {
       return 0;
     }
-    double stepM = Math.min(MOST_M, unitM / POWERS[decimals]);
-    return stepM < LEAST_M ? 0 : stepM;
+    return allOfDigits ? lastDigit(largest) : Math.ulp((float) largest);
   }
 }

@@ -7,9 +7,11 @@ import static org.lagwright.ifc.geometry.Figures.lengthM;
 import static org.lagwright.ifc.geometry.Figures.section;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Form;
 
@@ -122,5 +124,53 @@ class RoundedMeshTest {
     int[] farBore = ring(mesh, lengthM, diameterM / 2 - wallM, corners);
     mesh.wall(outside, farOutside).wall(bore, farBore).wall(outside, bore);
     return mesh.wall(farOutside, farBore);
+  }
+
+  /** As some write what a program holds in 32 bits: in full, by the fewest digits, by seven. */
+  private enum Written {
+    IN_FULL,
+    SHORT,
+    SEVEN_DIGITS;
+
+    double of(double number) {
+      return switch (this) {
+        case IN_FULL -> (float) number;
+        case SHORT -> Double.parseDouble(Float.toString((float) number));
+        case SEVEN_DIGITS -> Double.parseDouble(String.format(Locale.ROOT, "%.6e", number));
+      };
+    }
+  }
+
+  /** In the coordinates of a building, 312 m from its origin, where 32 bits step by 0.03 mm. */
+  @ParameterizedTest
+  @EnumSource(Written.class)
+  void reducerFarFromTheOriginKeepsBothEndsThoughItsCoordinatesAreShort(Written written) {
+    MeshText mesh = new MeshText();
+    mesh.tube(
+        ring(mesh, 0, 0.05715, 24),
+        ring(mesh, 0.02, 0.05715, 24),
+        ring(mesh, 0.09, 0.03015, 24),
+        ring(mesh, 0.11, 0.03015, 24));
+    mesh.placed(SLANT, 0.7, new double[] {311.2345678, 42.3456789, 7.4567891});
+    for (double[] point : mesh.points) {
+      for (int i = 0; i < 3; i++) {
+        point[i] = written.of(point[i]);
+      }
+    }
+    Shape shape = TinyModel.item(TinyModel.METRES, mesh.triangulated(100));
+
+    assertThat(shape.form()).isEqualTo(Form.REDUCER);
+    assertThat(section(shape).value().largestSideM()).isCloseTo(0.1143, within(4e-4));
+    assertThat(lengthM(shape).value()).isCloseTo(0.11, within(4e-4));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Written.class)
+  void stepOfShortCoordinatesIsThatOfTheLargest(Written written) {
+    RoundingStep rounding = new RoundingStep();
+    rounding.note(List.of(new Vec(written.of(Math.PI), written.of(-100 * Math.E), 0)), 1, 1);
+    double stepM = written == Written.SEVEN_DIGITS ? 1e-4 : Math.ulp(256f);
+
+    assertThat(rounding.stepM()).isCloseTo(stepM, within(1e-12));
   }
 }
