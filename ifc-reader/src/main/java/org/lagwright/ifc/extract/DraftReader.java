@@ -60,14 +60,17 @@ final class DraftReader {
     Names names = Names.of(record, type);
     KindReader.Reading reading = KindReader.read(record, type, names);
     PropertyReader.Reading own = properties.wantedOf(record.id());
+    Kind kind = reading.kind();
+    boolean straight = kind == null ? record.is("IfcFlowSegment") : kind.isSegment();
+    List<Property> wanted = straight ? SizeLists.withoutListed(own.properties()) : own.properties();
     List<Port> itsPorts = ports.portsOf(record.id());
     if (!own.repeated().isEmpty()) {
       repeatedToo.add(own.repeated());
     }
     return new Draft(
         record.id(),
-        new Worded(record.entityName(), names, own.properties()),
-        Drawn.of(shape(record, names, reading, own.properties(), itsPorts), itsPorts),
+        new Worded(record.entityName(), names, wanted),
+        Drawn.of(shape(record, names, reading, wanted, itsPorts), itsPorts),
         reading,
         own.all(),
         record.is("IfcFlowSegment"),

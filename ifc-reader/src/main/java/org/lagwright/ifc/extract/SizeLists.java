@@ -1,11 +1,16 @@
 package org.lagwright.ifc.extract;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.PropertyNames.Role;
+import org.lagwright.ifc.model.Property;
 
 /**
  * Tells texts that name several sizes side by side, such as the range of a catalogue in {@code
- * DN15-DN50}: they are on pieces of all these sizes and tell that of none.
+ * DN15-DN50}, and properties that list them: they are on pieces of all these sizes and tell that of
+ * none.
  */
 final class SizeLists {
 
@@ -20,6 +25,20 @@ final class SizeLists {
       Set.of("-", "\u2013", "\u2014", "..", "...", "\u2026", "bis", "to");
 
   private static final int LONGEST_BETWEEN = 9;
+
+  /** Of a straight piece, what has one figure and no more. */
+  private static final int ONE_FIGURE =
+      PropertyNames.bit(Role.OUTSIDE_DIAMETER)
+          | PropertyNames.bit(Role.INSIDE_DIAMETER)
+          | PropertyNames.bit(Role.WALL)
+          | PropertyNames.bit(Role.NOMINAL)
+          | PropertyNames.bit(Role.DIAMETER)
+          | PropertyNames.bit(Role.WIDTH)
+          | PropertyNames.bit(Role.HEIGHT)
+          | PropertyNames.bit(Role.LENGTH);
+
+  /** Two figures of a list that are one, as a share of it. */
+  private static final double SAME_FIGURE = 0.001;
 
   private static final Remembered<Boolean> KNOWN = new Remembered<>();
 
@@ -45,6 +64,39 @@ final class SizeLists {
     private static boolean same(double a, double b) {
       return Math.abs(a - b) <= Math.max(0.05, 0.01 * Math.max(a, b));
     }
+  }
+
+  /** Properties of a straight piece, without those that list different sizes or lengths of it. */
+  static List<Property> withoutListed(List<Property> properties) {
+    List<Property> others = null;
+    for (int i = 0; i < properties.size(); i++) {
+      boolean listed = areListed(properties.get(i));
+      if (listed && others == null) {
+        others = new ArrayList<>(properties.subList(0, i));
+      } else if (!listed && others != null) {
+        others.add(properties.get(i));
+      }
+    }
+    return others == null ? properties : others;
+  }
+
+  private static boolean areListed(Property p) {
+    boolean several = p.text().contains(", ") || p.number() == null;
+    return several
+        && (PropertyNames.roles(p.name()) & ONE_FIGURE) != 0
+        && (differ(p.text()) || isIn(p.text()));
+  }
+
+  /** True for different figures of a list. */
+  private static boolean differ(String text) {
+    String[] figures = text.split(", ", -1);
+    double first = PropertyNames.leadingNumber(figures[0]);
+    for (String figure : figures) {
+      if (Math.abs(PropertyNames.leadingNumber(figure) - first) > SAME_FIGURE * Math.abs(first)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** True for a text with different sizes of one kind, and but a sign or word between them. */

@@ -11,6 +11,7 @@ import static org.lagwright.ifc.extract.InlineModel.read;
 import static org.lagwright.ifc.extract.InlineModel.value;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -335,5 +336,48 @@ class StatedSizesTest {
       sizes.add(String.valueOf(size(first(item("IFCPIPESEGMENT", "Pipe") + stated))));
     }
     assertThat(sizes).containsExactly("60.3 mm", "null");
+  }
+
+  /** What a type of a catalogue lists is the size of many pieces, and of none of them. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "IFCPIPESEGMENT|OuterDiameter|48.3,60.3,76.1|null|null",
+        "IFCPIPESEGMENT|OuterDiameter|60.3,60.3|60.3 mm|null",
+        "IFCPIPESEGMENT|NominalDiameter|40.,50.,65.|null|null",
+        "IFCPIPESEGMENT|NominalDiameter|50.,50.|60.3 mm|DN50",
+        "IFCFLOWSEGMENT|NominalDiameter|40.,50.|null|null",
+        "IFCDUCTSEGMENT|NominalDiameterOrWidth|250.,315.|null|null",
+        "IFCDUCTSEGMENT|NominalDiameterOrWidth|315.|315.0 mm|null"
+      })
+  void listIsTheSizeOfAStraightPieceOnlyIfItsFiguresAgree(
+      String keyword, String property, String figuresMm, String size, String nominal) {
+    MepElement piece = first(item(keyword, "Pipe") + list(property, figuresMm));
+
+    assertThat(String.valueOf(size(piece))).isEqualTo(size);
+    assertThat(String.valueOf(piece.nominalSize())).isEqualTo(nominal);
+    assertThat(piece.findProperty(property)).isPresent();
+  }
+
+  private static String list(String property, String figuresMm) {
+    String values =
+        Arrays.stream(figuresMm.split(",", -1))
+            .map("IFCPOSITIVELENGTHMEASURE(%s)"::formatted)
+            .collect(Collectors.joining(","));
+    return "#510=IFCPROPERTYLISTVALUE('%s',$,(%s),$);\n".formatted(property, values)
+        + "#500=IFCPROPERTYSET('s',$,'Set',$,(#510));\n"
+        + "#501=IFCRELDEFINESBYPROPERTIES('r',$,$,$,(#1),#500);\n";
+  }
+
+  @Test
+  void sizesThatAPropertyOfAStraightPieceCountsUpAreNoneOfIt() {
+    MepElement pipe =
+        first(
+            item("IFCPIPESEGMENT", "Pipe")
+                + properties("NominalDiameter", "IFCLABEL('DN40, DN50')"));
+
+    assertThat(pipe.section()).isNull();
+    assertThat(pipe.nominalSize()).isNull();
   }
 }
