@@ -343,6 +343,11 @@ final class Draft {
     findings.add(Finding.about(key(), code, effect, values));
   }
 
+  /** Lets go of what was noted, where the figures that it is about count no more. */
+  void forgetFindings() {
+    findings = List.of();
+  }
+
   /** Lets go of everything but the findings, once the element is made. */
   void finish() {
     open = null;

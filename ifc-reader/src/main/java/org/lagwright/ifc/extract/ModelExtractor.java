@@ -249,6 +249,7 @@ public final class ModelExtractor {
     int joined =
         new ModelMeasurer(drafts, segments, neighbours, fittings, workers)
             .measure(options.joinToleranceM());
+    new CountedByParts(drafts, relations).leaveOut();
     if (joined > 0) {
       note(
           ReadFinding.ENDS_JOINED,

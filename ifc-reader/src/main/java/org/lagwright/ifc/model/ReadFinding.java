@@ -61,6 +61,10 @@ public enum ReadFinding implements FindingCode {
       Severity.INFO,
       "The name says {0}, but the file makes it a proxy, which stands for anything; it is not"
           + " counted. Have it modelled as pipe or duct if it is one."),
+  COUNTED_BY_PARTS(
+      Severity.INFO,
+      "It has no body of its own, but {0} parts that are counted, such as {1}; it is not counted"
+          + " beside them. Check that they are all of it."),
   ENDS_JOINED(
       Severity.INFO,
       "{0} joints rest on ends that touch within {1}, where the file connects nothing. Sizes and"

@@ -1,0 +1,124 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.ReadFinding;
+
+/**
+ * Finds elements that are but the bracket around their parts: nothing is drawn of them, and parts
+ * of the same kind are counted. A pipe that only holds a valve is none, nor a valve that only holds
+ * its flanges. What other elements are connected to stays counted, as services are followed through
+ * it.
+ */
+final class CountedByParts {
+
+  /** Parts need not make up all of a length, as joints lie between them. */
+  private static final double LENGTH_SHARE = 0.9;
+
+  /** No assembly of a building has more parts within parts. */
+  private static final int MOST_WHOLES = 100;
+
+  private final Drafts drafts;
+  private final Relations relations;
+
+  CountedByParts(Drafts drafts, Relations relations) {
+    this.drafts = drafts;
+    this.relations = relations;
+  }
+
+  /** Leaves them out, each with a finding. */
+  void leaveOut() {
+    Map<Draft, List<Draft>> partsByWhole = partsByWhole();
+    List<Draft> brackets = new ArrayList<>(0);
+    for (Map.Entry<Draft, List<Draft>> each : partsByWhole.entrySet()) {
+      if (areWhole(each.getValue(), each.getKey())) {
+        brackets.add(each.getKey());
+      }
+    }
+    for (Draft bracket : brackets) {
+      leaveOut(bracket, partsByWhole.getOrDefault(bracket, List.of()));
+    }
+  }
+
+  private static void leaveOut(Draft bracket, List<Draft> parts) {
+    bracket.kind = Kind.OTHER;
+    bracket.form = Form.UNKNOWN;
+    bracket.forgetFindings();
+    bracket.note(
+        ReadFinding.COUNTED_BY_PARTS,
+        Effect.NONE,
+        String.valueOf(parts.size()),
+        named(parts.get(0)));
+  }
+
+  private Map<Draft, List<Draft>> partsByWhole() {
+    Map<Draft, List<Draft>> found = new LinkedHashMap<>();
+    for (Draft part : drafts.all()) {
+      long step = isLagged(part) ? relations.wholeOf(part.step()) : 0;
+      Draft whole = step == 0 ? null : drafts.find(step);
+      if (whole != null && isLagged(whole) && !isPartOf(step, part.step()) && isUndrawn(whole)) {
+        List<Draft> parts = found.get(whole);
+        if (parts == null) {
+          parts = new ArrayList<>(2);
+          found.put(whole, parts);
+        }
+        parts.add(part);
+      }
+    }
+    return found;
+  }
+
+  private static boolean isLagged(Draft draft) {
+    Kind kind = draft.kind;
+    return kind != null && kind.isLagged();
+  }
+
+  /** True in a circle, which broken files have. */
+  private boolean isPartOf(long step, long other) {
+    long at = step;
+    for (int i = 0; i < MOST_WHOLES && at != 0; i++) {
+      if (at == other) {
+        return true;
+      }
+      at = relations.wholeOf(at);
+    }
+    return at != 0;
+  }
+
+  private static boolean isUndrawn(Draft whole) {
+    for (Port port : whole.joints()) {
+      if (port.connectedTo() != null) {
+        return false;
+      }
+    }
+    return !whole.shape().isDrawn();
+  }
+
+  /** True if a part is what the whole is called, and no length of the whole is lost. */
+  private static boolean areWhole(List<Draft> parts, Draft whole) {
+    double lengthM = 0;
+    boolean alike = false;
+    for (Draft part : parts) {
+      alike |= part.kind == whole.kind && part.section() != null;
+      lengthM += orNothing(part.lengthM());
+    }
+    return alike && lengthM >= LENGTH_SHARE * orNothing(whole.lengthM());
+  }
+
+  private static double orNothing(@Nullable Measured<Double> lengthM) {
+    return lengthM == null ? 0 : lengthM.value();
+  }
+
+  private static String named(Draft part) {
+    String name = part.names().own();
+    return name.isEmpty() ? "#" + part.step() : name;
+  }
+}
