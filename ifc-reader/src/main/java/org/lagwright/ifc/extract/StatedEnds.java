@@ -12,7 +12,7 @@ import org.lagwright.ifc.model.Section;
 
 /**
  * Sizes of the ends of a fitting that properties state: a nominal size for each end, or one
- * property with a list.
+ * property with a list, of rectangular ducts one for the widths and one for the heights.
  */
 final class StatedEnds {
 
@@ -31,7 +31,11 @@ final class StatedEnds {
    */
   List<Measured<List<Section>>> of(Draft draft, int ways) {
     List<Measured<List<Section>>> stated = new ArrayList<>(1);
-    if (draft.isDuct() || ways < 2 || ways > 3) {
+    if (ways < 2 || ways > 3) {
+      return stated;
+    }
+    if (draft.isDuct()) {
+      ofDuct(draft, ways, stated);
       return stated;
     }
     oneByOne(draft, ways, stated);
@@ -94,31 +98,104 @@ final class StatedEnds {
     return null;
   }
 
-  /** A list holds one figure for each end, all in the unit of the first. */
   private void list(Property p, int ways, boolean nominal, List<Measured<List<Section>>> stated) {
-    String[] figures = p.text().contains(", ") ? p.text().split(", ", -1) : new String[] {p.text()};
-    double first = PropertyNames.leadingNumber(figures[0]);
     double firstM =
         nominal
             ? NominalSizes.figureMm(p).orElse(0.0) / 1000
             : PropertyNames.diameterM(p, lengthUnitM).orElse(0.0);
-    if (figures.length != ways || !(first > 0) || !(firstM > 0)) {
-      return;
-    }
+    List<Double> figuresM = figuresM(p, firstM);
     List<Section> ends = new ArrayList<>(ways);
-    for (String figure : figures) {
-      double endM = PropertyNames.leadingNumber(figure) / first * firstM;
-      Optional<Section> end = nominal ? NominalSizes.section(endM * 1000) : round(endM);
+    for (double endM : figuresM) {
+      Optional<Section> end =
+          nominal ? NominalSizes.section(endM * 1000) : Optional.of(new Section.Round(endM));
       if (end.isPresent()) {
         ends.add(end.get());
       }
     }
-    if (ends.size() == ways) {
-      stated.add(Measured.of(List.copyOf(ends), How.PROPERTY, p.evidence()));
+    if (ends.size() == ways && figuresM.size() == ways) {
+      stated.add(Measured.of(FittingEnds.withoutNoise(ends), How.PROPERTY, p.evidence()));
     }
   }
 
-  private static Optional<Section> round(double diameterM) {
-    return diameterM > 0 ? Optional.of(new Section.Round(diameterM)) : Optional.empty();
+  /**
+   * The figures of a list, which holds one for each end, all in the unit of the first; empty if one
+   * of them is none.
+   */
+  private static List<Double> figuresM(Property p, double firstM) {
+    String[] figures = p.text().contains(", ") ? p.text().split(", ", -1) : new String[] {p.text()};
+    double first = PropertyNames.leadingNumber(figures[0]);
+    List<Double> figuresM = new ArrayList<>(figures.length);
+    for (String figure : figures) {
+      double figureM = PropertyNames.leadingNumber(figure) / first * firstM;
+      if (!(first > 0 && figureM > 0)) {
+        return List.of();
+      }
+      figuresM.add(figureM);
+    }
+    return figuresM;
+  }
+
+  /** Lists of widths and heights, else of diameters. */
+  private void ofDuct(Draft draft, int ways, List<Measured<List<Section>>> stated) {
+    Property width = firstSide(draft, PropertyNames.Role.WIDTH);
+    Property height = firstSide(draft, PropertyNames.Role.HEIGHT);
+    Measured<Section> drawn = draft.shape().section();
+    boolean drawnRound = drawn != null && drawn.value() instanceof Section.Round;
+    if (width != null && height != null) {
+      List<Section> ends = drawnRound ? List.of() : sides(draft, sidesM(width), sidesM(height));
+      if (ends.size() == ways) {
+        stated.add(Measured.of(ends, How.PROPERTY, evidence(width, height)));
+      }
+      return;
+    }
+    Property diameter = firstSide(draft, PropertyNames.Role.DIAMETER);
+    if (diameter != null && (drawn == null || drawnRound) && !isSided(DuctShapes.of(draft))) {
+      list(diameter, ways, false, stated);
+    }
+  }
+
+  private @Nullable Property firstSide(Draft draft, PropertyNames.Role role) {
+    for (Property p : asked(draft, role)) {
+      if (PropertyNames.sizeM(p, lengthUnitM).isPresent()) {
+        return p;
+      }
+    }
+    return null;
+  }
+
+  private List<Double> sidesM(Property p) {
+    return figuresM(p, PropertyNames.sizeM(p, lengthUnitM).orElse(0.0));
+  }
+
+  private static boolean isSided(String shape) {
+    return shape.contains("oval") || shape.contains("rect");
+  }
+
+  /**
+   * An end as wide as high beside one that is not may be a round one: then nothing is told, unless
+   * the fitting is said to be rectangular.
+   */
+  private static List<Section> sides(Draft draft, List<Double> widthsM, List<Double> heightsM) {
+    String shape = DuctShapes.of(draft);
+    List<Section> ends = new ArrayList<>(widthsM.size());
+    int square = 0;
+    for (int i = 0; i < widthsM.size() && widthsM.size() == heightsM.size(); i++) {
+      boolean same = Sizes.sameLength(widthsM.get(i), heightsM.get(i));
+      square += same ? 1 : 0;
+      ends.add(
+          same && DuctShapes.isRound(shape)
+              ? new Section.Round(widthsM.get(i))
+              : DuctShapes.shaped(draft, new Section.Rectangular(widthsM.get(i), heightsM.get(i))));
+    }
+    boolean mayBeRound = square > 0 && square < ends.size() && !shape.contains("rect");
+    return mayBeRound ? List.of() : FittingEnds.withoutNoise(ends);
+  }
+
+  private static Evidence evidence(Property width, Property height) {
+    return new Evidence(
+        width.step(),
+        width.set(),
+        width.name() + ", " + height.name(),
+        width.text() + ", " + height.text());
   }
 }

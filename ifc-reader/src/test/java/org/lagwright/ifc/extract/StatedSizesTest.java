@@ -361,13 +361,17 @@ class StatedSizesTest {
   }
 
   private static String list(String property, String figuresMm) {
+    return listed(510, property, figuresMm)
+        + "#500=IFCPROPERTYSET('s',$,'Set',$,(#510));\n"
+        + "#501=IFCRELDEFINESBYPROPERTIES('r',$,$,$,(#1),#500);\n";
+  }
+
+  private static String listed(int id, String property, String figuresMm) {
     String values =
         Arrays.stream(figuresMm.split(",", -1))
             .map("IFCPOSITIVELENGTHMEASURE(%s)"::formatted)
             .collect(Collectors.joining(","));
-    return "#510=IFCPROPERTYLISTVALUE('%s',$,(%s),$);\n".formatted(property, values)
-        + "#500=IFCPROPERTYSET('s',$,'Set',$,(#510));\n"
-        + "#501=IFCRELDEFINESBYPROPERTIES('r',$,$,$,(#1),#500);\n";
+    return "#%d=IFCPROPERTYLISTVALUE('%s',$,(%s),$);\n".formatted(id, property, values);
   }
 
   @Test
@@ -379,5 +383,39 @@ class StatedSizesTest {
 
     assertThat(pipe.section()).isNull();
     assertThat(pipe.nominalSize()).isNull();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Transition|400.,300.|200.,200.|-|400.0 x 200.0 mm, 300.0 x 200.0 mm",
+        "Reducer|300.,400.|200.,250.|-|300.0 x 200.0 mm, 400.0 x 250.0 mm",
+        "Tee|400.,400.,300.|200.,200.,150.|-|400.0 x 200.0 mm, 400.0 x 200.0 mm, 300.0 x 150.0 mm",
+        "Reducer|400.,300.|-|-|400.0 mm, 300.0 mm",
+        "Reducer|400.,300.|-|RECTANGULAR|",
+        "Reducer|400.,300.|200.|-|",
+        "Reducer|400.,300.,250.|200.,200.,200.|-|",
+        "Transition|400.,315.|200.,315.|-|",
+        "Transition|400.,315.|200.,315.|RECTANGULAR|400.0 x 200.0 mm, 315.0 x 315.0 mm"
+      })
+  void ductFittingHasTheEndsThatListsOfWidthsAndHeightsGive(
+      String name, String widthsMm, String heightsMm, String shape, @Nullable String ends) {
+    StringBuilder records = new StringBuilder(item("IFCDUCTFITTING", name));
+    records.append("#501=IFCRELDEFINESBYPROPERTIES('r',$,$,$,(#1),#500);\n");
+    records.append("#500=IFCPROPERTYSET('s',$,'Set',$,(#510");
+    records.append(heightsMm.equals("-") ? "" : ",#511");
+    records.append(shape.equals("-") ? "" : ",#512").append("));\n");
+    records.append(listed(510, "NominalDiameterOrWidth", widthsMm));
+    records.append(listed(511, "NominalHeight", heightsMm.equals("-") ? "0." : heightsMm));
+    records.append("#512=IFCPROPERTYSINGLEVALUE('Shape',$,IFCLABEL('%s'),$);\n".formatted(shape));
+
+    MepElement fitting = first(records.toString());
+
+    assertThat(ends(fitting)).isEqualTo(ends == null ? "" : ends);
+    if (ends != null) {
+      String largest = ends.startsWith("300.0") ? "400.0 x 250.0 mm" : ends.split(", ", -1)[0];
+      assertThat(size(fitting)).isEqualTo(largest);
+    }
   }
 }
