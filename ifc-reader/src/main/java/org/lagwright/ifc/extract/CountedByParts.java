@@ -62,9 +62,9 @@ final class CountedByParts {
   private Map<Draft, List<Draft>> partsByWhole() {
     Map<Draft, List<Draft>> found = new LinkedHashMap<>();
     for (Draft part : drafts.all()) {
-      long step = isLagged(part) ? relations.wholeOf(part.step()) : 0;
+      long step = part.isLagged() ? relations.wholeOf(part.step()) : 0;
       Draft whole = step == 0 ? null : drafts.find(step);
-      if (whole != null && isLagged(whole) && !isPartOf(step, part.step()) && isUndrawn(whole)) {
+      if (whole != null && whole.isLagged() && !isPartOf(step, part.step()) && isUndrawn(whole)) {
         List<Draft> parts = found.get(whole);
         if (parts == null) {
           parts = new ArrayList<>(2);
@@ -74,11 +74,6 @@ final class CountedByParts {
       }
     }
     return found;
-  }
-
-  private static boolean isLagged(Draft draft) {
-    Kind kind = draft.kind;
-    return kind != null && kind.isLagged();
   }
 
   /** True in a circle, which broken files have. */

@@ -1,7 +1,6 @@
 package org.lagwright.ifc.extract;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -43,11 +42,6 @@ final class CoveringBodies {
       shapes.put(covering.key(), shape);
     }
     return shape;
-  }
-
-  /** Its items by themselves, if it has several. */
-  List<Shape> items(Draft covering) {
-    return itemsOf(covering).shapes();
   }
 
   private BodyItems itemsOf(Draft covering) {

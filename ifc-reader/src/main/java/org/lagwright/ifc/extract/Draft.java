@@ -332,6 +332,11 @@ final class Draft {
   }
 
   /** True for {@link Kind#isLaggedItem}, and for a general element that is no segment. */
+  /** True if it is known to be something that gets insulation. */
+  boolean isLagged() {
+    return kind != null && kind.isLagged();
+  }
+
   boolean isLaggedItem() {
     return kind == null ? !generalSegment : kind.isLaggedItem();
   }

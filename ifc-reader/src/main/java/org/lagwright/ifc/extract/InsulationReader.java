@@ -104,7 +104,7 @@ final class InsulationReader {
     }
     for (long id : relations.partsOf(host.step())) {
       Draft part = drafts.find(id);
-      host(part == null && isLagged(host) ? reader.insulationPart(id) : part, host);
+      host(part == null && host.isLagged() ? reader.insulationPart(id) : part, host);
     }
     if (host.kind == Kind.COVERING) {
       long wholeId = relations.wholeOf(host.step());
@@ -178,14 +178,10 @@ final class InsulationReader {
     }
   }
 
-  private static boolean isLagged(Draft draft) {
-    return draft.kind != null && draft.kind.isLagged();
-  }
-
   private CoveringHosts<Draft> hosts() {
     CoveringHosts<Draft> hosts = new CoveringHosts<>(Comparator.comparing(draft -> draft.key()));
     for (Draft draft : drafts.all()) {
-      if (isLagged(draft)) {
+      if (draft.isLagged()) {
         hosts.add(draft, new Layers.Host(draft.kind, draft.form, section(draft)), draft.shape());
       }
     }

@@ -236,15 +236,17 @@ final class Placeholders {
     return null;
   }
 
-  /** An outside diameter may come in metres or as a bare number of millimetres. */
   private static boolean isOutsideOf(double property, double nominalM) {
-    double outsideM = property < 5 ? property : property / 1000;
-    return PipeSizes.mayBe((int) Math.round(nominalM * 1000), outsideM);
+    return PipeSizes.mayBe((int) Math.round(nominalM * 1000), diameterM(property));
   }
 
-  /** A bore may come in metres or as a bare number of millimetres. */
+  /** A diameter may come in metres or as a bare number of millimetres. */
+  private static double diameterM(double property) {
+    return property < 5 ? property : property / 1000;
+  }
+
   private static boolean fitsInside(double property, double drawnM) {
-    double boreM = property < 5 ? property : property / 1000;
+    double boreM = diameterM(property);
     return boreM <= drawnM * 1.02 && boreM > 0.5 * drawnM;
   }
 

@@ -362,6 +362,16 @@ final class PropertyNames {
     return -1;
   }
 
+  /** The numbers of a list, as values of lists are written; one of any other text. */
+  static double[] leadingNumbers(String text) {
+    String[] figures = text.split(", ", -1);
+    double[] numbers = new double[figures.length];
+    for (int i = 0; i < figures.length; i++) {
+      numbers[i] = leadingNumber(figures[i]);
+    }
+    return numbers;
+  }
+
   /** The number a text consists of; NaN if it is not just a number. */
   static double leadingNumber(String text) {
     String trimmed = text.trim().replace(',', '.');

@@ -89,10 +89,9 @@ final class SizeLists {
 
   /** True for different figures of a list. */
   private static boolean differ(String text) {
-    String[] figures = text.split(", ", -1);
-    double first = PropertyNames.leadingNumber(figures[0]);
-    for (String figure : figures) {
-      if (Math.abs(PropertyNames.leadingNumber(figure) - first) > SAME_FIGURE * Math.abs(first)) {
+    double[] figures = PropertyNames.leadingNumbers(text);
+    for (double figure : figures) {
+      if (Math.abs(figure - figures[0]) > SAME_FIGURE * Math.abs(figures[0])) {
         return true;
       }
     }

@@ -122,11 +122,11 @@ final class StatedEnds {
    * of them is none.
    */
   private static List<Double> figuresM(Property p, double firstM) {
-    String[] figures = p.text().contains(", ") ? p.text().split(", ", -1) : new String[] {p.text()};
-    double first = PropertyNames.leadingNumber(figures[0]);
+    double[] figures = PropertyNames.leadingNumbers(p.text());
+    double first = figures[0];
     List<Double> figuresM = new ArrayList<>(figures.length);
-    for (String figure : figures) {
-      double figureM = PropertyNames.leadingNumber(figure) / first * firstM;
+    for (double figure : figures) {
+      double figureM = figure / first * firstM;
       if (!(first > 0 && figureM > 0)) {
         return List.of();
       }

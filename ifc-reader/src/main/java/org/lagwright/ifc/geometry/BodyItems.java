@@ -29,11 +29,6 @@ public final class BodyItems {
     }
   }
 
-  /** Each item measured by itself; empty if there is but one, or too many. */
-  public List<Shape> shapes() {
-    return List.copyOf(shapes);
-  }
-
   /**
    * What of the body lies along another one; the whole if that is all of it, if no item does, or if
    * the whole covers more of it.

@@ -32,9 +32,6 @@ final class EndFinder {
 
   private static final double COAXIAL_SHIFT = 0.05;
 
-  /** Corners of a straight body lie within this many half sizes of its axis, but for flanges. */
-  private static final double BESIDE = 1.1;
-
   /** Cosine of 25 degrees: faces whose normals lie nearer to an axis are plates across it. */
   private static final double WALL = 0.9;
 
@@ -307,7 +304,8 @@ final class EndFinder {
   boolean isCurvedBetween(Found a, Found b) {
     Vec between = b.outline().centre().minus(a.outline().centre());
     Vec along = between.unit();
-    double besideM = BESIDE * Math.max(a.outline().largestHalfM(), b.outline().largestHalfM());
+    double besideM =
+        BendFit.OUTSIDE * Math.max(a.outline().largestHalfM(), b.outline().largestHalfM());
     for (Vec corner : mesh.vertices()) {
       if (corner.minus(a.outline().centre()).across(along).norm() > besideM) {
         return isMet(nearCentre(a), along, between.norm() - SAME_PLANE_M, WALL);

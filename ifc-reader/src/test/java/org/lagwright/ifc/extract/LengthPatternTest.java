@@ -102,30 +102,23 @@ class LengthPatternTest {
   /** 21.3 cannot be metres, so the length beside it is not in metres either. */
   @Test
   void bareLengthIsInMillimetresWhereABareDiameterBesideItMustBe() {
-    MepElement pipe =
-        element(
-            read(
-                "IFC4",
-                METRES
-                    + PIPE
-                    + properties("OuterDiameter", "IFCREAL(21.3)", "Length", "IFCREAL(1500.)")),
-            1);
+    MepElement pipe = pipeInMetres("21.3", "1500.");
 
     assertThat(value(pipe.lengthM())).isCloseTo(1.5, within(1e-9));
   }
 
   @Test
   void bareLengthStaysInTheUnitOfTheFileWhereTheDiameterIsInIt() {
-    MepElement pipe =
-        element(
-            read(
-                "IFC4",
-                METRES
-                    + PIPE
-                    + properties("OuterDiameter", "IFCREAL(0.0213)", "Length", "IFCREAL(150.)")),
-            1);
+    MepElement pipe = pipeInMetres("0.0213", "150.");
 
     assertThat(value(pipe.lengthM())).isCloseTo(150, within(1e-9));
+  }
+
+  private static MepElement pipeInMetres(String diameter, String length) {
+    String diameterAndLength =
+        properties(
+            "OuterDiameter", "IFCREAL(" + diameter + ")", "Length", "IFCREAL(" + length + ")");
+    return element(read("IFC4", METRES + PIPE + diameterAndLength), 1);
   }
 
   /** 1.5 mm in a file in millimetres is meant to be metres, or not; the typed one says so. */
