@@ -44,7 +44,8 @@ final class EndFinder {
   /**
    * An end of the mesh in local coordinates, with the corners its outline was fitted to.
    *
-   * @param isMouth true for an open end, and for the rim about the bore of a rectangular duct
+   * @param isMouth true for an open end whose rim lies in a plane, and for the rim about the bore
+   *     of a rectangular duct
    */
   record Found(Outline outline, Vec outward, List<Vec> loop, boolean isMouth) {
 
@@ -128,7 +129,8 @@ final class EndFinder {
       List<Vec> points = mesh.points(loop);
       Outline outline = OutlineFit.fit(points);
       if (outline != null) {
-        all.add(outward(outline, topology.pieceOfVertex(loop[0]), points, true));
+        int piece = topology.pieceOfVertex(loop[0]);
+        all.add(outward(outline, piece, points, isInPlane(points, outline)));
       }
     }
     List<Found> ends = new ArrayList<>();
@@ -138,6 +140,16 @@ final class EndFinder {
       }
     }
     return ends;
+  }
+
+  /** False for the rim of a tray or a rail, which runs along its turned up edges. */
+  private static boolean isInPlane(List<Vec> rim, Outline outline) {
+    for (Vec corner : rim) {
+      if (Math.abs(corner.minus(outline.centre()).dot(outline.normal())) > SAME_PLANE_M) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void addPatch(int patch, List<Integer> faces, double rectangularSharp, List<Found> into) {

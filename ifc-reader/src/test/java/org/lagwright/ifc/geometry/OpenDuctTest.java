@@ -119,6 +119,25 @@ class OpenDuctTest {
     lies(TinyModel.item(METRES, SEGMENT, mesh.surface(100)), WIDTH_M, HEIGHT_M, LENGTH_M);
   }
 
+  /** A ladder 2.5 long and 0.3 wide, of two rails 55 mm apart whose long edges are turned up. */
+  @Test
+  void railsWithTurnedUpEdgesAreNoOpenings() {
+    rail(0, 0.022);
+    rail(0.055, 0.033);
+
+    lies(TinyModel.item(METRES, SEGMENT, mesh.surface(100)), 0.3, 0.055, 2.5);
+  }
+
+  private void rail(double y, double edgeY) {
+    double[] alongM = {1.25, 0, 0};
+    double[] acrossM = {0, 0, 0.15};
+    int[] plate = mesh.rectangle(new double[] {0, y, 0}, alongM, acrossM);
+    int[] edges = mesh.rectangle(new double[] {0, edgeY, 0}, alongM, acrossM);
+    mesh.cap(plate);
+    mesh.cap(new int[] {plate[0], plate[1], edges[1], edges[0]});
+    mesh.cap(new int[] {plate[2], plate[3], edges[3], edges[2]});
+  }
+
   /** Half circles of 0.2 at a middle part of 0.3: shorter than wide, with end faces. */
   @Test
   void shortFlatOvalDuctRunsFromEndToEnd() {
