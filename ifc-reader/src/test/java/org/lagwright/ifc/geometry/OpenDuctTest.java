@@ -125,7 +125,7 @@ class OpenDuctTest {
     rail(0, 0.022);
     rail(0.055, 0.033);
 
-    lies(TinyModel.item(METRES, SEGMENT, mesh.surface(100)), 0.3, 0.055, 2.5);
+    lies(TinyModel.item(METRES, SEGMENT, mesh.surface(100)), 0.055, 0.3, 2.5);
   }
 
   private void rail(double y, double edgeY) {
