@@ -15,9 +15,10 @@ import org.lagwright.testmodels.ifc.Units;
  * Writes one model of about the size asked for. The same size and schema give the same bytes.
  * Memory does not grow with the size.
  *
- * <p>The proportions are those of a real export of building services: some 70 bytes a record, nine
- * elements of pipes and ducts in 100 kB, each with seven property sets of 35 values and its ports,
- * a system for each line, and a third of the file that a takeoff passes over.
+ * <p>The proportions are those of a real export of building services: some 65 bytes a record, nine
+ * elements of pipes and ducts in 100 kB of a gigabyte and ten of ten megabytes, whose record
+ * numbers are shorter, each with seven property sets of 35 values and its ports, a system for each
+ * line, and nearly half of the file that a takeoff passes over.
  */
 public final class LargeModel {
 

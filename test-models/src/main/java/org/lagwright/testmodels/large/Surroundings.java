@@ -17,8 +17,8 @@ import org.lagwright.testmodels.step.Ref;
 /** What stands beside each line and is no part of a takeoff: a lamp, a cable tray, a wall. */
 final class Surroundings {
 
-  private static final int SIDES = 12;
-  private static final int RINGS = 12;
+  private static final int SIDES = 16;
+  private static final int RINGS = 14;
   private static final double RING_HEIGHT_MM = 25;
   private static final double BESIDE_MM = 20_000;
 

@@ -100,6 +100,28 @@ class LargeModelTest {
     assertThat(text.length() / (double) records).isBetween(50.0, 70.0);
   }
 
+  /**
+   * As the class says of small files: ten elements in 100 kB, and somewhat less than half passed
+   * over.
+   */
+  @ParameterizedTest
+  @EnumSource(Schema.class)
+  void proportionsAreThoseOfARealExport(Schema schema) {
+    StringBuilder text = new StringBuilder();
+    List<KnownQuantity> known = LargeModel.write(schema, BYTES, text);
+    long elements = sum(known, "segment", "") + sum(known, "bend", "") + sum(known, "item", "");
+    assertThat(elements * 100_000.0 / text.length()).isCloseTo(10, within(0.5));
+    long surroundings =
+        Pattern.compile(
+                "^#[0-9]+=IFC(CARTESIANPOINT|POLYLOOP|FACE|FACEOUTERBOUND)\\(.*\n",
+                Pattern.MULTILINE)
+            .matcher(text)
+            .results()
+            .mapToLong(r -> r.end() - r.start())
+            .sum();
+    assertThat(surroundings / (double) text.length()).isCloseTo(0.45, within(0.05));
+  }
+
   @Test
   void quantitiesCanBeWrittenAndReadAgain() {
     List<KnownQuantity> known = LargeModel.write(Schema.IFC4, 1, new StringBuilder());
