@@ -16,6 +16,7 @@ import org.lagwright.takeoff.scope.ScopeDecision;
 import org.lagwright.takeoff.scope.ScopeFacts;
 import org.lagwright.takeoff.scope.ScopePack;
 import org.lagwright.takeoff.scope.ScopeRules;
+import org.lagwright.takeoff.scope.StatusText;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.Service;
 import org.lagwright.takeoff.service.ServicePack;
@@ -169,6 +170,7 @@ final class ElementJudge {
     String given = serviceId == null ? null : givenScope(serviceId, service);
     Service rival = findRival(classification);
     String packScope = service == null ? Classification.UNKNOWN : service.scope();
+    String statusText = StatusText.of(element.properties());
     return new ScopeFacts(
         element.kind(),
         described(element),
@@ -180,6 +182,8 @@ final class ElementJudge {
         rival == null ? null : scope(rival),
         service == null ? "nothing tells" : service.reason(),
         location,
+        statusText,
+        scopePack.statusOf(statusText),
         other(element));
   }
 

@@ -10,6 +10,7 @@ import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.takeoff.measure.QuantityMeasurer;
 import org.lagwright.takeoff.measure.Size;
+import org.lagwright.takeoff.scope.ScopePack;
 import org.lagwright.takeoff.service.Vote;
 
 /** Groups what was left out into questions that an estimator can put to the designer. */
@@ -112,6 +113,9 @@ final class QuestionBook {
   }
 
   private static String scopeQuestion(Judgement judgement, String service) {
+    if (judgement.scope().rule().equals(ScopePack.EXISTING)) {
+      return "Does the existing " + service + " get new insulation?";
+    }
     String rivalId = judgement.service() == null ? null : judgement.service().contradiction();
     return rivalId == null
         ? "Is " + service + " insulated?"

@@ -1,6 +1,7 @@
 package org.lagwright.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.lagwright.takeoff.TakeoffAssertions.assertLeftOut;
 import static org.lagwright.takeoff.TakeoffAssertions.assertOut;
 import static org.lagwright.takeoff.TakeoffAssertions.chilled;
@@ -8,9 +9,12 @@ import static org.lagwright.takeoff.TakeoffAssertions.takeoff;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Property;
 import org.lagwright.takeoff.scope.Scope;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.settings.SettingsReader;
@@ -195,5 +199,43 @@ class ScopeOfElementsTest {
         bare, "outdoor-air-outdoors", "outdoor air: outdoors the duct carries the air around it");
     assertThat(bare.findings()).isEmpty();
     assertThat(taken.elements().get(0).scope().rule()).isEqualTo("in-by-settings");
+  }
+
+  private static TestElement ofStatus(String set, String text) {
+    Property status = new Property(set, "Status", text, null, null, false, false, 9);
+    return chilled(1, 2).property(status);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"DEMOLISH", "Abbruch"})
+  void whatIsToBeDemolishedIsOutAlsoWhereTheSettingsTakeItsServiceIn(String status) {
+    TestElement pipe = ofStatus("Pset_PipeSegmentTypeCommon", status);
+    Settings taken = TestSettings.of("scope: {chilled-water-flow: in}\n");
+    String reason = "is to be demolished: its status is '" + status + "'";
+
+    assertOut(takeoff(pipe), "demolished", reason);
+    assertOut(Takeoff.of(List.of(TestElement.model(pipe)), taken), "demolished", reason);
+  }
+
+  @Test
+  void whatIsThereAlreadyIsAskedForUnlessTheSettingsTakeItsServiceIn() {
+    TestElement pipe = ofStatus("Pset_PipeSegmentTypeCommon", "EXISTING");
+    Settings taken = TestSettings.of("scope: {chilled-water-flow: in}\n");
+
+    Takeoff asked = takeoff(pipe);
+
+    assertLeftOut(asked, TakeoffFinding.SCOPE_UNDECIDED);
+    assertThat(asked.questions())
+        .extracting(Question::question, Question::lengthM)
+        .containsExactly(tuple("Does the existing chilled water flow get new insulation?", 2.0));
+    assertThat(Takeoff.of(List.of(TestElement.model(pipe)), taken).lines()).hasSize(1);
+  }
+
+  /** New, one of another kind, and that of a drawing's approval. */
+  @Test
+  void otherStatusesDecideNothing() {
+    assertThat(takeoff(ofStatus("Pset_PipeSegmentTypeCommon", "NEW")).lines()).hasSize(1);
+    assertThat(takeoff(ofStatus("Pset_PipeSegmentTypeCommon", "NOTKNOWN")).lines()).hasSize(1);
+    assertThat(takeoff(ofStatus("Approval", "Existing")).lines()).hasSize(1);
   }
 }

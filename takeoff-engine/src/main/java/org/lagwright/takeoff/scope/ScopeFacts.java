@@ -15,6 +15,8 @@ import org.lagwright.ifc.model.Kind;
  * @param rivalScope its scope after the settings; null where none
  * @param because the service's own reason
  * @param location location class
+ * @param statusText what the property Status says, null if nothing
+ * @param status which status that is, as the pack names it; null where none
  * @param host what a covering covers, in words
  */
 public record ScopeFacts(
@@ -28,4 +30,6 @@ public record ScopeFacts(
     @Nullable String rivalScope,
     String because,
     String location,
+    @Nullable String statusText,
+    @Nullable String status,
     String host) {}

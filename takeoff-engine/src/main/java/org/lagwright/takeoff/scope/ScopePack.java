@@ -2,6 +2,7 @@ package org.lagwright.takeoff.scope;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.takeoff.pack.PackInfo;
@@ -10,11 +11,22 @@ import org.lagwright.takeoff.pack.PackReader;
 /**
  * The scope rules, in the order in which they are tried.
  *
+ * @param statuses words of the property Status, lower case, by the status they stand for
  * @param rules the last one applies always
  */
-public record ScopePack(String id, String version, String source, String status, List<Rule> rules) {
+public record ScopePack(
+    String id,
+    String version,
+    String source,
+    String status,
+    Map<String, List<String>> statuses,
+    List<Rule> rules) {
+
+  /** Id of the rule on what is there already, whose question says so. */
+  public static final String EXISTING = "existing";
 
   public ScopePack {
+    statuses = Map.copyOf(statuses);
     rules = List.copyOf(rules);
     if (rules.isEmpty() || !rules.get(rules.size() - 1).when().isAlways()) {
       throw new IllegalArgumentException("the last rule must apply always, with 'when: {}'.");
@@ -31,11 +43,22 @@ public record ScopePack(String id, String version, String source, String status,
     return new PackInfo(id, version, source, status);
   }
 
+  /** Which status a text of the property Status stands for; null if none of the pack. */
+  public @Nullable String statusOf(@Nullable String text) {
+    String word = text == null ? "" : text.strip().toLowerCase(Locale.ROOT);
+    for (Map.Entry<String, List<String>> status : statuses.entrySet()) {
+      if (status.getValue().contains(word)) {
+        return status.getKey();
+      }
+    }
+    return null;
+  }
+
   /**
    * One rule.
    *
    * @param then in, out or ask
-   * @param reason template with {class}, {service}, {rival}, {because}, {host}
+   * @param reason template with {class}, {service}, {rival}, {because}, {host}, {status}
    * @param finding code of the finding that asked elements carry; null for in and out
    */
   public record Rule(
@@ -65,6 +88,7 @@ public record ScopePack(String id, String version, String source, String status,
    * @param settingsScopes in or out, as the settings say for the service
    * @param rivalScopes in, out or ask, of the service that contradicts
    * @param locations location classes
+   * @param statuses statuses by the names that the pack gives them
    */
   public record When(
       @Nullable List<String> kinds,
@@ -72,7 +96,8 @@ public record ScopePack(String id, String version, String source, String status,
       @Nullable List<String> serviceScopes,
       @Nullable List<String> settingsScopes,
       @Nullable List<String> rivalScopes,
-      @Nullable List<String> locations) {
+      @Nullable List<String> locations,
+      @Nullable List<String> statuses) {
 
     public When {
       List<String> known = List.of(Kind.values()).stream().map(Kind::label).toList();
@@ -87,7 +112,8 @@ public record ScopePack(String id, String version, String source, String status,
           && serviceScopes == null
           && settingsScopes == null
           && rivalScopes == null
-          && locations == null;
+          && locations == null
+          && statuses == null;
     }
 
     boolean holds(ScopeFacts facts) {
@@ -96,7 +122,8 @@ public record ScopePack(String id, String version, String source, String status,
           && holds(serviceScopes, facts.serviceScope())
           && holds(settingsScopes, facts.settingsScope())
           && holds(rivalScopes, facts.rivalScope())
-          && holds(locations, facts.location());
+          && holds(locations, facts.location())
+          && holds(statuses, facts.status());
     }
 
     private static boolean holds(@Nullable List<String> allowed, @Nullable String value) {

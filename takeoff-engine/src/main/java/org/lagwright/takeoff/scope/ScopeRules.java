@@ -22,7 +22,8 @@ public final class ScopeRules {
             .replace("{service}", facts.serviceName())
             .replace("{rival}", String.valueOf(facts.rivalName()))
             .replace("{because}", facts.because())
-            .replace("{host}", facts.host());
+            .replace("{host}", facts.host())
+            .replace("{status}", String.valueOf(facts.statusText()));
     return new ScopeDecision(rule.scope(), reason, rule.id());
   }
 }
