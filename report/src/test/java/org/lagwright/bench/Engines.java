@@ -29,8 +29,8 @@ record Engines(Path root, Path node, Path work) {
 
   /**
    * What extraction starts with besides: memory is taken in large pieces and soon used again, what
-   * lives on is moved out of the way at once, code is translated early, and nothing is kept for
-   * tools that watch.
+   * lives on is moved out of the way at once, code is translated early by one thread and in small
+   * pieces, and nothing is kept for tools that watch.
    */
   static final List<String> EXTRACT_FLAGS =
       List.of(
@@ -38,6 +38,9 @@ record Engines(Path root, Path node, Path work) {
           "-Xms" + HEAP_MB + "m",
           "-Xmn44m",
           "-XX:CompileThresholdScaling=0.5",
+          "-XX:CICompilerCount=1",
+          "-XX:C1MaxInlineLevel=4",
+          "-XX:C1MaxInlineSize=30",
           "-XX:MaxTenuringThreshold=1",
           "-XX:-UsePerfData",
           "-XX:+UseTransparentHugePages");
