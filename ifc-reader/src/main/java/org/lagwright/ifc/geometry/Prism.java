@@ -41,6 +41,9 @@ record Prism(
   /** Ducts are at most this many times as wide as high. */
   private static final double FLATTEST = 8;
 
+  /** What a bore may lack at an end by rounding; an end plate is thicker. */
+  private static final double THROUGH_M = 1e-4;
+
   private static final String AT_PORTS = "the ports lie at the ends of the other edge";
 
   private static final String ACROSS = "ports lie at sides of the duct, not at its open ends";
@@ -72,8 +75,7 @@ record Prism(
     if (!isBox()) {
       return shape(depth, null, "");
     }
-    List<Reading> readings =
-        List.of(depth, turned(outline.u(), outline.v()), turned(outline.v(), outline.u()));
+    List<Reading> readings = readings();
     if (isOpen) {
       Choice byPorts = byPorts(readings, hints);
       return byPorts == null || byPorts.reading().equals(depth)
@@ -106,13 +108,10 @@ record Prism(
 
   /** True for a box that may run along another of its edges, as far as its own figures tell. */
   static boolean mayLieOtherwise(Shape shape) {
-    if (shape.form() != Form.STRAIGHT
-        || shape.ends().size() != 2
-        || !(shape.ends().get(0).section() instanceof Section.Rectangular)
+    if (!isPlainBox(shape)
         || shape.ends().get(0).width() == null
         || shape.section() == null
-        || shape.lengthM() == null
-        || !shape.problems().isEmpty()) {
+        || shape.lengthM() == null) {
       return false;
     }
     double lengthM = shape.lengthM().value();
@@ -134,6 +133,48 @@ record Prism(
     Vec v = prism.outline.v();
     boolean alongU = Math.abs(u.unit().dot(axis)) > Math.abs(v.unit().dot(axis));
     return prism.shape(alongU ? prism.turned(u, v) : prism.turned(v, u), null, "");
+  }
+
+  /**
+   * A box that lacks another one, which runs through it from end to end and leaves a wall all
+   * around: a duct that is open at those ends. Null if the other one is no such bore.
+   */
+  static @Nullable Prism bored(Shape box, Shape bore) {
+    Prism whole = isPlainBox(box) ? ofBox(box) : null;
+    Prism taken = whole != null && isPlainBox(bore) ? ofBox(bore) : null;
+    if (whole == null || taken == null) {
+      return null;
+    }
+    for (Reading reading : whole.readings()) {
+      for (Reading through : taken.readings()) {
+        if (runsThrough(through, reading)) {
+          return new Prism(
+              reading.outline(), reading.axis(), true, whole.how, whole.section, whole.length);
+        }
+      }
+    }
+    return null;
+  }
+
+  /** True for a straight body between two rectangles of which nothing is doubtful. */
+  static boolean isPlainBox(Shape shape) {
+    return shape.form() == Form.STRAIGHT
+        && shape.ends().size() == 2
+        && shape.ends().get(0).section() instanceof Section.Rectangular
+        && shape.problems().isEmpty();
+  }
+
+  private static boolean runsThrough(Reading bore, Reading whole) {
+    Vec along = whole.axis().unit();
+    if (bore.axis().unit().cross(along).norm() > Math.sin(PORT_ANGLE_RAD)) {
+      return false;
+    }
+    double startM = bore.outline().centre().minus(whole.outline().centre()).dot(along);
+    double endM = startM + bore.axis().dot(along);
+    Outline atStart = bore.outline().at(bore.outline().centre().minus(along.times(startM)));
+    return Math.min(startM, endM) < THROUGH_M
+        && Math.max(startM, endM) > whole.lengthM() - THROUGH_M
+        && whole.outline().isBoredBy(atStart);
   }
 
   /** The box that a shape with two ends was read from, null if it was none. */
@@ -159,6 +200,12 @@ record Prism(
     return outline.kind() == Outline.Kind.RECTANGULAR
         && !axis.isTiny()
         && outline.normal().cross(axis.unit()).norm() < Math.sin(PORT_ANGLE_RAD);
+  }
+
+  private List<Reading> readings() {
+    Vec u = outline.u();
+    Vec v = outline.v();
+    return List.of(new Reading(axis, outline), turned(u, v), turned(v, u));
   }
 
   private Reading turned(Vec along, Vec kept) {

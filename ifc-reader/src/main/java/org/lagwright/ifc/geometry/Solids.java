@@ -209,7 +209,22 @@ final class Solids {
     if (csg) {
       return measure(body, hints, depth + 1, visits);
     }
-    return clippings.cut(record, uncut(body, hints, depth + 1, visits), item.frame());
+    Shape uncut = uncut(body, hints, depth + 1, visits);
+    Prism open = Prism.isPlainBox(uncut) ? bored(item, uncut, depth, visits) : null;
+    return open != null ? open.measure(hints) : clippings.cut(record, uncut, item.frame());
+  }
+
+  /** A box that lacks what runs through it, null if it does not. */
+  private @Nullable Prism bored(Item item, Shape box, int depth, Visits visits) {
+    IfcRecord record = item.record();
+    IfcRecord taken = record.ref("SecondOperand");
+    if (taken == null
+        || taken.is("IfcHalfSpaceSolid")
+        || !"DIFFERENCE".equals(record.enumeration("Operator"))) {
+      return null;
+    }
+    Item inner = new Item(taken, item.frame());
+    return Prism.bored(box, measure(inner, ShapeHints.NONE, depth + 1, visits));
   }
 
   /** What is cut: bodies that were joined before, the cone that is no pipe before, or one body. */

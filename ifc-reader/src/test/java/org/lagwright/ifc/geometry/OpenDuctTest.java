@@ -39,7 +39,30 @@ class OpenDuctTest {
       #105=IFCCARTESIANPOINTLIST2D(((-x,-y),(x,-y),(x,y),(-x,y),(-x,-y)));
       """;
 
+  /** A box 2 x 0.6 x 1.2 upwards, and what is taken out of it in its middle from a height on. */
+  private static final String BORED =
+      """
+      #100=IFCBOOLEANRESULT(.DIFFERENCE.,#101,#110);
+      #101=IFCEXTRUDEDAREASOLID(#102,#14,#13,1.2);
+      #102=IFCRECTANGLEPROFILEDEF(.AREA.,$,#16,2.,0.6);
+      #110=IFCEXTRUDEDAREASOLID(#111,#112,#13,depth);
+      #111=IFCRECTANGLEPROFILEDEF(.AREA.,$,#16,width,height);
+      #112=IFCAXIS2PLACEMENT3D(#113,$,$);
+      #113=IFCCARTESIANPOINT((0.,0.,from));
+      """;
+
   private final MeshText mesh = new MeshText();
+
+  private static Shape bored(double width, double height, double from, double depth) {
+    return TinyModel.item(
+        METRES,
+        SEGMENT,
+        BORED
+            .replace("width", "" + width)
+            .replace("height", "" + height)
+            .replace("from", "" + from)
+            .replace("depth", "" + depth));
+  }
 
   private int[] rectangle(double x, double z, double width, double height) {
     return mesh.rectangle(
@@ -87,6 +110,34 @@ class OpenDuctTest {
     String solid = HOLLOW.replace("0.001", "$");
 
     lies(TinyModel.item(METRES, SEGMENT, solid), HEIGHT_M, LENGTH_M, WIDTH_M);
+  }
+
+  /** The inner box as long as the outer one, and a little longer at both ends. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.05})
+  void boxWithoutTheBoxInItIsAsLongAsItsBore(double longerM) {
+    lies(bored(1.998, 0.598, -longerM, LENGTH_M + 2 * longerM), WIDTH_M, HEIGHT_M, LENGTH_M);
+  }
+
+  @Test
+  void blockWithoutABlockAlongAnotherOfItsEdgesIsAsLongAsItsBore() {
+    String blocks =
+        """
+        #100=IFCCSGSOLID(#101);
+        #101=IFCBOOLEANRESULT(.DIFFERENCE.,#102,#103);
+        #102=IFCBLOCK(#14,1.2,2.,0.6);
+        #103=IFCBLOCK(#104,1.2,1.998,0.598);
+        #104=IFCAXIS2PLACEMENT3D(#105,$,$);
+        #105=IFCCARTESIANPOINT((0.,0.001,0.001));
+        """;
+
+    lies(TinyModel.item(METRES, SEGMENT, blocks), WIDTH_M, HEIGHT_M, LENGTH_M);
+  }
+
+  @Test
+  void whatLeavesAnEndClosedOrNoWallAllAroundIsNoBoreOfABox() {
+    lies(bored(1.998, 0.598, 0.001, LENGTH_M), HEIGHT_M, LENGTH_M, WIDTH_M);
+    lies(bored(0.4, 0.4, 0, LENGTH_M), HEIGHT_M, LENGTH_M, WIDTH_M);
   }
 
   @Test
