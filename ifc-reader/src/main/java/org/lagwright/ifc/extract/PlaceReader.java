@@ -7,14 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.geometry.Frame;
 import org.lagwright.ifc.geometry.Placements;
-import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Place;
 import org.lagwright.ifc.model.Point;
-import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Premises;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.PropertyList;
@@ -38,7 +35,7 @@ final class PlaceReader implements Premises {
   private final IfcFile file;
   private final Relations relations;
   private final PropertyReader properties;
-  private final Placements placements;
+  private final Middles middles;
   private final Storeys storeys;
   private final Spaces spaces;
   private final Map<Long, Structure> structures = new ConcurrentHashMap<>();
@@ -56,7 +53,7 @@ final class PlaceReader implements Premises {
     this.file = file;
     this.relations = relations;
     this.properties = properties;
-    this.placements = placements;
+    this.middles = new Middles(file, placements);
     this.storeys = storeys;
     this.spaces = spaces;
   }
@@ -82,7 +79,7 @@ final class PlaceReader implements Premises {
 
   /** The place of an element. Its own IsExternal counts where the space is silent. */
   Place placeOf(IfcRecord element, Draft draft) {
-    Point middle = middle(element, draft);
+    Point middle = middles.of(element, draft);
     if (middle == null && (draft.kind == null || draft.kind.isLagged())) {
       notePlacement(element, draft);
     }
@@ -156,35 +153,6 @@ final class PlaceReader implements Premises {
   @Nullable String storeyOf(long product) {
     OfStorey storey = structure(container(product)).ofStorey;
     return storey == null ? null : storey.name;
-  }
-
-  /** Centre of the open ends of the body, else of the ports, else the origin of the placement. */
-  private @Nullable Point middle(IfcRecord element, Draft draft) {
-    List<Point> points = new ArrayList<>(3);
-    for (ShapeEnd end : draft.shape().ends()) {
-      points.add(end.centreM());
-    }
-    for (Port port : draft.shape().ends().isEmpty() ? draft.ports() : List.<Port>of()) {
-      if (port.positionM() != null) {
-        points.add(port.positionM());
-      }
-    }
-    if (points.isEmpty()) {
-      Frame frame = placements.of(element);
-      return frame == null ? null : frame.origin();
-    }
-    // from the first point on, so that false origins lose no digits
-    Point first = points.get(0);
-    double x = 0;
-    double y = 0;
-    double z = 0;
-    for (Point point : points) {
-      x += point.x() - first.x();
-      y += point.y() - first.y();
-      z += point.z() - first.z();
-    }
-    int n = points.size();
-    return new Point(first.x() + x / n, first.y() + y / n, first.z() + z / n);
   }
 
   private Structure spaceOf(

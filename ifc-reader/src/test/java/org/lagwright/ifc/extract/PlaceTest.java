@@ -193,6 +193,26 @@ class PlaceTest {
     assertThat(place.space()).isEqualTo("Yard");
   }
 
+  /** Without axes, ports at one place tell no ends; the zero of a file is no place of anything. */
+  @ParameterizedTest
+  @CsvSource({"0,4", "7000,7"})
+  void elementPlacedAtTheZeroOfTheFileLiesWhereAllItsPortsDo(double placedMm, double middleM) {
+    MepElement chamber =
+        first(
+            "#1=IFCPIPEFITTING('1',$,'Node',$,$,#30,$,$,$);\n"
+                + placed(30, placedMm, 0, 0)
+                + placed(40, 4000, 0, 0)
+                + """
+                #50=IFCDISTRIBUTIONPORT('50',$,$,$,$,#40,$,.SOURCE.,.PIPE.,$);
+                #51=IFCDISTRIBUTIONPORT('51',$,$,$,$,#40,$,.SINK.,.PIPE.,$);
+                #52=IFCRELNESTS('52',$,$,$,#1,(#50,#51));
+                """);
+
+    assertThat(chamber.place().positionM()).isEqualTo(new Point(middleM, 0, 0));
+    assertThat(chamber.ports()).allMatch(port -> port.positionM() == null);
+    assertThat(chamber.openEnds()).isEmpty();
+  }
+
   @Test
   void placementOnAGridIsAFinding() {
     MepModel model =

@@ -1,0 +1,67 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.Frame;
+import org.lagwright.ifc.geometry.Placements;
+import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/**
+ * Where the middle of an element lies: the centre of the open ends of its body, else of its ports,
+ * else the origin of its placement, or the one place at which all its ports lie where that is the
+ * zero of the file, at which exporters place what is drawn in the coordinates of the whole.
+ */
+record Middles(IfcFile file, Placements placements) {
+
+  private static final Point ZERO = new Point(0, 0, 0);
+
+  /** World position in metres, null if nothing tells. */
+  @Nullable Point of(IfcRecord element, Draft draft) {
+    List<Point> points = new ArrayList<>(3);
+    for (ShapeEnd end : draft.shape().ends()) {
+      points.add(end.centreM());
+    }
+    for (Port port : draft.shape().ends().isEmpty() ? draft.ports() : List.<Port>of()) {
+      if (port.positionM() != null) {
+        points.add(port.positionM());
+      }
+    }
+    return points.isEmpty() ? withoutEnds(element, draft) : centre(points);
+  }
+
+  /** Ports that all lie at one place tell nothing of ends, but of the place. */
+  private @Nullable Point withoutEnds(IfcRecord element, Draft draft) {
+    Point own = originM(element);
+    IfcRecord port =
+        draft.ports().isEmpty() || (own != null && own.distanceM(ZERO) > 0)
+            ? null
+            : file.find(draft.ports().get(0).step());
+    Point atM = port == null ? null : originM(port);
+    return atM == null ? own : atM;
+  }
+
+  private @Nullable Point originM(IfcRecord product) {
+    Frame frame = placements.of(product);
+    return frame == null ? null : frame.origin();
+  }
+
+  /** From the first point on, so that false origins lose no digits. */
+  private static Point centre(List<Point> points) {
+    Point first = points.get(0);
+    double x = 0;
+    double y = 0;
+    double z = 0;
+    for (Point point : points) {
+      x += point.x() - first.x();
+      y += point.y() - first.y();
+      z += point.z() - first.z();
+    }
+    int n = points.size();
+    return new Point(first.x() + x / n, first.y() + y / n, first.z() + z / n);
+  }
+}
