@@ -38,7 +38,8 @@ final class WeakSources {
   static void noteBody(Draft draft) {
     List<String> problems = draft.shape().problems();
     boolean used = draft.section() == null || !isWeak(draft.section());
-    if (!problems.isEmpty() && used && draft.shape().isDrawn()) {
+    boolean drawn = draft.shape().isDrawn() || draft.shape().isOnlyBoxed();
+    if (!problems.isEmpty() && used && drawn) {
       draft.note(
           ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, String.join("; ", problems));
     }

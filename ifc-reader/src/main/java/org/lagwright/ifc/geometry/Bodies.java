@@ -40,7 +40,7 @@ final class Bodies {
           "surveypoints",
           "fallback");
 
-  /** Representation types of flat or empty content, whatever their identifier says. */
+  /** Representation types of flat or empty content, unless a body shows a solid all the same. */
   private static final Set<String> NO_BODY_TYPES =
       Set.of(
           "boundingbox",
@@ -54,6 +54,17 @@ final class Bodies {
           "fillarea",
           "text",
           "segment");
+
+  private static final List<String> SOLIDS =
+      List.of(
+          "IfcSolidModel",
+          "IfcBooleanResult",
+          "IfcCsgPrimitive3D",
+          "IfcTessellatedItem",
+          "IfcFaceBasedSurfaceModel",
+          "IfcShellBasedSurfaceModel");
+
+  private static final List<String> BOX = List.of("IfcBoundingBox");
 
   private final Coordinates coordinates;
 
@@ -189,12 +200,42 @@ final class Bodies {
         shape == null ? List.<IfcRecord>of() : shape.refs("Representations")) {
       String identifier = lower(representation.text("RepresentationIdentifier"));
       boolean flat = NO_BODY_TYPES.contains(lower(representation.text("RepresentationType")));
-      if (!flat && !NO_BODIES.contains(identifier)) {
-        (identifier.equals("body") ? bodies : others).add(representation);
+      boolean body = identifier.equals("body");
+      if (flat ? body && shows(representation, SOLIDS, 0) : !NO_BODIES.contains(identifier)) {
+        (body ? bodies : others).add(representation);
       }
     }
     bodies.addAll(others);
     return bodies.subList(0, Math.min(bodies.size(), MAX_CANDIDATES));
+  }
+
+  /** True if nothing but a box around the product stands for it. */
+  static boolean isOnlyBoxed(IfcRecord product) {
+    IfcRecord shape = product.ref("Representation");
+    for (IfcRecord representation :
+        shape == null ? List.<IfcRecord>of() : shape.refs("Representations")) {
+      if (shows(representation, BOX, 0)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if an item of a representation is of one of some classes, also through a map. */
+  private static boolean shows(IfcRecord representation, List<String> classes, int nesting) {
+    for (IfcRecord item : representation.refs("Items")) {
+      for (String entity : classes) {
+        if (item.is(entity)) {
+          return true;
+        }
+      }
+      IfcRecord map = item.is("IfcMappedItem") ? item.ref("MappingSource") : null;
+      IfcRecord source = map == null ? null : map.ref("MappedRepresentation");
+      if (source != null && nesting < MAX_NESTING) {
+        return shows(source, classes, nesting + 1);
+      }
+    }
+    return false;
   }
 
   private static String lower(@Nullable String text) {

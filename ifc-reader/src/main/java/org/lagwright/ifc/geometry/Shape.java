@@ -39,6 +39,8 @@ public record Shape(
 
   static final String NO_BODY = "no body representation";
 
+  static final String ONLY_A_BOX = "only a box around it is drawn, no body";
+
   /** Of what was not measured, and need not be. */
   public static final Shape NOTHING =
       new Shape(Form.UNKNOWN, null, null, null, null, List.of(), List.of());
@@ -82,7 +84,12 @@ public record Shape(
 
   /** False if the file draws nothing that could be measured. */
   public boolean isDrawn() {
-    return !problems.contains(NO_REPRESENTATION) && !problems.contains(NO_BODY);
+    return !problems.contains(NO_REPRESENTATION) && !problems.contains(NO_BODY) && !isOnlyBoxed();
+  }
+
+  /** True if nothing but a box around the element is drawn. */
+  public boolean isOnlyBoxed() {
+    return problems.contains(ONLY_A_BOX);
   }
 
   /** The same shape at another place. */

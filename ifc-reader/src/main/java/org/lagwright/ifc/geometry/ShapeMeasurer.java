@@ -72,8 +72,10 @@ public final class ShapeMeasurer {
         return SweptPath.line(path.in(item.frame()), evidence, "only an axis is drawn, no body");
       }
     }
-    return Shape.unmeasured(
-        product.has("Representation") ? Shape.NO_BODY : Shape.NO_REPRESENTATION);
+    if (!product.has("Representation")) {
+      return Shape.unmeasured(Shape.NO_REPRESENTATION);
+    }
+    return Shape.unmeasured(Bodies.isOnlyBoxed(product) ? Shape.ONLY_A_BOX : Shape.NO_BODY);
   }
 
   /** The shape of the first body that gives a section; of the first body if none does. */

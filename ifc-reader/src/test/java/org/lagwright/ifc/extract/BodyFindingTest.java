@@ -88,4 +88,18 @@ class BodyFindingTest {
     assertThat(codes(InlineModel.read("#1=IFCPIPESEGMENT('g',$,'Pipe',$,$,$,$,$,$);\n")))
         .doesNotContain(PARTLY);
   }
+
+  @Test
+  void pipeOfWhichOnlyABoxIsDrawnIsTold() {
+    String boxed =
+        """
+        #1=IFCPIPESEGMENT('g',$,'Pipe',$,$,$,#2,$,$);
+        #2=IFCPRODUCTDEFINITIONSHAPE($,$,(#3));
+        #3=IFCSHAPEREPRESENTATION($,'Box','BoundingBox',(#4));
+        #4=IFCBOUNDINGBOX(#5,60.3,60.3,1000.);
+        #5=IFCCARTESIANPOINT((0.,0.,0.));
+        """;
+
+    assertThat(codes(InlineModel.read(boxed))).contains(PARTLY);
+  }
 }

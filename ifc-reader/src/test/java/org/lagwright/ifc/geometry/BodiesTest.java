@@ -7,6 +7,8 @@ import static org.lagwright.ifc.geometry.Figures.section;
 import static org.lagwright.ifc.geometry.TinyModel.METRES;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Section;
 
 class BodiesTest {
@@ -70,6 +72,40 @@ class BodiesTest {
             """);
     assertThat(none.section()).isNull();
     assertThat(none.problems()).containsExactly("only an axis is drawn, no body");
+  }
+
+  /** Exporters mistake the type of a representation; a line called so is still no body. */
+  @ParameterizedTest
+  @ValueSource(strings = {"Curve3D", "Annotation2D", "BoundingBox"})
+  void solidInTheBodyCountsWhateverTypeOfRepresentationItIsCalled(String type) {
+    String body = "#4=IFCSHAPEREPRESENTATION($,'Body','%s',(%s));\n";
+    String map =
+        """
+        #130=IFCMAPPEDITEM(#131,#132);
+        #131=IFCREPRESENTATIONMAP(#14,#133);
+        #132=IFCCARTESIANTRANSFORMATIONOPERATOR3D($,$,#10,1.,$);
+        #133=IFCSHAPEREPRESENTATION($,'Body',$,(#100));
+        """;
+    String only = "#3=IFCPRODUCTDEFINITIONSHAPE($,$,(#4));\n";
+
+    isPipe(measure(only + body.formatted(type, "#100")));
+    isPipe(measure(only + body.formatted(type, "#130") + map));
+    assertThat(measure(only + body.formatted(type, "#120")).section()).isNull();
+  }
+
+  @Test
+  void productOfWhichOnlyABoxIsDrawnSaysSo() {
+    Shape shape =
+        measure(
+            """
+            #3=IFCPRODUCTDEFINITIONSHAPE($,$,(#4));
+            #4=IFCSHAPEREPRESENTATION($,'Box','BoundingBox',(#130));
+            #130=IFCBOUNDINGBOX(#10,0.1,0.1,3.);
+            """);
+
+    assertThat(shape.section()).isNull();
+    assertThat(shape.isDrawn()).isFalse();
+    assertThat(shape.problems()).containsExactly("only a box around it is drawn, no body");
   }
 
   @Test
