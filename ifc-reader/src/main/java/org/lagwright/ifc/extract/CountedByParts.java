@@ -9,14 +9,13 @@ import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
-import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.ReadFinding;
 
 /**
  * Finds elements that are but the bracket around their parts: nothing is drawn of them, and parts
- * of the same kind are counted. A pipe that only holds a valve is none, nor a valve that only holds
- * its flanges. What other elements are connected to stays counted, as services are followed through
- * it.
+ * of the same kind are counted, or a fitting is put together of straight pieces. A pipe that only
+ * holds a valve is none, nor a valve that only holds its flanges. What other elements are connected
+ * to stays counted, as services are followed through it, unless parts are drawn where it is joined.
  */
 final class CountedByParts {
 
@@ -28,9 +27,11 @@ final class CountedByParts {
 
   private final Drafts drafts;
   private final Relations relations;
+  private final BracketJoints joints;
 
   CountedByParts(Drafts drafts, Relations relations) {
     this.drafts = drafts;
+    this.joints = new BracketJoints(drafts);
     this.relations = relations;
   }
 
@@ -39,7 +40,8 @@ final class CountedByParts {
     Map<Draft, List<Draft>> partsByWhole = partsByWhole();
     List<Draft> brackets = new ArrayList<>(0);
     for (Map.Entry<Draft, List<Draft>> each : partsByWhole.entrySet()) {
-      if (areWhole(each.getValue(), each.getKey())) {
+      if (areWhole(each.getValue(), each.getKey())
+          && joints.giveTo(each.getValue(), each.getKey())) {
         brackets.add(each.getKey());
       }
     }
@@ -64,7 +66,10 @@ final class CountedByParts {
     for (Draft part : drafts.all()) {
       long step = part.isLagged() ? relations.wholeOf(part.step()) : 0;
       Draft whole = step == 0 ? null : drafts.find(step);
-      if (whole != null && whole.isLagged() && !isPartOf(step, part.step()) && isUndrawn(whole)) {
+      if (whole != null
+          && whole.isLagged()
+          && !isPartOf(step, part.step())
+          && !whole.shape().isDrawn()) {
         List<Draft> parts = found.get(whole);
         if (parts == null) {
           parts = new ArrayList<>(2);
@@ -88,24 +93,24 @@ final class CountedByParts {
     return at != 0;
   }
 
-  private static boolean isUndrawn(Draft whole) {
-    for (Port port : whole.joints()) {
-      if (port.connectedTo() != null) {
-        return false;
-      }
-    }
-    return !whole.shape().isDrawn();
-  }
-
   /** True if a part is what the whole is called, and no length of the whole is lost. */
   private static boolean areWhole(List<Draft> parts, Draft whole) {
     double lengthM = 0;
     boolean alike = false;
+    int pieces = 0;
     for (Draft part : parts) {
       alike |= part.kind == whole.kind && part.section() != null;
+      pieces += isPieceOf(part, whole) ? 1 : 0;
       lengthM += orNothing(part.lengthM());
     }
-    return alike && lengthM >= LENGTH_SHARE * orNothing(whole.lengthM());
+    return (alike || pieces > 1) && lengthM >= LENGTH_SHARE * orNothing(whole.lengthM());
+  }
+
+  /** True for a straight piece of the pipe or duct that a fitting belongs to. */
+  private static boolean isPieceOf(Draft part, Draft fitting) {
+    Kind ofLine = fitting.kind == Kind.PIPE_FITTING ? Kind.PIPE_SEGMENT : Kind.DUCT_SEGMENT;
+    boolean fitted = fitting.kind != null && fitting.kind.isFitting();
+    return fitted && part.kind == ofLine && part.section() != null;
   }
 
   private static double orNothing(@Nullable Measured<Double> lengthM) {

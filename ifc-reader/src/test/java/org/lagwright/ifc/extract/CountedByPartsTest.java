@@ -6,20 +6,27 @@ import static org.lagwright.ifc.extract.InlineModel.element;
 import static org.lagwright.ifc.extract.InlineModel.placed;
 import static org.lagwright.ifc.extract.InlineModel.properties;
 import static org.lagwright.ifc.extract.InlineModel.read;
+import static org.lagwright.ifc.extract.Network.at;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.ReadFinding;
 
 /** Elements without a body whose parts are elements too; those that are drawn are 2.5 m long. */
 class CountedByPartsTest {
 
   private static final String PIPE_60 = "IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)";
+
+  private static final double[] EAST = at(1, 0, 0);
+  private static final double[] WEST = at(-1, 0, 0);
 
   private static String whole(String keyword) {
     return "#1=%s('1',$,'Whole',$,$,$,$,$,$);\n".formatted(keyword);
@@ -124,5 +131,47 @@ class CountedByPartsTest {
     MepModel model = read(records + connected);
 
     assertThat(element(model, 1).kind()).isEqualTo(Kind.PIPE_SEGMENT);
+  }
+
+  /** Whole 1 is 5 m, has a port at each end and goes on as pipe 4; parts 2 and 3 are all of it. */
+  private static Network connected(String keyword) {
+    return new Network()
+        .fitting(1, keyword, "Whole", "$")
+        .port(1, 1, at(0, 0, 0), WEST)
+        .port(1, 2, at(5000, 0, 0), EAST)
+        .pipe(2, at(0, 0, 0), EAST, 2500, 60.3)
+        .pipe(3, at(2500, 0, 0), EAST, 2500, 60.3)
+        .pipe(4, at(5000, 0, 0), EAST, 1000, 60.3)
+        .port(4, 1, at(5000, 0, 0), WEST)
+        .connect(1, 2, 4, 1)
+        .record("#200=IFCRELAGGREGATES('r',$,$,$,#1000,(#2000,#3000));");
+  }
+
+  /** Also a fitting put together of straight pieces. */
+  @ParameterizedTest
+  @ValueSource(strings = {"IFCPIPESEGMENT", "IFCPIPEFITTING"})
+  void partsDrawnWhereTheWholeIsConnectedTakeItsPlace(String keyword) {
+    MepModel model = connected(keyword).read();
+    MepElement last = element(model, 3000);
+    MepElement next = element(model, 4000);
+
+    assertThat(element(model, 1000).kind()).isEqualTo(Kind.OTHER);
+    assertThat(element(model, 1000).ports()).allMatch(port -> port.connectedTo() == null);
+    assertThat(next.ports()).extracting(Port::connectedTo).containsExactly(last.key());
+    assertThat(last.ports())
+        .extracting(Port::connectedTo)
+        .containsExactlyInAnyOrder(element(model, 2000).key(), next.key());
+    assertThat(told(model)).hasSize(1);
+  }
+
+  @Test
+  void fittingThatHoldsOneStraightPieceIsCounted() {
+    MepModel model =
+        read(
+            whole("IFCPIPEFITTING")
+                + parts("IFCPIPESEGMENT")
+                + "#200=IFCRELNESTS('r',$,$,$,#1,(#2));\n");
+
+    assertThat(element(model, 1).kind()).isEqualTo(Kind.PIPE_FITTING);
   }
 }
