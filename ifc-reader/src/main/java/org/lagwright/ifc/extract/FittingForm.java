@@ -170,7 +170,8 @@ final class FittingForm {
       return stated;
     }
     if (!worded) {
-      return contradicted(stated);
+      // an enumeration has one word for reducers and transitions
+      return isReducing(stated) && isReducing(built) ? built : contradicted(stated);
     }
     if (stated == Form.COUPLING && isReducing(built)) {
       return built;

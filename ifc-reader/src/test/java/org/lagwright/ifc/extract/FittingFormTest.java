@@ -359,4 +359,27 @@ class FittingFormTest {
 
     assertThat(element(model, 9000).form()).isEqualTo(Form.REDUCER);
   }
+
+  /** The enumeration of fittings has one word for all that changes the section. */
+  @ParameterizedTest
+  @CsvSource({"200,TRANSITION", "0,REDUCER"})
+  void enumeratedTransitionThatIsDrawnSoIsNoConflict(double roundMm, Form form) {
+    Network network =
+        new Network()
+            .record("#2000=IFCDUCTFITTING('2',$,'Part',$,$,#2010,#2001,$,.TRANSITION.);")
+            .record(InlineModel.placed(2010, 0, 0, 0))
+            .record("#2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));")
+            .record("#2002=IFCSHAPEREPRESENTATION($,'Body','AdvancedSweptSolid',(#2003));")
+            .record("#2003=IFCEXTRUDEDAREASOLIDTAPERED(#2004,$,#2006,400.,#2005);")
+            .record("#2004=IFCRECTANGLEPROFILEDEF(.AREA.,$,$,400.,300.);")
+            .record(
+                roundMm > 0
+                    ? "#2005=IFCCIRCLEPROFILEDEF(.AREA.,$,$,%s);".formatted(roundMm / 2)
+                    : "#2005=IFCRECTANGLEPROFILEDEF(.AREA.,$,$,300.,300.);")
+            .record("#2006=IFCDIRECTION((0.,0.,1.));");
+    MepModel model = network.read();
+
+    assertThat(element(model, 2000).form()).isEqualTo(form);
+    assertThat(codes(model)).doesNotContain("FORM_CONFLICT");
+  }
 }
