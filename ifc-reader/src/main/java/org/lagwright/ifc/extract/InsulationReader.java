@@ -42,6 +42,7 @@ final class InsulationReader {
   private final MaterialLayers layers;
   private final StatedInsulation stated;
   private final InsulationConflicts conflicts;
+  private final CoveringConflicts contradictions;
   private final double lengthUnitM;
   private final Map<ElementKey, Set<Draft>> coveringsByHost = new LinkedHashMap<>();
   private final Set<ElementKey> hosted = new LinkedHashSet<>();
@@ -71,6 +72,7 @@ final class InsulationReader {
     this.layers = new MaterialLayers(file, relations, lengthUnitM);
     this.stated = new StatedInsulation(layers, lengthUnitM);
     this.conflicts = new InsulationConflicts(lengthUnitM);
+    this.contradictions = new CoveringConflicts(bodies, layers, lengthUnitM);
     this.lengthUnitM = lengthUnitM;
   }
 
@@ -241,6 +243,11 @@ final class InsulationReader {
     if (chosen.isPresent()) {
       outside.put(draft.key(), chosen.get());
     }
+    if (byCovering.isPresent()) {
+      for (Draft covering : around) {
+        compare(draft, covering, around.size() == 1);
+      }
+    }
     conflicts.compare(draft, chosen, List.of(byBody, layers.insulationOn(draft.step())));
     Optional<ExistingInsulation> lined = first(byCoverings(draft, lining), stated.in(draft));
     if (lined.isPresent()) {
@@ -297,6 +304,23 @@ final class InsulationReader {
             Math.min(1, stacks.stream().mapToDouble(Layers.Stack::share).sum()),
             new Evidence(first.step(), first.ifcClass(), first.names().own()),
             coverings.stream().map(c -> c.key()).toList()));
+  }
+
+  /**
+   * @param alone false where other coverings may lie between a full body and the element
+   */
+  private void compare(Draft host, Draft covering, boolean alone) {
+    Layers.Covering layer = covering(covering, host);
+    List<Section> bare = new ArrayList<>(ends(host));
+    if (host.section() != null) {
+      bare.add(host.section().value());
+    }
+    boolean told = alone || layer.wallM() != null;
+    Optional<Double> drawnM =
+        told
+            ? Layers.stacks(List.of(layer), section(host), ends(host)).get(0).drawnM()
+            : Optional.empty();
+    contradictions.compare(host, covering, layer, drawnM.orElse(null), bare);
   }
 
   private List<Layers.Covering> layers(List<Draft> coverings, Draft host) {

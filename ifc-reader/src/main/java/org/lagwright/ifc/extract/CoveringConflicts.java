@@ -1,0 +1,160 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.BodyCorners;
+import org.lagwright.ifc.geometry.Box;
+import org.lagwright.ifc.geometry.Coaxiality;
+import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.model.Section;
+
+/** Tells where a covering contradicts itself, or the element that it is said to cover. */
+final class CoveringConflicts {
+
+  /** What is drawn further off does not lie on it. Common practice, no source. */
+  private static final double FAR_M = 0.5;
+
+  /** Two sizes that are drawn as one. */
+  private static final double AS_WIDE_M = 0.001;
+
+  /** A figure in a name that is the diameter of the pipe. */
+  private static final double SAME_SIZE_M = 0.0001;
+
+  private final CoveringBodies bodies;
+  private final MaterialLayers layers;
+  private final double lengthUnitM;
+
+  CoveringConflicts(CoveringBodies bodies, MaterialLayers layers, double lengthUnitM) {
+    this.bodies = bodies;
+    this.layers = layers;
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  /**
+   * Compares one covering of an element.
+   *
+   * @param layer how it lies on the element
+   * @param drawnM how thick it is by its body, null where that does not tell
+   * @param bare sections of the element, all that it has
+   */
+  void compare(
+      Draft host,
+      Draft covering,
+      Layers.Covering layer,
+      @Nullable Double drawnM,
+      List<Section> bare) {
+    Double statedM = layer.statedM();
+    Double takenM = statedM == null ? drawnM : statedM;
+    List<String> others = new ArrayList<>();
+    if (takenM != null) {
+      double otherwiseM = drawnM == null ? takenM : drawnM;
+      addStated(covering, takenM, otherwiseM, others);
+      addWorded(covering, takenM, otherwiseM, bare, others);
+    }
+    addNarrower(host, covering, layer, bare, others);
+    addFar(host, covering, others);
+    if (!others.isEmpty()) {
+      host.note(
+          ReadFinding.INSULATION_CONFLICT,
+          Effect.NONE,
+          takenM == null ? "not known" : Sizes.millimetres(takenM),
+          String.join(", ", others));
+    }
+  }
+
+  private void addStated(Draft covering, double takenM, double drawnM, List<String> others) {
+    List<Property> stated =
+        Thicknesses.stated(
+            covering.properties(), PropertyNames.Role.COVERING_THICKNESS, lengthUnitM);
+    for (Property p : stated) {
+      // among the properties a width may be that of a board
+      boolean tells = p.quantity() || !PropertyNames.answers(p, PropertyNames.Role.WIDTH);
+      if (tells && isAnother(Thicknesses.metres(p, lengthUnitM), takenM, drawnM)) {
+        others.add(p.evidence().toString());
+      }
+    }
+    Double layersM = layers.thicknessM(covering.step());
+    if (layersM != null && isAnother(layersM, takenM, drawnM)) {
+      others.add(Sizes.millimetres(layersM) + " by the material of #" + covering.step());
+    }
+  }
+
+  /** The figure in a name, unless it is the diameter of what the covering is for. */
+  private static void addWorded(
+      Draft covering, double takenM, double drawnM, List<Section> bare, List<String> others) {
+    Double wordedM = Layers.wordedM(covering.names());
+    boolean another = wordedM != null && isAnother(wordedM, takenM, drawnM);
+    for (Section section : bare) {
+      another &= wordedM != null && Math.abs(section.largestSideM() - wordedM) > SAME_SIZE_M;
+    }
+    if (another && wordedM != null) {
+      others.add(Sizes.millimetres(wordedM) + " by the name of #" + covering.step());
+    }
+  }
+
+  /** True for what is neither stated first nor drawn; where those two differ is told by stacks. */
+  private static boolean isAnother(double thicknessM, double statedM, double drawnM) {
+    return Thicknesses.isPossible(thicknessM)
+        && !Thicknesses.same(thicknessM, statedM)
+        && !Thicknesses.same(thicknessM, drawnM);
+  }
+
+  /** A body that runs along a pipe or duct, but is too narrow to lie around it. */
+  private void addNarrower(
+      Draft host, Draft covering, Layers.Covering layer, List<Section> bare, List<String> others) {
+    Section outer = layer.outer();
+    boolean narrower =
+        outer != null
+            && !bare.isEmpty()
+            && Coaxiality.isStraight(host.shape())
+            && Coaxiality.runsAlong(bodies.along(covering, host), host.shape());
+    for (Section section : bare) {
+      narrower &=
+          outer != null
+              && outer.getClass() == section.getClass()
+              && outer.largestSideM() < section.largestSideM() - AS_WIDE_M;
+    }
+    if (narrower && outer != null) {
+      others.add(
+          "that #%d is drawn inside of it, %s wide"
+              .formatted(covering.step(), Sizes.inWords(outer)));
+    }
+  }
+
+  /** A body that is drawn at another place than the element. */
+  private void addFar(Draft host, Draft covering, List<String> others) {
+    List<ShapeEnd> ends = host.shape().ends();
+    List<ShapeEnd> own = bodies.shape(covering).ends();
+    if (ends.size() < 2 || (!own.isEmpty() && gapM(box(own), ends) < FAR_M)) {
+      return;
+    }
+    BodyCorners drawn = bodies.corners(covering);
+    double gapM = drawn == null ? 0 : gapM(drawn.box(), ends);
+    if (gapM > FAR_M) {
+      others.add(
+          "that #%d is drawn %s m away from it".formatted(covering.step(), Sizes.metres(gapM)));
+    }
+  }
+
+  /** From a body to the surface of an element, at least. */
+  private static double gapM(Box body, List<ShapeEnd> element) {
+    double halfM = 0;
+    for (ShapeEnd end : element) {
+      halfM = Math.max(halfM, end.section().largestSideM() / 2);
+    }
+    return body.gapM(box(element)) - halfM;
+  }
+
+  private static Box box(List<ShapeEnd> ends) {
+    List<Point> centresM = new ArrayList<>();
+    for (ShapeEnd end : ends) {
+      centresM.add(end.centreM());
+    }
+    return Box.around(centresM);
+  }
+}

@@ -1,0 +1,129 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.extract.InlineModel.codes;
+import static org.lagwright.ifc.extract.InlineModel.properties;
+import static org.lagwright.ifc.extract.InlineModel.read;
+import static org.lagwright.ifc.extract.InsulationTest.PIPE;
+import static org.lagwright.ifc.extract.InsulationTest.covering;
+import static org.lagwright.ifc.extract.InsulationTest.mm;
+import static org.lagwright.ifc.extract.InsulationTest.of;
+import static org.lagwright.ifc.extract.InsulationTest.ring;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.MepModel;
+
+/** Coverings that contradict themselves, or the pipe of 60.3 mm that they are said to cover. */
+class CoveringConflictTest {
+
+  private static final String RELATED = "#9=IFCRELCOVERSBLDGELEMENTS('9',$,$,$,#1,(#200));\n";
+
+  private static final String FULL = "IFCCIRCLEPROFILEDEF(.AREA.,$,$,60.15)";
+
+  @ParameterizedTest
+  @CsvSource({
+    "Wool 60 mm,true",
+    "Wool 30 mm,false",
+    "Wool,false",
+    "Shell 60.3 mm,false",
+    "Shell 60/30 mm,false",
+    "Wool 1500 mm,false"
+  })
+  void nameThatTellsAnotherThicknessThanIsDrawnIsAFinding(String name, boolean found) {
+    for (String profile : new String[] {ring(120.3, 30), FULL}) {
+      MepModel model = read(PIPE + covering(2, name, profile, 0, 2500) + RELATED);
+
+      assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+      assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(found);
+    }
+  }
+
+  /** Around an inner layer a full body shows both. */
+  @Test
+  void nameOfAnOuterLayerIsNotHeldAgainstBothLayers() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool 30 mm", FULL, 0, 2500)
+                + covering(3, "Foam 20 mm", FULL.replace("60.15", "80.15"), 0, 2500));
+
+    assertThat(mm(of(model, 1))).isCloseTo(50, within(0.01));
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"Wool,60,true", "Wool,30,false", "Wool 60 mm,30,true", "Wool 30 mm,30,false"})
+  void coveringWithoutABodyThatTellsTwoThicknessesIsAFinding(
+      String name, double widthMm, boolean found) {
+    String stated =
+        properties(250, 200, "Set", "Thickness", "IFCLENGTHMEASURE(30.)")
+            + "#280=IFCELEMENTQUANTITY('q',$,'Qto_CoveringBaseQuantities',$,$,(#281));\n"
+            + "#281=IFCQUANTITYLENGTH('Width',$,$,%s,$);\n".formatted(widthMm)
+            + "#282=IFCRELDEFINESBYPROPERTIES('rq',$,$,$,(#200),#280);\n";
+    MepModel model =
+        read(
+            PIPE
+                + "#200=IFCCOVERING('c',$,'%s',$,$,$,$,$,.INSULATION.);\n".formatted(name)
+                + RELATED
+                + stated);
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(1e-6));
+    assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(found);
+  }
+
+  @Test
+  void widthOfABoardAmongThePropertiesIsNoSecondThickness() {
+    MepModel model =
+        read(
+            PIPE
+                + "#200=IFCCOVERING('c',$,'Board',$,$,$,$,$,.INSULATION.);\n"
+                + RELATED
+                + properties(
+                    250,
+                    200,
+                    "Set",
+                    "Thickness",
+                    "IFCLENGTHMEASURE(30.)",
+                    "Width",
+                    "IFCLENGTHMEASURE(400.)"));
+
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"40000.,true", "800.,true", "400.,false", "0.,false"})
+  void coveringThatIsDrawnAwayFromItsPipeIsAFinding(String xMm, boolean found) {
+    String drawn =
+        covering(2, "Wool", ring(120.3, 30), 0, 2500)
+            .replace("((0.0,0.0,0.0))", "((%s,0.,0.))".formatted(xMm));
+    MepModel model = read(PIPE + drawn + RELATED);
+
+    assertThat(drawn).contains("((" + xMm);
+    assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(found);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"50,15,true", "60.3,15,false", "90.3,15,false"})
+  void coveringThatIsDrawnInsideOfItsPipeIsAFinding(
+      double diameterMm, double wallMm, boolean found) {
+    MepModel model = read(PIPE + covering(2, "Wool", ring(diameterMm, wallMm), 0, 2500) + RELATED);
+
+    assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(found);
+  }
+
+  @Test
+  void liningOfADuctIsNoCoveringThatIsTooNarrow() {
+    MepModel model =
+        read(
+            "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
+                + InlineModel.body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,150.)")
+                + covering(2, "Lining", ring(250, 25), 0, 2500)
+                + RELATED);
+
+    assertThat(InlineModel.element(model, 1).lining()).isNotNull();
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+}
