@@ -82,7 +82,7 @@ final class CoveringHosts<H> {
     List<Inside<H>> inside = new ArrayList<>();
     if (body.ends().size() > 1) {
       byPlace.query(
-          envelope(box(body), Coaxiality.toleranceM(body)),
+          envelope(Coaxiality.box(body), Coaxiality.toleranceM(body)),
           index -> {
             Entry<H> near = hosts.get((Integer) index);
             Coaxiality.Extent extent =

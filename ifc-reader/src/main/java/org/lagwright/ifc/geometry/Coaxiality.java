@@ -1,7 +1,9 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Point;
 
 /** Whether one body lies along the axis of another one, and over which part of it. */
 public final class Coaxiality {
@@ -54,9 +56,27 @@ public final class Coaxiality {
   public static @Nullable Extent extent(Shape covering, Shape host) {
     double toleranceM = toleranceM(covering);
     if (isStraight(covering) && isStraight(host)) {
-      return alongAxis(covering.ends(), host.ends(), toleranceM);
+      return alongAxis(centre(covering, 0), centre(covering, 1), host.ends(), toleranceM);
     }
-    return endsMeet(covering.ends(), host.ends(), toleranceM) ? Extent.WHOLE : null;
+    if (endsMeet(covering.ends(), host.ends(), toleranceM)) {
+      return Extent.WHOLE;
+    }
+    BentCovering bent = BentCovering.of(covering);
+    return bent == null ? null : bent.extent(host, toleranceM);
+  }
+
+  private static Vec centre(Shape shape, int end) {
+    return shape.ends().get(end).centre();
+  }
+
+  /** The upright box around the axis of a body of two ends or more. */
+  public static Box box(Shape body) {
+    BentCovering bent = BentCovering.of(body);
+    List<Point> points = new ArrayList<>(bent == null ? List.of() : bent.corners());
+    for (ShapeEnd end : body.ends()) {
+      points.add(end.centreM());
+    }
+    return Box.around(points);
   }
 
   /** Two ends on one line, whatever is between them. */
@@ -72,21 +92,27 @@ public final class Coaxiality {
         && first.out().cross(axis.unit()).norm() < OFF_PARALLEL;
   }
 
-  private static @Nullable Extent alongAxis(
-      List<ShapeEnd> covering, List<ShapeEnd> host, double toleranceM) {
+  /** Of a straight host beside a straight covering from end to end. */
+  static @Nullable Extent alongAxis(Vec from, Vec to, List<ShapeEnd> host, double toleranceM) {
     Vec start = host.get(0).centre();
     Vec axis = host.get(1).centre().minus(start);
     Vec unit = axis.unit();
-    Vec a = covering.get(0).centre().minus(start);
-    Vec b = covering.get(1).centre().minus(start);
-    boolean parallel = b.minus(a).unit().cross(unit).norm() < OFF_PARALLEL;
-    if (!parallel || a.across(unit).norm() > toleranceM || b.across(unit).norm() > toleranceM) {
+    Vec a = from.minus(start);
+    Vec b = to.minus(start);
+    if (!areParallel(b.minus(a).unit(), unit)
+        || a.across(unit).norm() > toleranceM
+        || b.across(unit).norm() > toleranceM) {
       return null;
     }
     double lengthM = axis.norm();
     double low = Math.min(a.dot(unit), b.dot(unit)) / lengthM;
     double high = Math.max(a.dot(unit), b.dot(unit)) / lengthM;
     return common(low, high);
+  }
+
+  /** True for unit vectors along one line. */
+  static boolean areParallel(Vec one, Vec other) {
+    return one.cross(other).norm() < OFF_PARALLEL;
   }
 
   /** The part of a body beside which another one lies, null if that is mostly elsewhere. */
