@@ -52,6 +52,7 @@ final class CoveringHosts<H> {
   private final Map<Point, Integer> hostsAt = new HashMap<>();
   private final List<Entry<H>> hosts = new ArrayList<>();
   private final Comparator<H> order;
+  private double widestSideM;
 
   /**
    * @param order of what is found
@@ -68,6 +69,9 @@ final class CoveringHosts<H> {
       int there = hostsAt.merge(place, 1, Integer::sum);
       if (there <= CROWD) {
         byPlace.insert(envelope(box, 0), hosts.size());
+        if (size.section() instanceof Section.Rectangular sides) {
+          widestSideM = Math.max(widestSideM, sides.largestSideM());
+        }
         hosts.add(new Entry<>(host, size, shape, place));
       }
     }
@@ -131,11 +135,11 @@ final class CoveringHosts<H> {
     return false;
   }
 
-  /** What may lie beside a body: its axis touches the box of the body, and it is in no crowd. */
+  /** What may lie beside a body: its box touches that of the body, and it is in no crowd. */
   List<H> near(Box box) {
     List<H> near = new ArrayList<>();
     byPlace.query(
-        envelope(box, TOUCHING_M),
+        envelope(box, TOUCHING_M + widestSideM / 2),
         index -> {
           Entry<H> entry = hosts.get((Integer) index);
           if (!isCrowded(entry.place)) {

@@ -33,6 +33,9 @@ import org.lagwright.ifc.schema.IfcFile;
  */
 final class InsulationReader {
 
+  /** Exporters round; a board that nothing relates to a duct touches it. */
+  private static final double ON_DUCT_M = 0.005;
+
   private final Relations relations;
   private final BelongingReader belongings;
   private final Drafts drafts;
@@ -138,7 +141,7 @@ final class InsulationReader {
         hostAround(orphan, hosts);
       }
       if (hosts != null && isWithoutHost(orphan)) {
-        hostHalfShell(orphan, hosts);
+        hostPiece(orphan, hosts);
       }
       if (isWithoutHost(orphan)) {
         orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
@@ -169,15 +172,20 @@ final class InsulationReader {
     return orphan.kind == Kind.COVERING && !hosted.contains(orphan.key());
   }
 
-  /** A half shell shares no end with its pipe, but its arcs have the same axis. */
-  private void hostHalfShell(Draft orphan, CoveringHosts<Draft> hosts) {
+  /** Half shells and boards share no end with what they lie on, but they follow its surface. */
+  private void hostPiece(Draft orphan, CoveringHosts<Draft> hosts) {
     BodyCorners body = bodies.corners(orphan);
     for (Draft host : body == null ? List.<Draft>of() : hosts.near(body.box())) {
       Beside piece = body == null ? null : body.beside(host.shape());
-      if (piece != null && piece.round()) {
+      boolean board = piece != null && piece.liesOn(ON_DUCT_M) && isInsulating(piece);
+      if (board || (piece != null && piece.round())) {
         host(orphan, host);
       }
     }
+  }
+
+  private static boolean isInsulating(Beside board) {
+    return Thicknesses.isPossible(board.wallM());
   }
 
   private CoveringHosts<Draft> hosts() {

@@ -98,7 +98,7 @@ record CrossSection(Vec start, Vec axis, Vec u, Vec v, double radiusM) {
             && most - least > TOLERANCE_M
             && onCircle(item, least) >= FEWEST_ON_ARC;
     return around
-        ? new Beside(true, least - radiusM, most - least, turn(item) / (2 * Math.PI), extent)
+        ? new Beside(true, least - radiusM, most - least, turn(item) / (2 * Math.PI), 0, extent)
         : null;
   }
 
@@ -148,9 +148,12 @@ record CrossSection(Vec start, Vec axis, Vec u, Vec v, double radiusM) {
       rightM = Math.max(rightM, off.dot(side.unit()));
     }
     double halfM = side.norm();
-    double overM = Math.min(rightM, halfM) - Math.max(leftM, -halfM);
+    double onM = Math.min(rightM, halfM) - Math.max(leftM, -halfM);
+    double overM = Math.max(0, Math.max(rightM, -leftM) - halfM);
     boolean onIt = nearM > -TOLERANCE_M && nearM < FURTHEST_M && farM - nearM > TOLERANCE_M;
-    double around = overM / (4 * (u.norm() + v.norm()));
-    return around > 0 && onIt ? new Beside(false, nearM, farM - nearM, around, extent) : null;
+    double around = onM / (4 * (u.norm() + v.norm()));
+    return around > 0 && onIt
+        ? new Beside(false, nearM, farM - nearM, around, overM, extent)
+        : null;
   }
 }

@@ -15,6 +15,7 @@ import static org.lagwright.ifc.extract.InsulationTest.thickness;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.MepModel;
 
@@ -117,13 +118,38 @@ class InsulationPiecesTest {
     assertThat(of(model, 1).share()).isCloseTo(1, within(1e-9));
   }
 
+  private static String withoutTheLower(String boards) {
+    return boards.replaceFirst("#300=IFCCOVERING[^;]*;\n", "");
+  }
+
   /** Top and both sides: 500 + 2 x 300 of the 1600 mm around the duct. */
   @Test
   void sideWithoutABoardIsBare() {
-    MepModel model = read(DUCT + boards(40, 40) + related("#200,#400,#500"));
+    MepModel model = read(DUCT + withoutTheLower(boards(40, 40)) + related("#200,#400,#500"));
 
     assertThat(mm(of(model, 1))).isCloseTo(40, within(0.01));
     assertThat(of(model, 1).share()).isCloseTo(1100. / 1600, within(1e-9));
+  }
+
+  @Test
+  void boardsThatNameNoDuctLieOnTheOneThatTheyTouch() {
+    MepModel model = read(DUCT + boards(40, 40));
+
+    assertThat(mm(of(model, 1))).isCloseTo(40, within(0.01));
+    assertThat(of(model, 1).share()).isCloseTo(1, within(1e-9));
+    assertThat(of(model, 1).coverings()).hasSize(4);
+    assertThat(codes(model)).doesNotContain("COVERING_WITHOUT_HOST", "INSULATION_CONFLICT");
+  }
+
+  /** Insulation of a floor under a duct, and a board that hangs 20 mm below it. */
+  @ParameterizedTest
+  @CsvSource({"580,0,true", "4000,0,false", "580,20,false"})
+  void boardThatReachesFarBeyondTheDuctOrKeepsOffIsNotOnIt(
+      double widthMm, double gapMm, boolean on) {
+    MepModel model = read(DUCT + board(2, widthMm, 40, 0, -170 - gapMm));
+
+    assertThat(element(model, 1).existingInsulation() != null).isEqualTo(on);
+    assertThat(codes(model).contains("COVERING_WITHOUT_HOST")).isEqualTo(!on);
   }
 
   @Test
