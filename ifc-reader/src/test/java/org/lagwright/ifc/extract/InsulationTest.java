@@ -85,6 +85,19 @@ class InsulationTest {
     assertThat(codes(model)).containsOnlyOnce("COVERING_WITHOUT_HOST");
   }
 
+  /** Wherever the building stands: coordinates round up as well as down. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1000, 20000.1, 30000.3, 70000.7})
+  void orphanFiveMillimetresOffTheAxisIsHosted(double xMm) {
+    String pipe = PIPE.replace("((0.,0.,0.))", "((%s,0.,0.))".formatted(xMm));
+    String covering =
+        covering(2, "Wool", ring(120.3, 30), 0, 2500)
+            .replace("((0.0,0.0,0.0))", "((%s,0.,0.))".formatted(xMm + 5));
+    MepModel model = read(pipe + covering);
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+  }
+
   @ParameterizedTest
   @CsvSource({"2,true", "20,true", "21,false", "40,false"})
   void coveringAroundACrowdOfPipesAtOnePlaceTellsOfNoneOfThem(int pipes, boolean told) {
