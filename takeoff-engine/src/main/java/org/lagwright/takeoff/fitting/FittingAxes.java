@@ -69,10 +69,24 @@ final class FittingAxes {
       End a = ends.get((branch + 1) % 3);
       End b = ends.get((branch + 2) % 3);
       if (Direction.angleRad(a.out(), b.out()) > STRAIGHT_RAD) {
-        return tee(a, b, ends.get(branch));
+        return tee(a, b, ends.get(branch)).map(tee -> sized(tee, element.ends()));
       }
     }
     return Optional.empty();
+  }
+
+  /** Sections stand as run, run, branch, whatever the order of the ports. */
+  private static Tee sized(Tee tee, List<Section> told) {
+    return told.size() == 3
+        ? new Tee(
+            tee.startM(),
+            tee.endM(),
+            tee.branchM(),
+            tee.angleRad(),
+            tee.offsetM(),
+            larger(told.get(0), told.get(1)),
+            told.get(2))
+        : tee;
   }
 
   private static Optional<Tee> tee(End a, End b, End branch) {

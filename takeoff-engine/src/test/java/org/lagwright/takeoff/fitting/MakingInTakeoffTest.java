@@ -145,6 +145,24 @@ class MakingInTakeoffTest {
     assertThat(((EndCut.Saddle) branch.end()).offsetM()).isCloseTo(0.02, within(1e-9));
   }
 
+  /** As where another file joined first the one end of the run, then the branch. */
+  @Test
+  void portsInAnyOrderLeaveTheBranchOfATeeItsSize() {
+    Section main = new Section.Round(0.0889);
+    TestElement tee =
+        TestElement.fitting(1, Form.TEE, 88.9)
+            .ends(main, main, new Section.Round(0.0603))
+            .end(-0.1, 0, -1, 0)
+            .end(0, 0.1, 0, 1)
+            .end(0.1, 0, 1, 0);
+    LayerMaking layer = layers("{}", tee.inSystem("CHWS")).get(0);
+
+    assertThat(layer.rule()).isEqualTo("tee-reducing");
+    TubePiece branch = (TubePiece) layer.cover().pieces().get(1).shape();
+    double boreM = branch.outer().widthM() - 2 * branch.wallM();
+    assertThat(boreM).isCloseTo(0.0603, within(1e-9));
+  }
+
   @Test
   void aSecondLayerIsSheetMeasuredOverTheFirst() {
     TestElement pipe = TestElement.pipe(1, 114.3, 2).inSystem("CHWS");
