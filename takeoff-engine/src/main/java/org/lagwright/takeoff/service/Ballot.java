@@ -44,8 +44,8 @@ final class Ballot {
         return new Outcome(services.service(hint.exact()), 1, null);
       }
     }
-    boolean directionTold = directionTold(hints);
-    Map<String, Double> scores = scores(own(hints, directionTold));
+    Circuit circuit = Circuit.of(hints);
+    Map<String, Double> scores = scores(own(hints, circuit));
     String winner =
         scores.keySet().stream()
             .min(
@@ -55,22 +55,16 @@ final class Ballot {
     if (winner == null) {
       return Outcome.NOTHING;
     }
-    Service service = services.service(winner, direction(hints, winner, directionTold));
+    Service service = services.service(winner, direction(hints, winner, circuit));
     return new Outcome(
-        service, Math.min(1, score(scores, winner)), rival(hints, service, scores, directionTold));
-  }
-
-  /** True if any hint tells flow or return, whatever the family. */
-  static boolean directionTold(List<Hint> hints) {
-    return hints.stream()
-        .anyMatch(h -> "flow".equals(h.direction()) || "return".equals(h.direction()));
+        service, Math.min(1, score(scores, winner)), rival(hints, service, scores, circuit));
   }
 
   /** Weight of each family by its own words: the heaviest hint of each place, summed. */
-  private static Map<String, Double> own(List<Hint> hints, boolean directionTold) {
+  private static Map<String, Double> own(List<Hint> hints, Circuit circuit) {
     Map<List<String>, Double> perPlace = new HashMap<>();
     for (Hint hint : hints) {
-      String family = hint.familyMeant(directionTold);
+      String family = hint.familyMeant(circuit);
       if (family != null) {
         perPlace.merge(List.of(family, hint.place()), hint.weight(), Math::max);
       }
@@ -100,11 +94,11 @@ final class Ballot {
     return scores;
   }
 
-  private @Nullable String direction(List<Hint> hints, String family, boolean directionTold) {
+  private @Nullable String direction(List<Hint> hints, String family, Circuit circuit) {
     Set<String> possible = services.directions(family);
     Map<List<String>, Double> perPlace = new HashMap<>();
     for (Hint hint : hints) {
-      String meant = hint.familyMeant(directionTold);
+      String meant = hint.familyMeant(circuit);
       if (hint.direction() != null
           && possible.contains(hint.direction())
           && (meant == null || services.related(meant, family))) {
@@ -129,7 +123,7 @@ final class Ballot {
   }
 
   private @Nullable Service rival(
-      List<Hint> hints, Service winner, Map<String, Double> scores, boolean directionTold) {
+      List<Hint> hints, Service winner, Map<String, Double> scores, Circuit circuit) {
     double needed = votes.contradictionShare() * score(scores, winner.family()) * (1 - ROUNDING);
     return scores.keySet().stream()
         .filter(f -> !services.related(f, winner.family()))
@@ -137,16 +131,23 @@ final class Ballot {
         .sorted(
             Comparator.comparingDouble((String f) -> -score(scores, f))
                 .thenComparingInt(this::familyOrder))
-        .map(f -> services.service(f, direction(hints, f, directionTold)))
+        .map(f -> services.service(f, direction(hints, f, circuit)))
         .filter(rival -> differs(winner, rival))
         .findFirst()
         .orElse(null);
   }
 
-  private boolean differs(Service one, Service other) {
-    Double a = services.temperatureRow(one).condensationC();
-    Double b = services.temperatureRow(other).condensationC();
-    return a == null || b == null || Math.abs(a - b) > votes.contradictionK();
+  /** A colder rival always does: it condenses where the winner does not yet. */
+  private boolean differs(Service winner, Service rival) {
+    if (!winner.scope().equals(rival.scope()) || !winner.material().equals(rival.material())) {
+      return true;
+    }
+    Double a = services.temperatureRow(winner).condensationC();
+    Double b = services.temperatureRow(rival).condensationC();
+    return a == null
+        || b == null
+        || Math.abs(a - b) > votes.contradictionK()
+        || (b < a && rival.kind().equals("cold"));
   }
 
   private int familyOrder(String family) {

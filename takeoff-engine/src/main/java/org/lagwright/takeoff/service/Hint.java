@@ -7,13 +7,15 @@ import org.jspecify.annotations.Nullable;
  *
  * @param family family voted for, null where only a direction is told
  * @param direction direction voted for, null where only a family is told
- * @param withDirection family meant instead if any hint tells flow or return
+ * @param withDirection family meant instead if any hint tells flow or return, or names that family
+ * @param notBeside kind of service beside whose words alone this is no vote
  * @param exact service id given by the user, null for all other hints
  */
 record Hint(
     @Nullable String family,
     @Nullable String direction,
     @Nullable String withDirection,
+    @Nullable String notBeside,
     @Nullable String exact,
     String from,
     String text,
@@ -21,12 +23,19 @@ record Hint(
 
   static Hint ofWords(Words.Meaning meaning, String from, String text, double weight) {
     return new Hint(
-        meaning.family(), meaning.direction(), meaning.withDirection(), null, from, text, weight);
+        meaning.family(),
+        meaning.direction(),
+        meaning.withDirection(),
+        meaning.notBeside(),
+        null,
+        from,
+        text,
+        weight);
   }
 
   static Hint ofFamily(
       String family, @Nullable String direction, String from, String text, double weight) {
-    return new Hint(family, direction, null, null, from, text, weight);
+    return new Hint(family, direction, null, null, null, from, text, weight);
   }
 
   /**
@@ -40,14 +49,19 @@ record Hint(
     };
   }
 
-  /** The family meant, given whether flow or return is told somewhere. */
-  @Nullable String familyMeant(boolean directionTold) {
-    return directionTold && withDirection != null ? withDirection : family;
+  /** The same without a say. */
+  Hint weightless() {
+    return new Hint(family, direction, withDirection, notBeside, exact, from, text, 0);
+  }
+
+  /** The family meant, given what all hints tell of a circuit. */
+  @Nullable String familyMeant(Circuit circuit) {
+    return withDirection != null && circuit.means(withDirection) ? withDirection : family;
   }
 
   /** The hint as a vote. */
-  Vote toVote(ServicePack pack, boolean directionTold) {
-    String meant = familyMeant(directionTold);
+  Vote toVote(ServicePack pack, Circuit circuit) {
+    String meant = familyMeant(circuit);
     String label;
     if (exact != null) {
       label = exact;

@@ -16,9 +16,12 @@ import org.lagwright.takeoff.words.PhraseBook;
 /** Gathers what an element itself, its systems and its ports say about its service. */
 final class HintCollector {
 
+  private static final String PROPERTY = "property ";
+
   private final Words words;
   private final ServicePack services;
   private final VotePack votes;
+  private final TemperatureReader temperatures;
   private final Set<String> mediumProperties;
   private final List<UserMapping> mappings;
   private final Map<ElementKey, List<Port>> portsTowards;
@@ -30,11 +33,13 @@ final class HintCollector {
       Words words,
       ServicePack services,
       VotePack votes,
+      TemperatureReader temperatures,
       List<UserMapping> mappings,
       Map<ElementKey, List<Port>> portsTowards) {
     this.words = words;
     this.services = services;
     this.votes = votes;
+    this.temperatures = temperatures;
     this.mediumProperties = votes.mediumPropertyNames();
     this.mappings = mappings;
     this.portsTowards = portsTowards;
@@ -61,7 +66,7 @@ final class HintCollector {
       addSystemType(hints, port.systemType(), VotePack.FROM_PORT, carrier);
     }
     element.layers().forEach(layer -> addText(hints, layer, VotePack.FROM_LAYER, carrier));
-    return hints.stream().distinct().toList();
+    return withoutAntifreeze(hints.stream().distinct().toList());
   }
 
   private void addMapping(List<Hint> hints, MepElement element) {
@@ -70,7 +75,8 @@ final class HintCollector {
       if (text != null) {
         String from = VotePack.FROM_SETTINGS;
         String words = mapping.inWords(text);
-        hints.add(new Hint(null, null, null, mapping.service(), from, words, votes.weight(from)));
+        hints.add(
+            new Hint(null, null, null, null, mapping.service(), from, words, votes.weight(from)));
         return;
       }
     }
@@ -79,7 +85,7 @@ final class HintCollector {
   private void addMedium(List<Hint> hints, List<Property> properties, Carrier carrier) {
     for (Property property : properties) {
       if (!property.quantity() && mediumProperties.contains(property.name())) {
-        String from = "property " + property.name();
+        String from = PROPERTY + property.name();
         addText(hints, property.text(), from, votes.weight(VotePack.FROM_MEDIUM), carrier);
       }
     }
@@ -104,8 +110,51 @@ final class HintCollector {
       return;
     }
     for (PhraseBook.Match<Words.Meaning> match : words.read(text, carrier)) {
-      hints.add(Hint.ofWords(match.meaning(), from, match.text(), weight));
+      Words.Meaning meaning = match.meaning();
+      if (namesMedium(from)) {
+        meaning = byTemperature(meaning, text);
+      }
+      hints.add(Hint.ofWords(meaning, from, match.text(), weight));
     }
+  }
+
+  /** Names of parts and types tell what they are fit for, not what flows in them. */
+  private static boolean namesMedium(String from) {
+    return from.equals(VotePack.FROM_SYSTEM) || from.startsWith(PROPERTY);
+  }
+
+  /** The temperatures beside its words tell a circuit or heat as well as further words do. */
+  private Words.Meaning byTemperature(Words.Meaning meaning, String text) {
+    String circuit = meaning.withDirection();
+    if (circuit != null && temperatures.tellsPairOf(text, services.service(circuit, null))) {
+      return meaning.as(circuit);
+    }
+    String hot = meaning.withHeat();
+    return hot != null && temperatures.tellsHeat(text) ? meaning.as(hot) : meaning;
+  }
+
+  /** Glycol in a hot service is what keeps it from freezing, and tells no service of its own. */
+  private List<Hint> withoutAntifreeze(List<Hint> hints) {
+    for (Hint hint : hints) {
+      if (hint.notBeside() != null && allOthersAre(hint.notBeside(), hints)) {
+        return hints.stream().map(h -> h.notBeside() == null ? h : h.weightless()).toList();
+      }
+    }
+    return hints;
+  }
+
+  /** True if further words name a service, and only services of this kind. */
+  private boolean allOthersAre(String kind, List<Hint> hints) {
+    boolean any = false;
+    for (Hint hint : hints) {
+      if (hint.family() != null && hint.notBeside() == null) {
+        if (!services.service(hint.family(), null).kind().equals(kind)) {
+          return false;
+        }
+        any = true;
+      }
+    }
+    return any;
   }
 
   private void addSystemType(

@@ -56,7 +56,8 @@ public final class ServiceClassifier {
   public Map<ElementKey, Classification> classify(List<MepElement> elements) {
     Connections connections = new Connections(elements, words);
     HintCollector collector =
-        new HintCollector(words, services, votes, mappings, connections.portsTowards());
+        new HintCollector(
+            words, services, votes, temperatures, mappings, connections.portsTowards());
     Map<ElementKey, List<Property>> told = new HashMap<>();
     Map<ElementKey, List<Hint>> hints = new HashMap<>();
     for (MepElement element : elements) {
@@ -117,8 +118,8 @@ public final class ServiceClassifier {
       Ballot.Outcome outcome,
       List<Hint> hints,
       boolean oneMedium) {
-    boolean directionTold = Ballot.directionTold(hints);
-    List<Vote> cast = hints.stream().map(h -> h.toVote(services, directionTold)).toList();
+    Circuit circuit = Circuit.of(hints);
+    List<Vote> cast = hints.stream().map(h -> h.toVote(services, circuit)).toList();
     Service service = outcome.service();
     if (service == null) {
       return new Classification(

@@ -19,12 +19,19 @@ import org.lagwright.ifc.model.Property;
  */
 final class TemperatureReader {
 
-  /** A cold pair without a unit must look like one: 6/12 is, circuit 1/4 is not. */
+  /** A cold pair without a unit must look like one: 6/12 and -10/-5 do, circuit 1/4 does not. */
   private static final VotePack.Range COLD_FLOW_WITHOUT_UNIT_C = new VotePack.Range(4, 18);
 
   /** Flow and return differ by this much, kelvin: common practice, no source. */
   private static final VotePack.Range SPREAD_K = new VotePack.Range(2, 60);
 
+  /** The circulation of hot drinking water is colder than its flow by no more than this, kelvin. */
+  private static final double CIRCULATION_K = 5;
+
+  /** A pair without a unit that is as hot is no size of a drain: common practice, no source. */
+  private static final double HOT_WITHOUT_UNIT_C = 60;
+
+  private static final String HOT = "hot";
   private static final String STEAM = "steam";
 
   /** IFC types whose values are words. */
@@ -142,10 +149,9 @@ final class TemperatureReader {
   private @Nullable ToldTemperature bySystem(MepElement element, Service service) {
     for (MepSystem system : element.systems()) {
       for (String text : texts(system)) {
-        Optional<TemperatureText.Found> found =
-            remembered.computeIfAbsent(text, TemperatureText::find);
-        if (found.isPresent() && readsLike(found.get(), service)) {
-          return told(pick(found.get(), service), VotePack.FROM_SYSTEM, text, service);
+        TemperatureText.Found found = find(text);
+        if (found != null && readsLike(found, service)) {
+          return told(pick(found, service), VotePack.FROM_SYSTEM, text, service);
         }
       }
     }
@@ -158,6 +164,30 @@ final class TemperatureReader {
         : List.of(system.name(), system.longName());
   }
 
+  /** True if a name tells flow and return as this service has them: {@code Kaltwasser 6/12}. */
+  boolean tellsPairOf(String text, Service service) {
+    TemperatureText.Found found = find(text);
+    return found != null
+        && found.isPair()
+        && readsLike(found, service)
+        && (!service.kind().equals(HOT) || found.higher() - found.lower() > CIRCULATION_K);
+  }
+
+  /** True if a name tells a temperature that only hot services have. */
+  boolean tellsHeat(String text) {
+    TemperatureText.Found found = find(text);
+    VotePack.Range hot = votes.temperatureRangesC().get(HOT);
+    return found != null
+        && hot != null
+        && hot.holds(found.lower())
+        && hot.holds(found.higher())
+        && (found.unitGiven() || found.lower() >= HOT_WITHOUT_UNIT_C);
+  }
+
+  private TemperatureText.@Nullable Found find(String text) {
+    return remembered.computeIfAbsent(text, TemperatureText::find).orElse(null);
+  }
+
   private boolean readsLike(TemperatureText.Found found, Service service) {
     if (!found.isPair()) {
       return true;
@@ -167,7 +197,8 @@ final class TemperatureReader {
     }
     VotePack.Range range = range(service);
     boolean bothFit = range.holds(found.lower()) && range.holds(found.higher());
-    boolean looksCold = COLD_FLOW_WITHOUT_UNIT_C.holds(found.lower());
+    boolean belowZero = found.lower() < 0 && found.higher() <= 0;
+    boolean looksCold = belowZero || COLD_FLOW_WITHOUT_UNIT_C.holds(found.lower());
     return bothFit && (found.unitGiven() || !service.kind().equals("cold") || looksCold);
   }
 
@@ -179,7 +210,7 @@ final class TemperatureReader {
 
   private static double pick(TemperatureText.Found found, Service service) {
     boolean flow = !"return".equals(service.direction());
-    boolean hot = service.kind().equals("hot");
+    boolean hot = service.kind().equals(HOT);
     return flow == hot ? found.higher() : found.lower();
   }
 

@@ -11,6 +11,7 @@ import org.lagwright.takeoff.pack.PackReader;
  *
  * @param compounding languages whose words are also found inside longer words
  * @param shortestInside letters a word must have to be found inside another
+ * @param sharedEndings endings that a word may share with the one before it
  * @param stops words of things where more than one medium or temperature meets
  * @param ignored words that are no hint although a part of them is one elsewhere
  */
@@ -21,12 +22,14 @@ record WordPack(
     String status,
     List<String> compounding,
     int shortestInside,
+    List<String> sharedEndings,
     Map<String, List<String>> stops,
     List<String> ignored,
     List<Meaning> meanings) {
 
   WordPack {
     compounding = List.copyOf(compounding);
+    sharedEndings = List.copyOf(sharedEndings);
     stops = Map.copyOf(stops);
     ignored = List.copyOf(ignored);
     meanings = List.copyOf(meanings);
@@ -36,13 +39,18 @@ record WordPack(
    * What some words mean.
    *
    * @param on pipe or duct where the words count there only
-   * @param withDirection family meant instead when flow or return is told as well
+   * @param withDirection family meant instead when flow or return is told as well, by a word or by
+   *     a pair of temperatures, or when that family is named
+   * @param withHeat family meant instead when a temperature beside the words is hot
+   * @param notBeside kind of service beside whose words alone these are no vote
    */
   record Meaning(
       @Nullable String family,
       @Nullable String direction,
       @Nullable String on,
       @Nullable String withDirection,
+      @Nullable String withHeat,
+      @Nullable String notBeside,
       Map<String, List<String>> words) {
 
     Meaning {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.words.PhraseBook;
+import org.lagwright.takeoff.words.SharedEndings;
 
 /** Understands names: which family and which direction do their words mean. Remembers texts. */
 final class Words {
@@ -14,7 +15,14 @@ final class Words {
       @Nullable String family,
       @Nullable String direction,
       @Nullable String withDirection,
+      @Nullable String withHeat,
+      @Nullable String notBeside,
       Carrier carrier) {
+
+    /** The same words understood as another family. */
+    Meaning as(String other) {
+      return new Meaning(other, direction, null, null, notBeside, carrier);
+    }
 
     boolean isHint() {
       return family != null || direction != null;
@@ -25,15 +33,23 @@ final class Words {
 
   private final PhraseBook<Meaning> book = new PhraseBook<>();
   private final PhraseBook<String> stops = new PhraseBook<>();
+  private final SharedEndings sharedEndings;
   private final Map<Asked, List<PhraseBook.Match<Meaning>>> remembered = new HashMap<>();
   private final Map<String, Boolean> rememberedStops = new HashMap<>();
 
   Words(WordPack pack, ServicePack services) {
-    Meaning noHint = new Meaning(null, null, null, Carrier.ANY);
+    sharedEndings = new SharedEndings(pack.sharedEndings());
+    Meaning noHint = new Meaning(null, null, null, null, null, Carrier.ANY);
     pack.ignored().forEach(text -> book.add(text, noHint, null));
     for (WordPack.Meaning row : pack.meanings()) {
       Meaning meaning =
-          new Meaning(row.family(), row.direction(), row.withDirection(), carrier(row, services));
+          new Meaning(
+              row.family(),
+              row.direction(),
+              row.withDirection(),
+              row.withHeat(),
+              row.notBeside(),
+              carrier(row, services));
       book.addAll(row.words(), meaning, pack.compounding(), pack.shortestInside());
     }
     stops.addAll(pack.stops(), "stop", pack.compounding(), pack.shortestInside());
@@ -44,7 +60,9 @@ final class Words {
     return remembered.computeIfAbsent(
         new Asked(text, carrier),
         asked ->
-            book.find(text, meaning -> meaning.carrier().fits(carrier)).stream()
+            book
+                .find(sharedEndings.spelledOut(text), meaning -> meaning.carrier().fits(carrier))
+                .stream()
                 .filter(match -> match.meaning().isHint())
                 .toList());
   }

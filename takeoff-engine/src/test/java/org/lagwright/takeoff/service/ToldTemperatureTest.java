@@ -32,6 +32,11 @@ class ToldTemperatureTest {
           CHW Return 44°F             | 6.667
           Chilled water flow 14/18 °C | 14
           Brine flow -8/-4 °C         | -8
+          Sole VL -12/-8              | -12
+          Solekreis RL -6/-2          | -2
+          Sole VL -5/0                | -5
+          Kaltwasser 14/18            | 14
+          Warmwasser 70/50            | 70
           """)
   void temperaturesInTheNameOfASystemAreTaken(String system, double celsius) {
     Classification found = classify(TestElement.pipe(1, 60.3, 1).inSystem(system), Map.of());
@@ -48,6 +53,7 @@ class ToldTemperatureTest {
     "Heating flow riser 4",
     "Heating flow DN 65/50",
     "CHW flow 1/4",
+    "Brine flow -3/4",
     "CHW flow 2026/11/25",
     "Heating flow building 70-50",
     "Heating flow HK3"
