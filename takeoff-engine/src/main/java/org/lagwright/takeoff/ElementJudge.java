@@ -89,6 +89,7 @@ final class ElementJudge {
     if (decision.scope() == Scope.IN && classification != null) {
       findExisting(element).ifPresent(findings::add);
       findSteamPressure(element, classification).ifPresent(findings::add);
+      findTemperatureNotUsed(element, classification).ifPresent(findings::add);
       return insulation.judge(
           element, classification, decision, location.location(), findings, steps);
     }
@@ -260,6 +261,27 @@ final class ElementJudge {
             told.pressure(),
             told.text(),
             Show.celsius(told.celsius())));
+  }
+
+  /** A temperature that the service cannot have may mean that it is another service. */
+  private Optional<Finding> findTemperatureNotUsed(
+      MepElement element, Classification classification) {
+    ToldTemperature told = classification.told();
+    if (told == null || told.believed()) {
+      return Optional.empty();
+    }
+    Service service = services.service(classification.serviceId());
+    if (services.findGiven(settings.temperaturesC(), service) != null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.about(
+            element.key(),
+            TakeoffFinding.TEMPERATURE_NOT_USED,
+            Effect.ASSUMED,
+            Show.celsius(told.celsius()),
+            told.from() + " '" + told.text() + "'",
+            classification.name()));
   }
 
   private static Optional<Finding> findExisting(MepElement element) {

@@ -98,6 +98,7 @@ final class QuestionBook {
           NO_STOCK_BORE,
           ENERGY_RULE_SILENT,
           STEAM_PRESSURE_ASSUMED,
+          TEMPERATURE_NOT_USED,
           SPECIFICATION_SILENT,
           MAPPING_WITHOUT_EFFECT,
           MAPPING_OVERRULES,

@@ -16,6 +16,10 @@ public enum TakeoffFinding implements FindingCode {
       Severity.INFO,
       "The steam pressure {0} in '{1}' says neither gauge nor absolute; gauge is taken, {2} saturated."
           + " Set its temperature under 'temperaturesC' in the settings if that is wrong."),
+  TEMPERATURE_NOT_USED(
+      Severity.WARNING,
+      "The model tells {0} by {1}, but no {2} is that warm or cold, so it is not used. Ask the designer"
+          + " whether the service or the temperature is wrong."),
   MAPPING_WITHOUT_EFFECT(
       Severity.WARNING,
       "The settings map '{0}' under '{1}', but {2}. Check the spelling and the order."),

@@ -51,6 +51,25 @@ class StockAndSteamFindingsTest {
   }
 
   @Test
+  void temperatureThatTheServiceCannotHaveIsReported() {
+    TestElement drain =
+        TestElement.pipe(1, 60.3, 2).inSystem("Kondensat").property("Medientemperatur", "90");
+
+    assertThat(of(takeoff("project: x\n", drain), TakeoffFinding.TEMPERATURE_NOT_USED))
+        .singleElement()
+        .satisfies(
+            f ->
+                assertThat(f.message())
+                    .contains("90 degC by property Medientemperatur '90'")
+                    .contains("no condensate drain is that warm"));
+    assertThat(
+            of(
+                takeoff("temperaturesC: {condensate-drain: 12}\n", drain),
+                TakeoffFinding.TEMPERATURE_NOT_USED))
+        .isEmpty();
+  }
+
+  @Test
   void sweepShowsTheServicesThatTheSettingsChoose() {
     TestElement flow = TestElement.pipe(1, 60.3, 2).inSystem("CHW flow");
     TestElement cold = TestElement.pipe(2, 28, 2).inSystem("Cold water");
