@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.BodyCorners;
 import org.lagwright.ifc.geometry.Box;
 import org.lagwright.ifc.geometry.Coaxiality;
+import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Effect;
-import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
@@ -128,13 +128,14 @@ final class CoveringConflicts {
 
   /** A body that is drawn at another place than the element. */
   private void addFar(Draft host, Draft covering, List<String> others) {
-    List<ShapeEnd> ends = host.shape().ends();
-    List<ShapeEnd> own = bodies.shape(covering).ends();
-    if (ends.size() < 2 || (!own.isEmpty() && gapM(box(own), ends) < FAR_M)) {
+    Shape element = host.shape();
+    Shape own = bodies.shape(covering);
+    if (element.ends().size() < 2
+        || (!own.ends().isEmpty() && gapM(own.endsBox(), element) < FAR_M)) {
       return;
     }
     BodyCorners drawn = bodies.corners(covering);
-    double gapM = drawn == null ? 0 : gapM(drawn.box(), ends);
+    double gapM = drawn == null ? 0 : gapM(drawn.box(), element);
     if (gapM > FAR_M) {
       others.add(
           "that #%d is drawn %s m away from it".formatted(covering.step(), Sizes.metres(gapM)));
@@ -142,19 +143,11 @@ final class CoveringConflicts {
   }
 
   /** From a body to the surface of an element, at least. */
-  private static double gapM(Box body, List<ShapeEnd> element) {
+  private static double gapM(Box body, Shape element) {
     double halfM = 0;
-    for (ShapeEnd end : element) {
+    for (ShapeEnd end : element.ends()) {
       halfM = Math.max(halfM, end.section().largestSideM() / 2);
     }
-    return body.gapM(box(element)) - halfM;
-  }
-
-  private static Box box(List<ShapeEnd> ends) {
-    List<Point> centresM = new ArrayList<>();
-    for (ShapeEnd end : ends) {
-      centresM.add(end.centreM());
-    }
-    return Box.around(centresM);
+    return body.gapM(element.endsBox()) - halfM;
   }
 }

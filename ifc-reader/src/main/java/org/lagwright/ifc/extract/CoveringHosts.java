@@ -8,7 +8,6 @@ import java.util.Map;
 import org.lagwright.ifc.geometry.Box;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
-import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 import org.locationtech.jts.geom.Envelope;
@@ -64,7 +63,7 @@ final class CoveringHosts<H> {
   /** Hosts are added before the first covering is asked for; bodies without ends tell nothing. */
   void add(H host, Layers.Host size, Shape shape) {
     if (shape.ends().size() > 1) {
-      Box box = box(shape);
+      Box box = shape.endsBox();
       Point place = middle(box);
       int there = hostsAt.merge(place, 1, Integer::sum);
       if (there <= CROWD) {
@@ -148,10 +147,6 @@ final class CoveringHosts<H> {
         });
     near.sort(order);
     return near;
-  }
-
-  private static Box box(Shape shape) {
-    return Box.around(shape.ends().stream().map(ShapeEnd::centreM).toList());
   }
 
   /** To the millimetre; plus zero, as a number just below zero is zero too. */

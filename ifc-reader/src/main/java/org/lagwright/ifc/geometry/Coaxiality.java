@@ -1,9 +1,7 @@
 package org.lagwright.ifc.geometry;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.model.Point;
 
 /** Whether one body lies along the axis of another one, and over which part of it. */
 public final class Coaxiality {
@@ -72,11 +70,7 @@ public final class Coaxiality {
   /** The upright box around the axis of a body of two ends or more. */
   public static Box box(Shape body) {
     BentCovering bent = BentCovering.of(body);
-    List<Point> points = new ArrayList<>(bent == null ? List.of() : bent.corners());
-    for (ShapeEnd end : body.ends()) {
-      points.add(end.centreM());
-    }
-    return Box.around(points);
+    return bent == null ? body.endsBox() : Box.around(bent.corners());
   }
 
   /** Two ends on one line, whatever is between them. */

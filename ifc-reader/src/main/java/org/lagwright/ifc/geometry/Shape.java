@@ -92,6 +92,15 @@ public record Shape(
     return problems.contains(ONLY_A_BOX);
   }
 
+  /** The upright box around the centres of its ends, of which there is one at least. */
+  public Box endsBox() {
+    List<Point> centresM = new ArrayList<>(ends.size());
+    for (ShapeEnd end : ends) {
+      centresM.add(end.centreM());
+    }
+    return Box.around(centresM);
+  }
+
   /** The same shape at another place. */
   Shape movedBy(Vec way) {
     List<ShapeEnd> moved = new ArrayList<>(ends.size());
