@@ -43,25 +43,27 @@ final class FittingAxes {
       Section branch) {}
 
   /** An end of a fitting. */
-  private record End(Point at, Point out, Section section) {}
+  private record End(Point at, Point out) {}
 
-  private static List<End> ends(MepElement element, Section section) {
+  private static List<End> ends(MepElement element) {
     List<End> ends = new ArrayList<>();
-    List<Port> ports = element.ports();
-    for (int i = 0; i < ports.size(); i++) {
-      Point at = ports.get(i).positionM();
-      Point out = ports.get(i).direction();
+    for (Port port : element.ports()) {
+      Point at = port.positionM();
+      Point out = port.direction();
       if (at != null && out != null) {
-        boolean told = element.ends().size() == ports.size();
-        ends.add(new End(at, out, told ? element.ends().get(i) : section));
+        ends.add(new End(at, out));
       }
     }
     return ends;
   }
 
-  /** The axes of a tee or lateral, empty where its ports do not tell them. */
+  /**
+   * The axes of a tee or lateral, empty where its ports do not tell them.
+   *
+   * @param section of all ends, where the element does not tell one for each
+   */
   static Optional<Tee> tee(MepElement element, Section section) {
-    List<End> ends = ends(element, section);
+    List<End> ends = ends(element);
     if (ends.size() != 3) {
       return Optional.empty();
     }
@@ -69,27 +71,18 @@ final class FittingAxes {
       End a = ends.get((branch + 1) % 3);
       End b = ends.get((branch + 2) % 3);
       if (Direction.angleRad(a.out(), b.out()) > STRAIGHT_RAD) {
-        return tee(a, b, ends.get(branch)).map(tee -> sized(tee, element.ends()));
+        return tee(a, b, ends.get(branch), sections(element, section));
       }
     }
     return Optional.empty();
   }
 
-  /** Sections stand as run, run, branch, whatever the order of the ports. */
-  private static Tee sized(Tee tee, List<Section> told) {
-    return told.size() == 3
-        ? new Tee(
-            tee.startM(),
-            tee.endM(),
-            tee.branchM(),
-            tee.angleRad(),
-            tee.offsetM(),
-            larger(told.get(0), told.get(1)),
-            told.get(2))
-        : tee;
+  /** As run, run, branch, whatever the order of the ports. */
+  private static List<Section> sections(MepElement element, Section section) {
+    return element.ends().size() == 3 ? element.ends() : List.of(section, section, section);
   }
 
-  private static Optional<Tee> tee(End a, End b, End branch) {
+  private static Optional<Tee> tee(End a, End b, End branch, List<Section> sections) {
     End towards = Direction.dot(a.out(), branch.out()) > 0 ? a : b;
     End away = towards == a ? b : a;
     double angleRad = Math.min(Direction.angleRad(towards.out(), branch.out()), Math.PI / 2);
@@ -104,12 +97,12 @@ final class FittingAxes {
     double branchM = Direction.dot(between, inPlane) / Direction.dot(branch.out(), inPlane);
     double startM = Direction.dot(Direction.plus(between, branch.out(), -branchM), towards.out());
     double runM = away.at().distanceM(towards.at());
-    Section run = larger(away.section(), towards.section());
+    Section run = larger(sections.get(0), sections.get(1));
     if (branchM < LEAST_LEG_M || startM < LEAST_LEG_M || runM - startM < LEAST_LEG_M) {
       return Optional.empty();
     }
     return Optional.of(
-        new Tee(startM, runM - startM, branchM, angleRad, offsetM, run, branch.section()));
+        new Tee(startM, runM - startM, branchM, angleRad, offsetM, run, sections.get(2)));
   }
 
   private static Section larger(Section one, Section other) {
@@ -120,8 +113,8 @@ final class FittingAxes {
    * Legs that meet in one point of one plane, empty where ports do not tell or axes miss each
    * other.
    */
-  static Optional<List<Leg>> legs(MepElement element, Section section) {
-    List<End> ends = ends(element, section);
+  static Optional<List<Leg>> legs(MepElement element) {
+    List<End> ends = ends(element);
     if (ends.size() < 3) {
       return Optional.empty();
     }

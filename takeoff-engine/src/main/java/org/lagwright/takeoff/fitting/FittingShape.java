@@ -246,7 +246,7 @@ record FittingShape(
     }
 
     private List<JunctionCover.Leg> legs(Form form) {
-      Optional<List<JunctionCover.Leg>> read = FittingAxes.legs(element, section);
+      Optional<List<JunctionCover.Leg>> read = FittingAxes.legs(element);
       if (read.isPresent()) {
         return read.get().stream()
             .map(
