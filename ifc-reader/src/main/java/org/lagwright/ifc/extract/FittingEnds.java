@@ -11,6 +11,7 @@ import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 
@@ -74,7 +75,7 @@ final class FittingEnds {
       addMet(options, met);
     }
     if (!drawnFirst && draft.shape().section() != null && draft.shape().ends().size() > 1) {
-      boolean alone = met.isEmpty() && !insulated && !isBodyOnly();
+      boolean alone = met.isEmpty() && !insulated && !isBodyOnly() && !isBoxOfPipeItem();
       if (alone || nominal || EndOptions.same(met, drawn())) {
         addDrawn(options);
       } else {
@@ -163,6 +164,25 @@ final class FittingEnds {
         && (chosen.how() == How.PROPERTY || chosen.how() == How.TEXT)
         && chosen.value().largestSideM() < body.value().largestSideM()
         && !Sizes.sameSection(chosen.value(), body.value());
+  }
+
+  /** What sits in a pipe has no sides, only its body has; unless it meets ducts of such sides. */
+  boolean isBoxOfPipeItem() {
+    boolean inPipes =
+        draft.kind == Kind.VALVE
+            || draft.form == Form.PUMP
+            || draft.form == Form.METER
+            || draft.form == Form.STRAINER;
+    Measured<Section> body = draft.shape().section();
+    if (!inPipes || body == null || body.value() instanceof Section.Round) {
+      return false;
+    }
+    for (Neighbours.Joint joint : joints) {
+      if (joint.met() != null) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

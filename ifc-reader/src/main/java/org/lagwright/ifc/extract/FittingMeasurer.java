@@ -10,6 +10,7 @@ import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.ReadFinding;
@@ -51,10 +52,15 @@ final class FittingMeasurer {
   /** The form of an item; sizes are asked only once the forms of all are known. */
   Form formOf(Draft draft) {
     if (draft.kind != null && !draft.kind.isFitting()) {
-      return draft.form;
+      return isGeneralController(draft) && neighbours.areDucts(draft) ? Form.DAMPER : draft.form;
     }
     List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
     return FittingForm.of(draft, joints, JointShape.of(draft, joints));
+  }
+
+  /** What IFC2X3 calls a valve and a damper alike, if no type of a damper told. */
+  private static boolean isGeneralController(Draft draft) {
+    return draft.kind == Kind.VALVE && draft.ifcClass().equals("IfcFlowController");
   }
 
   /** Measures an item whose form is set. */

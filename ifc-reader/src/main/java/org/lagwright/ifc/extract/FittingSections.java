@@ -127,7 +127,9 @@ final class FittingSections {
 
     private void addBody(Measured<Section> body) {
       boolean asMet = allHave(body.value(), met) || ends.isDrawnWithNominalSize();
-      if (insulated) {
+      if (ends.isBoxOfPipeItem()) {
+        options.rule(body.value(), body.how(), body.evidence(), FittingMeasurer.BODY);
+      } else if (insulated) {
         options.rule(body.value(), body.how(), body.evidence(), FittingMeasurer.INSULATED);
       } else if (!asMet || (wideForSure && isWiderThanStated(body.value()))) {
         options.rule(body.value(), body.how(), body.evidence(), FittingMeasurer.BODY);

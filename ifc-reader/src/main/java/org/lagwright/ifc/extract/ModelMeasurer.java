@@ -100,9 +100,12 @@ final class ModelMeasurer {
   private void measureItems(List<Draft> items) {
     List<Form> forms = workers.gather(items, ModelExtractor.RUN, new FormWork(fittings));
     for (int i = 0; i < items.size(); i++) {
-      items.get(i).form = forms.get(i);
-      if (forms.get(i) == Form.APPARATUS) {
-        items.get(i).kind = Kind.EQUIPMENT;
+      Draft item = items.get(i);
+      item.form = forms.get(i);
+      if (item.form == Form.APPARATUS) {
+        item.kind = Kind.EQUIPMENT;
+      } else if (item.form == Form.DAMPER && item.kind == Kind.VALVE) {
+        item.kind = Kind.INLINE;
       }
     }
     workers.inOrder(items.size(), ModelExtractor.RUN, new ItemWork(items, fittings));

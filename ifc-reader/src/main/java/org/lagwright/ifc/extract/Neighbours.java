@@ -217,6 +217,20 @@ final class Neighbours {
         : Optional.of(new Found(nearest.section(), fitting.step(), null, false, body, 0));
   }
 
+  /** True if an element is joined, and to nothing but ducts and what sits in them. */
+  boolean areDucts(Draft of) {
+    boolean joined = false;
+    for (Port port : of.joints()) {
+      ElementKey at = port.connectedTo();
+      Draft next = at == null ? null : drafts.find(at);
+      if (next != null && !next.isDuct()) {
+        return false;
+      }
+      joined |= next != null;
+    }
+    return joined;
+  }
+
   private static boolean keepsSize(Draft item) {
     return switch (item.form) {
       case REDUCER, TRANSITION, TEE, CROSS, LATERAL, WYE, APPARATUS -> false;

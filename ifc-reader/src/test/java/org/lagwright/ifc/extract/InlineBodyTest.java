@@ -9,7 +9,9 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.Candidate;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Section;
@@ -62,5 +64,46 @@ class InlineBodyTest {
     assertThat(section.how()).isEqualTo(How.NEIGHBOUR);
     assertThat(section.lost()).extracting(Candidate::value).contains(new Section.Round(0.0844));
     assertThat(valve.ends()).containsOnly(new Section.Round(0.0603));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "IFCVALVE, Valve",
+    "IFCPUMP, Pump",
+    "IFCFLOWMETER, Meter",
+    "IFCFILTER, Strainer",
+    "IFCFLOWCONTROLLER, Valve"
+  })
+  void boxOfWhatSitsInAPipeIsNoSize(String keyword, String name) {
+    MepElement alone = new Network().box(1, keyword, at(0, 0, 0), EAST, 230, 200, 160).element(1);
+    MepElement named =
+        InlineModel.first(
+            "#1=%s('1',$,'%s DN50',$,$,#14,#10,$,$);\n".formatted(keyword, name)
+                + InlineModel.body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,200.,160.)"));
+
+    assertThat(alone.section()).isNull();
+    assertThat(alone.ends()).isEmpty();
+    // DN50 by table
+    assertThat(diameterMm(named)).isEqualTo(60.3);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"IFCDUCTSEGMENT, INLINE, DAMPER", "IFCPIPESEGMENT, VALVE, VALVE_BODY"})
+  void generalControllerBetweenDuctsIsADamper(String line, Kind kind, Form form) {
+    MepElement controller =
+        new Network()
+            .box(1, line, at(0, 0, 0), EAST, 1000, 400, 200)
+            .box(2, "IFCFLOWCONTROLLER", at(1000, 0, 0), EAST, 230, 440, 240)
+            .box(3, line, at(1230, 0, 0), EAST, 1000, 400, 200)
+            .port(1, 2, at(1000, 0, 0), EAST)
+            .port(2, 1, at(1000, 0, 0), WEST)
+            .port(2, 2, at(1230, 0, 0), EAST)
+            .port(3, 1, at(1230, 0, 0), WEST)
+            .connect(1, 2, 2, 1)
+            .connect(2, 2, 3, 1)
+            .element(2);
+
+    assertThat(controller.kind()).isEqualTo(kind);
+    assertThat(controller.form()).isEqualTo(form);
   }
 }
