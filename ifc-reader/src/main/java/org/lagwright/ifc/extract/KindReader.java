@@ -50,7 +50,8 @@ final class KindReader {
       Reading reading = new Reading(Kind.valueOf(words[1]), Form.valueOf(words[2]));
       BY_CLASS.put(words[0], reading);
       BY_CLASS_OF_TYPE.put(words[0] + "TYPE", reading);
-      if (!words[0].contains("FLOW") || words[0].equals("IFCFLOWMETER")) {
+      boolean family = words[0].contains("FLOW") || words[0].equals("IFCENERGYCONVERSIONDEVICE");
+      if (!family || words[0].equals("IFCFLOWMETER")) {
         LEAVES.add(words[0]);
       }
     }
@@ -61,6 +62,18 @@ final class KindReader {
 
   /** What no name of a straight piece speaks of, as one of pumps or valves may. */
   private static final Set<Form> IN_DUCTS = Set.of(Form.DAMPER, Form.SILENCER);
+
+  /** Families of apparatus, with what of the line IFC2X3 has among them. */
+  private static final Map<String, Set<Form>> IN_LINE_AMONG_APPARATUS =
+      Map.of(
+          "IFCFLOWMOVINGDEVICE",
+          Set.of(Form.PUMP),
+          "IFCFLOWTREATMENTDEVICE",
+          Set.of(Form.STRAINER, Form.SILENCER));
+
+  /** Classes that say no more than that something belongs to the services of a building. */
+  private static final Set<String> UNTOLD =
+      Set.of("IfcBuildingElementProxy", "IfcDistributionElement", "IfcDistributionFlowElement");
 
   private KindReader() {}
 
@@ -142,6 +155,9 @@ final class KindReader {
     if (kind == Kind.VALVE && worded.isPresent() && isNoValve(element, worded.get())) {
       return new Reading(Kind.INLINE, worded.get(), true);
     }
+    if (kind == Kind.EQUIPMENT && worded.isPresent() && isInLine(element, type, worded.get())) {
+      return new Reading(Kind.INLINE, worded.get(), true);
+    }
     if (!kind.isFitting()) {
       return byClass;
     }
@@ -155,6 +171,12 @@ final class KindReader {
   private static boolean isNoValve(IfcRecord element, Form form) {
     boolean general = !element.is("IfcValve");
     return form == Form.STRAINER || (general && (form == Form.DAMPER || form == Form.METER));
+  }
+
+  /** A general moving device that is called a pump is one, and no apparatus. */
+  private static boolean isInLine(IfcRecord element, @Nullable IfcRecord type, Form form) {
+    Set<Form> forms = IN_LINE_AMONG_APPARATUS.get(element.keyword());
+    return forms != null && forms.contains(form) && (type == null || isGeneral(type));
   }
 
   /**
@@ -265,7 +287,7 @@ final class KindReader {
 
   /** A proxy stands for anything, so its name alone makes it no pipe; but the user should know. */
   static void noteProxy(Draft draft) {
-    if (draft.ifcClass().equals("IfcBuildingElementProxy")) {
+    if (draft.kind == Kind.OTHER && UNTOLD.contains(draft.ifcClass())) {
       draft.names().all().stream()
           .filter(name -> Words.isPipe(name) || Words.isDuct(name))
           .findFirst()

@@ -59,8 +59,8 @@ public enum ReadFinding implements FindingCode {
           + " drawing."),
   PROXY_LOOKS_LIKE_SERVICE(
       Severity.INFO,
-      "The name says {0}, but the file makes it a proxy, which stands for anything; it is not"
-          + " counted. Have it modelled as pipe or duct if it is one."),
+      "The name says {0}, but the class in the file, such as a proxy, stands for anything; it"
+          + " is not counted. Have it modelled as pipe or duct if it is one."),
   COUNTED_BY_PARTS(
       Severity.INFO,
       "It has no body of its own, but {0} parts that are counted, such as {1}; it is not counted"

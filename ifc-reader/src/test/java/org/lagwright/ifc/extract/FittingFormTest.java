@@ -270,6 +270,9 @@ class FittingFormTest {
   @CsvSource({
     "Fire damper,INLINE,DAMPER",
     "Water meter,INLINE,METER",
+    "Wärmemengenzähler,INLINE,METER",
+    "Durchflusssensor,INLINE,METER",
+    "Calorimètre,INLINE,METER",
     "Ball valve,VALVE,VALVE_BODY",
     "Controller,VALVE,VALVE_BODY"
   })
@@ -282,14 +285,17 @@ class FittingFormTest {
 
   @ParameterizedTest
   @CsvSource({
-    "Pipe DN50,1",
-    "Stahlrohr 60.3,1",
-    "Table,0",
-    "Kabelrinne 200,0",
-    "Pipe support DN50,0"
+    "IFCBUILDINGELEMENTPROXY,Pipe DN50,1",
+    "IFCBUILDINGELEMENTPROXY,Stahlrohr 60.3,1",
+    "IFCBUILDINGELEMENTPROXY,Table,0",
+    "IFCBUILDINGELEMENTPROXY,Kabelrinne 200,0",
+    "IFCBUILDINGELEMENTPROXY,Pipe support DN50,0",
+    "IFCDISTRIBUTIONELEMENT,Pipe DN50,1",
+    "IFCDISTRIBUTIONELEMENT,Sensor,0",
+    "IFCDISTRIBUTIONFLOWELEMENT,Duct 400x200,1"
   })
-  void proxyThatSoundsLikeAPipeIsLeftOutAndReported(String name, int reported) {
-    MepModel model = new Network().fitting(9, "IFCBUILDINGELEMENTPROXY", name, "$").read();
+  void whatOnlySoundsLikeAPipeIsLeftOutAndReported(String keyword, String name, int reported) {
+    MepModel model = new Network().fitting(9, keyword, name, "$").read();
 
     assertThat(element(model, 9000).kind()).isEqualTo(Kind.OTHER);
     assertThat(codes(model).stream().filter("PROXY_LOOKS_LIKE_SERVICE"::equals)).hasSize(reported);
