@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
@@ -12,10 +13,11 @@ import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.ReadFinding;
 
 /**
- * Finds elements that are but the bracket around their parts: nothing is drawn of them, and parts
- * of the same kind are counted, or a fitting is put together of straight pieces. A pipe that only
- * holds a valve is none, nor a valve that only holds its flanges. What other elements are connected
- * to stays counted, as services are followed through it, unless parts are drawn where it is joined.
+ * Finds elements that are but the bracket around their parts: nothing is drawn of them but what
+ * their parts draw again, and parts of the same kind are counted, or a fitting is put together of
+ * straight pieces. A pipe that only holds a valve is none, nor a valve that only holds its flanges.
+ * What other elements are connected to stays counted, as services are followed through it, unless
+ * parts are drawn where it is joined.
  */
 final class CountedByParts {
 
@@ -41,6 +43,7 @@ final class CountedByParts {
     List<Draft> brackets = new ArrayList<>(0);
     for (Map.Entry<Draft, List<Draft>> each : partsByWhole.entrySet()) {
       if (areWhole(each.getValue(), each.getKey())
+          && drawWhole(each.getValue(), each.getKey())
           && joints.giveTo(each.getValue(), each.getKey())) {
         brackets.add(each.getKey());
       }
@@ -66,10 +69,7 @@ final class CountedByParts {
     for (Draft part : drafts.all()) {
       long step = part.isLagged() ? relations.wholeOf(part.step()) : 0;
       Draft whole = step == 0 ? null : drafts.find(step);
-      if (whole != null
-          && whole.isLagged()
-          && !isPartOf(step, part.step())
-          && !whole.shape().isDrawn()) {
+      if (whole != null && whole.isLagged() && !isPartOf(step, part.step())) {
         List<Draft> parts = found.get(whole);
         if (parts == null) {
           parts = new ArrayList<>(2);
@@ -104,6 +104,20 @@ final class CountedByParts {
       lengthM += orNothing(part.lengthM());
     }
     return (alike || pieces > 1) && lengthM >= LENGTH_SHARE * orNothing(whole.lengthM());
+  }
+
+  /** True if nothing is drawn of the whole, or parts end wherever it ends. */
+  private static boolean drawWhole(List<Draft> parts, Draft whole) {
+    List<ShapeEnd> ends = whole.shape().ends();
+    boolean drawn = !whole.shape().isDrawn() || ends.size() > 1;
+    for (ShapeEnd end : ends) {
+      boolean met = false;
+      for (Draft part : parts) {
+        met |= OpenEnds.isAnEnd(part.shape().ends(), end.centreM());
+      }
+      drawn &= met;
+    }
+    return drawn;
   }
 
   /** True for a straight piece of the pipe or duct that a fitting belongs to. */

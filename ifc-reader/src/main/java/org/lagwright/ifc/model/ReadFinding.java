@@ -63,7 +63,7 @@ public enum ReadFinding implements FindingCode {
           + " is not counted. Have it modelled as pipe or duct if it is one."),
   COUNTED_BY_PARTS(
       Severity.INFO,
-      "It has no body of its own, but {0} parts that are counted, such as {1}; it is not counted"
+      "It has no body but that of {0} parts that are counted, such as {1}; it is not counted"
           + " beside them. Check that they are all of it."),
   ENDS_JOINED(
       Severity.INFO,

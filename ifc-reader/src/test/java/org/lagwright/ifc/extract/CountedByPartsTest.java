@@ -20,7 +20,9 @@ import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.ReadFinding;
 
-/** Elements without a body whose parts are elements too; those that are drawn are 2.5 m long. */
+/**
+ * Elements, most without a body, whose parts are elements too; those that are drawn are 2.5 m long.
+ */
 class CountedByPartsTest {
 
   private static final String PIPE_60 = "IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)";
@@ -102,6 +104,27 @@ class CountedByPartsTest {
     MepModel model = read(whole + parts("IFCPIPESEGMENT") + related("IFCRELNESTS"));
 
     assertThat(element(model, 1).kind()).isEqualTo(Kind.PIPE_SEGMENT);
+  }
+
+  /** Whole 1 is drawn from 0 to 5 m, and its parts 2 and 3 are drawn there again. */
+  @ParameterizedTest
+  @CsvSource({"2500,OTHER", "2000,PIPE_SEGMENT", "2600,PIPE_SEGMENT"})
+  void elementIsNotCountedThatItsPartsDrawAgain(double lastMm, Kind kind) {
+    MepModel model =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 5000, 60.3)
+            .pipe(2, at(0, 0, 0), EAST, 2500, 60.3)
+            .pipe(3, at(2500, 0, 0), EAST, lastMm, 60.3)
+            .pipe(4, at(5000, 0, 0), EAST, 1000, 60.3)
+            .record("#200=IFCRELAGGREGATES('r',$,$,$,#1000,(#2000,#3000));")
+            .read();
+
+    assertThat(element(model, 1000).kind()).isEqualTo(kind);
+    assertThat(told(model)).hasSize(kind == Kind.OTHER ? 1 : 0);
+    int joined = kind == Kind.OTHER ? 3000 : 1000;
+    assertThat(element(model, 4000).ports())
+        .extracting(Port::connectedTo)
+        .containsExactly(element(model, joined).key());
   }
 
   @Test
