@@ -150,9 +150,10 @@ final class Sweeps {
 
   /**
    * Where the profile stands at the start: its x axis along the fixed reference, or its y axis
-   * along the normal of the reference surface, which may point either way: the side is taken on
-   * which the profile does not run into the centre of the bend. So it is written in the files we
-   * met.
+   * along the normal of the reference surface. So it is written in most files we met; others keep
+   * to the schema and lay its x axis there, which shows where the y axis would lift the profile out
+   * of the plane of the bend. The normal may point either way: the side is taken on which the
+   * profile does not run into the centre of the bend.
    */
   Frame start(IfcRecord solid, Path path, Outline outline) {
     Vec tangent = path.first().startTangent();
@@ -161,12 +162,28 @@ final class Sweeps {
     Vec given = across.norm() < 1e-6 ? tangent.anyNormal() : across.unit();
     Vec origin = path.first().start();
     if (solid.has("FixedReference")) {
-      return Frame.of(origin, given, tangent.cross(given), tangent);
+      return xAlong(given, origin, tangent);
     }
-    Frame frame = Frame.of(origin, given.cross(tangent), given, tangent);
-    return path.first() instanceof Leg.Arc arc && runsIntoCentre(outline.in(frame), arc)
-        ? Frame.of(origin, tangent.cross(given), given.times(-1), tangent)
+    Frame frame = xAlong(given.cross(tangent), origin, tangent);
+    if (!(path.first() instanceof Leg.Arc arc)) {
+      return frame;
+    }
+    Frame bySchema = xAlong(given, origin, tangent);
+    if (!isInPlane(outline.in(frame), arc) && isInPlane(outline.in(bySchema), arc)) {
+      frame = bySchema;
+    }
+    return runsIntoCentre(outline.in(frame), arc)
+        ? xAlong(Vec.of(frame.ex()).times(-1), origin, tangent)
         : frame;
+  }
+
+  private static Frame xAlong(Vec x, Vec origin, Vec tangent) {
+    return Frame.of(origin, x, tangent.cross(x), tangent);
+  }
+
+  private static boolean isInPlane(Outline outline, Leg.Arc arc) {
+    Vec axis = arc.u().cross(arc.v()).unit();
+    return Math.abs(outline.centre().minus(arc.centre()).dot(axis)) < Path.SAME_POINT_M;
   }
 
   private static boolean runsIntoCentre(Outline outline, Leg.Arc arc) {

@@ -161,6 +161,28 @@ class SweepTest {
   }
 
   @Test
+  void profileLaidBesideItsDirectrixByItsXAxisGivesTheSameRadius() {
+    // as the schema has it: the x axis of the profile along the normal of the reference surface
+    Shape shape =
+        TinyModel.item(
+            MM_DEG,
+            """
+            #100=IFCSURFACECURVESWEPTAREASOLID(#101,#14,#102,270.,360.,#110);
+            #101=IFCCIRCLEPROFILEDEF(.AREA.,$,#104,51.5875);
+            #102=IFCTRIMMEDCURVE(#103,(IFCPARAMETERVALUE(270.)),(IFCPARAMETERVALUE(0.)),.T.,.PARAMETER.);
+            #103=IFCCIRCLE(#16,6.35);
+            #104=IFCAXIS2PLACEMENT2D(#105,$);
+            #105=IFCCARTESIANPOINT((51.5875,0.));
+            #110=IFCSURFACEOFLINEAREXTRUSION(#111,$,#13,304.8);
+            #111=IFCARBITRARYOPENPROFILEDEF(.CURVE.,$,#102);
+            """);
+    bend(shape, 90, 0.0579375, 0.103175);
+    assertThat(lengthM(shape).value()).isCloseTo(0.0579375 * Math.PI / 2, within(1e-9));
+    assertThat(shape.ends().get(1).centreM().distanceM(new Point(0.0579375, 0, 0)))
+        .isCloseTo(0, within(1e-9));
+  }
+
+  @Test
   void fixedReferenceSweepAlongALineIsStraightAndStandsUpright() {
     Shape shape =
         TinyModel.item(
