@@ -196,9 +196,16 @@ final class NominalSizes {
   /** Nominal sizes are millimetres even where they are written as bare numbers. */
   static Optional<Double> figureMm(Property p) {
     Double number = p.number();
-    boolean length = p.measure() != null && p.measure().contains("LENGTHMEASURE");
+    boolean length = PropertyNames.isTyped(p);
     double mm = number == null ? written(p.text()) : length ? number * 1000 : number;
-    return mm >= 1 && mm < 5000 ? Optional.of(mm) : Optional.empty();
+    if (!isNominalMm(mm)) {
+      mm = PropertyNames.asNamedM(p) * 1000;
+    }
+    return isNominalMm(mm) ? Optional.of(mm) : Optional.empty();
+  }
+
+  private static boolean isNominalMm(double mm) {
+    return mm >= 1 && mm < 5000;
   }
 
   private static double written(String text) {

@@ -61,6 +61,9 @@ final class PropertyNames {
 
   private static final double THICKEST_WALL_M = 0.2;
 
+  /** No side or wall of a pipe or duct is smaller. */
+  private static final double SMALLEST_M = 1e-4;
+
   private static final double MILLIMETRE_M = 0.001;
 
   private static final LatePattern WRITTEN =
@@ -311,12 +314,30 @@ final class PropertyNames {
 
   private static Optional<Double> upTo(double largestM, Property property, double lengthUnitM) {
     Optional<Double> lengthM = lengthM(property, lengthUnitM);
-    if (lengthM.isEmpty() || lengthM.get() <= largestM) {
+    if (lengthM.isEmpty() || (lengthM.get() <= largestM && lengthM.get() >= SMALLEST_M)) {
+      return lengthM;
+    }
+    if (isTyped(property)) {
+      double namedM = asNamedM(property);
+      boolean possible = namedM >= SMALLEST_M && namedM <= largestM;
+      lengthM = possible ? Optional.of(namedM) : lengthM;
+    }
+    if (lengthM.get() <= largestM) {
       return lengthM;
     }
     boolean unitIsSaid = isTyped(property) || unitOf(property.name()) != null;
     double asMm = lengthM.get() * MILLIMETRE_M / lengthUnitM;
     return unitIsSaid || asMm > largestM ? Optional.empty() : Optional.of(asMm);
+  }
+
+  /**
+   * What a length that is typed, and so in the unit of the file, would be in the unit that its name
+   * says: some write {@code Length (mm)} = 6000 into a file in metres. 0 if the name says no unit.
+   */
+  static double asNamedM(Property property) {
+    String unit = isTyped(property) ? unitOf(property.name()) : null;
+    double namedM = unit == null ? 0 : leadingNumber(property.text()) * Sizes.unitM(unit);
+    return namedM > 0 ? namedM : 0;
   }
 
   private static double unitInName(String name, double lengthUnitM) {

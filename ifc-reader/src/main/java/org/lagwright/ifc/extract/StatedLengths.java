@@ -18,6 +18,9 @@ final class StatedLengths {
 
   private static final double LONGEST_PIECE_M = 1000;
 
+  /** Pipes and ducts come in bars and coils of this length at most. */
+  private static final double LONGEST_BAR_M = 20;
+
   private final Placeholders placeholders;
   private final double lengthUnitM;
 
@@ -31,9 +34,38 @@ final class StatedLengths {
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.LENGTH)) {
       Optional<Double> lengthM = PropertyNames.lengthBesideM(p, draft.properties(), lengthUnitM);
       if (lengthM.isPresent()) {
-        add(options, p, lengthM.get(), alone, draft);
+        addEither(options, p, lengthM.get(), alone, draft);
       }
     }
+  }
+
+  /**
+   * A length that nobody would cut in the unit of the file, but would in the one that its name
+   * says, is taken in that; both stand as long as either may be a piece.
+   */
+  private void addEither(
+      Options<Double> options, Property p, double lengthM, boolean alone, Draft draft) {
+    double namedM = isBar(lengthM) ? 0 : PropertyNames.asNamedM(p);
+    Double leading = options.leading();
+    boolean agrees = leading != null && Sizes.sameLength(leading, lengthM);
+    if (agrees || !isBar(namedM)) {
+      add(options, p, lengthM, alone, draft);
+      return;
+    }
+    add(options, p, namedM, alone, draft);
+    if (alone && mayBePiece(lengthM)) {
+      add(options, p, lengthM, alone, draft);
+    } else {
+      options.rule(lengthM, how(p), p.evidence(), "its name says another unit");
+    }
+  }
+
+  private static boolean isBar(double lengthM) {
+    return lengthM >= SHORTEST_PIECE_M && lengthM <= LONGEST_BAR_M;
+  }
+
+  private static How how(Property p) {
+    return p.quantity() ? How.QUANTITY_SET : How.PROPERTY;
   }
 
   /**
@@ -41,7 +73,7 @@ final class StatedLengths {
    */
   private void add(
       Options<Double> options, Property p, double lengthM, boolean alone, Draft draft) {
-    How how = p.quantity() ? How.QUANTITY_SET : How.PROPERTY;
+    How how = how(p);
     if (placeholders.contains(p)) {
       options.rule(lengthM, how, p.evidence(), "placeholder");
     } else if (isSideOfSection(draft, lengthM) || (alone && isDiameter(draft, lengthM))) {

@@ -164,8 +164,14 @@ final class Thicknesses {
       double onlyM = FigureCursor.onlyM(property.text());
       return onlyM > 0 ? onlyM : WordedThickness.metres(property.text()).orElse(0.0);
     }
-    boolean typed = property.measure() != null && property.measure().contains("LENGTHMEASURE");
-    return asWritten < IMPOSSIBLE_M || typed ? asWritten : asWritten * 0.001 / lengthUnitM;
+    if (asWritten < IMPOSSIBLE_M) {
+      return asWritten;
+    }
+    if (PropertyNames.isTyped(property)) {
+      double namedM = PropertyNames.asNamedM(property);
+      return namedM > 0 && namedM < IMPOSSIBLE_M ? namedM : asWritten;
+    }
+    return asWritten * 0.001 / lengthUnitM;
   }
 
   /** How much thicker one section is than another all round; empty if not evenly, or thinner. */

@@ -9,12 +9,15 @@ import static org.lagwright.ifc.extract.InlineModel.properties;
 import static org.lagwright.ifc.extract.InlineModel.read;
 import static org.lagwright.ifc.extract.InlineModel.value;
 
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
 
 /** Names and units under which exporters write lengths, angles and radii. */
 class LengthPatternTest {
@@ -129,6 +132,43 @@ class LengthPatternTest {
         first(PIPE + properties("OuterDiameter", "IFCLENGTHMEASURE(60.3)", "L\\X\\E4nge", written));
 
     assertThat(pipe.lengthM() == null ? null : value(pipe.lengthM())).isEqualTo(lengthM);
+  }
+
+  /** The type says the unit of the file, the name another: the one that makes a piece of pipe. */
+  @ParameterizedTest
+  @CsvSource({
+    "$,Lengte (mm),6000.,6,",
+    "$,Lengte (mm),6.,6,",
+    "$,Lengte (mm),500.,0.5,500",
+    "$,Lengte,50.,50,",
+    ".MILLI.,Length [m],6.,6,",
+    ".MILLI.,Length [m],6000.,6,",
+  })
+  void lengthWhoseNameSaysAnotherUnitIsTakenInTheOneThatMakesAPiece(
+      String prefix, String name, String figure, double lengthM, Double conflictM) {
+    String units = InlineModel.MILLIMETRES.replace(".MILLI.", prefix);
+    MepModel model =
+        read("IFC4", units + PIPE + properties(name, "IFCLENGTHMEASURE(" + figure + ")"));
+    MepElement pipe = element(model, 1);
+
+    assertThat(value(pipe.lengthM())).isCloseTo(lengthM, within(1e-9));
+    assertThat(Options.firstConflict(pipe.lengthM()).map(Candidate::value).orElse(null))
+        .isEqualTo(conflictM);
+    assertThat(InlineModel.codes(model).contains("LENGTH_CONFLICT")).isEqualTo(conflictM != null);
+  }
+
+  @Test
+  void diameterAndInsulationWhoseNamesSayMillimetresArePossibleOnlyInThem() {
+    String millimetres =
+        properties(
+            "Outside diameter (mm)",
+            "IFCPOSITIVELENGTHMEASURE(110.)",
+            "Insulation thickness (mm)",
+            "IFCPOSITIVELENGTHMEASURE(30.)");
+    MepElement pipe = element(read("IFC4", METRES + PIPE + millimetres), 1);
+
+    assertThat(InlineModel.diameterMm(pipe)).isEqualTo(110);
+    assertThat(Objects.requireNonNull(pipe.existingInsulation()).thicknessM()).isEqualTo(0.03);
   }
 
   /** Pieces of ducts are often as long as they are wide. */
