@@ -256,11 +256,15 @@ final class KindReader {
   }
 
   /**
-   * A general segment or fitting without a telling type: words settle pipe or duct, if anything.
+   * A general segment or fitting without a telling type: words settle pipe or duct, if anything;
+   * those of its description only where no name does.
    */
   private static Reading general(IfcRecord element, @Nullable IfcRecord type, Names names) {
     List<String> texts = element.is("IfcFlowSegment") ? names.ofTypeElseOwn() : names.all();
     String telling = telling(texts);
+    if (telling == null) {
+      telling = element.label("Description");
+    }
     Words.Line line = telling == null ? null : Words.line(telling);
     if (line == Words.Line.NEITHER) {
       return new Reading(Kind.OTHER, Form.UNKNOWN);

@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.Form;
@@ -93,6 +94,30 @@ class KindTest {
 
     assertThat(element.kind()).isEqualTo(kind);
     assertThat(element.form()).isEqualTo(form);
+  }
+
+  /** A general class without a type: an IFC class as object type tells, or else the description. */
+  @ParameterizedTest
+  @CsvSource({
+    "IFCFLOWSEGMENT,,IfcCableSegment.BUNDLE,OTHER,UNKNOWN",
+    "IFCFLOWSEGMENT,,IfcDuctSegment.RIGIDSEGMENT,DUCT_SEGMENT,STRAIGHT",
+    "IFCFLOWFITTING,,IfcPipeFitting.BEND,PIPE_FITTING,BEND",
+    "IFCFLOWSEGMENT,Cables/E,,OTHER,UNKNOWN",
+    "IFCFLOWSEGMENT,Cables/E,Steel pipe,PIPE_SEGMENT,STRAIGHT",
+  })
+  void objectTypeAndThenTheDescriptionTellWhatAGeneralClassIs(
+      String keyword, String description, String objectType, Kind kind, Form form) {
+    MepElement element =
+        InlineModel.first(
+            "#1=%s('1',$,'',%s,%s,$,$,$);\n"
+                .formatted(keyword, written(description), written(objectType)));
+
+    assertThat(element.kind()).isEqualTo(kind);
+    assertThat(element.form()).isEqualTo(form);
+  }
+
+  private static String written(@Nullable String text) {
+    return text == null ? "$" : "'" + text + "'";
   }
 
   private static MepElement read(String keyword, String typeKeyword, String typeName) {
