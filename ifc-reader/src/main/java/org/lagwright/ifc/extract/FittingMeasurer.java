@@ -58,6 +58,10 @@ final class FittingMeasurer {
     return FittingForm.of(draft, joints, JointShape.of(draft, joints));
   }
 
+  private static boolean isInLine(Draft draft) {
+    return draft.kind == Kind.VALVE || draft.kind == Kind.INLINE;
+  }
+
   /** What IFC2X3 calls a valve and a damper alike, if no type of a damper told. */
   private static boolean isGeneralController(Draft draft) {
     return draft.kind == Kind.VALVE && draft.ifcClass().equals("IfcFlowController");
@@ -66,6 +70,10 @@ final class FittingMeasurer {
   /** Measures an item whose form is set. */
   void measure(Draft draft) {
     List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
+    Shape faces = joints.isEmpty() && isInLine(draft) ? Faces.between(draft.shape()) : null;
+    if (faces != null) {
+      draft.measured(faces);
+    }
     Shape joined = JointShape.of(draft, joints);
     FittingEnds ends = new FittingEnds(draft, joints, joined, statedEnds, false);
     if (insulation.isIn(draft, joints, ends.ways())) {

@@ -1,11 +1,13 @@
 package org.lagwright.ifc.extract;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.diameterMm;
 import static org.lagwright.ifc.extract.Network.at;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.Candidate;
@@ -85,6 +87,35 @@ class InlineBodyTest {
     assertThat(alone.ends()).isEmpty();
     // DN50 by table
     assertThat(diameterMm(named)).isEqualTo(60.3);
+  }
+
+  /** Flanges of 102 mm, 260 mm apart, and out of their middle a motor of 113 mm. */
+  @Test
+  void motorOfAPumpIsNoEndOfIt() {
+    MepElement pump =
+        InlineModel.first(
+            """
+            #1=IFCPUMP('1',$,'Pump',$,$,#14,#10,$,$);
+            #14=IFCLOCALPLACEMENT($,#15);
+            #15=IFCAXIS2PLACEMENT3D(#16,$,$);
+            #16=IFCCARTESIANPOINT((0.,0.,0.));
+            #17=IFCDIRECTION((0.,0.,1.));
+            #18=IFCDIRECTION((0.,1.,0.));
+            #19=IFCDIRECTION((1.,0.,0.));
+            #10=IFCPRODUCTDEFINITIONSHAPE($,$,(#11));
+            #11=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#20,#30));
+            #20=IFCEXTRUDEDAREASOLID(#21,#22,#17,260.);
+            #21=IFCCIRCLEPROFILEDEF(.AREA.,$,$,51.);
+            #22=IFCAXIS2PLACEMENT3D(#23,$,$);
+            #23=IFCCARTESIANPOINT((0.,0.,-130.));
+            #30=IFCEXTRUDEDAREASOLID(#31,#32,#17,500.);
+            #31=IFCCIRCLEPROFILEDEF(.AREA.,$,$,56.5);
+            #32=IFCAXIS2PLACEMENT3D(#16,#18,#19);
+            """);
+
+    assertThat(diameterMm(pump)).isEqualTo(102);
+    assertThat(pump.ends()).containsExactly(new Section.Round(0.102), new Section.Round(0.102));
+    assertThat(InlineModel.value(pump.lengthM())).isCloseTo(0.26, within(1e-9));
   }
 
   @ParameterizedTest
