@@ -33,6 +33,9 @@ enum Carrier {
     if (element.form() == Form.DAMPER || element.form() == Form.SILENCER) {
       return DUCT;
     }
+    if (element.form() == Form.PUMP) {
+      return PIPE;
+    }
     if (element.section() != null && !(element.section().value() instanceof Section.Round)) {
       return DUCT;
     }

@@ -3,6 +3,7 @@ package org.lagwright.takeoff.service;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.takeoff.words.PhraseBook;
 import org.lagwright.takeoff.words.SharedEndings;
@@ -28,6 +29,10 @@ final class Words {
       return family != null || direction != null;
     }
   }
+
+  /** Litres per second behind a fraction or a range; the letters also stand for steam. */
+  private static final Pattern FLOW_RATE =
+      Pattern.compile("\\d+ ?[-.,] ?\\d+ ?lps\\b", Pattern.CASE_INSENSITIVE);
 
   private record Asked(String text, Carrier carrier) {}
 
@@ -61,10 +66,16 @@ final class Words {
         new Asked(text, carrier),
         asked ->
             book
-                .find(sharedEndings.spelledOut(text), meaning -> meaning.carrier().fits(carrier))
+                .find(
+                    sharedEndings.spelledOut(withoutFlowRate(text)),
+                    meaning -> meaning.carrier().fits(carrier))
                 .stream()
                 .filter(match -> match.meaning().isHint())
                 .toList());
+  }
+
+  private static String withoutFlowRate(String text) {
+    return FLOW_RATE.matcher(text).replaceAll(" ");
   }
 
   /** True if a text names something where more than one medium or temperature meets. */

@@ -192,6 +192,28 @@ class ServiceClassifierTest {
     assertThat(classify(damper).serviceId()).isEqualTo("supply-air");
   }
 
+  /** The flow of which service is not told; litres per second are no steam, nor is the flow air. */
+  @Test
+  void pumpReadsWordsOfWaterAndNotOfAir() {
+    TestElement pump =
+        TestElement.of(1, Kind.INLINE, Form.PUMP)
+            .namedThroughout("Inline pump 3.9 LPS - 0.8 m")
+            .property("System Name", "Unit A Hydronic Supply In");
+
+    assertThat(classify(pump).serviceId()).isEqualTo(Classification.UNKNOWN);
+    assertThat(classify(pump).contradiction()).isNull();
+  }
+
+  @Test
+  void boilerBetweenHydronicSupplyAndReturnIsOnNoAir() {
+    TestElement boiler =
+        TestElement.of(1, Kind.EQUIPMENT, Form.APPARATUS)
+            .named("Hot Water Boiler 147 kW")
+            .property("System Name", "Hydronic Supply,Hydronic Return");
+
+    assertThat(classify(boiler).serviceId()).isEqualTo("heating");
+  }
+
   @Test
   void coveringsAndOthersCarryNoService() {
     MepElement covering =
