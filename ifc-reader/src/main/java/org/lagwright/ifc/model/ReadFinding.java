@@ -16,7 +16,7 @@ public enum ReadFinding implements FindingCode {
       "{0} times records lead back to themselves: {1}. Each is followed once; what hangs on them"
           + " may lack its place, system or size. Have the export checked."),
   UNITS_ASSUMED(
-      Severity.WARNING, "The file declares no unit for {0}; {1} is assumed. Check one length."),
+      Severity.WARNING, "The file declares no unit for {0}; {1} is assumed. Check one {0}."),
   MISSING_GLOBAL_ID(Severity.WARNING, "The element has no GlobalId. Export again."),
   DUPLICATE_GLOBAL_ID(
       Severity.WARNING,
