@@ -85,7 +85,7 @@ final class Bodies {
     return candidates;
   }
 
-  /** Curves that stand for the product where it has no body: items of an axis representation. */
+  /** Curves that stand for the product where no body can be measured: those of its axis. */
   List<Item> axes(IfcRecord product, Frame frame) {
     IfcRecord shape = product.ref("Representation");
     Found found = new Found(MAX_VISITS);
@@ -93,8 +93,11 @@ final class Bodies {
         shape == null ? List.<IfcRecord>of() : shape.refs("Representations")) {
       String identifier = lower(representation.text("RepresentationIdentifier"));
       boolean flat = NO_BODY_TYPES.contains(lower(representation.text("RepresentationType")));
-      if (identifier.equals("axis") || (flat && identifier.equals("body"))) {
+      boolean body = identifier.equals("body");
+      if (identifier.equals("axis") || (flat && body)) {
         collect(representation.refs("Items"), frame, 0, found);
+      } else if (body) {
+        addSetsOfCurves(representation, frame, found);
       }
     }
     List<Item> curves = new ArrayList<>();
@@ -106,6 +109,23 @@ final class Bodies {
       }
     }
     return curves;
+  }
+
+  /** Adds the items of a body of which all are no more than curves. */
+  private void addSetsOfCurves(IfcRecord representation, Frame frame, Found found) {
+    Found drawn = new Found(MAX_VISITS);
+    collect(representation.refs("Items"), frame, 0, drawn);
+    for (Item item : drawn.items) {
+      for (IfcRecord element : item.record().refs("Elements")) {
+        if (!element.is("IfcCurve")) {
+          return;
+        }
+      }
+      if (!item.record().is("IfcGeometricSet")) {
+        return;
+      }
+    }
+    found.items.addAll(drawn.items);
   }
 
   /**

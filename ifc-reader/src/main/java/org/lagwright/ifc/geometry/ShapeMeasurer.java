@@ -52,6 +52,12 @@ public final class ShapeMeasurer {
     if (shape == null) {
       return withoutBody(product, frame);
     }
+    if (shape.section() == null && shape.lengthM() == null) {
+      List<Item> axes = bodies.axes(product, frame);
+      String problem = String.join("; ", shape.problems()) + "; the length is that of its axis";
+      Shape line = axes.size() == 1 ? line(axes.get(0), problem) : null;
+      shape = line == null ? shape : line;
+    }
     return placed == null ? unplaced(shape) : shape;
   }
 
@@ -64,18 +70,27 @@ public final class ShapeMeasurer {
 
   private Shape withoutBody(IfcRecord product, Frame frame) {
     for (Item item : bodies.axes(product, frame)) {
-      IfcRecord curve = item.record();
-      Path path = curves.read(curve);
-      if (path != null) {
-        Evidence evidence =
-            new Evidence(curve.id(), curve.entityName(), "axis of " + path.legs().size() + " legs");
-        return SweptPath.line(path.in(item.frame()), evidence, "only an axis is drawn, no body");
+      Shape line = line(item, "only an axis is drawn, no body");
+      if (line != null) {
+        return line;
       }
     }
     if (!product.has("Representation")) {
       return Shape.unmeasured(Shape.NO_REPRESENTATION);
     }
     return Shape.unmeasured(Bodies.isOnlyBoxed(product) ? Shape.ONLY_A_BOX : Shape.NO_BODY);
+  }
+
+  /** The length and the turns of an axis, null if it cannot be read. */
+  private @Nullable Shape line(Item item, String problem) {
+    IfcRecord curve = item.record();
+    Path path = curves.read(curve);
+    return path == null
+        ? null
+        : SweptPath.line(
+            path.in(item.frame()),
+            new Evidence(curve.id(), curve.entityName(), "axis of " + path.legs().size() + " legs"),
+            problem);
   }
 
   /** The shape of the first body that gives a section; of the first body if none does. */

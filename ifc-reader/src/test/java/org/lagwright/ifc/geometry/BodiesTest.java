@@ -74,6 +74,37 @@ class BodiesTest {
     assertThat(none.problems()).containsExactly("only an axis is drawn, no body");
   }
 
+  /** A mapped set of curves is called the body, or the body beside the axis draws no more. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        """
+        #3=IFCPRODUCTDEFINITIONSHAPE($,$,(#4));
+        #4=IFCSHAPEREPRESENTATION($,'Body','MappedRepresentation',(#150));
+        #150=IFCMAPPEDITEM(#151,#152);
+        #151=IFCREPRESENTATIONMAP(#14,#153);
+        #152=IFCCARTESIANTRANSFORMATIONOPERATOR3D($,$,#10,1.,$);
+        #153=IFCSHAPEREPRESENTATION($,'Axis','GeometricSet',(#154));
+        #154=IFCGEOMETRICSET((#120));
+        """,
+        """
+        #3=IFCPRODUCTDEFINITIONSHAPE($,$,(#4,#5));
+        #4=IFCSHAPEREPRESENTATION($,'Body','SurfaceModel',(#155));
+        #5=IFCSHAPEREPRESENTATION($,'Axis','Curve3D',(#120));
+        #155=IFCSHELLBASEDSURFACEMODEL(());
+        """
+      })
+  void axisTellsTheLengthWhereTheBodyTellsNothing(String representations) {
+    Shape line = measure(representations);
+
+    assertThat(line.section()).isNull();
+    assertThat(lengthM(line).value()).isCloseTo(9, within(1e-9));
+    assertThat(line.problems())
+        .singleElement()
+        .asString()
+        .endsWith("; the length is that of its axis");
+  }
+
   /** Exporters mistake the type of a representation; a line called so is still no body. */
   @ParameterizedTest
   @ValueSource(strings = {"Curve3D", "Annotation2D", "BoundingBox"})
