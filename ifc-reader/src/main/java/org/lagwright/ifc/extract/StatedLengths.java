@@ -2,7 +2,9 @@ package org.lagwright.ifc.extract;
 
 import java.util.List;
 import java.util.Optional;
+import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Property;
@@ -78,11 +80,26 @@ final class StatedLengths {
       options.rule(lengthM, how, p.evidence(), "placeholder");
     } else if (isSideOfSection(draft, lengthM) || (alone && isDiameter(draft, lengthM))) {
       options.rule(lengthM, how, p.evidence(), SIDE);
+    } else if (isArcAlone(draft, lengthM)) {
+      options.rule(lengthM, how, p.evidence(), "arc of the bend without its straight ends");
     } else if (alone && PropertyNames.isBare(p) && !mayBePiece(lengthM)) {
       options.rule(lengthM, how, p.evidence(), "its unit is not said, and no piece is so long");
     } else {
       options.add(lengthM, how, p.evidence());
     }
+  }
+
+  /** True for the arc of a bend that is drawn longer, with straight ends. */
+  private static boolean isArcAlone(Draft draft, double lengthM) {
+    Shape drawn = draft.shape();
+    if (drawn.form() != Form.BEND
+        || drawn.lengthM() == null
+        || drawn.bendRadiusM() == null
+        || drawn.angleDeg() == null) {
+      return false;
+    }
+    double arcM = drawn.bendRadiusM().value() * Math.toRadians(drawn.angleDeg().value());
+    return Sizes.sameLength(arcM, lengthM) && !Sizes.sameLength(drawn.lengthM().value(), lengthM);
   }
 
   private static boolean mayBePiece(double lengthM) {

@@ -80,6 +80,31 @@ class LengthPatternTest {
     assertThat(value(bend.lengthM())).isCloseTo(0.259338, within(1e-6));
   }
 
+  /** A bend of 30 mm with straight ends of 15 mm each; its property tells the arc, or nonsense. */
+  @ParameterizedTest
+  @CsvSource({"47.124,false", "60.,true"})
+  void statedArcOfABendWithStraightEndsIsNoConflict(String writtenMm, boolean conflict) {
+    MepModel model =
+        read(
+            BEND.replace("$,$,$,$,$,.BEND.", "$,$,#14,#10,$,.BEND.")
+                + """
+                #10=IFCPRODUCTDEFINITIONSHAPE($,$,(#11));
+                #11=IFCSHAPEREPRESENTATION($,'Body','AdvancedSweptSolid',(#12));
+                #12=IFCSWEPTDISKSOLID(#20,10.,$,$,$);
+                #14=IFCLOCALPLACEMENT($,#15);
+                #15=IFCAXIS2PLACEMENT3D(#16,$,$);
+                #16=IFCCARTESIANPOINT((0.,0.,0.));
+                #20=IFCINDEXEDPOLYCURVE(#21,(IFCLINEINDEX((1,2)),IFCARCINDEX((2,3,4)),IFCLINEINDEX((4,5))),$);
+                #21=IFCCARTESIANPOINTLIST3D(((-15.,0.,0.),(0.,0.,0.),(21.213203435596427,8.786796564403573,0.),(30.,30.,0.),(30.,45.,0.)));
+                """
+                + properties("Laenge", "IFCREAL(" + writtenMm + ")"));
+    MepElement bend = element(model, 1);
+
+    assertThat(value(bend.bendRadiusM())).isCloseTo(0.03, within(1e-9));
+    assertThat(value(bend.lengthM())).isCloseTo(0.03 * Math.PI / 2 + 0.03, within(1e-9));
+    assertThat(InlineModel.codes(model).contains("LENGTH_CONFLICT")).isEqualTo(conflict);
+  }
+
   @ParameterizedTest
   @CsvSource({"30000.,differs", "2500.4,agrees"})
   void lengthOfAPropertyIsKeptBesideTheDrawnOne(String written, String why) {
