@@ -242,14 +242,19 @@ final class FittingSections {
       }
     }
 
+    /** Of what has one size, other nominal sizes than its own are wrong. */
+    private @Nullable Nominal meant(Section leading) {
+      return haveSeveralSizes ? null : NominalSizes.meant(sizes, leading);
+    }
+
     private void add(Nominal each) {
       Section leading = options.leading();
       Section section = each.section();
       if (leading == null || Sizes.sameSection(section, leading)) {
         options.add(section, each.how(), each.evidence());
-      } else if (each.mayBe(leading)) {
+      } else if (!each.contradicts(leading, meant(leading))) {
         options.rule(section, each.how(), each.evidence(), StatedSections.NOMINAL);
-      } else if (ends.mayHaveOne(each)) {
+      } else if (haveSeveralSizes ? ends.mayHaveOne(each) : ends.haveOne(section)) {
         options.rule(section, each.how(), each.evidence(), OTHER_END);
       } else {
         options.add(section, each.how(), each.evidence());

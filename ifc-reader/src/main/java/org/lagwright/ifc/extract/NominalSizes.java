@@ -53,6 +53,26 @@ final class NominalSizes {
           || Sizes.sameSection(section, new Section.Round(mm / 1000));
     }
 
+    /** True if no pipe is called by both of two nominal sizes. */
+    boolean contradicts(@Nullable Nominal other) {
+      return other != null && dn != other.dn && isTabulated() && other.isTabulated();
+    }
+
+    /**
+     * True if tables have this nominal size, and no such pipe has the section.
+     *
+     * @param meant the nominal size of the section, null if none is known
+     */
+    boolean contradicts(Section section, @Nullable Nominal meant) {
+      boolean fits =
+          mayBe(section)
+              && !isOnlyNamed(section)
+              && !contradicts(meant)
+              && !(section instanceof Section.Round round
+                  && PipeSizes.isOfOtherNominal(dn, round.outsideDiameterM()));
+      return !fits && isTabulated();
+    }
+
     /** True for the figure of this nominal size as an outside, which no table has. */
     boolean isOnlyNamed(Section section) {
       return section instanceof Section.Round round
@@ -65,6 +85,25 @@ final class NominalSizes {
   /** True if a pipe of this nominal size may have this section. */
   static boolean mayBe(int dn, Section section) {
     return section instanceof Section.Round round && PipeSizes.mayBe(dn, round.outsideDiameterM());
+  }
+
+  /**
+   * The nominal size of a pipe of this section: the first that it may have, but of those that
+   * contradict each other that of which a table has such a pipe. Null if it can have none of them.
+   */
+  static @Nullable Nominal meant(List<Nominal> sizes, Section section) {
+    Nominal meant = null;
+    boolean several = false;
+    for (Nominal size : sizes) {
+      meant = meant == null && size.mayBe(section) ? size : meant;
+      several |= meant != null && size.contradicts(meant);
+    }
+    for (int i = 0; several && i < sizes.size(); i++) {
+      if (PipeSizes.has(sizes.get(i).dn, section)) {
+        return sizes.get(i);
+      }
+    }
+    return meant;
   }
 
   NominalSizes(Placeholders placeholders, double lengthUnitM) {

@@ -68,6 +68,30 @@ final class PipeSizes {
     return sections;
   }
 
+  /** True if a table has about this section for a nominal diameter. */
+  static boolean has(int dn, Section section) {
+    for (Size size : SIZES) {
+      if (size.dn == dn && Sizes.sameSection(size.section(), section)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if tables have this outside diameter, and all of them by another nominal size. */
+  static boolean isOfOtherNominal(int dn, double outsideDiameterM) {
+    boolean other = false;
+    for (Size size : SIZES) {
+      if (Math.abs(size.outsideDiameterM - outsideDiameterM) < TOLERANCE_M) {
+        if (size.dn == 0 || size.dn == dn) {
+          return false;
+        }
+        other = true;
+      }
+    }
+    return other;
+  }
+
   /** The first tabulated size of a nominal diameter: steel by EN 10255 / EN 10220. */
   static Optional<Size> forNominal(int dn) {
     for (Size size : SIZES) {

@@ -71,30 +71,40 @@ final class SegmentMeasurer {
     if (draft.kind == Kind.DUCT_SEGMENT) {
       return;
     }
-    for (Nominal nominal : stated) {
-      if (draft.section() == null || nominal.mayBe(draft.section().value())) {
-        draft.change().nominalSize = NominalSizes.named(nominal.dn());
-        draft.change().section =
-            draft.section() == null ? byTable(draft, nominal.dn()) : draft.section();
-        return;
-      }
+    Measured<Section> section = draft.section();
+    if (section != null) {
+      Nominal meant = NominalSizes.meant(stated, section.value());
+      draft.change().nominalSize = meant == null ? null : NominalSizes.named(meant.dn());
+    } else if (!stated.isEmpty()) {
+      Nominal first = stated.get(0);
+      draft.change().nominalSize = NominalSizes.named(first.dn());
+      draft.change().section = byTable(draft, first, stated);
     }
   }
 
-  private static @Nullable Measured<Section> byTable(Draft draft, int dn) {
-    Optional<PipeSizes.Size> size = PipeSizes.called(dn);
+  private static @Nullable Measured<Section> byTable(
+      Draft draft, Nominal nominal, List<Nominal> stated) {
+    Optional<PipeSizes.Size> size = PipeSizes.called(nominal.dn());
     if (size.isEmpty()) {
       return null;
     }
-    Section section = new Section.Round(size.get().outsideDiameterM());
+    Section section = size.get().section();
     draft.note(
         ReadFinding.SIZE_FROM_NOMINAL,
         Effect.ESTIMATED,
-        "DN" + dn,
+        "DN" + nominal.dn(),
         Sizes.inWords(section).replace(" mm", ""),
         size.get().series());
-    return Measured.of(
-        section, How.TEXT, new Evidence(draft.step(), "nominal size by table", "DN" + dn));
+    Options<Section> options = new Options.Sections();
+    options.add(section, nominal.how(), nominal.evidence());
+    for (Nominal other : stated) {
+      if (other.contradicts(section, nominal)) {
+        options.add(other.section(), other.how(), other.evidence());
+      } else if (other != nominal) {
+        options.rule(section, other.how(), other.evidence(), StatedSections.NOMINAL);
+      }
+    }
+    return options.choose();
   }
 
   private void length(Draft draft) {

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.NominalSizes.Nominal;
 import org.lagwright.ifc.extract.StatedSections.Stated;
-import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 
@@ -79,22 +78,17 @@ final class SegmentSections {
   }
 
   /**
-   * A nominal size that a pipe of the chosen size cannot have; of names, if no other fits. Nor is a
-   * pipe as wide as its nominal size, unless a table has such pipes.
+   * A nominal size that a pipe of the chosen size cannot have, or that contradicts the one that it
+   * has. Nor is a pipe as wide as its nominal size, unless a table has such pipes.
    */
   private void contradict(Draft draft, List<Nominal> nominals, Options<Section> options) {
     Section leading = draft.isDuct() ? null : options.leading();
     if (leading == null) {
       return;
     }
-    boolean fits = false;
+    Nominal meant = NominalSizes.meant(nominals, leading);
     for (Nominal nominal : nominals) {
-      fits |= nominal.mayBe(leading);
-    }
-    for (Nominal nominal : nominals) {
-      boolean asked = nominal.isTabulated() && (!fits || nominal.how() != How.TEXT);
-      boolean named = nominal.isTabulated() && nominal.isOnlyNamed(leading);
-      if (named || (asked && !nominal.mayBe(leading))) {
+      if (nominal.contradicts(leading, meant)) {
         options.add(nominal.section(), nominal.how(), nominal.evidence());
       }
     }
