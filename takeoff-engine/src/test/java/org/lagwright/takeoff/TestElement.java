@@ -116,6 +116,11 @@ public final class TestElement {
     return this;
   }
 
+  public TestElement typeClass(String ifcClass) {
+    builder.typeClass(ifcClass);
+    return this;
+  }
+
   public TestElement inSystem(String name) {
     return inSystem(name, null);
   }

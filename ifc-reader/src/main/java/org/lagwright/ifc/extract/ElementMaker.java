@@ -1,6 +1,8 @@
 package org.lagwright.ifc.extract;
 
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
@@ -9,6 +11,7 @@ import org.lagwright.ifc.schema.IfcRecord;
 final class ElementMaker {
 
   private final IfcFile file;
+  private final Relations relations;
   private final PropertyReader properties;
   private final PlaceReader places;
   private final BelongingReader belongings;
@@ -17,12 +20,14 @@ final class ElementMaker {
 
   ElementMaker(
       IfcFile file,
+      Relations relations,
       PropertyReader properties,
       PlaceReader places,
       BelongingReader belongings,
       InsulationReader insulation,
       Circles circles) {
     this.file = file;
+    this.relations = relations;
     this.properties = properties;
     this.places = places;
     this.belongings = belongings;
@@ -41,6 +46,7 @@ final class ElementMaker {
                 draft.names().objectType(),
                 draft.names().typeName(),
                 draft.names().tag())
+            .typeClass(typeClass(record, draft))
             .is(Objects.requireNonNull(draft.kind), draft.form)
             .section(draft.section())
             .width(SectionWidth.of(draft))
@@ -62,5 +68,13 @@ final class ElementMaker {
             .build();
     circles.suspect(record, element, draft);
     return element;
+  }
+
+  /** Of a radiator, say, that its own class does not tell from a wash basin. */
+  private @Nullable String typeClass(IfcRecord record, Draft draft) {
+    boolean asked = draft.kind == Kind.TERMINAL || draft.kind == Kind.EQUIPMENT;
+    long typeId = asked && KindReader.isFamily(record) ? relations.typeOf(record.id()) : 0;
+    IfcRecord type = typeId == 0 ? null : file.find(typeId);
+    return type == null ? null : type.entityName();
   }
 }

@@ -77,6 +77,11 @@ final class KindReader {
 
   private KindReader() {}
 
+  /** True if the class of an element holds several kinds of things, which its type tells apart. */
+  static boolean isFamily(IfcRecord element) {
+    return !LEAVES.contains(element.keyword());
+  }
+
   /**
    * Reads the kind.
    *

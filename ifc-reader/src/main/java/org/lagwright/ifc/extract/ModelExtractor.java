@@ -280,7 +280,7 @@ public final class ModelExtractor {
     Making making =
         new Making(
             drafts.all(),
-            new ElementMaker(file, properties, places, belongings, insulation, circles),
+            new ElementMaker(file, relations, properties, places, belongings, insulation, circles),
             identities,
             systems);
     workers.inOrder(drafts.all().size(), RUN, making);

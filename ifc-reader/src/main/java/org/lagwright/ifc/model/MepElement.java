@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param name Name, empty if absent
  * @param objectType ObjectType, null if absent
  * @param typeName Name of the type object, null if absent
+ * @param typeClass class of the type object ({@code IfcSpaceHeaterType}) of an apparatus or
+ *     terminal whose own class names but its family, as those of IFC2X3; else null
  * @param tag Tag, null if absent
  * @param kind what it is
  * @param form its shape
@@ -52,6 +54,7 @@ public record MepElement(
     String name,
     @Nullable String objectType,
     @Nullable String typeName,
+    @Nullable String typeClass,
     @Nullable String tag,
     Kind kind,
     Form form,
@@ -106,6 +109,7 @@ public record MepElement(
   public Builder toBuilder() {
     return builder(key, globalId, ifcClass)
         .named(name, objectType, typeName, tag)
+        .typeClass(typeClass)
         .is(kind, form)
         .section(section)
         .width(width)
@@ -135,6 +139,7 @@ public record MepElement(
     private String name = "";
     private @Nullable String objectType;
     private @Nullable String typeName;
+    private @Nullable String typeClass;
     private @Nullable String tag;
     private Kind kind = Kind.OTHER;
     private Form form = Form.UNKNOWN;
@@ -170,6 +175,11 @@ public record MepElement(
       this.objectType = objectType;
       this.typeName = typeName;
       this.tag = tag;
+      return this;
+    }
+
+    public Builder typeClass(@Nullable String typeClass) {
+      this.typeClass = typeClass;
       return this;
     }
 
@@ -280,6 +290,7 @@ public record MepElement(
           name,
           objectType,
           typeName,
+          typeClass,
           tag,
           kind,
           form,

@@ -36,6 +36,7 @@ final class ElementPacking {
     to.word(element.objectType());
     to.word(element.typeName());
     to.text(element.tag());
+    to.word(element.typeClass());
     to.count(element.kind().ordinal());
     to.count(element.form().ordinal());
     MeasuredPacking.SECTION.writeOrNull(element.section(), to);
@@ -63,6 +64,7 @@ final class ElementPacking {
   static MepElement read(ElementKey key, PropertySource properties, PackedReader from) {
     return MepElement.builder(key, Packings.TEXT.read(from), Packings.WORD.read(from))
         .named(Packings.TEXT.read(from), from.word(), from.word(), from.text())
+        .typeClass(from.word())
         .is(KINDS[(int) from.count()], FORMS[(int) from.count()])
         .section(MeasuredPacking.SECTION.readOrNull(from))
         .width(Packings.DIRECTION.readOrNull(from))

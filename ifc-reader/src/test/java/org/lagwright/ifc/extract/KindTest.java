@@ -124,6 +124,20 @@ class KindTest {
     return read("IFC4", keyword, typeKeyword, typeName, "NOTDEFINED");
   }
 
+  /** The type of an apparatus tells what its family does not; pipes and IFC4 need none. */
+  @ParameterizedTest
+  @CsvSource({
+    "IFC2X3,IFCENERGYCONVERSIONDEVICE,IFCSPACEHEATERTYPE,IfcSpaceHeaterType",
+    "IFC2X3,IFCFLOWTERMINAL,IFCWASTETERMINALTYPE,IfcWasteTerminalType",
+    "IFC2X3,IFCFLOWSEGMENT,IFCPIPESEGMENTTYPE,",
+    "IFC4,IFCSPACEHEATER,IFCSPACEHEATERTYPE,"
+  })
+  void classOfTheTypeIsHandedOnWhereItSaysMore(
+      String schema, String keyword, String typeKeyword, String typeClass) {
+    assertThat(read(schema, keyword, typeKeyword, "D", "NOTDEFINED").typeClass())
+        .isEqualTo(typeClass);
+  }
+
   private static MepElement read(
       String schema, String keyword, String typeKeyword, String typeName, String predefined) {
     String text =

@@ -52,6 +52,7 @@ final class RandomElements {
   MepElement element(ElementKey key) {
     return MepElement.builder(key, text(), text())
         .named(text(), orNull(this::text), orNull(this::text), orNull(this::text))
+        .typeClass(orNull(this::text))
         .is(one(Kind.values()), one(Form.values()))
         .section(orNull(() -> measured(this::section)))
         .width(orNull(this::point))

@@ -15,6 +15,9 @@ import org.lagwright.ifc.model.MepElement;
  */
 final class ApplianceVotes {
 
+  /** How the classes of type objects end. */
+  private static final String TYPE = "Type";
+
   private final Connections connections;
   private final ServicePack services;
   private final VotePack votes;
@@ -48,8 +51,18 @@ final class ApplianceVotes {
     return element.kind() == Kind.TERMINAL || element.kind() == Kind.EQUIPMENT;
   }
 
+  /** IFC2X3 tells a radiator by its type only. */
+  private static String classOf(MepElement appliance) {
+    String ofType = appliance.typeClass();
+    String ifcClass =
+        ofType != null && ofType.endsWith(TYPE)
+            ? ofType.substring(0, ofType.length() - TYPE.length())
+            : appliance.ifcClass();
+    return ifcClass.toUpperCase(Locale.ROOT);
+  }
+
   private @Nullable String familyOf(MepElement appliance, Map<ElementKey, List<Hint>> told) {
-    String byClass = votes.appliances().get(appliance.ifcClass().toUpperCase(Locale.ROOT));
+    String byClass = votes.appliances().get(classOf(appliance));
     if (byClass != null || appliance.kind() != Kind.TERMINAL) {
       return byClass;
     }

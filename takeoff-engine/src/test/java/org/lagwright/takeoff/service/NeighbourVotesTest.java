@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.ElementKey;
@@ -77,6 +78,26 @@ class NeighbourVotesTest {
             TestElement.pipe(2, 18, 1));
 
     assertThat(service(found, 2)).isEqualTo("heating");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "IfcEnergyConversionDevice,IfcSpaceHeaterType,heating",
+    "IfcEnergyConversionDevice,IfcCooledBeamType,chilled-water",
+    "IfcFlowTerminal,IfcFireSuppressionTerminalType,fire-sprinkler",
+    "IfcFlowTerminal,IfcWasteTerminalType,waste-water",
+    "IfcFlowTerminal,IfcAirTerminalType,unknown"
+  })
+  void classOfItsTypeTellsWhereThatOfTheApplianceIsAFamily(
+      String ifcClass, String typeClass, String service) {
+    var found =
+        classify(
+            TestElement.ofClass(1, ifcClass, Kind.TERMINAL, Form.APPARATUS)
+                .typeClass(typeClass)
+                .joinedTo(2),
+            TestElement.pipe(2, 18, 1));
+
+    assertThat(service(found, 2)).isEqualTo(service);
   }
 
   @Test
