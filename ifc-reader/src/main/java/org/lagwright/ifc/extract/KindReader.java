@@ -169,6 +169,9 @@ final class KindReader {
     String ownType = worded.isPresent() || type == null ? null : type.label("ElementType");
     worded = ownType == null ? worded : Words.form(ownType);
     Form form = worded.orElse(formOf(predefined));
+    if (worded.isEmpty() && isBesideThePipe(form, names.all())) {
+      return new Reading(Kind.OTHER, Form.UNKNOWN);
+    }
     return new Reading(kindOfFitting(kind, form), form, worded.isPresent());
   }
 
@@ -192,6 +195,19 @@ final class KindReader {
     String text = telling(texts);
     boolean french = kind == Kind.DUCT_SEGMENT || kind == Kind.DUCT_FITTING;
     return text != null && Words.isNeitherPipeNorDuct(text) && !(french && Words.isConduit(text));
+  }
+
+  /** Gauges and fire collars come as fittings; one with a bend or branch of its own is one. */
+  private static boolean isBesideThePipe(Form byEnumeration, List<String> texts) {
+    if (byEnumeration != Form.UNKNOWN && byEnumeration != Form.COUPLING) {
+      return false;
+    }
+    for (String text : texts) {
+      if (Words.isBesideThePipe(text)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Manifolds come as segments. */
@@ -289,6 +305,9 @@ final class KindReader {
       return inDuct ? new Reading(Kind.INLINE, worded.get(), true) : plain;
     }
     Form form = worded.orElse(formOf(predefined(element, type)));
+    if (worded.isEmpty() && isBesideThePipe(form, texts)) {
+      return new Reading(Kind.OTHER, Form.UNKNOWN);
+    }
     Kind told = kindOfFitting(Kind.PIPE_FITTING, form);
     boolean fitting = told.isFitting() || told.isSegment();
     return new Reading(fitting ? null : told, form, worded.isPresent());

@@ -19,6 +19,7 @@ final class Words {
   private static final Remembered<Optional<Line>> LINE_OF = new Remembered<>();
   private static final Remembered<Boolean> NEITHER_PIPE_NOR_DUCT = new Remembered<>();
   private static final Meaning CONDUIT = new Meaning();
+  private static final Meaning BESIDE = new Meaning();
   private static final Meaning NONE = new Meaning();
   private static final Meaning UNTOLD = new Meaning();
   private static final Meaning LINING = new Meaning();
@@ -41,6 +42,7 @@ final class Words {
         case "pipe" -> LINES.put(Line.PIPE, words);
         case "conduit" -> CONDUIT.words.addAll(words);
         case "line" -> FORMS.lines.addAll(words);
+        case "beside" -> BESIDE.words.addAll(words);
         case "context" -> FORMS.context.addAll(words);
         case "flexible" -> FORMS.flexible.addAll(words);
         case "none" -> NONE.words.addAll(words);
@@ -194,6 +196,14 @@ final class Words {
   /** True for a word that means a tube for cables, and a duct in French. */
   static boolean isConduit(String text) {
     return CONDUIT.isOf(text);
+  }
+
+  /**
+   * True for what sits at a pipe and is no piece of it: gauges, thermowells, vents, fire collars.
+   * Not for a tee or valve that carries one.
+   */
+  static boolean isBesideThePipe(String text) {
+    return BESIDE.isOf(text) && line(text) == null && form(text).isEmpty();
   }
 
   static boolean isDuct(String text) {
