@@ -1,14 +1,17 @@
 package org.lagwright.ifc.extract;
 
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.FlatSides;
 import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 
 /** Angle and radius of bends, and the angle of laterals: every reading of them, and the choice. */
@@ -17,6 +20,11 @@ final class BendMeasurer {
   private static final double USUAL_STEP_DEG = 7.5;
   private static final double OTHER_STEP_DEG = 11.25;
   private static final double USUAL_WITHIN_DEG = 0.06;
+
+  /** Larger figures without a unit are radii and sizes of ducts more often than angles. */
+  private static final double LARGEST_BARE_DEG = 90;
+
+  private static final double SAME_FIGURE_M = 0.0005;
 
   private final Placeholders placeholders;
   private final double lengthUnitM;
@@ -36,6 +44,9 @@ final class BendMeasurer {
     Shape made = joined != null && joined.form() == draft.form ? joined : null;
     draft.change().angleDeg = angle(draft, made);
     if (draft.form == Form.BEND) {
+      if (draft.angleDeg() == null) {
+        draft.note(ReadFinding.ANGLE_UNKNOWN, Effect.NONE);
+      }
       draft.change().bendRadiusM = radius(draft, made);
       arc(draft);
     }
@@ -59,7 +70,40 @@ final class BendMeasurer {
         options.add(deg.get(), How.TEXT, new Evidence(draft.step(), "name", text));
       }
     }
+    if (draft.form == Form.BEND) {
+      addBare(options, draft);
+    }
     return options.choose();
+  }
+
+  /**
+   * Names of types of bends give the angle as a bare figure too, unless that is the size. The own
+   * name of what has a type may be a number.
+   */
+  private static void addBare(Options<Double> options, Draft draft) {
+    for (String text : draft.names().ofTypeElseOwn()) {
+      double deg = BendAngleInText.figure(text);
+      if (isUsual(deg) && deg <= LARGEST_BARE_DEG && !mayBeSize(draft, deg)) {
+        options.add(deg, How.TEXT, new Evidence(draft.step(), "name", text));
+      }
+    }
+  }
+
+  /** True for a figure that is the size of a bend, as 90 may be, or if that is not known. */
+  private static boolean mayBeSize(Draft draft, double figure) {
+    Measured<Section> section = draft.section();
+    boolean own = section == null || isSizeOf(section.value(), figure);
+    Measured<List<Section>> ends = draft.ends();
+    for (Section end : ends == null ? List.<Section>of() : ends.value()) {
+      own |= isSizeOf(end, figure);
+    }
+    return own;
+  }
+
+  private static boolean isSizeOf(Section section, double mm) {
+    return Math.abs(section.largestSideM() - mm / 1000) < SAME_FIGURE_M
+        || Math.abs(section.smallestSideM() - mm / 1000) < SAME_FIGURE_M
+        || PipeSizes.has((int) mm, section);
   }
 
   /**

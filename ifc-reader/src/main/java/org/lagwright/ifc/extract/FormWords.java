@@ -65,6 +65,10 @@ final class FormWords {
     forms.put(form, words);
   }
 
+  List<Word> of(Form form) {
+    return forms.getOrDefault(form, List.of());
+  }
+
   /** The form that a folded name tells. */
   Optional<Form> read(String folded) {
     int end = folded.length();

@@ -36,7 +36,14 @@ final class Sizes {
           "(?<![\\d.,/])(?:DN\\s?)?(\\d{2,4}(?:\\s?/\\s?(?:DN\\s?)?\\d{2,4}){1,2})(?![\\d.,/])");
 
   private static final LatePattern ANGLE =
-      new LatePattern("(?<![\\d.,])(\\d{1,3}(?:[.,]\\d+)?)\\s?(?:\u00B0|deg|grad)");
+      new LatePattern(
+          "(?iu)(?<![\\d.,])(\\d{1,3}(?:[.,]\\d+)?)[\\s-]?"
+              + "(?:\u00B0|\u00BA|deg|grad|\u0433\u0440\u0430\u0434)");
+
+  /** How the words for degrees begin. */
+  private static final String[] DEGREES = {
+    "deg", "Deg", "DEG", "grad", "Grad", "GRAD", "\u0433\u0440\u0430\u0434"
+  };
 
   /** What {@code \s} is, and spaces that do not break the line. */
   static final String SPACES = " \t\n\u000B\f\r\u00A0\u202F";
@@ -166,7 +173,15 @@ final class Sizes {
   }
 
   private static boolean hasAngleUnit(String text) {
-    return text.indexOf('\u00B0') >= 0 || text.contains("deg") || text.contains("grad");
+    if (text.indexOf('\u00B0') >= 0 || text.indexOf('\u00BA') >= 0) {
+      return true;
+    }
+    for (String word : DEGREES) {
+      if (text.contains(word)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The outside diameter in metres in {@code 22 x 1 mm}, where the second figure is a wall. */

@@ -142,6 +142,11 @@ final class Words {
     return known == null ? FORM_OF.keep(text, FORMS.read(fold(text))) : known;
   }
 
+  /** Words that tell a form, folded. */
+  static List<Word> of(Form form) {
+    return FORMS.of(form);
+  }
+
   /**
    * What a name speaks of: the first word tells, and in a compound its last part; null if none
    * does. A Kanalgrundrohr is a pipe, and so is a "pipe to the duct heater".

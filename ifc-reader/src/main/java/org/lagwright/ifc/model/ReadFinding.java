@@ -34,6 +34,10 @@ public enum ReadFinding implements FindingCode {
   ANGLE_CONFLICT(
       Severity.WARNING,
       "Angle {0} degrees is used ({1}), but {2} degrees is given by {3}. Check which holds."),
+  ANGLE_UNKNOWN(
+      Severity.WARNING,
+      "Neither body nor ports, properties or names tell the angle of this bend; it counts as a"
+          + " piece without area. Add its angle to the model."),
   RADIUS_CONFLICT(
       Severity.WARNING,
       "Bend radius {0} m is used ({1}), but {2} m is given by {3}. Check which holds."),
