@@ -402,7 +402,13 @@ public final class SampleTakeoff {
         about(0, 104, TakeoffFinding.ALREADY_INSULATED, Effect.NONE, "=1+1"),
         about(0, 106, TakeoffFinding.EQUIPMENT_BY_DRAWING, Effect.LEFT_OUT, "Buffer"),
         Finding.ofFile(1, TakeoffFinding.NO_STOCK_THICKNESS, Effect.NONE, "80", "flexible-foam"),
-        about(1, 202, TakeoffFinding.SERVICE_UNKNOWN, Effect.LEFT_OUT),
+        about(
+            1,
+            202,
+            TakeoffFinding.SERVICE_UNKNOWN,
+            Effect.LEFT_OUT,
+            "Nothing tells which service this is",
+            "Name its system in the model"),
         about(1, 202, TakeoffFinding.SIZE_UNKNOWN, Effect.ESTIMATED));
   }
 

@@ -227,10 +227,26 @@ final class ElementJudge {
 
   private static Finding asked(
       MepElement element, TakeoffFinding code, ScopeFacts facts, ScopeDecision decision) {
+    if (code == TakeoffFinding.SERVICE_UNKNOWN) {
+      return serviceUnknown(element);
+    }
     String first =
         code == TakeoffFinding.EQUIPMENT_BY_DRAWING ? facts.serviceName() : decision.reason();
     String id = facts.serviceId() == null ? Classification.UNKNOWN : facts.serviceId();
     return Finding.about(element.key(), code, Effect.LEFT_OUT, first, id);
+  }
+
+  private static Finding serviceUnknown(MepElement element) {
+    String systems = ElementWords.systems(element);
+    boolean named = !systems.isEmpty();
+    return Finding.about(
+        element.key(),
+        TakeoffFinding.SERVICE_UNKNOWN,
+        Effect.LEFT_OUT,
+        named
+            ? "Its system " + systems + " tells no known service"
+            : "Nothing tells which service this is",
+        named ? "Name that system by what flows in it" : "Name its system in the model");
   }
 
   private Optional<Finding> findContradiction(MepElement element, Classification classification) {

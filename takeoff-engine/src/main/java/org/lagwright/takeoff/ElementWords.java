@@ -1,8 +1,10 @@
 package org.lagwright.takeoff;
 
+import java.util.stream.Collectors;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepSystem;
 
 /** Kind and form in words, in the plural: {@code pipe segments}, {@code duct bends}. */
 final class ElementWords {
@@ -13,6 +15,18 @@ final class ElementWords {
   static String named(MepElement element) {
     String id = element.globalId().isEmpty() ? "#" + element.key().step() : element.globalId();
     return element.name().isBlank() ? id : "'" + element.name() + "' (" + id + ")";
+  }
+
+  /** Names of the systems that it belongs to, in quotes; empty if none is named. */
+  static String systems(MepElement element) {
+    String names =
+        element.systems().stream()
+            .map(MepSystem::name)
+            .filter(name -> !name.isBlank())
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining("', '"));
+    return names.isEmpty() ? "" : "'" + names + "'";
   }
 
   static String plural(MepElement element) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.lagwright.ifc.model.MepElement;
-import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.takeoff.measure.QuantityMeasurer;
 import org.lagwright.takeoff.measure.Size;
 import org.lagwright.takeoff.scope.ScopePack;
@@ -125,15 +124,9 @@ final class QuestionBook {
 
   /** Names the systems, else the direction if that is all that was told. */
   private static String serviceQuestion(Judgement judgement) {
-    String systems =
-        judgement.element().systems().stream()
-            .map(MepSystem::name)
-            .filter(name -> !name.isBlank())
-            .distinct()
-            .sorted()
-            .collect(Collectors.joining("', '"));
+    String systems = ElementWords.systems(judgement.element());
     if (!systems.isEmpty()) {
-      return "Which service flows in system '" + systems + "'?";
+      return "Which service flows in system " + systems + "?";
     }
     String told =
         judgement.service() == null

@@ -4,10 +4,7 @@ import org.lagwright.ifc.model.FindingCode;
 
 /** What the takeoff can notice. Names are stable; the README lists them. */
 public enum TakeoffFinding implements FindingCode {
-  SERVICE_UNKNOWN(
-      Severity.WARNING,
-      "Nothing tells which service this is. Name its system in the model, or map it under"
-          + " 'services' in the settings."),
+  SERVICE_UNKNOWN(Severity.WARNING, "{0}. {1}, or map it under 'services' in the settings."),
   SERVICE_CONTRADICTION(
       Severity.WARNING,
       "Votes contradict: {0} against {1}. The colder reading is used for condensation. Ask the"

@@ -40,6 +40,10 @@ class ScopeOfElementsTest {
     Takeoff takeoff = takeoff(TestElement.pipe(1, 60.3, 7).inSystem("?"));
 
     assertLeftOut(takeoff, TakeoffFinding.SERVICE_UNKNOWN);
+    assertThat(takeoff.findings().get(0).message())
+        .isEqualTo(
+            "Its system '?' tells no known service. Name that system by what flows in it, or map it"
+                + " under 'services' in the settings.");
     Question question = takeoff.questions().get(0);
     assertThat(question.question()).isEqualTo("Which service flows in system '?'?");
     assertThat(question.what()).isEqualTo("pipe segments");
@@ -55,6 +59,10 @@ class ScopeOfElementsTest {
     assertThat(takeoff.questions())
         .extracting(Question::question)
         .containsExactly("Of which service is this the flow? No system is named.");
+    assertThat(takeoff.findings().get(0).message())
+        .isEqualTo(
+            "Nothing tells which service this is. Name its system in the model, or map it under"
+                + " 'services' in the settings.");
   }
 
   @Test

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Run;
 import org.lagwright.report.Account;
@@ -58,6 +59,9 @@ final class ExplainText {
     String size = Words.size(element);
     table.row("size", size == null ? "unknown" : size);
     row(table, "ends", Words.ends(element.ends()));
+    for (MepSystem system : element.systems()) {
+      row(table, "system", system.name().isBlank() ? null : system.name());
+    }
     place(table, element);
     row(table, "lagged", Words.existing(element.existingInsulation()));
     row(table, "lined", Words.existing(element.lining()));
