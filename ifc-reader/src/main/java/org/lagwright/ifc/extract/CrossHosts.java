@@ -72,10 +72,11 @@ final class CrossHosts {
 
   private void collectHosts(MepModel model) {
     for (MepElement element : model.elements()) {
-      if (element.kind().isLagged() && joining.now(element).repeats() == null) {
-        Shape body = ReadEnds.shapeOf(element, ReadEnds.of(joining.now(element)));
+      MepElement now = joining.now(element);
+      if (now.kind().isLagged() && now.repeats() == null) {
+        Shape body = ReadEnds.shapeOf(now, ReadEnds.of(now));
         if (body != null) {
-          hosts.add(element, sizeOf(element), body);
+          hosts.add(now, sizeOf(now), body);
         }
       }
     }

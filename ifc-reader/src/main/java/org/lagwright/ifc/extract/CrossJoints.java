@@ -3,10 +3,12 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.ModelJoiner.Joining;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
@@ -28,16 +30,15 @@ import org.lagwright.ifc.model.Section;
  */
 final class CrossJoints {
 
-  /** Ends that face each other may be out of line by this: 10 degrees. */
-  private static final double FACING = -Math.cos(Math.toRadians(10));
-
   private record Loose(MepElement element, OpenEnd end) {}
 
-  private record Touch(int a, int b, double distanceM) {}
-
   private final Joining joining;
+  private final Redrafts drafts;
   private final double toleranceM;
   private final List<Loose> ends = new ArrayList<>();
+
+  /** Elements that were joined. */
+  private final Set<ElementKey> joined = new LinkedHashSet<>();
 
   /** Joints made, by the two files. */
   private final Map<List<Integer>, Integer> counts =
@@ -45,12 +46,16 @@ final class CrossJoints {
 
   private CrossJoints(Joining joining, double toleranceM) {
     this.joining = joining;
+    this.drafts = new Redrafts(joining);
     this.toleranceM = toleranceM;
   }
 
+  /** Joins them, and measures once more what has its size from what it is joined to. */
   static void join(Joining joining, double toleranceM) {
     if (toleranceM > 0) {
-      new CrossJoints(joining, toleranceM).join();
+      CrossJoints joints = new CrossJoints(joining, toleranceM);
+      joints.join();
+      CrossMeasures.measure(joining, joints.drafts, joints.joined);
     }
   }
 
@@ -65,18 +70,40 @@ final class CrossJoints {
       }
     }
     BitSet used = new BitSet();
-    for (Touch touch : touches()) {
-      if (!used.get(touch.a) && !used.get(touch.b)) {
-        used.set(touch.a);
-        used.set(touch.b);
-        boolean tap = isAtTheSide(ends.get(touch.a)) || isAtTheSide(ends.get(touch.b));
-        attach(ends.get(touch.a), ends.get(touch.b).element.key(), tap);
-        attach(ends.get(touch.b), ends.get(touch.a).element.key(), tap);
-        count(model(touch.a), model(touch.b));
-      }
-    }
+    joinEnds(used);
     joinSides(used);
     counts.forEach(this::note);
+  }
+
+  /** The ends of all files meet as those of one file do. */
+  private void joinEnds(BitSet used) {
+    Map<TouchingEnds.Loose, Integer> places = new IdentityHashMap<>();
+    List<TouchingEnds.Loose> near = new ArrayList<>();
+    for (int i : nearOthers()) {
+      Draft draft = drafts.of(ends.get(i).element);
+      if (draft != null) {
+        TouchingEnds.Loose end =
+            TouchingEnds.open(draft, ends.get(i).end, isAtTheSide(ends.get(i)));
+        near.add(end);
+        places.put(end, i);
+      }
+    }
+    for (List<TouchingEnds.Loose> pair : TouchingEnds.touching(near, toleranceM)) {
+      int a = places.getOrDefault(pair.get(0), -1);
+      int b = places.getOrDefault(pair.get(1), -1);
+      if (!used.get(a) && !used.get(b) && mayMeet(model(a), model(b))) {
+        used.set(a);
+        used.set(b);
+        boolean tap = pair.get(0).atTheSide() || pair.get(1).atTheSide();
+        attach(ends.get(a), ends.get(b).element.key(), tap);
+        attach(ends.get(b), ends.get(a).element.key(), tap);
+        count(model(a), model(b));
+      }
+    }
+  }
+
+  private boolean mayMeet(int model, int other) {
+    return model != other && joining.haveOneOrigin(model, other);
   }
 
   /** True for a port at the side of a straight piece. */
@@ -99,13 +126,13 @@ final class CrossJoints {
 
   /** Ends that met no other end may lie on the side of a piece of another file. */
   private void joinSides(BitSet used) {
-    SideSearch<MepElement> search = new OtherFiles(joining, toleranceM);
+    SideSearch<MepElement> search = new OtherFiles();
     for (int i = used.nextClearBit(0); i < ends.size(); i = used.nextClearBit(i + 1)) {
       MepElement piece = ends.get(i).element;
       Point outward = ends.get(i).end.outward();
       Section section = ends.get(i).end.section();
-      boolean inALine = piece.kind().isSegment() || piece.kind().isFitting();
-      boolean told = inALine && Taps.isToldWhichIsOpen(piece.ports());
+      boolean inALine = piece.kind().isSegment() || piece.kind().isLaggedItem();
+      boolean told = inALine && Taps.isToldWhichIsOpen(joining.now(piece).ports());
       if (told && outward != null && section != null) {
         Point atM = ends.get(i).end.positionM();
         search.add(new SideSearch.Loose<>(piece, piece.kind(), atM, outward, section));
@@ -122,20 +149,26 @@ final class CrossJoints {
   }
 
   /** Ends at the sides of pieces of other files. */
-  private static final class OtherFiles extends SideSearch<MepElement> {
+  private final class OtherFiles extends SideSearch<MepElement> {
 
-    private final Joining joining;
-
-    OtherFiles(Joining joining, double toleranceM) {
+    OtherFiles() {
       super(toleranceM);
-      this.joining = joining;
     }
 
     @Override
     boolean mayMeet(MepElement branch, MepElement main) {
-      int its = branch.key().model();
-      int other = main.key().model();
-      return its != other && joining.haveOneOrigin(its, other);
+      return CrossJoints.this.mayMeet(branch.key().model(), main.key().model());
+    }
+
+    @Override
+    boolean mayBranch(MepElement piece) {
+      return piece.kind().isSegment() || piece.kind().isFitting();
+    }
+
+    @Override
+    boolean maySitAround(MepElement piece) {
+      Draft draft = drafts.of(piece);
+      return draft != null && Taps.sitsAround(draft);
     }
 
     @Override
@@ -168,41 +201,29 @@ final class CrossJoints {
     List<Port> sides = new ArrayList<>(main.ports());
     sides.add(JointMaker.side(meeting, branch.piece().key()));
     joining.change(main.toBuilder().ports(sides).build());
+    joined.add(main.key());
     count(branch.piece().key().model(), main.key().model());
   }
 
-  private List<Touch> touches() {
+  /** Ends that lie near one of another file; few do, and only those are looked at further. */
+  private List<Integer> nearOthers() {
     List<Point> points = ends.stream().map(loose -> loose.end.positionM()).toList();
-    PointGrid grid = new PointGrid(points, toleranceM);
-    List<Touch> touches = new ArrayList<>();
+    double reachM = toleranceM + TouchingEnds.STEP_M;
+    PointGrid grid = new PointGrid(points, reachM);
+    List<Integer> found = new ArrayList<>();
     for (int i = 0; i < points.size(); i++) {
       int a = i;
+      boolean[] near = new boolean[1];
       grid.near(
           points.get(a),
-          b -> {
-            double distanceM = points.get(a).distanceM(points.get(b));
-            boolean others = model(a) < model(b) && joining.haveOneOrigin(model(a), model(b));
-            if (others && distanceM <= toleranceM && fit(ends.get(a), ends.get(b))) {
-              touches.add(new Touch(a, b, distanceM));
-            }
-          });
+          b ->
+              near[0] |=
+                  mayMeet(model(a), model(b)) && points.get(a).distanceM(points.get(b)) <= reachM);
+      if (near[0]) {
+        found.add(i);
+      }
     }
-    touches.sort(
-        Comparator.comparingDouble(Touch::distanceM)
-            .thenComparing(Touch::a)
-            .thenComparing(Touch::b));
-    return touches;
-  }
-
-  private static boolean fit(Loose a, Loose b) {
-    Section one = a.end.section();
-    Section other = b.end.section();
-    boolean sameSize = one == null || other == null || Sizes.sameSection(one, other);
-    return sameSize && facing(a.end.outward(), b.end.outward());
-  }
-
-  private static boolean facing(@Nullable Point a, @Nullable Point b) {
-    return a == null || b == null || a.x() * b.x() + a.y() * b.y() + a.z() * b.z() < FACING;
+    return found;
   }
 
   /** The port at this end is connected, or the end becomes one. */
@@ -210,18 +231,14 @@ final class CrossJoints {
     MepElement element = joining.now(loose.element);
     Point atM = loose.end.positionM();
     List<Port> ports = new ArrayList<>(element.ports());
-    for (int i = 0; i < ports.size(); i++) {
-      Port port = ports.get(i);
-      Point placeM = port.positionM();
-      boolean here = placeM != null && placeM.distanceM(atM) < JointMaker.SAME_PLACE_M;
-      if (here && port.connectedTo() == null) {
-        ports.set(i, port.touching(other, atM, loose.end.outward(), tap));
-        joining.change(element.toBuilder().ports(ports).build());
-        return;
-      }
+    boolean[] connected = new boolean[ports.size()];
+    for (int i = 0; i < connected.length; i++) {
+      connected[i] = ports.get(i).connectedTo() != null;
     }
-    ports.add(Port.withoutRecord(atM, loose.end.outward(), other, tap));
+    int port = JointMaker.nearest(ports, atM, connected);
+    JointMaker.attach(ports, port, atM, loose.end.outward(), other, tap);
     joining.change(element.toBuilder().ports(ports).build());
+    joined.add(element.key());
   }
 
   private void note(List<Integer> files, int count) {

@@ -55,6 +55,17 @@ final class DraftReader {
    * @param repeatedToo given the properties that stand twice in a set, if there are any
    */
   Draft read(IfcRecord record, List<List<PropertyReader.Repeated>> repeatedToo) {
+    return read(record, ports.portsOf(record.id()), repeatedToo);
+  }
+
+  /**
+   * Reads an element.
+   *
+   * @param itsPorts as the file has them
+   * @param repeatedToo given the properties that stand twice in a set, if there are any
+   */
+  Draft read(
+      IfcRecord record, List<Port> itsPorts, List<List<PropertyReader.Repeated>> repeatedToo) {
     long typeId = relations.typeOf(record.id());
     IfcRecord type = typeId == 0 ? null : file.find(typeId);
     Names names = Names.of(record, type);
@@ -63,7 +74,6 @@ final class DraftReader {
     Kind kind = reading.kind();
     boolean straight = kind == null ? record.is("IfcFlowSegment") : kind.isSegment();
     List<Property> wanted = straight ? SizeLists.withoutListed(own.properties()) : own.properties();
-    List<Port> itsPorts = ports.portsOf(record.id());
     if (!own.repeated().isEmpty()) {
       repeatedToo.add(own.repeated());
     }

@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 
 /** All elements of one file while they are being worked out, in its order. */
-final class Drafts {
+final class Drafts implements DraftLookup {
 
   private final List<Draft> all;
 
@@ -37,8 +37,8 @@ final class Drafts {
     return all;
   }
 
-  /** An element, null if it is none of these. */
-  @Nullable Draft find(ElementKey key) {
+  @Override
+  public @Nullable Draft find(ElementKey key) {
     return find(key.step());
   }
 

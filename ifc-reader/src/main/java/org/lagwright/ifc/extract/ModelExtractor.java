@@ -157,7 +157,8 @@ public final class ModelExtractor {
     noteFile();
     Drafts drafts = drafts(progress);
     relations.forgetPartners();
-    measure(drafts);
+    Placeholders placeholders = new Placeholders(seen, source.index());
+    measure(drafts, placeholders);
     Identities identities = new Identities();
     Set<MepSystem> systems = new LinkedHashSet<>();
     List<MepElement> elements = elements(drafts, identities, systems);
@@ -180,7 +181,9 @@ public final class ModelExtractor {
         GeoreferenceReader.read(file, placements),
         new BuildingParts(
             file, source.index(), new BoxReader(units.geometry(), placements), places),
-        places);
+        places,
+        new Remeasurer(
+            file, source.index(), units, relations, properties, placements, placeholders));
   }
 
   private Drafts drafts(DoubleConsumer progress) {
@@ -235,20 +238,10 @@ public final class ModelExtractor {
     }
   }
 
-  private void measure(Drafts drafts) {
-    Placeholders placeholders = new Placeholders(seen, source.index());
+  private void measure(Drafts drafts, Placeholders placeholders) {
     findings.addAll(placeholders.findings());
-    double lengthUnitM = units.lengthM();
-    NominalSizes nominals = new NominalSizes(placeholders, lengthUnitM);
-    StatedSections stated = new StatedSections(placeholders, nominals, profiles, lengthUnitM);
-    SegmentSections sections = new SegmentSections(stated, profiles, lengthUnitM);
-    SegmentMeasurer segments = new SegmentMeasurer(placeholders, nominals, sections, lengthUnitM);
-    Neighbours neighbours = new Neighbours(drafts, new PortSizes(properties, lengthUnitM));
-    FittingSections sizes = new FittingSections(stated, nominals, profiles, lengthUnitM);
-    FittingMeasurer fittings = new FittingMeasurer(neighbours, placeholders, sizes, lengthUnitM);
-    int joined =
-        new ModelMeasurer(drafts, segments, neighbours, fittings, workers)
-            .measure(options.joinToleranceM());
+    Measurers measurers = new Measurers(placeholders, profiles, properties, units.lengthM());
+    int joined = new ModelMeasurer(drafts, measurers, workers).measure(options.joinToleranceM());
     new CountedByParts(drafts, relations).leaveOut();
     if (joined > 0) {
       note(

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Georeference.MapConversion;
@@ -52,6 +53,12 @@ public final class ModelJoiner {
     private final List<Finding> findings = new ArrayList<>();
     private final Set<ElementKey> hosted = new HashSet<>();
 
+    /** What was found about elements and holds no longer. */
+    private final Map<ElementKey, Set<ReadFinding>> forgotten = new HashMap<>();
+
+    /** Where elements stand in their files, by instance number; made when first asked. */
+    private final Map<Integer, Map<Long, Integer>> places = new HashMap<>();
+
     Joining(List<MepModel> models) {
       this.models = List.copyOf(models);
     }
@@ -77,6 +84,25 @@ public final class ModelJoiner {
       return changed.getOrDefault(element.key(), element);
     }
 
+    /** An element as it is by now, null if there is none of that name. */
+    @Nullable MepElement find(ElementKey key) {
+      MepElement element = changed.get(key);
+      if (element == null) {
+        Integer place = places.computeIfAbsent(key.model(), this::places).get(key.step());
+        element = place == null ? null : models.get(key.model()).elements().get(place);
+      }
+      return element;
+    }
+
+    private Map<Long, Integer> places(int model) {
+      Map<Long, Integer> found = new HashMap<>();
+      int place = 0;
+      for (MepElement element : models.get(model).elements()) {
+        found.put(element.key().step(), place++);
+      }
+      return found;
+    }
+
     void change(MepElement element) {
       changed.put(element.key(), element);
     }
@@ -90,10 +116,19 @@ public final class ModelJoiner {
       hosted.add(covering);
     }
 
+    /** What was found about an element by these codes holds no longer. */
+    void forget(ElementKey element, Set<ReadFinding> codes) {
+      forgotten.put(element, codes);
+    }
+
     private boolean stillHolds(Finding finding) {
-      return finding.code() != ReadFinding.COVERING_WITHOUT_HOST
-          || finding.element() == null
-          || !hosted.contains(finding.element());
+      ElementKey about = finding.element();
+      if (about == null) {
+        return true;
+      }
+      Set<ReadFinding> gone = forgotten.getOrDefault(about, Set.of());
+      return !gone.contains(finding.code())
+          && (finding.code() != ReadFinding.COVERING_WITHOUT_HOST || !hosted.contains(about));
     }
 
     List<MepModel> models() {
@@ -121,7 +156,8 @@ public final class ModelJoiner {
           read.otherProducts(),
           read.georeference(),
           read.surroundings(),
-          read.premises());
+          read.premises(),
+          read.origin());
     }
   }
 }

@@ -15,16 +15,11 @@ final class ModelMeasurer {
   private final FittingMeasurer fittings;
   private final Workers workers;
 
-  ModelMeasurer(
-      Drafts drafts,
-      SegmentMeasurer segments,
-      Neighbours neighbours,
-      FittingMeasurer fittings,
-      Workers workers) {
+  ModelMeasurer(Drafts drafts, Measurers measurers, Workers workers) {
     this.drafts = drafts;
-    this.segments = segments;
-    this.neighbours = neighbours;
-    this.fittings = fittings;
+    this.segments = measurers.segments();
+    this.neighbours = measurers.neighbours(drafts);
+    this.fittings = measurers.fittings(neighbours);
     this.workers = workers;
   }
 
@@ -100,15 +95,19 @@ final class ModelMeasurer {
   private void measureItems(List<Draft> items) {
     List<Form> forms = workers.gather(items, ModelExtractor.RUN, new FormWork(fittings));
     for (int i = 0; i < items.size(); i++) {
-      Draft item = items.get(i);
-      item.form = forms.get(i);
-      if (item.form == Form.APPARATUS) {
-        item.kind = Kind.EQUIPMENT;
-      } else if (item.form == Form.DAMPER && item.kind == Kind.VALVE) {
-        item.kind = Kind.INLINE;
-      }
+      settle(items.get(i), forms.get(i));
     }
     workers.inOrder(items.size(), ModelExtractor.RUN, new ItemWork(items, fittings));
+  }
+
+  /** Sets the form of an item, which may tell that it is something else than its class says. */
+  static void settle(Draft item, Form form) {
+    item.form = form;
+    if (form == Form.APPARATUS) {
+      item.kind = Kind.EQUIPMENT;
+    } else if (form == Form.DAMPER && item.kind == Kind.VALVE) {
+      item.kind = Kind.INLINE;
+    }
   }
 
   private record FormWork(FittingMeasurer fittings) implements Workers.Search<Draft, Form> {

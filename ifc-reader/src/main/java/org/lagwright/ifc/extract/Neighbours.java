@@ -23,6 +23,7 @@ final class Neighbours {
    * A size found next door.
    *
    * @param neighbour instance number of the element that has it
+   * @param inOtherFile true if that is one of another file
    * @param written where it is written, if it is not that of the neighbour's body
    * @param ofSegment true if it is the size of a straight piece, which has no insulation in it any
    *     more; drawn ends of fittings may have
@@ -33,6 +34,7 @@ final class Neighbours {
   record Found(
       Section section,
       long neighbour,
+      boolean inOtherFile,
       @Nullable Evidence written,
       boolean ofSegment,
       boolean ofBody,
@@ -40,7 +42,7 @@ final class Neighbours {
 
     /** A size that a port states. */
     static Found stated(Section section, Evidence written) {
-      return new Found(section, written.step(), written, false, false, 0);
+      return new Found(section, written.step(), false, written, false, false, 0);
     }
 
     /** True if it is the drawn end of a fitting that is wider than a line: a socket. */
@@ -55,14 +57,17 @@ final class Neighbours {
     Evidence evidence() {
       return written != null
           ? written
-          : new Evidence(neighbour, "neighbour", Sizes.inWords(section));
+          : new Evidence(
+              neighbour,
+              inOtherFile ? "neighbour in another file" : "neighbour",
+              Sizes.inWords(section));
     }
   }
 
-  private final Drafts drafts;
+  private final DraftLookup drafts;
   private final PortSizes portSizes;
 
-  Neighbours(Drafts drafts, PortSizes portSizes) {
+  Neighbours(DraftLookup drafts, PortSizes portSizes) {
     this.drafts = drafts;
     this.portSizes = portSizes;
   }
@@ -149,6 +154,7 @@ final class Neighbours {
    * nothing tells.
    */
   Optional<Found> behind(Draft from, Port port) {
+    int ownFile = from.key().model();
     Draft before = from;
     Port out = port;
     for (int i = 0; i < FARTHEST; i++) {
@@ -158,6 +164,7 @@ final class Neighbours {
       if (next == null || (out.tap() && !goesThrough(next, out))) {
         return Optional.empty();
       }
+      boolean inOtherFile = next.key().model() != ownFile;
       Measured<Section> section = next.isSegment() ? next.section() : null;
       if (section != null) {
         ExistingInsulation drawn = next.drawnInsulation();
@@ -166,17 +173,15 @@ final class Neighbours {
             new Found(
                 section.value(),
                 next.step(),
+                inOtherFile,
                 null,
                 true,
                 false,
                 thicknessM == null ? 0 : thicknessM));
       }
-      if (!keepsSize(next)) {
-        return endAt(next, out.positionM());
-      }
-      Port onwards = onwards(next, before);
+      Port onwards = keepsSize(next) ? onwards(next, before) : null;
       if (onwards == null) {
-        return endAt(next, out.positionM());
+        return endAt(next, out.positionM(), inOtherFile);
       }
       out = onwards;
       before = next;
@@ -198,7 +203,7 @@ final class Neighbours {
   }
 
   /** The drawn end of a tee, reducer or the like that lies at a port. */
-  private static Optional<Found> endAt(Draft fitting, @Nullable Point portM) {
+  private static Optional<Found> endAt(Draft fitting, @Nullable Point portM, boolean inOtherFile) {
     if (portM == null) {
       return Optional.empty();
     }
@@ -214,7 +219,8 @@ final class Neighbours {
     }
     return nearest == null
         ? Optional.empty()
-        : Optional.of(new Found(nearest.section(), fitting.step(), null, false, body, 0));
+        : Optional.of(
+            new Found(nearest.section(), fitting.step(), inOtherFile, null, false, body, 0));
   }
 
   /** True if an element is joined, and to nothing but ducts and what sits in them. */

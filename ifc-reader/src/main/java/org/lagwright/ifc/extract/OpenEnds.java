@@ -25,7 +25,7 @@ final class OpenEnds {
     }
     List<OpenEnd> open = new ArrayList<>();
     for (ShapeEnd end : drawn) {
-      if (!isConnected(draft.joints(), end.centreM())) {
+      if (!isConnected(draft.joints(), end, drawn)) {
         open.add(new OpenEnd(end.centreM(), end.outward(), section(draft, end.section())));
       }
     }
@@ -48,6 +48,33 @@ final class OpenEnds {
   static boolean isAnEnd(List<ShapeEnd> drawn, Point atM) {
     for (ShapeEnd end : drawn) {
       if (end.centreM().distanceM(atM) < JointMaker.SAME_PLACE_M) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if a joint lies at an end; that at the other end of a thin piece lies near both. */
+  private static boolean isConnected(List<Port> joints, ShapeEnd end, List<ShapeEnd> drawn) {
+    for (Port joint : joints) {
+      Point atM = joint.positionM();
+      if (joint.connectedTo() != null
+          && atM != null
+          && atM.distanceM(end.centreM()) < JointMaker.SAME_PLACE_M
+          && !isAtTheBack(atM, end, drawn)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if a place is nearer to an end that looks the other way. */
+  private static boolean isAtTheBack(Point atM, ShapeEnd end, List<ShapeEnd> drawn) {
+    Point out = end.outward();
+    for (ShapeEnd other : drawn) {
+      Point its = other.outward();
+      boolean back = out.x() * its.x() + out.y() * its.y() + out.z() * its.z() < 0;
+      if (back && other.centreM().distanceM(atM) < end.centreM().distanceM(atM)) {
         return true;
       }
     }

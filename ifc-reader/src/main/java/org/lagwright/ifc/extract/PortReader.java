@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Frame;
 import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.model.ElementKey;
@@ -33,7 +34,24 @@ final class PortReader {
     for (long id : relations.portsOf(element)) {
       IfcRecord record = file.find(id);
       if (record != null) {
-        ports.add(port(record, element));
+        long other = relations.acrossPort(record.id(), element);
+        ports.add(port(record, other == 0 ? null : new ElementKey(model, other)));
+      }
+    }
+    return areOnePlace(ports) ? withoutPlace(ports) : ports;
+  }
+
+  /**
+   * The ports of an element as the file has them, after it was let go of which belong to it.
+   *
+   * @param joints ports and touching ends that the element has by now
+   */
+  List<Port> again(List<Port> joints) {
+    List<Port> ports = new ArrayList<>();
+    for (Port joint : joints) {
+      IfcRecord record = joint.isInFile() ? file.find(joint.step()) : null;
+      if (record != null) {
+        ports.add(port(record, joint.touching() ? null : joint.connectedTo()));
       }
     }
     return areOnePlace(ports) ? withoutPlace(ports) : ports;
@@ -67,8 +85,7 @@ final class PortReader {
     return unplaced;
   }
 
-  private Port port(IfcRecord record, long element) {
-    long other = relations.acrossPort(record.id(), element);
+  private Port port(IfcRecord record, @Nullable ElementKey other) {
     String flow = record.enumeration("FlowDirection");
     boolean sink = "SINK".equals(flow);
     Frame frame = placements.of(record);
@@ -81,7 +98,7 @@ final class PortReader {
         !hasAxis || frame == null ? null : frame.direction(0, 0, sink ? -1 : 1),
         flow,
         record.enumeration("SystemType"),
-        other == 0 ? null : new ElementKey(model, other));
+        other);
   }
 
   /** Ports that no element owns. */

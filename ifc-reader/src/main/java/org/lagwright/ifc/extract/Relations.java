@@ -326,15 +326,13 @@ final class Relations {
     tables.ownerOfPort.clear();
   }
 
-  /** Lets go of all but what properties and places are read by, once all elements are made. */
+  /**
+   * Lets go of all but what properties, places and single elements are read by, once all elements
+   * are made.
+   */
   void forgetBelongings() {
     for (Links links :
-        List.of(
-            tables.portsOf,
-            tables.groupsOf,
-            tables.partsOf,
-            tables.materialsOf,
-            tables.coveringsOf)) {
+        List.of(tables.portsOf, tables.groupsOf, tables.partsOf, tables.coveringsOf)) {
       links.clear();
     }
   }

@@ -55,6 +55,11 @@ final class Taps extends SideSearch<Draft> {
 
   @Override
   boolean maySitAround(Draft piece) {
+    return sitsAround(piece);
+  }
+
+  /** True for what may be drawn around a piece that goes through it. */
+  static boolean sitsAround(Draft piece) {
     return !piece.isSegment()
         && !piece.isCalledInsulation
         && FittingMeasurer.isWiderThanItsPipe(piece.form)

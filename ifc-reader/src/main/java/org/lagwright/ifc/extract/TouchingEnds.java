@@ -11,6 +11,7 @@ import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.OpenEnd;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Section;
@@ -30,7 +31,7 @@ final class TouchingEnds {
    * Distances that differ by less are equal; the order of the file decides then. A gasket of 2 mm
    * is within 2 mm, whatever the last digits say.
    */
-  private static final double STEP_M = 1e-5;
+  static final double STEP_M = 1e-5;
 
   /**
    * A socket or a body may be wider than the pipe in it by this factor, and narrower by one size: a
@@ -103,6 +104,23 @@ final class TouchingEnds {
   /** The ends that may be joined. */
   static List<Loose> ends(List<Draft> drafts, Workers workers) {
     return workers.gather(drafts, ModelExtractor.RUN, new Collecting());
+  }
+
+  /**
+   * An end that nothing in its own file is joined to, of an element worked out once more.
+   *
+   * @param atTheSide true for a port at the side of a straight piece
+   */
+  static Loose open(Draft draft, OpenEnd end, boolean atTheSide) {
+    Point atM = end.positionM();
+    List<Port> ports = draft.ports();
+    int port = JointMaker.nearest(ports, atM, new boolean[ports.size()]);
+    Section section = end.section();
+    for (ShapeEnd drawn : draft.shape().ends()) {
+      boolean here = drawn.centreM().distanceM(atM) < STEP_M;
+      section = here ? drawn.section() : section;
+    }
+    return new Loose(draft, atM, end.outward(), section, port, atTheSide, null);
   }
 
   /** What touches each other, the nearest first. */

@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
  * @param surroundings walls, slabs, beams and the like, which a list of a file reads when it is
  *     looked at
  * @param premises its spaces, for elements of other files
+ * @param origin what it was read from
  */
 public record MepModel(
     ModelFile file,
@@ -28,9 +29,10 @@ public record MepModel(
     Map<String, Integer> otherProducts,
     Georeference georeference,
     List<BuildingPart> surroundings,
-    Premises premises) {
+    Premises premises,
+    Origin origin) {
 
-  /** A model without spaces. */
+  /** A model without spaces, which no file was read for. */
   public MepModel(
       ModelFile file,
       List<MepElement> elements,
@@ -47,7 +49,8 @@ public record MepModel(
         otherProducts,
         georeference,
         surroundings,
-        Premises.NONE);
+        Premises.NONE,
+        Origin.NONE);
   }
 
   /** A model that does not tell where on earth it is, and has nothing around its elements. */
@@ -79,7 +82,8 @@ public record MepModel(
         otherProducts,
         georeference,
         surroundings,
-        premises);
+        premises,
+        origin);
   }
 
   /** Elements by key. */

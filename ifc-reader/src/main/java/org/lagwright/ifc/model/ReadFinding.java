@@ -90,7 +90,8 @@ public enum ReadFinding implements FindingCode {
       "{0} elements have the GlobalId of another one in {1} that is in another place or of another"
           + " size, such as {2}; each is counted. Check for copies of the file."),
   FILES_CONNECTED(
-      Severity.INFO, "{0} joints to {1} rest on ends that touch within {2}. Services follow them."),
+      Severity.INFO,
+      "{0} joints to {1} rest on ends that touch within {2}. Sizes and services follow them."),
   FILES_FAR_APART(
       Severity.WARNING,
       "The elements lie {0} m from those of {1}. Check the origin of both exports; nothing can be"

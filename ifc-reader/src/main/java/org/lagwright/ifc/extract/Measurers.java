@@ -1,0 +1,43 @@
+package org.lagwright.ifc.extract;
+
+/** What decides the figures of the elements of one file. */
+final class Measurers {
+
+  private final Placeholders placeholders;
+  private final PropertyReader properties;
+  private final FittingSections sizes;
+  private final SegmentMeasurer segments;
+  private final double lengthUnitM;
+
+  Measurers(
+      Placeholders placeholders,
+      ProfileReader profiles,
+      PropertyReader properties,
+      double lengthUnitM) {
+    NominalSizes nominals = new NominalSizes(placeholders, lengthUnitM);
+    StatedSections stated = new StatedSections(placeholders, nominals, profiles, lengthUnitM);
+    SegmentSections sections = new SegmentSections(stated, profiles, lengthUnitM);
+    this.placeholders = placeholders;
+    this.properties = properties;
+    this.sizes = new FittingSections(stated, nominals, profiles, lengthUnitM);
+    this.segments = new SegmentMeasurer(placeholders, nominals, sections, lengthUnitM);
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  SegmentMeasurer segments() {
+    return segments;
+  }
+
+  /**
+   * What the elements of this file meet.
+   *
+   * @param drafts what they may be joined to
+   */
+  Neighbours neighbours(DraftLookup drafts) {
+    return new Neighbours(drafts, new PortSizes(properties, lengthUnitM));
+  }
+
+  FittingMeasurer fittings(Neighbours neighbours) {
+    return new FittingMeasurer(neighbours, placeholders, sizes, lengthUnitM);
+  }
+}
