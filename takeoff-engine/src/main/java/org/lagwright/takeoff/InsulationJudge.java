@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
-import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.fitting.CentreLine;
@@ -179,7 +178,7 @@ final class InsulationJudge {
           Show.millimetres(thickness.requiredM()),
           material.name());
     }
-    boolean duct = isDuct(in.element(), in.classification());
+    boolean duct = LaggedElements.isDuct(in.element(), in.classification(), services);
     Making making = makings.choose(in.element(), section, thickness.layers(), duct);
     in.steps().later(() -> List.of(ThicknessSteps.ofLayers(thickness, material)));
     in.steps().later(() -> MakingSteps.of(making, makings.pack().id()));
@@ -357,7 +356,7 @@ final class InsulationJudge {
         Optional.ofNullable(classification.energyC()).orElse(classification.condensationC());
     return new Conditions(
         section,
-        isDuct(element, classification),
+        LaggedElements.isDuct(element, classification, services),
         condensationC,
         classification.energyC(),
         exposure,
@@ -383,12 +382,5 @@ final class InsulationJudge {
         location.equals(Locations.BURIED)
             ? new Exposure.Soil(ground.depthM(), ground.soilWPerMK())
             : null);
-  }
-
-  private boolean isDuct(MepElement element, Classification classification) {
-    if (element.kind() == Kind.INLINE) {
-      return services.service(classification.serviceId()).kind().equals("air");
-    }
-    return element.kind() == Kind.DUCT_SEGMENT || element.kind() == Kind.DUCT_FITTING;
   }
 }

@@ -43,14 +43,15 @@ final class LaggedElements {
             service.serviceId(),
             thickness.location(),
             isCold(thickness),
-            isDuct(element, service),
+            isDuct(element, service, services),
             thickness.totalM(),
             taken.quantities().lengthM(),
             taken.quantities().outerAreaM2(),
             making));
   }
 
-  private boolean isDuct(MepElement element, Classification service) {
+  /** True for ducts, and for what sits in a line of air: a damper, a silencer. */
+  static boolean isDuct(MepElement element, Classification service, ServicePack services) {
     return switch (element.kind()) {
       case DUCT_SEGMENT, DUCT_FITTING -> true;
       case INLINE -> services.service(service.serviceId()).kind().equals("air");

@@ -7,8 +7,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
-import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepElement;
 import org.lagwright.takeoff.service.Classification;
+import org.lagwright.takeoff.service.ServicePack;
 import org.lagwright.takeoff.thickness.Demand;
 import org.lagwright.takeoff.thickness.ThicknessChooser;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
@@ -31,7 +32,8 @@ final class SilentRules {
     }
   }
 
-  static List<Finding> findings(List<Judgement> judgements, String energyRule) {
+  static List<Finding> findings(
+      List<Judgement> judgements, String energyRule, ServicePack services) {
     if (energyRule.equals(ThicknessChooser.NO_ENERGY_RULE)) {
       return List.of();
     }
@@ -43,8 +45,9 @@ final class SilentRules {
           && thickness != null
           && judgement.leftOutWith() == null
           && isSilent(service, thickness)) {
-        int model = judgement.element().key().model();
-        counts.merge(new Key(model, what(judgement), service.name()), 1, Integer::sum);
+        MepElement element = judgement.element();
+        String what = LaggedElements.isDuct(element, service, services) ? "ducts" : "pipes";
+        counts.merge(new Key(element.key().model(), what, service.name()), 1, Integer::sum);
       }
     }
     List<Finding> findings = new ArrayList<>();
@@ -66,10 +69,5 @@ final class SilentRules {
   private static boolean isSilent(Classification service, ThicknessDecision thickness) {
     return service.energyC() != null
         && thickness.demands().stream().noneMatch(demand -> SPEAKS.contains(demand.kind()));
-  }
-
-  private static String what(Judgement judgement) {
-    Kind kind = judgement.element().kind();
-    return kind == Kind.DUCT_SEGMENT || kind == Kind.DUCT_FITTING ? "ducts" : "pipes";
   }
 }

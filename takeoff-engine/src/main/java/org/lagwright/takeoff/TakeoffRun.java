@@ -219,7 +219,7 @@ final class TakeoffRun {
     if (!models.isEmpty()) {
       overall.addAll(new MappingFindings(settings, services, judgements).list());
       overall.addAll(SharedAssumptions.findings(judgements));
-      overall.addAll(SilentRules.findings(judgements, settings.energyRule()));
+      overall.addAll(SilentRules.findings(judgements, settings.energyRule(), services));
     }
     return overall;
   }

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Section;
 
 class SilentRulesTest {
 
@@ -23,6 +26,20 @@ class SilentRulesTest {
                     .startsWith(
                         "The energy rule us-ashrae-90.1-pipe says nothing on ducts with supply air; the"
                             + " other demands decide (elements: 2)."));
+  }
+
+  /** A damper is neither segment nor fitting, and sits in a duct all the same. */
+  @Test
+  void whatSitsInADuctCountsAsDuct() {
+    TestElement damper =
+        TestElement.of(2, Kind.INLINE, Form.DAMPER)
+            .section(new Section.Rectangular(0.4, 0.2))
+            .length(0.2)
+            .inSystem("Supply air");
+
+    assertThat(silent("project: x\n", DUCT, damper))
+        .singleElement()
+        .satisfies(f -> assertThat(f.message()).contains("on ducts with", "(elements: 2)"));
   }
 
   @Test
