@@ -1,6 +1,9 @@
 package org.lagwright.ifc.extract;
 
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Candidate;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Point;
@@ -24,12 +27,59 @@ final class Bodies {
         && sameNumber(one.lengthM(), other.lengthM());
   }
 
+  /**
+   * Same kind; form, size and length are the same or known of one only, as those of another file
+   * that it is joined to may tell them.
+   */
+  static boolean mayBeOne(MepElement one, MepElement other) {
+    boolean sameForm =
+        one.form() == other.form() || one.form() == Form.UNKNOWN || other.form() == Form.UNKNOWN;
+    boolean sameSize =
+        isMet(one.section())
+            || isMet(other.section())
+            || sameSection(one.section(), other.section());
+    boolean sameLength =
+        one.lengthM() == null
+            || other.lengthM() == null
+            || sameNumber(one.lengthM(), other.lengthM());
+    return one.kind() == other.kind() && sameForm && sameSize && sameLength;
+  }
+
+  /** True for a size that is not known, or only by what is joined to the element. */
+  private static boolean isMet(@Nullable Measured<Section> measured) {
+    return measured == null || (measured.how() == How.NEIGHBOUR && drawn(measured) == null);
+  }
+
+  /** The same size was chosen, or drawn: that of a valve is its body where no pipe tells. */
   private static boolean sameSection(
       @Nullable Measured<Section> one, @Nullable Measured<Section> other) {
     return one == null || other == null
         ? one == other
-        : Sizes.sameSection(one.value(), other.value())
-            && Math.abs(one.value().largestSideM() - other.value().largestSideM()) < SAME_SIZE_M;
+        : same(one.value(), other.value()) || same(drawn(one), drawn(other));
+  }
+
+  private static boolean same(@Nullable Section one, @Nullable Section other) {
+    return one != null
+        && other != null
+        && Sizes.sameSection(one, other)
+        && Math.abs(one.largestSideM() - other.largestSideM()) < SAME_SIZE_M;
+  }
+
+  /** What the body is, whether it was chosen or not; null if none was measured. */
+  private static @Nullable Section drawn(Measured<Section> measured) {
+    if (isDrawn(measured.how())) {
+      return measured.value();
+    }
+    for (Candidate<Section> lost : measured.lost()) {
+      if (isDrawn(lost.how())) {
+        return lost.value();
+      }
+    }
+    return null;
+  }
+
+  private static boolean isDrawn(How how) {
+    return how == How.SOLID || how == How.MESH;
   }
 
   private static boolean sameNumber(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -38,24 +37,26 @@ final class CrossJoints {
   private final List<Loose> ends = new ArrayList<>();
 
   /** Elements that were joined. */
-  private final Set<ElementKey> joined = new LinkedHashSet<>();
+  private final Set<ElementKey> joined;
 
   /** Joints made, by the two files. */
   private final Map<List<Integer>, Integer> counts =
       new TreeMap<>(Comparator.comparing(List::toString));
 
-  private CrossJoints(Joining joining, double toleranceM) {
+  private CrossJoints(Joining joining, Redrafts drafts, double toleranceM, Set<ElementKey> joined) {
     this.joining = joining;
-    this.drafts = new Redrafts(joining);
+    this.drafts = drafts;
     this.toleranceM = toleranceM;
+    this.joined = joined;
   }
 
-  /** Joins them, and measures once more what has its size from what it is joined to. */
-  static void join(Joining joining, double toleranceM) {
+  /**
+   * @param toleranceM distance up to which ends touch, metres; 0 joins none
+   * @param joined given the elements that were joined
+   */
+  static void join(Joining joining, Redrafts drafts, double toleranceM, Set<ElementKey> joined) {
     if (toleranceM > 0) {
-      CrossJoints joints = new CrossJoints(joining, toleranceM);
-      joints.join();
-      CrossMeasures.measure(joining, joints.drafts, joints.joined);
+      new CrossJoints(joining, drafts, toleranceM, joined).join();
     }
   }
 

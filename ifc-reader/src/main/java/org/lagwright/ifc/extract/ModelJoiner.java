@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -37,8 +38,11 @@ public final class ModelJoiner {
     SamePlaces.note(joining);
     if (models.size() > 1) {
       Whereabouts.compare(joining);
-      Repeats.mark(joining);
-      CrossJoints.join(joining, joinToleranceM);
+      Set<ElementKey> joined = new LinkedHashSet<>();
+      Repeats.mark(joining, joined);
+      Redrafts drafts = new Redrafts(joining);
+      CrossJoints.join(joining, drafts, joinToleranceM, joined);
+      CrossMeasures.measure(joining, drafts, joined);
       CrossHosts.find(joining);
       CrossPlaces.find(joining);
     }

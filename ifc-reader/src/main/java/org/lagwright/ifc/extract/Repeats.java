@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.ModelJoiner.Joining;
@@ -57,12 +58,18 @@ final class Repeats {
   /** What repeats an element, and that element. */
   private final Map<ElementKey, MepElement> firsts = new HashMap<>();
 
-  private Repeats(Joining joining) {
+  private final Set<ElementKey> joined;
+
+  private Repeats(Joining joining, Set<ElementKey> joined) {
     this.joining = joining;
+    this.joined = joined;
   }
 
-  static void mark(Joining joining) {
-    Repeats repeats = new Repeats(joining);
+  /**
+   * @param joined given the elements that were connected in the place of a repetition
+   */
+  static void mark(Joining joining, Set<ElementKey> joined) {
+    Repeats repeats = new Repeats(joining, joined);
     joining.read().forEach(repeats::take);
     if (!repeats.firsts.isEmpty()) {
       joining.read().forEach(repeats::reconnect);
@@ -100,8 +107,9 @@ final class Repeats {
   private @Nullable MepElement sameId(MepElement element) {
     for (MepElement first : byId.getOrDefault(element.globalId(), List.of())) {
       double apartM = Bodies.apartM(first, element);
-      boolean here = Double.isNaN(apartM) || apartM <= SAME_ELEMENT_M || apartM >= OTHER_ORIGIN_M;
-      if (Bodies.areAlike(first, element) && here) {
+      boolean unknown = Double.isNaN(apartM) || apartM >= OTHER_ORIGIN_M;
+      boolean here = apartM <= SAME_ELEMENT_M && Bodies.mayBeOne(first, element);
+      if (here || (unknown && Bodies.areAlike(first, element))) {
         return first;
       }
     }
@@ -199,6 +207,7 @@ final class Repeats {
     if (isConnected || atM == null) {
       return;
     }
+    joined.add(first.key());
     if (open != null) {
       replace(first, open, open.connectedTo(other));
     } else {

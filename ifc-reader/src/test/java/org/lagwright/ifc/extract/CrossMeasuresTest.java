@@ -201,6 +201,34 @@ class CrossMeasuresTest {
   }
 
   /**
+   * It has pipes in one file only, and so another size there; it counts once, with the size of its
+   * pipes.
+   *
+   * @param alone the file in which it stands alone
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1})
+  void valveThatStandsInBothFilesIsOne(int alone) {
+    Network[] files = {new Network(), new Network()};
+    for (Network file : files) {
+      file.body(2, "IFCVALVE", "Gate valve", "$", at(1000, 0, 0), EAST, 180, 124.46);
+    }
+    files[1 - alone]
+        .pipe(1, at(0, 0, 0), EAST, 1000, 88.9)
+        .pipe(3, at(1180, 0, 0), EAST, 1000, 88.9);
+
+    List<MepModel> models = join(files);
+    MepElement counted = element(models.get(0), 2000);
+
+    assertThat(element(models.get(1), 2000).repeats()).isEqualTo(counted.key());
+    assertThat(codes(models.get(1)))
+        .contains("REPEATED_ELEMENTS")
+        .doesNotContain("SAME_ID_ELSEWHERE");
+    assertThat(diameterMm(counted)).isEqualTo(88.9);
+    assertThat(counted.ports()).hasSize(2);
+  }
+
+  /**
    * What is not joined in one file is not joined across: a duct to a pipe, pipes of two sizes, a
    * body more than four times as wide, one that lies askew.
    */
