@@ -168,13 +168,7 @@ final class FittingEnds {
 
   /** What sits in a pipe has no sides, only its body has; unless it meets ducts of such sides. */
   boolean isBoxOfPipeItem() {
-    boolean inPipes =
-        draft.kind == Kind.VALVE
-            || draft.form == Form.PUMP
-            || draft.form == Form.METER
-            || draft.form == Form.STRAINER;
-    Measured<Section> body = draft.shape().section();
-    if (!inPipes || body == null || body.value() instanceof Section.Round) {
+    if (!isBoxInPipes(draft)) {
       return false;
     }
     for (Neighbours.Joint joint : joints) {
@@ -183,6 +177,17 @@ final class FittingEnds {
       }
     }
     return true;
+  }
+
+  /** True for what sits in pipes mostly and is drawn with sides. */
+  static boolean isBoxInPipes(Draft draft) {
+    boolean inPipes =
+        draft.kind == Kind.VALVE
+            || draft.form == Form.PUMP
+            || draft.form == Form.METER
+            || draft.form == Form.STRAINER;
+    Measured<Section> body = draft.shape().section();
+    return inPipes && body != null && !(body.value() instanceof Section.Round);
   }
 
   /**

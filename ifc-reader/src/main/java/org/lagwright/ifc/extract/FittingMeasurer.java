@@ -69,11 +69,12 @@ final class FittingMeasurer {
 
   /** Measures an item whose form is set. */
   void measure(Draft draft) {
-    List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
-    Shape faces = joints.isEmpty() && isInLine(draft) ? Faces.between(draft.shape()) : null;
+    List<Neighbours.Joint> met = neighbours.jointsOf(draft);
+    Shape faces = met.isEmpty() && isInLine(draft) ? Faces.between(draft.shape()) : null;
     if (faces != null) {
       draft.measured(faces);
     }
+    List<Neighbours.Joint> joints = sizesAt(met, draft);
     Shape joined = JointShape.of(draft, joints);
     FittingEnds ends = new FittingEnds(draft, joints, joined, statedEnds, false);
     if (insulation.isIn(draft, joints, ends.ways())) {
@@ -94,6 +95,29 @@ final class FittingMeasurer {
     bends.measure(draft, joined);
     branches.measure(draft, joined);
     note(draft);
+  }
+
+  /**
+   * The joints of an item with the sizes that may count. What is drawn itself takes no size from
+   * the body of a valve, flange or the like next door, which may be wider or narrower than its own.
+   */
+  private static List<Neighbours.Joint> sizesAt(List<Neighbours.Joint> joints, Draft draft) {
+    if (!isDrawn(draft)) {
+      return joints;
+    }
+    List<Neighbours.Joint> withoutBodies = new ArrayList<>(joints.size());
+    for (Neighbours.Joint joint : joints) {
+      withoutBodies.add(joint.withoutBody());
+    }
+    return withoutBodies;
+  }
+
+  /** True if the body of an item gives a size; the sides of a valve are none. */
+  private static boolean isDrawn(Draft draft) {
+    boolean allEnds =
+        isWiderThanItsPipe(draft.form)
+            || draft.shape().ends().size() == FittingForm.ways(draft.form);
+    return allEnds && draft.shape().section() != null && !FittingEnds.isBoxInPipes(draft);
   }
 
   /** True for forms whose body need not have the size of the line it sits in. */

@@ -92,6 +92,11 @@ final class Neighbours {
     Joint withSegmentsOnly() {
       return met == null || met.ofSegment ? this : new Joint(port, outward, null, stated);
     }
+
+    /** This joint without what a valve, flange or the like next door is as wide as. */
+    Joint withoutBody() {
+      return met == null || !met.ofBody ? this : new Joint(port, outward, null, stated);
+    }
   }
 
   /** The joints; what a body next door is as wide as counts only where no line is met. */

@@ -128,4 +128,19 @@ class FlatSidedFittingTest {
     assertThat(elbow.lengthM()).isNull();
     assertThat(InlineModel.codes(model)).contains("GEOMETRY_ONLY_PARTLY_MEASURED");
   }
+
+  /** Frames at both ends are wider than the duct, and so is what they are drawn as. */
+  @Test
+  void elbowBetweenFramesKeepsItsOwnSize() {
+    MepElement elbow =
+        fitting("Elbow", 0, -250, 750, -250, 750, 500, 250, 500, 250, 250, 0, 250)
+            .box(3, "IFCDUCTFITTING", at(0, 0, 0), WEST, 50, HEIGHT_MM + 60, 560)
+            .box(4, "IFCDUCTFITTING", at(500, 500, 0), NORTH, 50, HEIGHT_MM + 60, 560)
+            .element(2);
+    Section own = new Section.Rectangular(0.5, 0.3);
+
+    assertThat(elbow.ports()).hasSize(2);
+    assertThat(value(elbow.section())).isEqualTo(own);
+    assertThat(elbow.ends()).containsExactly(own, own);
+  }
 }

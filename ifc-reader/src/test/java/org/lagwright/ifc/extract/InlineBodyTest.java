@@ -16,6 +16,7 @@ import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Section;
 
 /** What sits in a pipe has the size of the pipe, however thick its body is drawn. */
@@ -66,6 +67,41 @@ class InlineBodyTest {
     assertThat(section.how()).isEqualTo(How.NEIGHBOUR);
     assertThat(section.lost()).extracting(Candidate::value).contains(new Section.Round(0.0844));
     assertThat(valve.ends()).containsOnly(new Section.Round(0.0603));
+  }
+
+  /**
+   * Bodies in a row that touch, each as long as the others; drawn widths in millimetres.
+   *
+   * @param pipeMm of a pipe before the first of them, 0 for none
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "IFCPIPEFITTING, Coupling, 70, IFCPIPEFITTING, Cap, 90, 0",
+    "IFCVALVE, Valve, 76, IFCPIPEFITTING, Union, 85, 0",
+    "IFCVALVE, Valve, 185, IFCPIPEFITTING, Flange, 200, 0",
+    "IFCPIPEFITTING, Nipple, 48, IFCPIPEFITTING, Union, 65, 0",
+    "IFCPIPEFITTING, Coupling, 70, IFCPIPEFITTING, Union, 85, 60.3",
+    "IFCVALVE, Valve, 76, IFCPIPEFITTING, Union, 85, 60.3",
+  })
+  void bodiesThatTouchEachOtherKeepTheirSizesUnlessAPipeGivesThem(
+      String a, String nameOfA, double aMm, String b, String nameOfB, double bMm, double pipeMm) {
+    Network network =
+        new Network()
+            .body(2, a, nameOfA, "$", at(1000, 0, 0), EAST, 100, aMm)
+            .body(3, b, nameOfB, "$", at(1100, 0, 0), EAST, 100, bMm)
+            .body(4, a, nameOfA, "$", at(1200, 0, 0), EAST, 100, aMm);
+    if (pipeMm > 0) {
+      network.pipe(1, at(0, 0, 0), EAST, 1000, pipeMm);
+    }
+    MepModel model = network.read();
+
+    for (int n = 2; n <= 4; n++) {
+      MepElement each = InlineModel.element(model, n * 1000L);
+      double expectedMm = pipeMm > 0 ? pipeMm : n == 3 ? bMm : aMm;
+      assertThat(each.ports()).isNotEmpty();
+      assertThat(diameterMm(each)).isEqualTo(expectedMm);
+      assertThat(each.ends()).containsOnly(new Section.Round(expectedMm / 1000));
+    }
   }
 
   @ParameterizedTest
