@@ -13,6 +13,9 @@ record Word(String text, boolean first, boolean ends, boolean begins, boolean wh
 
   private static final int MAY_BE_INSIDE_A_COMPOUND = 5;
 
+  /** Letters of a plural behind a word, as in Rohre, pipes and leidingen. */
+  private static final int LONGEST_ENDING = 2;
+
   /** A word with the marks that words.txt explains. */
   static Word of(String written) {
     String marked = written.trim();
@@ -52,10 +55,11 @@ record Word(String text, boolean first, boolean ends, boolean begins, boolean wh
     return before && behind;
   }
 
-  /** Where that which it tells of ends, if it stands at a place. */
+  /** Where that which it tells of ends, if it stands at a place; a plural ends with its letters. */
   int endIn(String folded, int at) {
     int end = at + text.length();
-    return wholeCompound ? endOfCompound(folded, end) : end;
+    int compound = endOfCompound(folded, end);
+    return wholeCompound || compound - end <= LONGEST_ENDING ? compound : end;
   }
 
   /** Where the letters around a place begin. */

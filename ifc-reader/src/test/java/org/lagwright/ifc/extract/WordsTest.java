@@ -81,6 +81,34 @@ class WordsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
+        "Leerrohre",
+        "Leerrohre ohne Formteile:Standard:12",
+        "Leerrohrleitung",
+        "Elektroleerrohre",
+        "Elektrorohre",
+        "Installationsrohre",
+        "Kabelrinnen",
+        "Ladders",
+        "Trays",
+        "Gaines électriques",
+        "Tubos eléctricos",
+        "Tubo conduit",
+        "Tubi elettrici",
+        "Canaline",
+        "Loze leidingen",
+        "Elektrabuizen",
+        "Tomrör",
+        "Лотки кабельные",
+        "Schächte"
+      })
+  void manyOfThemAreNeitherPipeNorDuctToo(String name) {
+    assertThat(Words.isNeitherPipeNorDuct(name)).isTrue();
+    assertThat(Words.line(name)).isEqualTo(Words.Line.NEITHER);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
         "Conduite acier DN50",
         "Edelstahlrohr DN50 mit Heizkabel",
         "Steel pipe, electrical heat traced",
@@ -102,6 +130,8 @@ class WordsTest {
         "Conduit circulaire galva",
         "Wickelfalzrohr DN160",
         "Lüftungsrohr",
+        "Lüftungsrohre",
+        "Wickelfalzrohre DN160",
         "Tube spiralé galva",
         "Conducto rectangular",
         "Condotta circolare",
@@ -120,6 +150,8 @@ class WordsTest {
       strings = {
         "Steel pipe",
         "Stahlrohr",
+        "Stahlrohre in Leerrohren",
+        "Rohre 25",
         "Heizungsleitung",
         "Tube cuivre",
         "Tubería de acero",
