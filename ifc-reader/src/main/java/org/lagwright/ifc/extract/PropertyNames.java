@@ -181,9 +181,9 @@ final class PropertyNames {
   static int roles(String name) {
     Integer known = SEEN.get(name);
     if (known == null) {
-      known = ROLES.getOrDefault(bare(name), 0);
+      known = rolesAsWritten(name);
       if (known == 0) {
-        known = ROLES.getOrDefault(withoutUnit(bare(name), Words.fold(name)), 0);
+        known = NameCode.rolesWithout(name);
       }
       if (known != 0 && isInInchesOrFeet(name)) {
         known &= LENGTHS;
@@ -193,6 +193,13 @@ final class PropertyNames {
       }
     }
     return known;
+  }
+
+  /** The questions that a name answers as it is, with or without a unit at its end. */
+  static int rolesAsWritten(String name) {
+    String bare = bare(name);
+    int roles = ROLES.getOrDefault(bare, 0);
+    return roles == 0 ? ROLES.getOrDefault(withoutUnit(bare, Words.fold(name)), 0) : roles;
   }
 
   /** A bare name without the unit that it ends in, also without an {@code in} before that. */

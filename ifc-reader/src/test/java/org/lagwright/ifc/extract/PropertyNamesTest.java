@@ -100,9 +100,71 @@ class PropertyNamesTest {
     "Tipo de aislamiento, INSULATION_MATERIAL",
     "Tipo isolamento, INSULATION_MATERIAL",
     "Isolatietype, INSULATION_MATERIAL",
+    "Épaisseur d'isolant, INSULATION_THICKNESS",
+    "Epaisseur d'isolant, INSULATION_THICKNESS",
+    "ISO_Dicke, INSULATION_THICKNESS",
   })
   void namesAsExportersWriteThemTellOneThing(String name, PropertyNames.Role role) {
     assertThat(PropertyNames.roles(name)).isEqualTo(PropertyNames.bit(role));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "AQ_Dämmdicke, Dämmdicke",
+    "AQ_Dämmdicke [mm], Dämmdicke [mm]",
+    "01_Dämmstärke, Dämmstärke",
+    "AQ Insulation Thickness, Insulation Thickness",
+    "AQ: Insulation thickness, Insulation thickness",
+    "AQXY_B_isolatiedikte, isolatiedikte",
+    "AQXY_Толщина изоляции, Толщина изоляции",
+    "AQ_Isolierung, Isolierung",
+    "AQ_Outside Diameter, Outside Diameter",
+    "AQ: Outside Diameter (in), Outside Diameter (in)",
+    "AQ_Nennweite, Nennweite",
+    "AQ_Wandstärke, Wandstärke",
+    "AQ_Länge, Länge",
+    "AQ_B_breedte, breedte",
+    "AQ_B_hoogte, hoogte",
+  })
+  void codeBeforeANameTellsNothing(String coded, String name) {
+    assertThat(PropertyNames.roles(coded)).isEqualTo(PropertyNames.roles(name)).isNotZero();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Box_Width",
+        "Flange_Height",
+        "Max_Length",
+        "MAX_Länge",
+        "MAX_LENGTH",
+        "BOX_WIDTH",
+        "CAP_Length",
+        "DUCT_Width",
+        "Min_Insulation Thickness",
+        "MAX Insulation Thickness",
+        "ISO_Outside Diameter",
+        "INT_Outside Diameter",
+        "15_Dämmdicke",
+        "DN15 Insulation Thickness",
+        "DN 15 Insulation Thickness",
+        "L1_Dämmdicke",
+        "A_Breite",
+        "01_Länge",
+        "02_Nennweite",
+        "B_Outside Diameter",
+        "AQ_Diameter",
+        "AQ_Dicke",
+        "AQ_OD",
+        "AQ Width",
+        "AQ: Length",
+        "AQ_XY_C_Länge",
+        "AQUVXY_Länge",
+        "AQ_",
+        "AQ"
+      })
+  void wordBeforeANameTellsOfSomethingElse(String name) {
+    assertThat(PropertyNames.roles(name)).isZero();
   }
 
   @Test

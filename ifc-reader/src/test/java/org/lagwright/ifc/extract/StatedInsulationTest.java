@@ -42,6 +42,14 @@ class StatedInsulationTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"AQ_Dammdicke", "AQ: Insulation thickness", "Epaisseur d''isolant"})
+  void thicknessBehindACodeOrAnArticleIsRead(String name) {
+    MepModel model = read(PIPE + properties(name, "IFCLENGTHMEASURE(30.)"));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(1e-6));
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"IFCREAL(30.)", "IFCTEXT('30')"})
   void bareFigureThatIsCalledInsulationIsAskedFor(String value) {
     MepModel model = read(PIPE + properties("Insulation", value));
