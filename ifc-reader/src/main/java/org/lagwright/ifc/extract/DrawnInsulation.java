@@ -36,6 +36,12 @@ final class DrawnInsulation {
 
   private static final double TABLE_TOLERANCE_M = 0.00015;
 
+  /** Ducts are insulated no thicker without a property that says so. Common practice, no source. */
+  private static final double THICKEST_AROUND_DUCT_M = 0.12;
+
+  /** A narrower duct is no duct, but a size in another unit than millimetres. */
+  private static final double NARROWEST_DUCT_M = 0.05;
+
   private final double lengthUnitM;
 
   DrawnInsulation(double lengthUnitM) {
@@ -228,7 +234,10 @@ final class DrawnInsulation {
     }
     for (Section bare : possible(draft, stated, dn)) {
       Optional<Double> restM = Thicknesses.between(bare, drawn);
-      if (restM.isPresent() && mayBeGuessed(restM.get()) && !isRadiusOf(drawn, bare)) {
+      if (restM.isPresent()
+          && mayBeGuessed(restM.get())
+          && !isRadiusOf(drawn, bare)
+          && !(draft.isDuct() && isTooThick(restM.get(), bare))) {
         return Optional.of(Bare.of(bare, restM.get(), null));
       }
     }
@@ -239,6 +248,13 @@ final class DrawnInsulation {
   private static boolean isRadiusOf(Section drawn, Section bare) {
     return bare instanceof Section.Round radius
         && Math.abs(2 * radius.outsideDiameterM() - drawn.largestSideM()) < TABLE_TOLERANCE_M;
+  }
+
+  /** True if a duct would be narrower than any, or more insulation than duct. */
+  private static boolean isTooThick(double thicknessM, Section duct) {
+    return thicknessM > THICKEST_AROUND_DUCT_M
+        || thicknessM > duct.largestSideM()
+        || duct.largestSideM() < NARROWEST_DUCT_M;
   }
 
   private static boolean mayBeGuessed(double thicknessM) {

@@ -25,6 +25,7 @@ final class FittingEnds {
   private final List<Neighbours.Joint> joints;
   private final @Nullable Shape joined;
   private final boolean insulated;
+  private final StatedEnds statedEnds;
 
   /** Sizes of all ends that properties state. */
   private final List<Measured<List<Section>>> stated;
@@ -36,13 +37,14 @@ final class FittingEnds {
       Draft draft,
       List<Neighbours.Joint> joints,
       @Nullable Shape joined,
-      StatedEnds byProperties,
+      StatedEnds statedEnds,
       boolean insulated) {
     this.draft = draft;
     this.joints = joints;
     this.joined = joined;
     this.insulated = insulated;
-    this.stated = byProperties.of(draft, ways());
+    this.statedEnds = statedEnds;
+    this.stated = statedEnds.of(draft, ways());
   }
 
   /** How many ends the element has: its form tells, else its ports and what touches it. */
@@ -221,7 +223,7 @@ final class FittingEnds {
       largest.add(Measured.of(section, each.how(), each.evidence()));
     }
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      Optional<Section> section = largest(inText(draft, text.value()));
+      Optional<Section> section = largest(statedEnds.inText(draft, text.value()));
       if (section.isPresent()) {
         largest.add(Measured.of(section.get(), How.TEXT, text.evidence()));
       }
@@ -260,7 +262,7 @@ final class FittingEnds {
       known.addAll(each.value());
     }
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      known.addAll(inText(draft, text.value()));
+      known.addAll(statedEnds.inText(draft, text.value()));
     }
     return known;
   }
@@ -335,7 +337,7 @@ final class FittingEnds {
   private void byText(EndOptions options) {
     Measured<Section> section = draft.section();
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      List<Section> ends = ofAllWays(inText(draft, text.value()));
+      List<Section> ends = ofAllWays(statedEnds.inText(draft, text.value()));
       if (ends.size() > 1
           && section != null
           && Sizes.sameSection(largest(ends).orElseThrow(), section.value())) {
@@ -357,24 +359,6 @@ final class FittingEnds {
       return List.of(named.get(0), named.get(0), named.get(1), named.get(1));
     }
     return ways < 2 || named.size() == ways ? named : List.of();
-  }
-
-  /** Sections of the ends that a text names, as it names them; empty if it does not. */
-  static List<Section> inText(Draft draft, String text) {
-    if (draft.isDuct()) {
-      return Sizes.ductEnds(text);
-    }
-    List<Section> ends = new ArrayList<>();
-    List<Integer> sizes = Sizes.dnEnds(text);
-    sizes = sizes.isEmpty() ? InchSizes.in(text) : sizes;
-    sizes = sizes.isEmpty() && draft.shape().section() == null ? Sizes.mmEnds(text) : sizes;
-    for (int dn : sizes.size() > 1 ? sizes : List.<Integer>of()) {
-      Optional<PipeSizes.Size> size = PipeSizes.forNominal(dn);
-      if (size.isPresent()) {
-        ends.add(size.get().section());
-      }
-    }
-    return List.copyOf(ends);
   }
 
   static Optional<Section> largest(List<Section> sections) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.NominalSizes.Nominal;
-import org.lagwright.ifc.extract.StatedSections.Stated;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
@@ -20,6 +19,9 @@ import org.lagwright.ifc.model.Section;
 final class FittingSections {
 
   private static final String OTHER_END = "size of another end";
+
+  /** Times the width of its duct. */
+  private static final double WIDEST_SLEEVE = 2;
 
   private final StatedSections stated;
   private final NominalSizes nominals;
@@ -140,12 +142,12 @@ final class FittingSections {
 
     private boolean isWiderThanStated(Section body) {
       for (Stated each : outsides) {
-        if (isPipeIn(each, body)) {
+        if (isPipeIn(each, body) && !isFarWider(body, each.section())) {
           return true;
         }
       }
       for (Stated each : others) {
-        if (isPipeIn(each, body)) {
+        if (isPipeIn(each, body) && !isFarWider(body, each.section())) {
           return true;
         }
       }
@@ -155,6 +157,13 @@ final class FittingSections {
         }
       }
       return false;
+    }
+
+    /** The sleeve or cap of a duct is hardly wider than the duct: one of the two is wrong. */
+    private boolean isFarWider(Section body, Section duct) {
+      boolean sleeve =
+          draft.form == Form.CAP || draft.form == Form.COUPLING || draft.form == Form.UNION;
+      return sleeve && draft.isDuct() && body.largestSideM() > WIDEST_SLEEVE * duct.largestSideM();
     }
 
     void written() {

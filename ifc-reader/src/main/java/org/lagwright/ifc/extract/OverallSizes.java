@@ -16,8 +16,10 @@ final class OverallSizes {
   static final String OVERALL = "size over the insulation";
 
   private final double lengthUnitM;
+  private final BareSizes bare;
 
   OverallSizes(double lengthUnitM) {
+    this.bare = new BareSizes(lengthUnitM);
     this.lengthUnitM = lengthUnitM;
   }
 
@@ -35,11 +37,14 @@ final class OverallSizes {
     }
   }
 
-  private static Optional<Section> section(Draft draft, String text) {
-    Optional<Section> sides = draft.isDuct() ? Sizes.sides(text) : Optional.empty();
+  private Optional<Section> section(Draft draft, String text) {
+    if (!draft.isDuct()) {
+      return Sizes.diameter(text);
+    }
+    Optional<Section> sides = bare.sides(draft, text);
     return sides.isPresent()
         ? Optional.of(DuctShapes.shaped(draft, sides.get()))
-        : Sizes.diameter(text);
+        : bare.diameter(draft, text);
   }
 
   private void addBare(

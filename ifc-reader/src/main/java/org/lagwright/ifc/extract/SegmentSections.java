@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.NominalSizes.Nominal;
-import org.lagwright.ifc.extract.StatedSections.Stated;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 

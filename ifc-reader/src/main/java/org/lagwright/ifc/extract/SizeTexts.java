@@ -28,7 +28,7 @@ final class SizeTexts {
     }
     texts.addAll(names.all());
     for (String text : texts) {
-      Optional<Section> sides = Sizes.sides(text);
+      Optional<Section> sides = BareSizes.sides(text, lengthUnitM);
       if (sides.isPresent()) {
         return sides;
       }

@@ -124,16 +124,21 @@ final class Sizes {
       return Optional.empty();
     }
     Optional<Section> known = ALL_SIDES.find(text);
-    return known == null ? ALL_SIDES.keep(text, SizesInText.sides(text)) : known;
+    return known == null ? ALL_SIDES.keep(text, SizesInText.sides(text, null)) : known;
   }
 
   /** A diameter as in {@code d=300 mm} or {@code 350 mm} before a diameter sign. */
   static Optional<Section> diameter(String text) {
-    if (!hasAny(text, DIAMETER_SIGNS) && !text.contains("OD")) {
+    if (!mayHoldDiameter(text)) {
       return Optional.empty();
     }
     Optional<Section> known = DIAMETERS.find(text);
-    return known == null ? DIAMETERS.keep(text, SizesInText.diameter(text)) : known;
+    return known == null ? DIAMETERS.keep(text, SizesInText.diameter(text, null)) : known;
+  }
+
+  /** True if a text has one of the signs that a diameter is told by. */
+  static boolean mayHoldDiameter(String text) {
+    return hasAny(text, DIAMETER_SIGNS) || text.contains("OD");
   }
 
   /** True if a text has a sign that stands between two sides, or before a diameter. */
@@ -152,7 +157,7 @@ final class Sizes {
   }
 
   /** True if a digit stands behind a sign of multiplication or H, next to it or behind spaces. */
-  private static boolean multiplies(String text) {
+  static boolean multiplies(String text) {
     boolean behindSign = false;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
@@ -198,18 +203,16 @@ final class Sizes {
    * {@code 315 mmx450 mm-350 mm} with a diameter sign; empty if the text gives fewer than two.
    */
   static List<Section> ductEnds(String text) {
-    if (!hasAny(text, "-/")) {
+    if (!mayHoldEnds(text)) {
       return List.of();
     }
-    List<Section> apart = new ArrayList<>();
-    for (String part : SizesInText.parts(text)) {
-      Optional<Section> sides = sides(part);
-      Optional<Section> end = sides.isPresent() ? sides : diameter(part);
-      if (end.isPresent()) {
-        apart.add(end.get());
-      }
-    }
+    List<Section> apart = SizesInText.ends(text, null);
     return apart.size() > 1 ? List.copyOf(apart) : roundEnds(text);
+  }
+
+  /** True if a text has one of the signs that stand between the sizes of two ends. */
+  static boolean mayHoldEnds(String text) {
+    return hasAny(text, "-/");
   }
 
   private static List<Section> roundEnds(String text) {

@@ -21,31 +21,38 @@ final class SizesInText {
 
   private SizesInText() {}
 
-  /** Two sides with a sign of multiplication between them, or behind their letters. */
-  static Optional<Section> sides(String text) {
+  /**
+   * Two sides with a sign of multiplication between them, or behind their letters.
+   *
+   * @param bareUnit of figures without one; null for millimetres
+   */
+  static Optional<Section> sides(String text, @Nullable String bareUnit) {
     FigureCursor cursor = new FigureCursor(text);
     while (cursor.next()) {
       FigureCursor.Figure width = cursor.takeSide(false);
       FigureCursor.Figure height =
           width != null && cursor.takeSign(Sizes.TIMES_SIGNS) ? cursor.takeSide(true) : null;
-      Optional<Section> sides = rectangle(width, height, cursor);
+      Optional<Section> sides = rectangle(width, height, cursor, bareUnit);
       if (sides.isPresent()) {
         return sides;
       }
     }
-    return letteredSides(text);
+    return letteredSides(text, bareUnit);
   }
 
   private static Optional<Section> rectangle(
       FigureCursor.@Nullable Figure width,
       FigureCursor.@Nullable Figure height,
-      FigureCursor cursor) {
+      FigureCursor cursor,
+      @Nullable String bareUnit) {
     if (width == null || height == null || isFeetAndBare(width, height)) {
       return Optional.empty();
     }
     boolean metres = areMetres(width, height) && cursor.takeMetres();
-    double widthM = metres ? width.value() : width.metres(height.unit());
-    double heightM = metres ? height.value() : height.metres(width.unit());
+    String unit = width.unit() == null ? height.unit() : width.unit();
+    String otherUnit = unit == null ? bareUnit : unit;
+    double widthM = metres ? width.value() : width.metres(otherUnit);
+    double heightM = metres ? height.value() : height.metres(otherUnit);
     return Math.min(widthM, heightM) >= Sizes.SMALLEST_SIDE_M
         ? Optional.of(new Section.Rectangular(widthM, heightM))
         : Optional.empty();
@@ -67,7 +74,7 @@ final class SizesInText {
   }
 
   /** Two sides as {@code B=400 H=200} or {@code W400 x H200}. */
-  private static Optional<Section> letteredSides(String text) {
+  private static Optional<Section> letteredSides(String text, @Nullable String bareUnit) {
     FigureCursor cursor = new FigureCursor(text);
     for (int i = 0; i < text.length(); i++) {
       cursor.goTo(i);
@@ -77,7 +84,7 @@ final class SizesInText {
         cursor.skipSpace();
       }
       FigureCursor.Figure height = width == null ? null : lettered("Hh", text, cursor);
-      Optional<Section> sides = rectangle(width, height, cursor);
+      Optional<Section> sides = rectangle(width, height, cursor, bareUnit);
       if (sides.isPresent()) {
         return sides;
       }
@@ -103,10 +110,31 @@ final class SizesInText {
     return Sizes.TIMES_SIGNS.indexOf(c) >= 0;
   }
 
-  /** A figure behind a diameter sign or {@code d =}, else before a sign. */
-  static Optional<Section> diameter(String text) {
-    Optional<Section> behindSign = round(behindSign(text));
-    return behindSign.isPresent() ? behindSign : round(beforeSign(text));
+  /**
+   * A figure behind a diameter sign or {@code d =}, else before a sign.
+   *
+   * @param bareUnit of a figure without one; null for millimetres
+   */
+  static Optional<Section> diameter(String text, @Nullable String bareUnit) {
+    Optional<Section> behindSign = round(behindSign(text), bareUnit);
+    return behindSign.isPresent() ? behindSign : round(beforeSign(text), bareUnit);
+  }
+
+  /**
+   * The ends of a fitting, of which sides or a diameter stand each in a part of a text.
+   *
+   * @param bareUnit of figures without one; null for millimetres
+   */
+  static List<Section> ends(String text, @Nullable String bareUnit) {
+    List<Section> ends = new ArrayList<>();
+    for (String part : parts(text)) {
+      Optional<Section> sides = sides(part, bareUnit);
+      Optional<Section> end = sides.isPresent() ? sides : diameter(part, bareUnit);
+      if (end.isPresent()) {
+        ends.add(end.get());
+      }
+    }
+    return ends;
   }
 
   /** The first figure behind a diameter sign, {@code d =} or OD, null if there is none. */
@@ -145,8 +173,9 @@ final class SizesInText {
     return null;
   }
 
-  private static Optional<Section> round(FigureCursor.@Nullable Figure diameter) {
-    double diameterM = diameter == null ? 0 : diameter.metres(null);
+  private static Optional<Section> round(
+      FigureCursor.@Nullable Figure diameter, @Nullable String bareUnit) {
+    double diameterM = diameter == null ? 0 : diameter.metres(bareUnit);
     return diameterM >= Sizes.SMALLEST_SIDE_M
         ? Optional.of(new Section.Round(diameterM))
         : Optional.empty();

@@ -11,21 +11,23 @@ import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.Section;
 
 /**
- * Sizes of the ends of a fitting that properties state: a nominal size for each end, or one
- * property with a list, of rectangular ducts one for the widths and one for the heights.
+ * Sizes of the ends of a fitting that texts name and properties state: a nominal size for each end,
+ * or one property with a list, of rectangular ducts one for the widths and one for the heights.
  */
 final class StatedEnds {
 
   private final Placeholders placeholders;
   private final double lengthUnitM;
+  private final BareSizes bare;
 
   StatedEnds(Placeholders placeholders, double lengthUnitM) {
+    this.bare = new BareSizes(lengthUnitM);
     this.placeholders = placeholders;
     this.lengthUnitM = lengthUnitM;
   }
 
   /**
-   * All that is stated for so many ends.
+   * All that properties state for so many ends.
    *
    * @param ways how many ends the fitting has
    */
@@ -46,6 +48,24 @@ final class StatedEnds {
       list(p, ways, false, stated);
     }
     return stated;
+  }
+
+  /** Sections of the ends that a text names, as it names them; empty if it does not. */
+  List<Section> inText(Draft draft, String text) {
+    if (draft.isDuct()) {
+      return bare.ends(draft, text);
+    }
+    List<Section> ends = new ArrayList<>();
+    List<Integer> sizes = Sizes.dnEnds(text);
+    sizes = sizes.isEmpty() ? InchSizes.in(text) : sizes;
+    sizes = sizes.isEmpty() && draft.shape().section() == null ? Sizes.mmEnds(text) : sizes;
+    for (int dn : sizes.size() > 1 ? sizes : List.<Integer>of()) {
+      Optional<PipeSizes.Size> size = PipeSizes.forNominal(dn);
+      if (size.isPresent()) {
+        ends.add(size.get().section());
+      }
+    }
+    return List.copyOf(ends);
   }
 
   private List<Property> asked(Draft draft, PropertyNames.Role role) {

@@ -20,6 +20,7 @@ final class StatedSections {
   static final String NOMINAL = "nominal size";
 
   private static final String PLACEHOLDER = "placeholder";
+  private static final String NO_DUCT = "no duct is so narrow";
 
   /** Two readings of one diameter that were written down, not measured. */
   private static final double SAME_DIAMETER_M = 0.0005;
@@ -27,6 +28,7 @@ final class StatedSections {
   private final Placeholders placeholders;
   private final NominalSizes nominals;
   private final ProfileReader profiles;
+  private final BareSizes bare;
   private final double lengthUnitM;
 
   StatedSections(
@@ -37,52 +39,14 @@ final class StatedSections {
     this.placeholders = placeholders;
     this.nominals = nominals;
     this.profiles = profiles;
+    this.bare = new BareSizes(lengthUnitM);
     this.lengthUnitM = lengthUnitM;
-  }
-
-  /**
-   * A size that was stated.
-   *
-   * @param ruledOut why it must not be used, null if it may
-   * @param plain true for a diameter that does not say which of the diameters of a pipe it is
-   * @param beatsBody true if the body is drawn with another one of the diameters of the pipe
-   */
-  record Stated(
-      Section section,
-      How how,
-      Evidence evidence,
-      @Nullable String ruledOut,
-      boolean plain,
-      boolean beatsBody) {
-
-    /** As a candidate; a plain figure may be the nominal size of what leads so far. */
-    void addTo(Options<Section> options) {
-      Section leading = plain ? options.leading() : null;
-      if (ruledOut != null) {
-        options.rule(section, how, evidence, ruledOut);
-      } else if (leading != null && isNominalOf(leading)) {
-        options.rule(section, how, evidence, NOMINAL);
-      } else {
-        options.add(section, how, evidence);
-      }
-    }
-
-    Stated asNominal() {
-      return new Stated(section, how, evidence, NOMINAL, plain, beatsBody);
-    }
-
-    /** True if this is a nominal size, and the other an outside diameter of that size. */
-    boolean isNominalOf(Section other) {
-      return section instanceof Section.Round round
-          && other instanceof Section.Round outside
-          && NominalSizes.isNominalOf(round.outsideDiameterM(), outside.outsideDiameterM());
-    }
   }
 
   /** The first that wins over the body; null if none does. */
   static @Nullable Stated best(List<Stated> stated) {
     for (Stated each : stated) {
-      if (each.beatsBody) {
+      if (each.beatsBody()) {
         return each;
       }
     }
@@ -120,7 +84,7 @@ final class StatedSections {
   /** True for an outside narrower than the stated bore, which with its walls makes a known pipe. */
   private boolean isInBore(Draft draft, double diameterM, Stated byBore) {
     return diameterM < boreM(draft) - SAME_DIAMETER_M
-        && PipeSizes.isOutsideDiameter(byBore.section.largestSideM());
+        && PipeSizes.isOutsideDiameter(byBore.section().largestSideM());
   }
 
   /** The stated bore; 0 if there is none. */
@@ -144,7 +108,8 @@ final class StatedSections {
 
   /** A size that a text gives. */
   private Stated written(Draft draft, SizeTexts.Text text, Section section) {
-    String ruledOut = placeholders.contains(draft, text.value()) ? PLACEHOLDER : null;
+    String narrow = BareSizes.isTooNarrow(draft, section) ? NO_DUCT : null;
+    String ruledOut = placeholders.contains(draft, text.value()) ? PLACEHOLDER : narrow;
     return new Stated(section, How.TEXT, text.evidence(), ruledOut, false, false);
   }
 
@@ -156,7 +121,7 @@ final class StatedSections {
   private Stated outside(
       Draft draft, double diameterM, How how, Evidence evidence, Optional<Stated> byBore) {
     boolean contradicted =
-        byBore.isPresent() && !same(byBore.get().section.largestSideM(), diameterM);
+        byBore.isPresent() && !same(byBore.get().section().largestSideM(), diameterM);
     boolean possible = !draft.isDuct() && !contradicted && PipeSizes.isOutsideDiameter(diameterM);
     Optional<Double> drawnM = drawnM(draft);
     boolean beatsBody =
@@ -318,7 +283,9 @@ final class StatedSections {
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.NOMINAL)) {
       Optional<Double> mm = NominalSizes.figureMm(p);
       if (mm.isPresent() && mm.get() >= 1000 * Sizes.SMALLEST_SIDE_M) {
-        stated.add(round(p, mm.get() / 1000, false));
+        double diameterM = mm.get() / 1000;
+        boolean unit = !PropertyNames.isBare(p);
+        stated.add(round(p, unit ? diameterM : bare.diameterM(draft, diameterM), false));
       }
     }
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
@@ -330,18 +297,26 @@ final class StatedSections {
   }
 
   private void text(Draft draft, SizeTexts.Text text, List<Stated> stated) {
+    if (draft.isDuct()) {
+      duct(draft, text, stated);
+      return;
+    }
     Optional<Section> round = Sizes.diameter(text.value());
-    boolean duct = draft.isDuct();
-    Optional<Section> sides = duct ? Sizes.sides(text.value()) : Optional.empty();
+    if (round.isPresent()) {
+      pipe(draft, text, round.get(), stated);
+    } else {
+      whole(draft, text, stated);
+    }
+  }
+
+  private void duct(Draft draft, SizeTexts.Text text, List<Stated> stated) {
+    Optional<Section> sides = bare.sides(draft, text.value());
     if (sides.isPresent()) {
       stated.add(written(draft, text, DuctShapes.shaped(draft, sides.get())));
     }
-    if (round.isPresent() && duct) {
+    Optional<Section> round = bare.diameter(draft, text.value());
+    if (round.isPresent()) {
       stated.add(written(draft, text, round.get()));
-    } else if (round.isPresent()) {
-      pipe(draft, text, round.get(), stated);
-    } else if (!duct) {
-      whole(draft, text, stated);
     }
   }
 
@@ -361,7 +336,9 @@ final class StatedSections {
   private void pipe(Draft draft, SizeTexts.Text text, Section round, List<Stated> stated) {
     double diameterM = round.largestSideM();
     boolean nominal =
-        !InchSizes.in(text.value()).isEmpty() || nominals.isNominal(draft, null, diameterM);
+        !InchSizes.in(text.value()).isEmpty()
+            || nominals.isNominal(draft, null, diameterM)
+            || bare.nominal(draft, text.value()) > 0;
     if (nominal || PipeSizes.isOutsideDiameter(diameterM)) {
       String ruledOut = nominal ? NOMINAL : written(draft, text, round).ruledOut();
       stated.add(new Stated(round, How.TEXT, text.evidence(), ruledOut, true, false));
