@@ -49,6 +49,9 @@ final class BareSizes {
   /** No duct is narrower: the figures are in another unit. */
   private static final double NARROWEST_M = 0.04;
 
+  /** So many millimetres of copper and plastics are as usual as so many inches of steel. */
+  private static final double LEAST_DOUBTFUL_M = 0.014;
+
   private final boolean inches;
 
   /**
@@ -151,6 +154,16 @@ final class BareSizes {
     Optional<Section> mm = Sizes.diameter(text);
     boolean inMm = mm.isPresent() && Sizes.sameSection(mm.get(), drawn.value());
     return !inMm && NominalSizes.mayBe(dn, drawn.value()) ? dn : 0;
+  }
+
+  /**
+   * True if a pipe that is not drawn may be a wide one in inches as well as a thin one in
+   * millimetres, as of 22; below 14 inches the former are common and the latter rare.
+   */
+  static boolean mayBeInMm(Draft pipe, String text) {
+    Optional<Section> mm = isMeasured(pipe) ? Optional.empty() : Sizes.diameter(text);
+    double diameterM = mm.isEmpty() ? 0 : mm.get().largestSideM();
+    return diameterM >= LEAST_DOUBTFUL_M && PipeSizes.isOutsideDiameter(diameterM);
   }
 
   /** True if nothing tells that a size in millimetres may be in another unit. */

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.Section;
 
@@ -22,7 +24,14 @@ final class NominalSizes {
    */
   private static final double WIDEST_OUTSIDE_M = 0.2;
 
+  /** What a property says that tells the unit of the nominal size. */
+  private static final Set<String> INCHES = Set.of("in", "inch", "inches", "zoll", "\"");
+
+  /** No pipe has a smaller one. */
+  private static final int SMALLEST_DN = 6;
+
   private final Placeholders placeholders;
+  private final BareSizes bare;
   private final double lengthUnitM;
 
   /**
@@ -108,6 +117,7 @@ final class NominalSizes {
 
   NominalSizes(Placeholders placeholders, double lengthUnitM) {
     this.placeholders = placeholders;
+    this.bare = new BareSizes(lengthUnitM);
     this.lengthUnitM = lengthUnitM;
   }
 
@@ -122,12 +132,15 @@ final class NominalSizes {
     return known;
   }
 
-  /** All that are given, properties first; of several in one text the first. */
+  /**
+   * All that are given, those of the tables before others and properties before texts; of several
+   * in one text the first.
+   */
   List<Nominal> of(Draft draft) {
     List<Nominal> sizes = new ArrayList<>(4);
     List<Property> properties = draft.properties();
     for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.NOMINAL)) {
-      add(p, placeholders.contains(p) ? Optional.empty() : figureMm(p), sizes);
+      add(p, placeholders.contains(p) ? Optional.empty() : mm(draft, p), sizes);
     }
     for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.SIZE)) {
       boolean whole = PropertyNames.isTyped(p) && isWhole(p);
@@ -140,16 +153,33 @@ final class NominalSizes {
       }
     }
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      int dn = placeholders.contains(draft, text.value()) ? 0 : inText(text.value());
+      int dn = placeholders.contains(draft, text.value()) ? 0 : inText(draft, text.value());
       if (dn > 0) {
         sizes.add(new Nominal(dn, dn, How.TEXT, text.evidence()));
       }
     }
+    return tabulatedFirst(sizes);
+  }
+
+  private int inText(Draft draft, String text) {
+    int dn = inText(text);
+    boolean mayBeBare = dn == 0 && InchSizes.isUnit(lengthUnitM);
+    return mayBeBare && !BareSizes.mayBeInMm(draft, text) ? bare.nominal(draft, text) : dn;
+  }
+
+  private static List<Nominal> tabulatedFirst(List<Nominal> sizes) {
+    List<Nominal> others = new ArrayList<>(0);
+    for (int i = sizes.size() > 1 ? sizes.size() - 1 : -1; i >= 0; i--) {
+      if (PipeSizes.called(sizes.get(i).dn).isEmpty()) {
+        others.add(0, sizes.remove(i));
+      }
+    }
+    sizes.addAll(others);
     return sizes;
   }
 
   private static void add(Property p, Optional<Double> mm, List<Nominal> to) {
-    if (mm.isPresent()) {
+    if (mm.isPresent() && dn(mm.get()) >= SMALLEST_DN) {
       to.add(new Nominal(dn(mm.get()), mm.get(), How.PROPERTY, p.evidence()));
     }
   }
@@ -176,7 +206,7 @@ final class NominalSizes {
       return true;
     }
     for (Property each : PropertyNames.listOf(draft.properties(), PropertyNames.Role.NOMINAL)) {
-      Optional<Double> mm = placeholders.contains(each) ? Optional.empty() : figureMm(each);
+      Optional<Double> mm = placeholders.contains(each) ? Optional.empty() : mm(draft, each);
       if (mm.isPresent() && Math.abs(mm.get() - diameterM * 1000) < 0.05) {
         return true;
       }
@@ -218,6 +248,57 @@ final class NominalSizes {
     boolean inches =
         dn > 0 && outsideDiameterM > diameterM && PipeSizes.mayBe(dn, outsideDiameterM);
     return inches || PipeSizes.isNominalOf(diameterM, outsideDiameterM);
+  }
+
+  /**
+   * The figure of a nominal size in millimetres. A bare one is in inches in a file in feet or
+   * inches, or where a property or a text beside it says so, unless it is called DN or only such a
+   * pipe is drawn.
+   */
+  Optional<Double> mm(Draft draft, Property p) {
+    Optional<Double> asDn = figureMm(p);
+    if (draft.isDuct() || !PropertyNames.isBare(p) || Words.fold(p.name()).contains("dn")) {
+      return asDn;
+    }
+    Double number = p.number();
+    double figure = number == null ? PropertyNames.leadingNumber(p.text()) : number;
+    double inchesMm = figure * 1000 * InchSizes.METRES_PER_INCH;
+    int dn = InchSizes.dn(inchesMm);
+    return dn > 0 && saysInches(draft, dn) && !isOnlyMm(draft, asDn, dn)
+        ? Optional.of(inchesMm)
+        : asDn;
+  }
+
+  private boolean saysInches(Draft draft, int dn) {
+    if (InchSizes.isUnit(lengthUnitM)) {
+      return true;
+    }
+    for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.NOMINAL_UNIT)) {
+      if (INCHES.contains(Words.fold(p.text().trim()))) {
+        return true;
+      }
+    }
+    for (SizeTexts.Text text : SizeTexts.of(draft)) {
+      if (InchSizes.in(text.value()).contains(dn)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if a text calls the figure DN, or the drawn pipe can have no other of both sizes. */
+  private static boolean isOnlyMm(Draft draft, Optional<Double> asDn, int dnOfInches) {
+    int dn = asDn.isEmpty() ? 0 : (int) Math.round(asDn.get());
+    if (dn == 0 || PipeSizes.forNominal(dn).isEmpty()) {
+      return false;
+    }
+    for (SizeTexts.Text text : SizeTexts.of(draft)) {
+      if (Sizes.dn(text.value()).orElse(0) == dn) {
+        return true;
+      }
+    }
+    Measured<Section> drawn = draft.shape().section();
+    return drawn != null && mayBe(dn, drawn.value()) && !mayBe(dnOfInches, drawn.value());
   }
 
   /** The outside of a pipe of the nominal size that a property states, by table. */

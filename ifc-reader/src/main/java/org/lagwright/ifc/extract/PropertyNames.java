@@ -21,6 +21,7 @@ final class PropertyNames {
     INSIDE_DIAMETER,
     WALL,
     NOMINAL,
+    NOMINAL_UNIT,
     SECOND_NOMINAL,
     DIAMETER,
     WIDTH,

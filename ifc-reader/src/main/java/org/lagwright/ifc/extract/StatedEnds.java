@@ -17,10 +17,12 @@ import org.lagwright.ifc.model.Section;
 final class StatedEnds {
 
   private final Placeholders placeholders;
+  private final NominalSizes nominals;
   private final double lengthUnitM;
   private final BareSizes bare;
 
   StatedEnds(Placeholders placeholders, double lengthUnitM) {
+    this.nominals = new NominalSizes(placeholders, lengthUnitM);
     this.bare = new BareSizes(lengthUnitM);
     this.placeholders = placeholders;
     this.lengthUnitM = lengthUnitM;
@@ -42,10 +44,10 @@ final class StatedEnds {
     }
     oneByOne(draft, ways, stated);
     for (Property p : asked(draft, PropertyNames.Role.NOMINAL)) {
-      list(p, ways, true, stated);
+      list(draft, p, ways, true, stated);
     }
     for (Property p : asked(draft, PropertyNames.Role.OUTSIDE_DIAMETER)) {
-      list(p, ways, false, stated);
+      list(draft, p, ways, false, stated);
     }
     return stated;
   }
@@ -88,11 +90,11 @@ final class StatedEnds {
       return;
     }
     List<Section> ends = new ArrayList<>(ways);
-    ends.add(NominalSizes.section(run).orElseThrow());
+    ends.add(section(draft, run).orElseThrow());
     if (ways == 3) {
-      ends.add(NominalSizes.section(second == null ? run : second).orElseThrow());
+      ends.add(section(draft, second == null ? run : second).orElseThrow());
     }
-    ends.add(NominalSizes.section(last).orElseThrow());
+    ends.add(section(draft, last).orElseThrow());
     stated.add(Measured.of(List.copyOf(ends), How.PROPERTY, evidence(run, second, branch, ways)));
   }
 
@@ -111,17 +113,24 @@ final class StatedEnds {
 
   private @Nullable Property first(Draft draft, PropertyNames.Role role) {
     for (Property p : asked(draft, role)) {
-      if (NominalSizes.section(p).isPresent()) {
+      if (section(draft, p).isPresent()) {
         return p;
       }
     }
     return null;
   }
 
-  private void list(Property p, int ways, boolean nominal, List<Measured<List<Section>>> stated) {
+  /** The outside of a pipe of a stated nominal size, by table. */
+  private Optional<Section> section(Draft draft, Property p) {
+    Optional<Double> mm = nominals.mm(draft, p);
+    return mm.isPresent() ? NominalSizes.section(mm.get()) : Optional.empty();
+  }
+
+  private void list(
+      Draft draft, Property p, int ways, boolean nominal, List<Measured<List<Section>>> stated) {
     double firstM =
         nominal
-            ? NominalSizes.figureMm(p).orElse(0.0) / 1000
+            ? nominals.mm(draft, p).orElse(0.0) / 1000
             : PropertyNames.diameterM(p, lengthUnitM).orElse(0.0);
     List<Double> figuresM = figuresM(p, firstM);
     List<Section> ends = new ArrayList<>(ways);
@@ -170,7 +179,7 @@ final class StatedEnds {
     }
     Property diameter = firstSide(draft, PropertyNames.Role.DIAMETER);
     if (diameter != null && (drawn == null || drawnRound) && !isSided(DuctShapes.of(draft))) {
-      list(diameter, ways, false, stated);
+      list(draft, diameter, ways, false, stated);
     }
   }
 
