@@ -47,7 +47,7 @@ final class BareSizes {
   private static final double DEEPEST_IN_INCHES_M = 2;
 
   /** No duct is narrower: the figures are in another unit. */
-  private static final double NARROWEST_M = 0.04;
+  static final double NARROWEST_M = 0.04;
 
   /** So many millimetres of copper and plastics are as usual as so many inches of steel. */
   private static final double LEAST_DOUBTFUL_M = 0.014;

@@ -132,16 +132,8 @@ final class CrossMeasures {
           before.toBuilder().section(draft.section()).width(SectionWidth.of(draft)).build());
     } else {
       joining.change(
-          before.toBuilder()
+          ElementMaker.measured(before.toBuilder(), draft)
               .is(draft.kind == null ? before.kind() : draft.kind, draft.form)
-              .section(draft.section())
-              .width(SectionWidth.of(draft))
-              .ends(draft.ends())
-              .nominalSize(draft.nominalSize())
-              .lengthM(draft.lengthM())
-              .bend(draft.angleDeg(), draft.bendRadiusM())
-              .eccentricityM(draft.eccentricityM())
-              .branchLengthM(draft.branchLengthM())
               .existingInsulation(insulation(before, draft))
               .build());
       joining.forget(draft.key(), MEASURED);

@@ -39,9 +39,6 @@ final class DrawnInsulation {
   /** Ducts are insulated no thicker without a property that says so. Common practice, no source. */
   private static final double THICKEST_AROUND_DUCT_M = 0.12;
 
-  /** A narrower duct is no duct, but a size in another unit than millimetres. */
-  private static final double NARROWEST_DUCT_M = 0.05;
-
   private final double lengthUnitM;
 
   DrawnInsulation(double lengthUnitM) {
@@ -254,7 +251,7 @@ final class DrawnInsulation {
   private static boolean isTooThick(double thicknessM, Section duct) {
     return thicknessM > THICKEST_AROUND_DUCT_M
         || thicknessM > duct.largestSideM()
-        || duct.largestSideM() < NARROWEST_DUCT_M;
+        || duct.largestSideM() < BareSizes.NARROWEST_M;
   }
 
   private static boolean mayBeGuessed(double thicknessM) {

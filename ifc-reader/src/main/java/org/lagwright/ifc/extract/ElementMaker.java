@@ -39,23 +39,17 @@ final class ElementMaker {
   MepElement element(Draft draft) {
     IfcRecord record = Objects.requireNonNull(file.find(draft.step()));
     String globalId = record.text("GlobalId");
-    MepElement element =
+    MepElement.Builder named =
         MepElement.builder(draft.key(), globalId == null ? "" : globalId, draft.ifcClass())
             .named(
                 draft.names().own(),
                 draft.names().objectType(),
                 draft.names().typeName(),
                 draft.names().tag())
-            .typeClass(typeClass(record, draft))
+            .typeClass(typeClass(record, draft));
+    MepElement element =
+        measured(named, draft)
             .is(Objects.requireNonNull(draft.kind), draft.form)
-            .section(draft.section())
-            .width(SectionWidth.of(draft))
-            .ends(draft.ends())
-            .nominalSize(draft.nominalSize())
-            .lengthM(draft.lengthM())
-            .bend(draft.angleDeg(), draft.bendRadiusM())
-            .eccentricityM(draft.eccentricityM())
-            .branchLengthM(draft.branchLengthM())
             .ports(draft.joints())
             .systems(belongings.systemsOf(draft.step()))
             .place(places.placeOf(record, draft))
@@ -68,6 +62,19 @@ final class ElementMaker {
             .build();
     circles.suspect(record, element, draft);
     return element;
+  }
+
+  /** Gives an element the figures that were decided for it. */
+  static MepElement.Builder measured(MepElement.Builder element, Draft draft) {
+    return element
+        .section(draft.section())
+        .width(SectionWidth.of(draft))
+        .ends(draft.ends())
+        .nominalSize(draft.nominalSize())
+        .lengthM(draft.lengthM())
+        .bend(draft.angleDeg(), draft.bendRadiusM())
+        .eccentricityM(draft.eccentricityM())
+        .branchLengthM(draft.branchLengthM());
   }
 
   /** Of a radiator, say, that its own class does not tell from a wash basin. */
