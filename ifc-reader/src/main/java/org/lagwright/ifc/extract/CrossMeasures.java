@@ -32,6 +32,7 @@ final class CrossMeasures {
           ReadFinding.LENGTH_CONFLICT,
           ReadFinding.RADIUS_CONFLICT,
           ReadFinding.ANGLE_CONFLICT,
+          ReadFinding.ANGLE_UNKNOWN,
           ReadFinding.NO_GEOMETRY,
           ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED,
           ReadFinding.INSULATION_IN_BODY);
