@@ -364,8 +364,7 @@ final class FittingEnds {
   static Optional<Section> largest(List<Section> sections) {
     Section largest = null;
     for (Section section : sections) {
-      largest =
-          largest == null || section.largestSideM() > largest.largestSideM() ? section : largest;
+      largest = largest == null || FittingMeasurer.isLarger(section, largest) ? section : largest;
     }
     return Optional.ofNullable(largest);
   }

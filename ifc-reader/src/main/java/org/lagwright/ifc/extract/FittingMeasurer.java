@@ -14,6 +14,7 @@ import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.model.Section;
 
 /**
  * Form, sizes, angle and radius of fittings, valves and inline items. Works after the segments,
@@ -26,6 +27,9 @@ final class FittingMeasurer {
   static final String INSULATED = "drawn with its insulation";
 
   private static final double CONCENTRIC_M = 1e-4;
+
+  /** Widths that differ by less are one: a tenth of a millimetre. */
+  private static final double AS_WIDE_M = 1e-4;
 
   /** Faces that look away from each other may be out of line by this: 10 degrees. */
   private static final double IN_LINE = Math.cos(Math.toRadians(10));
@@ -131,10 +135,15 @@ final class FittingMeasurer {
   static Neighbours.Found largest(List<Neighbours.Found> sizes) {
     Neighbours.Found largest = sizes.get(0);
     for (Neighbours.Found size : sizes) {
-      boolean larger = size.section().largestSideM() > largest.section().largestSideM();
-      largest = larger ? size : largest;
+      largest = isLarger(size.section(), largest.section()) ? size : largest;
     }
     return largest;
+  }
+
+  /** The wider one is larger; of two as wide, the one that is longer around. */
+  static boolean isLarger(Section section, Section other) {
+    double widerM = section.largestSideM() - other.largestSideM();
+    return Math.abs(widerM) < AS_WIDE_M ? section.perimeterM() > other.perimeterM() : widerM > 0;
   }
 
   private @Nullable Measured<Double> length(

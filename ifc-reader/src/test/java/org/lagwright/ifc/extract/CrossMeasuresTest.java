@@ -174,6 +174,27 @@ class CrossMeasuresTest {
     assertThat(codes(model)).doesNotContain("GEOMETRY_ONLY_PARTLY_MEASURED");
   }
 
+  /** Both ends are as wide as each other; its size is that of the higher one. */
+  @ParameterizedTest
+  @ValueSource(ints = {0b000, 0b010, 0b011, 0b110})
+  void reducerHasTheLargerOfItsSizesWhicheverEndComesFirst(int digits) {
+    Section larger = new Section.Rectangular(0.5, 0.3);
+    Section smaller = new Section.Rectangular(0.5, 0.25);
+    List<Consumer<Network>> line =
+        List.of(
+            n -> n.box(1, "IFCDUCTSEGMENT", at(0, 0, 0), EAST, 1000, 250, 500),
+            n ->
+                n.fitting(2, "IFCDUCTFITTING", "Part", ".TRANSITION.")
+                    .port(2, 0, at(1000, 0, 0), WEST)
+                    .port(2, 1, at(1400, 0, 0), EAST),
+            n -> n.box(3, "IFCDUCTSEGMENT", at(1400, 0, 0), EAST, 1000, 300, 500));
+
+    MepElement part = element(deal(digits, line).get(digits >> 1 & 1), 2000);
+
+    assertThat(read(part.section())).isEqualTo(larger);
+    assertThat(part.ends()).containsExactlyInAnyOrder(larger, smaller);
+  }
+
   /** The pipe is drawn through the valve. */
   @Test
   void valveAroundAPipeOfAnotherFileHasItsSize() {
