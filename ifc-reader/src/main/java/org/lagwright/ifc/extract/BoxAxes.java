@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.TouchingEnds.Loose;
 import org.lagwright.ifc.geometry.Shape;
@@ -45,10 +46,19 @@ final class BoxAxes {
         boxes.add(draft);
       }
     }
-    if (boxes.isEmpty() || !(toleranceM > 0)) {
-      return;
+    if (!boxes.isEmpty() && toleranceM > 0) {
+      choose(boxes, TouchingEnds.ends(drafts, workers), toleranceM);
     }
-    List<Loose> ends = TouchingEnds.ends(drafts, workers);
+  }
+
+  /**
+   * Sets the shape of boxes that run along another edge.
+   *
+   * @param boxes those that may
+   * @param ends theirs and those of others; those of other readings are added
+   * @return those that do
+   */
+  static Set<Draft> choose(List<Draft> boxes, List<Loose> ends, double toleranceM) {
     BoxAxes axes = new BoxAxes(boxes);
     axes.forgetJoined(TouchingEnds.touching(ends, toleranceM));
     if (!axes.loose.isEmpty()) {
@@ -56,6 +66,7 @@ final class BoxAxes {
       axes.addReadings(boxes, ends);
       axes.choose(boxes, TouchingEnds.touching(ends, toleranceM));
     }
+    return axes.chosen.keySet();
   }
 
   private void forgetJoined(List<List<Loose>> touching) {

@@ -39,14 +39,23 @@ final class CrossJoints {
   /** Elements that were joined. */
   private final Set<ElementKey> joined;
 
+  /** Boxes that others turned; they meet those of their own file anew. */
+  private final Set<ElementKey> turned;
+
   /** Joints made, by the two files. */
   private final Map<List<Integer>, Integer> counts =
       new TreeMap<>(Comparator.comparing(List::toString));
 
-  private CrossJoints(Joining joining, Redrafts drafts, double toleranceM, Set<ElementKey> joined) {
+  private CrossJoints(
+      Joining joining,
+      Redrafts drafts,
+      double toleranceM,
+      Set<ElementKey> turned,
+      Set<ElementKey> joined) {
     this.joining = joining;
     this.drafts = drafts;
     this.toleranceM = toleranceM;
+    this.turned = turned;
     this.joined = joined;
   }
 
@@ -56,7 +65,9 @@ final class CrossJoints {
    */
   static void join(Joining joining, Redrafts drafts, double toleranceM, Set<ElementKey> joined) {
     if (toleranceM > 0) {
-      new CrossJoints(joining, drafts, toleranceM, joined).join();
+      Set<ElementKey> turned = CrossBoxes.turn(joining, drafts, toleranceM);
+      joined.addAll(turned);
+      new CrossJoints(joining, drafts, toleranceM, turned, joined).join();
     }
   }
 
@@ -84,7 +95,8 @@ final class CrossJoints {
       Draft draft = drafts.of(ends.get(i).element);
       if (draft != null) {
         TouchingEnds.Loose end =
-            TouchingEnds.open(draft, ends.get(i).end, isAtTheSide(ends.get(i)));
+            TouchingEnds.open(
+                draft, ends.get(i).end, isAtTheSide(ends.get(i).element, ends.get(i).end));
         near.add(end);
         places.put(end, i);
       }
@@ -92,37 +104,41 @@ final class CrossJoints {
     for (List<TouchingEnds.Loose> pair : TouchingEnds.touching(near, toleranceM)) {
       int a = places.getOrDefault(pair.get(0), -1);
       int b = places.getOrDefault(pair.get(1), -1);
-      if (!used.get(a) && !used.get(b) && mayMeet(model(a), model(b))) {
+      if (!used.get(a) && !used.get(b) && mayMeet(key(a), key(b))) {
         used.set(a);
         used.set(b);
         boolean tap = pair.get(0).atTheSide() || pair.get(1).atTheSide();
         attach(ends.get(a), ends.get(b).element.key(), tap);
         attach(ends.get(b), ends.get(a).element.key(), tap);
-        count(model(a), model(b));
+        count(key(a).model(), key(b).model());
       }
     }
   }
 
-  private boolean mayMeet(int model, int other) {
-    return model != other && joining.haveOneOrigin(model, other);
+  private boolean mayMeet(ElementKey piece, ElementKey other) {
+    return piece.model() == other.model()
+        ? !piece.equals(other) && (turned.contains(piece) || turned.contains(other))
+        : joining.haveOneOrigin(piece.model(), other.model());
   }
 
   /** True for a port at the side of a straight piece. */
-  private static boolean isAtTheSide(Loose loose) {
-    for (Port port : loose.element.ports()) {
-      if (port.tap() && loose.end.positionM().equals(port.positionM())) {
+  static boolean isAtTheSide(MepElement element, OpenEnd end) {
+    for (Port port : element.ports()) {
+      if (port.tap() && end.positionM().equals(port.positionM())) {
         return true;
       }
     }
     return false;
   }
 
-  private int model(int end) {
-    return ends.get(end).element.key().model();
+  private ElementKey key(int end) {
+    return ends.get(end).element.key();
   }
 
   private void count(int one, int other) {
-    counts.merge(List.of(Math.min(one, other), Math.max(one, other)), 1, Integer::sum);
+    if (one != other) {
+      counts.merge(List.of(Math.min(one, other), Math.max(one, other)), 1, Integer::sum);
+    }
   }
 
   /** Ends that met no other end may lie on the side of a piece of another file. */
@@ -144,7 +160,7 @@ final class CrossJoints {
     }
     List<SideSearch.Meeting<MepElement>> meetings = new ArrayList<>();
     for (MepModel model : joining.read()) {
-      model.elements().forEach(main -> lookAlong(main, search, meetings));
+      model.elements().forEach(main -> lookAlong(joining.now(main), search, meetings));
     }
     search.nearest(meetings).forEach(this::join);
   }
@@ -158,7 +174,7 @@ final class CrossJoints {
 
     @Override
     boolean mayMeet(MepElement branch, MepElement main) {
-      return CrossJoints.this.mayMeet(branch.key().model(), main.key().model());
+      return CrossJoints.this.mayMeet(branch.key(), main.key());
     }
 
     @Override
@@ -184,10 +200,10 @@ final class CrossJoints {
       List<SideSearch.Meeting<MepElement>> meetings) {
     Measured<Section> section = main.section();
     boolean straight = main.kind().isSegment() && main.form() == Form.STRAIGHT;
-    if (section == null || !straight || joining.now(main).repeats() != null) {
+    if (section == null || !straight || main.repeats() != null) {
       return;
     }
-    List<Point> drawn = ReadEnds.of(joining.now(main)).stream().map(OpenEnd::positionM).toList();
+    List<Point> drawn = ReadEnds.of(main).stream().map(OpenEnd::positionM).toList();
     if (drawn.size() == 2) {
       Axis axis = Axis.between(drawn.get(0), drawn.get(1));
       search.lookAlong(new SideSearch.Main<>(main, main.kind(), axis, section.value()), meetings);
@@ -219,7 +235,7 @@ final class CrossJoints {
           points.get(a),
           b ->
               near[0] |=
-                  mayMeet(model(a), model(b)) && points.get(a).distanceM(points.get(b)) <= reachM);
+                  mayMeet(key(a), key(b)) && points.get(a).distanceM(points.get(b)) <= reachM);
       if (near[0]) {
         found.add(i);
       }

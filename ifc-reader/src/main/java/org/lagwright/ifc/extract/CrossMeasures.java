@@ -25,7 +25,7 @@ import org.lagwright.ifc.model.ReadFinding;
 final class CrossMeasures {
 
   /** What measuring may find; all else that was found about an element stays. */
-  private static final Set<ReadFinding> MEASURED =
+  static final Set<ReadFinding> MEASURED =
       EnumSet.of(
           ReadFinding.FORM_CONFLICT,
           ReadFinding.SECTION_CONFLICT,

@@ -9,6 +9,8 @@ import static org.lagwright.ifc.extract.Network.at;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Run;
@@ -137,6 +139,41 @@ class BoxAxesTest {
         .port(2, 2, at(2200, 400, 0), NORTH);
 
     assertThat(value(run.element(2).lengthM())).isCloseTo(0.8, within(1e-9));
+  }
+
+  /**
+   * A damper drawn along its height, and two short pieces one behind the other, dealt out to two
+   * files; by which of the five stand in the second.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {0b01010, 0b10101, 0b00010, 0b01100, 0b01110, 0b10001})
+  void boxesAreTurnedByNeighboursOfAnotherFileToo(int digits) {
+    Network[] files = {new Network(), new Network()};
+    duct(0, 1, 2000, files[digits & 1]);
+    files[digits >> 1 & 1].box(2, "IFCDAMPER", at(2075, 0, -200), UP, 400, 150, 800);
+    duct(2150, 3, 300, files[digits >> 2 & 1]);
+    duct(2450, 4, 200, files[digits >> 3 & 1]);
+    duct(2650, 5, 2000, files[digits >> 4 & 1]);
+    List<MepModel> models = ModelJoiner.join(List.of(files[0].read(0), files[1].read(1)), 0.002);
+
+    double[] lengthsM = {2, 0.15, 0.3, 0.2, 2};
+    for (int n = 1; n <= 5; n++) {
+      MepElement element = element(models.get(digits >> (n - 1) & 1), n * 1000L);
+      assertLies(element, lengthsM[n - 1]);
+      assertThat(element.ports()).hasSize(n == 1 || n == 5 ? 1 : 2);
+    }
+  }
+
+  /** Side by side in two files they are as they are in one. */
+  @Test
+  void boxesBesideEachOtherInTwoFilesStayAsTheyAre() {
+    MepModel one = duct(0, 1, 1200, new Network()).read(0);
+    MepModel other = new Network().box(2, DUCT, at(0, 800, 0), EAST, 1200, 400, 800).read(1);
+
+    for (MepModel model : ModelJoiner.join(List.of(one, other), 0.002)) {
+      assertLies(model.elements().get(0), 1.2);
+      assertThat(model.elements().get(0).ports()).isEmpty();
+    }
   }
 
   private static void assertLies(MepElement duct, double lengthM) {
