@@ -6,7 +6,9 @@ import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.OpenEnd;
 import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Section;
 
 /** Whether two elements are one and the same body, as far as what was measured tells. */
@@ -16,6 +18,11 @@ final class Bodies {
   static final double SAME_PLACE_M = 0.002;
 
   private static final double SAME_SIZE_M = 0.0005;
+
+  /** From a body to a placement that may still be its own; storeys lie farther apart. */
+  private static final double NEAR_BODY_M = 1;
+
+  private static final Point ZERO = new Point(0, 0, 0);
 
   private Bodies() {}
 
@@ -45,6 +52,73 @@ final class Bodies {
     return one.kind() == other.kind() && sameForm && sameSize && sameLength;
   }
 
+  /**
+   * True if one of two elements has no body, and the body of the other is where it is placed. Of
+   * what has no body only the placement tells where it is, and that of the zero of its file tells
+   * nothing.
+   */
+  static boolean isOneWithoutBody(MepElement one, MepElement other) {
+    if (isOnlyDrawn(one, other)) {
+      return isPlacedAt(one, other);
+    }
+    return isOnlyDrawn(other, one) && isPlacedAt(other, one);
+  }
+
+  /** True if of two elements of one kind it is this one that has a body. */
+  static boolean isOnlyDrawn(MepElement drawn, MepElement bare) {
+    return drawn.kind() == bare.kind()
+        && drawn.kind().isLagged()
+        && isDrawn(drawn)
+        && !isDrawn(bare);
+  }
+
+  private static boolean isPlacedAt(MepElement drawn, MepElement bare) {
+    Double storeyM = drawn.place().storeyElevationM();
+    Double bareStoreyM = bare.place().storeyElevationM();
+    if (storeyM != null && bareStoreyM != null && Math.abs(storeyM - bareStoreyM) > NEAR_BODY_M) {
+      return false;
+    }
+    double apartM = apartM(drawn, bare);
+    return Double.isNaN(apartM)
+        || ZERO.equals(bare.place().positionM())
+        || apartM <= reachM(drawn) + NEAR_BODY_M;
+  }
+
+  /** From the middle of a body to the farthest of its ends. */
+  private static double reachM(MepElement drawn) {
+    double reachM = drawn.lengthM() == null ? 0 : drawn.lengthM().value() / 2;
+    Point middle = drawn.place().positionM();
+    if (middle != null) {
+      for (OpenEnd end : ReadEnds.of(drawn)) {
+        reachM = Math.max(reachM, end.positionM().distanceM(middle));
+      }
+    }
+    return reachM;
+  }
+
+  /** True if a body tells a figure of an element, whether that was chosen or not, or its ends. */
+  private static boolean isDrawn(MepElement element) {
+    return isDrawn(element.section())
+        || isDrawn(element.lengthM())
+        || isDrawn(element.endSections())
+        || isDrawn(element.angleDeg())
+        || hasEndsOfBody(element);
+  }
+
+  /** True for an end that no port of the file tells. */
+  private static boolean hasEndsOfBody(MepElement element) {
+    for (Port port : element.ports()) {
+      if (!port.isInFile()) {
+        return true;
+      }
+    }
+    return element.ports().isEmpty() && !element.openEnds().isEmpty();
+  }
+
+  private static <T> boolean isDrawn(@Nullable Measured<T> measured) {
+    return measured != null && drawn(measured) != null;
+  }
+
   /** True for a size that is not known, or only by what is joined to the element. */
   private static boolean isMet(@Nullable Measured<Section> measured) {
     return measured == null || (measured.how() == How.NEIGHBOUR && drawn(measured) == null);
@@ -66,11 +140,11 @@ final class Bodies {
   }
 
   /** What the body is, whether it was chosen or not; null if none was measured. */
-  private static @Nullable Section drawn(Measured<Section> measured) {
+  private static <T> @Nullable T drawn(Measured<T> measured) {
     if (isDrawn(measured.how())) {
       return measured.value();
     }
-    for (Candidate<Section> lost : measured.lost()) {
+    for (Candidate<T> lost : measured.lost()) {
       if (isDrawn(lost.how())) {
         return lost.value();
       }

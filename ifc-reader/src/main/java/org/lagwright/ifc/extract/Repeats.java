@@ -1,9 +1,11 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +25,8 @@ import org.lagwright.ifc.model.ReadFinding;
  * Marks elements that an earlier file holds already: by GlobalId, if they are alike and in the same
  * place or have none, or by body and place under another GlobalId. The same GlobalId elsewhere is
  * another element: storeys are made by copying files. A shift of kilometres between all of them is
- * another origin and no other place.
+ * another origin and no other place. Where only one of two has a body, that one counts, whichever
+ * file it is in.
  */
 final class Repeats {
 
@@ -32,6 +35,14 @@ final class Repeats {
 
   /** Placements of one element in two exports. */
   private static final double SAME_ELEMENT_M = 0.01;
+
+  /** What was found for want of a body, which another file has. */
+  private static final Set<ReadFinding> WITHOUT_BODY =
+      EnumSet.of(
+          ReadFinding.NO_GEOMETRY,
+          ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED,
+          ReadFinding.ANGLE_UNKNOWN,
+          ReadFinding.SIZE_FROM_NOMINAL);
 
   private record Pair(int first, int repeating) implements Comparable<Pair> {
     @Override
@@ -60,6 +71,9 @@ final class Repeats {
 
   private final Set<ElementKey> joined;
 
+  /** True if an element of a later file counts in the place of an earlier one. */
+  private boolean isAnyReplaced;
+
   private Repeats(Joining joining, Set<ElementKey> joined) {
     this.joining = joining;
     this.joined = joined;
@@ -71,6 +85,9 @@ final class Repeats {
   static void mark(Joining joining, Set<ElementKey> joined) {
     Repeats repeats = new Repeats(joining, joined);
     joining.read().forEach(repeats::take);
+    if (repeats.isAnyReplaced) {
+      repeats.followReplaced();
+    }
     if (!repeats.firsts.isEmpty()) {
       joining.read().forEach(repeats::reconnect);
     }
@@ -84,13 +101,51 @@ final class Repeats {
       if (first == null) {
         first = samePlace(element);
       }
-      if (first != null) {
-        repeat(first, element, identified);
-      } else {
+      if (first == null) {
+        first = sameWithoutBody(element);
+        identified = first != null;
+      }
+      if (first == null) {
         noteElsewhere(element);
+      } else if (identified && Bodies.isOnlyDrawn(element, first)) {
+        replace(first, element);
+      } else {
+        repeat(first, element, identified);
       }
     }
     index(model);
+  }
+
+  /** An earlier element of the same GlobalId, of which this is the body or the other way. */
+  private @Nullable MepElement sameWithoutBody(MepElement element) {
+    for (MepElement first : byId.getOrDefault(element.globalId(), List.of())) {
+      if (Bodies.isOneWithoutBody(first, element)) {
+        return first;
+      }
+    }
+    return null;
+  }
+
+  /** What is drawn counts in the place of what is not. */
+  private void replace(MepElement bare, MepElement drawn) {
+    isAnyReplaced = true;
+    byId.getOrDefault(bare.globalId(), List.of()).remove(bare);
+    repeat(drawn, joining.now(bare), true);
+  }
+
+  /** What repeats an element that was replaced later repeats what counts now. */
+  private void followReplaced() {
+    for (Map.Entry<ElementKey, MepElement> entry : firsts.entrySet()) {
+      MepElement first = entry.getValue();
+      while (firsts.containsKey(first.key())) {
+        first = Objects.requireNonNull(firsts.get(first.key()));
+      }
+      MepElement element = first == entry.getValue() ? null : joining.find(entry.getKey());
+      if (element != null) {
+        entry.setValue(first);
+        joining.change(element.toBuilder().repeats(first.key()).build());
+      }
+    }
   }
 
   private void index(MepModel model) {
@@ -158,6 +213,9 @@ final class Repeats {
   private void repeat(MepElement first, MepElement element, boolean identified) {
     firsts.put(element.key(), first);
     joining.change(element.toBuilder().repeats(first.key()).build());
+    if (Bodies.isOnlyDrawn(first, element)) {
+      joining.forget(element.key(), WITHOUT_BODY);
+    }
     Shared pair = pair(first, element);
     pair.byId += identified ? 1 : 0;
     pair.byPlace += identified ? 0 : 1;

@@ -44,8 +44,8 @@ import org.jspecify.annotations.Nullable;
  * @param lining lining inside a duct, which reduces the free area and is no insulation outside it;
  *     null where none is shown
  * @param openEnds ends that its own file connects to nothing
- * @param repeats the element of an earlier file that this one is once more; null if it is none, or
- *     the first
+ * @param repeats the element of another file that this one is once more; null if it is none, or the
+ *     one that counts
  */
 public record MepElement(
     ElementKey key,
