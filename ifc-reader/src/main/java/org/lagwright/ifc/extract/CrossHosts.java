@@ -116,12 +116,24 @@ final class CrossHosts {
     }
   }
 
+  /** As in one file, coverings come before what the body or a property of the element tells. */
   private void cover(MepElement element, ExistingInsulation shown) {
-    if (element.existingInsulation() == null) {
-      joining.change(element.toBuilder().existingInsulation(shown).build());
-    } else {
-      compare(element, element.existingInsulation(), shown);
+    ExistingInsulation own = element.existingInsulation();
+    ExistingInsulation taken = shown;
+    if (own != null && (!own.coverings().isEmpty() || shown.thicknessM() == null)) {
+      compare(element, own, shown);
+      taken = withCoverings(own, shown.coverings());
+    } else if (own != null) {
+      compare(element, shown, own);
     }
+    joining.change(element.toBuilder().existingInsulation(taken).build());
+  }
+
+  private static ExistingInsulation withCoverings(ExistingInsulation own, List<ElementKey> others) {
+    List<ElementKey> all = new ArrayList<>(own.coverings());
+    all.addAll(others);
+    return new ExistingInsulation(
+        own.thicknessM(), own.material(), own.share(), own.evidence(), all);
   }
 
   private ExistingInsulation shown(List<Cover> covers) {
@@ -169,17 +181,17 @@ final class CrossHosts {
         cover.extent);
   }
 
-  /** What its own file shows stays; another thickness here is a contradiction. */
-  private void compare(MepElement element, ExistingInsulation own, ExistingInsulation other) {
-    Optional<Double> ownM = Optional.ofNullable(own.thicknessM());
+  /** Another thickness than the one that is taken is a contradiction. */
+  private void compare(MepElement element, ExistingInsulation taken, ExistingInsulation other) {
+    Optional<Double> takenM = Optional.ofNullable(taken.thicknessM());
     @Nullable Double otherM = other.thicknessM();
-    if (ownM.isPresent() && otherM != null && !Thicknesses.same(ownM.get(), otherM)) {
+    if (takenM.isPresent() && otherM != null && !Thicknesses.same(takenM.get(), otherM)) {
       joining.note(
           Finding.about(
               element.key(),
               ReadFinding.INSULATION_CONFLICT,
               Effect.NONE,
-              Sizes.millimetres(ownM.get()) + " (" + own.evidence() + ")",
+              Sizes.millimetres(takenM.get()) + " (" + taken.evidence() + ")",
               Sizes.millimetres(otherM) + " (" + other.evidence() + ")"));
     }
   }

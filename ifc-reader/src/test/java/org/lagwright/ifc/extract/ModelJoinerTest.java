@@ -261,15 +261,55 @@ class ModelJoinerTest {
     assertThat(codes(models)).containsOnlyOnce("COVERING_WITHOUT_HOST");
   }
 
+  /** 30 mm are drawn: what the pipe states is held against that, as in one file. */
+  @ParameterizedTest
+  @CsvSource({
+    "Insulation Thickness,IFCLENGTHMEASURE(50.),true",
+    "Insulation Thickness,IFCLENGTHMEASURE(30.),false",
+    "Insulated,IFCBOOLEAN(.T.),false"
+  })
+  void coveringThatTheOtherFileDrawsComesBeforeWhatThePipeStates(
+      String name, String value, boolean conflict) {
+    List<MepModel> models = join(pipe("a", 0, 0) + properties(name, value), wool(0, 2500, 120.3));
+    ExistingInsulation shown =
+        Objects.requireNonNull(element(models.get(0), 1).existingInsulation());
+
+    assertThat(shown.thicknessM()).isCloseTo(0.03, within(1e-6));
+    assertThat(shown.coverings()).containsExactly(new ElementKey(1, 1));
+    assertThat(codes(models).contains("INSULATION_CONFLICT")).isEqualTo(conflict);
+  }
+
+  /** A skin of 1 mm is too thin for insulation. */
   @Test
-  void pipeThatStatesAnotherThicknessThanTheOtherFileDrawsKeepsItsOwnAndSaysSo() {
+  void coveringThatTellsNoThicknessIsToldBesideWhatThePipeStates() {
     List<MepModel> models =
         join(
             pipe("a", 0, 0) + properties("Insulation Thickness", "IFCLENGTHMEASURE(50.)"),
-            wool(0, 2500, 120.3));
+            wool(0, 2500, 62.3).replace(",20.)", ",1.)"));
+    ExistingInsulation shown =
+        Objects.requireNonNull(element(models.get(0), 1).existingInsulation());
 
-    assertThat(Objects.requireNonNull(element(models.get(0), 1).existingInsulation()).thicknessM())
-        .isEqualTo(0.05);
+    assertThat(shown.thicknessM()).isEqualTo(0.05);
+    assertThat(shown.coverings()).containsExactly(new ElementKey(1, 1));
+  }
+
+  /** 30 mm by a covering of its own file, 50 mm by that of another one. */
+  @Test
+  void coveringOfItsOwnFileComesBeforeThatOfAnother() {
+    String own =
+        "#2=IFCCOVERING('v',$,'Wool',$,$,#30,#40,$,.INSULATION.);\n"
+            + """
+            #40=IFCPRODUCTDEFINITIONSHAPE($,$,(#41));
+            #41=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#42));
+            #42=IFCEXTRUDEDAREASOLID(#43,$,#13,2500.);
+            #43=IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,60.15,30.);
+            """;
+    List<MepModel> models = join(pipe("a", 0, 0) + own, wool(0, 2500, 160.3));
+    ExistingInsulation shown =
+        Objects.requireNonNull(element(models.get(0), 1).existingInsulation());
+
+    assertThat(shown.thicknessM()).isCloseTo(0.03, within(1e-6));
+    assertThat(shown.coverings()).containsExactly(new ElementKey(0, 2), new ElementKey(1, 1));
     assertThat(codes(models)).containsOnlyOnce("INSULATION_CONFLICT");
   }
 
