@@ -41,7 +41,7 @@ record Axis(Point start, Point unit, double lengthM) {
 
   /** Cosine of the angle to a direction of length 1. */
   double cosine(Point direction) {
-    return unit.x() * direction.x() + unit.y() * direction.y() + unit.z() * direction.z();
+    return unit.dot(direction);
   }
 
   /** Shortest distance between this axis and a line that is not parallel to it, metres. */

@@ -129,12 +129,7 @@ final class CrossBoxes {
     }
     Axis axis = Axis.between(ends.get(0).positionM(), ends.get(1).positionM());
     Point middleM = axis.at(axis.along(ends.get(1).positionM()) / 2);
-    Point along = axis.unit();
-    Point height =
-        new Point(
-            along.y() * width.z() - along.z() * width.y(),
-            along.z() * width.x() - along.x() * width.z(),
-            along.x() * width.y() - along.y() * width.x());
+    Point height = axis.unit().cross(width);
     List<Point> sidesM = new ArrayList<>(8);
     // the size that was chosen may have its sides the other way round
     for (double sideM : new double[] {section.widthM(), section.heightM()}) {

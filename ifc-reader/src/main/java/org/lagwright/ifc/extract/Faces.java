@@ -54,11 +54,6 @@ final class Faces {
 
   private static boolean leadsOut(Point fromM, ShapeEnd end) {
     Point toM = end.centreM();
-    Point out = end.outward();
-    double alongM =
-        out.x() * (toM.x() - fromM.x())
-            + out.y() * (toM.y() - fromM.y())
-            + out.z() * (toM.z() - fromM.z());
-    return alongM > STRAIGHT * fromM.distanceM(toM);
+    return end.outward().alongM(fromM, toM) > STRAIGHT * fromM.distanceM(toM);
   }
 }

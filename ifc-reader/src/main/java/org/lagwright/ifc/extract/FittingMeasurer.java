@@ -204,11 +204,7 @@ final class FittingMeasurer {
     if (out == null || atM == null || otherM == null) {
       return false;
     }
-    double alongM =
-        out.x() * (atM.x() - otherM.x())
-            + out.y() * (atM.y() - otherM.y())
-            + out.z() * (atM.z() - otherM.z());
-    return alongM > IN_LINE * atM.distanceM(otherM);
+    return out.alongM(otherM, atM) > IN_LINE * atM.distanceM(otherM);
   }
 
   private static void faceToFace(

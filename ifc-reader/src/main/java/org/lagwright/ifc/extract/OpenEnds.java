@@ -70,10 +70,8 @@ final class OpenEnds {
 
   /** True if a place is nearer to an end that looks the other way. */
   private static boolean isAtTheBack(Point atM, ShapeEnd end, List<ShapeEnd> drawn) {
-    Point out = end.outward();
     for (ShapeEnd other : drawn) {
-      Point its = other.outward();
-      boolean back = out.x() * its.x() + out.y() * its.y() + out.z() * its.z() < 0;
+      boolean back = end.outward().dot(other.outward()) < 0;
       if (back && other.centreM().distanceM(atM) < end.centreM().distanceM(atM)) {
         return true;
       }

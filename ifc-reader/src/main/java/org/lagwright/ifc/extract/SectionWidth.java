@@ -29,7 +29,7 @@ final class SectionWidth {
     Point width = end == null ? null : end.width();
     return end == null || width == null || !swapped(chosen.value(), end.section())
         ? width
-        : across(end.outward(), width);
+        : end.outward().cross(width);
   }
 
   private static @Nullable ShapeEnd firstEnd(List<ShapeEnd> ends) {
@@ -65,10 +65,8 @@ final class SectionWidth {
   }
 
   private static boolean hasOpposite(ShapeEnd end, List<ShapeEnd> ends) {
-    Point out = end.outward();
     for (ShapeEnd other : ends) {
-      Point its = other.outward();
-      if (out.x() * its.x() + out.y() * its.y() + out.z() * its.z() < OPPOSITE) {
+      if (end.outward().dot(other.outward()) < OPPOSITE) {
         return true;
       }
     }
@@ -87,12 +85,5 @@ final class SectionWidth {
   private static boolean isSwapped(double widthM, double heightM, double drawnM, double otherM) {
     return Math.abs(widthM - otherM) + Math.abs(heightM - drawnM)
         < Math.abs(widthM - drawnM) + Math.abs(heightM - otherM);
-  }
-
-  private static Point across(Point a, Point b) {
-    return new Point(
-        a.y() * b.z() - a.z() * b.y(),
-        a.z() * b.x() - a.x() * b.z(),
-        a.x() * b.y() - a.y() * b.x());
   }
 }

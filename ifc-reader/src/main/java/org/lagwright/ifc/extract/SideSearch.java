@@ -190,12 +190,7 @@ abstract class SideSearch<P> {
 
   private boolean pointsInto(Loose<P> loose, Axis axis, Point foot) {
     Point out = loose.outward;
-    Point at = loose.atM;
-    double inward =
-        out.x() * (foot.x() - at.x())
-            + out.y() * (foot.y() - at.y())
-            + out.z() * (foot.z() - at.z());
-    return Math.abs(axis.cosine(out)) <= STEEPEST && inward > -toleranceM;
+    return Math.abs(axis.cosine(out)) <= STEEPEST && out.alongM(loose.atM, foot) > -toleranceM;
   }
 
   /** The branch lies within the width of the main. */

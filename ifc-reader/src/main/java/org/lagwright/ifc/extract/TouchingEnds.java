@@ -216,7 +216,7 @@ final class TouchingEnds {
   }
 
   private static boolean facing(@Nullable Point a, @Nullable Point b) {
-    return a == null || b == null || a.x() * b.x() + a.y() * b.y() + a.z() * b.z() < FACING;
+    return a == null || b == null || a.dot(b) < FACING;
   }
 
   private static boolean haveOneSize(Loose a, Loose b) {

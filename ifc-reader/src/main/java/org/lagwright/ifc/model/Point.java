@@ -13,6 +13,22 @@ public record Point(double x, double y, double z) {
             + (z - other.z) * (z - other.z));
   }
 
+  /** Scalar product of two directions: the cosine between them if both are unit vectors. */
+  public double dot(Point other) {
+    return x * other.x + y * other.y + z * other.z;
+  }
+
+  /** Vector product of two directions: across both. */
+  public Point cross(Point other) {
+    return new Point(
+        y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
+  }
+
+  /** How far this direction, a unit vector, leads on the way between two places, in metres. */
+  public double alongM(Point fromM, Point toM) {
+    return x * (toM.x - fromM.x) + y * (toM.y - fromM.y) + z * (toM.z - fromM.z);
+  }
+
   /** Spelled out: the compiler's own is put together when first asked, which takes long. */
   @Override
   public boolean equals(@Nullable Object other) {
