@@ -27,7 +27,7 @@ record BinPacking(List<List<Integer>> bins, int lowerBound) {
     }
     int bound = largeItemBound(sizes, capacity);
     if (best.size() > bound) {
-      BinPacking byPatterns = new PatternProgramme(sizes, capacity).pack();
+      BinPacking byPatterns = new PatternProgramme(sizes, capacity).pack(best);
       bound = Math.max(bound, byPatterns.lowerBound());
       if (!byPatterns.bins().isEmpty() && byPatterns.bins().size() < best.size()) {
         best = byPatterns.bins();

@@ -4,7 +4,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Cutting patterns of lengths: whole patterns are cut as often as the linear programme says,
@@ -22,6 +24,7 @@ final class PatternProgramme {
   private final int capacity;
   private final int[] sizes;
   private final int[] demand;
+  private final int[] typeOf;
 
   /** A pattern by the number of pieces of each size. */
   private record Counts(List<Integer> counts) implements Column {
@@ -43,23 +46,29 @@ final class PatternProgramme {
     this.itemSizes = itemSizes.clone();
     this.capacity = capacity;
     this.sizes = Arrays.stream(itemSizes).distinct().toArray();
+    this.typeOf = new int[itemSizes.length];
     this.demand = new int[sizes.length];
     for (int i = 0, type = 0; i < itemSizes.length; i++) {
       if (itemSizes[i] != sizes[type]) {
         type++;
       }
       demand[type]++;
+      typeOf[i] = type;
     }
   }
 
-  /** The packing with its bound; bound 0 and no bins where there are too many sizes. */
-  BinPacking pack() {
+  /**
+   * The packing with its bound; bound 0 and no bins where there are too many sizes.
+   *
+   * @param known bins of a packing already known; its patterns are what the programme starts from
+   */
+  BinPacking pack(List<List<Integer>> known) {
     List<List<Integer>> bins = new ArrayList<>();
     if (sizes.length > MOST_SIZES || sizes.length * (long) capacity > MOST_WORK) {
       return new BinPacking(bins, 0);
     }
     ColumnGeneration<Counts> columns =
-        new ColumnGeneration<>(demand, sizesAlone(), prices -> worthMost(prices));
+        new ColumnGeneration<>(demand, start(known), prices -> worthMost(prices), known.size());
     List<Deque<Integer>> left = itemsBySize();
     for (Counts pattern : columns.wholeColumns()) {
       List<Integer> bin = take(pattern, left);
@@ -72,12 +81,19 @@ final class PatternProgramme {
     return new BinPacking(bins, columns.lowerBound());
   }
 
-  private List<Counts> sizesAlone() {
-    List<Counts> patterns = new ArrayList<>();
+  private Set<Counts> start(List<List<Integer>> known) {
+    Set<Counts> patterns = new LinkedHashSet<>();
     for (int type = 0; type < sizes.length; type++) {
       int[] alone = new int[sizes.length];
       alone[type] = capacity / sizes[type];
       patterns.add(Counts.of(alone));
+    }
+    for (List<Integer> bin : known) {
+      int[] counts = new int[sizes.length];
+      for (int item : bin) {
+        counts[typeOf[item]]++;
+      }
+      patterns.add(Counts.of(counts));
     }
     return patterns;
   }

@@ -91,7 +91,7 @@ final class ShelfProgramme {
     }
     int[] demand = bySize.stream().mapToInt(List::size).toArray();
     ColumnGeneration<Layout> columns =
-        new ColumnGeneration<>(demand, sizesAlone(), this::worthMost);
+        new ColumnGeneration<>(demand, sizesAlone(), this::worthMost, Integer.MAX_VALUE);
     List<Deque<Rectangle>> left = new ArrayList<>();
     bySize.forEach(alike -> left.add(new ArrayDeque<>(alike)));
     Sheets sheets = new Sheets();
