@@ -30,8 +30,9 @@ final class RowHeight {
   static void fit(Row row, List<Entry> entries) {
     float points = points(1);
     for (int i = 0; i < entries.size(); i++) {
-      int characters = row.getSheet().getColumnWidth(i) / 256;
-      points = Math.max(points, points(entries.get(i), characters));
+      Entry entry = entries.get(i);
+      int characters = isBroken(entry) ? row.getSheet().getColumnWidth(i) / 256 : 0;
+      points = Math.max(points, points(entry, characters));
     }
     row.setHeightInPoints(points);
   }
@@ -39,6 +40,14 @@ final class RowHeight {
   /** Makes the row as high as one text needs across so many characters. */
   static void fit(Row row, Entry entry, int characters) {
     row.setHeightInPoints(points(entry, characters));
+  }
+
+  /** True where the width decides about the lines; to ask for it costs more than all the rest. */
+  private static boolean isBroken(Entry entry) {
+    return switch (entry.look()) {
+      case WRAPPED, HEADING, HEADING_RIGHT -> true;
+      default -> false;
+    };
   }
 
   private static float points(Entry entry, int characters) {
