@@ -37,14 +37,18 @@ final class ApplianceVotes {
       return hints;
     }
     for (MepElement neighbour : connections.neighbours(element.key())) {
-      String family = isAppliance(neighbour) ? familyOf(neighbour, told) : null;
-      if (family != null && services.family(family).carriedIn().fits(Carrier.of(element))) {
+      String family = isAppliance(neighbour) ? familyOf(neighbour, element, told) : null;
+      if (family != null && fits(family, element)) {
         String from = VotePack.FROM_APPLIANCE;
         String text = (neighbour.globalId() + " " + neighbour.name()).strip();
         hints.add(Hint.ofFamily(family, null, from, text, votes.weight(from)));
       }
     }
     return hints;
+  }
+
+  private boolean fits(String family, MepElement element) {
+    return services.family(family).carriedIn().fits(Carrier.of(element));
   }
 
   private static boolean isAppliance(MepElement element) {
@@ -61,12 +65,15 @@ final class ApplianceVotes {
     return ifcClass.toUpperCase(Locale.ROOT);
   }
 
-  private @Nullable String familyOf(MepElement appliance, Map<ElementKey, List<Hint>> told) {
+  /** The service that reaches it; null where several do, as hot and cold water reach a basin. */
+  private @Nullable String familyOf(
+      MepElement appliance, MepElement element, Map<ElementKey, List<Hint>> told) {
     String byClass = votes.appliances().get(classOf(appliance));
     if (byClass != null || appliance.kind() != Kind.TERMINAL) {
       return byClass;
     }
-    Service own = ballot.count(told.getOrDefault(appliance.key(), List.of())).service();
-    return own == null ? null : own.family();
+    Ballot.Outcome own = ballot.count(told.getOrDefault(appliance.key(), List.of()));
+    boolean several = own.rival() != null && fits(own.rival().family(), element);
+    return own.service() == null || several ? null : own.service().family();
   }
 }

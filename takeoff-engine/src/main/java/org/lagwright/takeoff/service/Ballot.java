@@ -12,7 +12,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * Counts the hints of one element. Hints from the same place count once per family, so that an
  * element in five systems of one name, or of one name in three attributes, does not shout. Words of
- * a broader family (heating) support a narrower one (floor heating) and never contradict it.
+ * a broader family (heating) support a narrower one (floor heating) and never contradict it. A
+ * family that leaves open which service it is (domestic water, hot or cold not told) never wins
+ * against one that tells.
  */
 final class Ballot {
 
@@ -32,10 +34,18 @@ final class Ballot {
 
   private final ServicePack services;
   private final VotePack votes;
+  private final Set<String> openFamilies;
 
   Ballot(ServicePack services, VotePack votes) {
     this.services = services;
     this.votes = votes;
+    this.openFamilies = services.openFamilies();
+  }
+
+  /** True if a service only says which family it is, and this one says more. */
+  boolean isMoreTelling(Service service, Service open) {
+    return openFamilies.contains(open.family())
+        && services.family(service.family()).broader().contains(open.family());
   }
 
   Outcome count(List<Hint> hints) {
@@ -45,7 +55,8 @@ final class Ballot {
       }
     }
     Circuit circuit = Circuit.of(hints);
-    Map<String, Double> scores = scores(own(hints, circuit));
+    Map<String, Double> own = own(hints, circuit);
+    Map<String, Double> scores = scores(own);
     String winner =
         scores.keySet().stream()
             .min(
@@ -56,8 +67,9 @@ final class Ballot {
       return Outcome.NOTHING;
     }
     Service service = services.service(winner, direction(hints, winner, circuit));
-    return new Outcome(
-        service, Math.min(1, score(scores, winner)), rival(hints, service, scores, circuit));
+    double strength = Math.min(1, score(scores, winner));
+    takeOpenFrom(scores, own, service);
+    return new Outcome(service, strength, rival(hints, service, scores, circuit));
   }
 
   /** Weight of each family by its own words: the heaviest hint of each place, summed. */
@@ -85,13 +97,28 @@ final class Ballot {
           double sum = weight;
           for (String broader : services.family(family).broader()) {
             double support = own.getOrDefault(broader, 0.0);
-            if (weight >= votes.contradictionShare() * support) {
+            boolean open = openFamilies.contains(broader);
+            if (open || weight >= votes.contradictionShare() * support) {
               sum += support;
             }
           }
           scores.put(family, sum);
         });
     return scores;
+  }
+
+  /** What leaves open which of its services is meant speaks neither for the winner nor against. */
+  private void takeOpenFrom(Map<String, Double> scores, Map<String, Double> own, Service winner) {
+    for (String open : services.family(winner.family()).broader()) {
+      double support = openFamilies.contains(open) ? score(own, open) : 0;
+      if (support > 0) {
+        for (Map.Entry<String, Double> entry : scores.entrySet()) {
+          if (services.family(entry.getKey()).broader().contains(open)) {
+            entry.setValue(entry.getValue() - support);
+          }
+        }
+      }
+    }
   }
 
   private @Nullable String direction(List<Hint> hints, String family, Circuit circuit) {

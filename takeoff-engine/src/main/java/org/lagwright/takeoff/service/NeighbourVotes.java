@@ -14,8 +14,9 @@ import org.lagwright.ifc.model.MepElement;
 
 /**
  * Carries services along the connections from elements that tell to elements that do not: first the
- * family, then the direction where only that is missing. Works in rings round the known elements,
- * so the order of the elements in the file does not matter.
+ * family, then a narrower one where the family leaves open which service it is, then the direction
+ * where only that is missing. Works in rings round the known elements, so the order of the elements
+ * in the file does not matter.
  */
 final class NeighbourVotes {
 
@@ -52,8 +53,14 @@ final class NeighbourVotes {
   /** The outcome for every element. */
   Map<ElementKey, Ballot.Outcome> carry() {
     carry((taker, given) -> taker.service() == null);
+    carry(this::leavesOpen);
     carry(NeighbourVotes::lacksDirection);
     return outcomes;
+  }
+
+  /** What is only known as domestic water takes over whether it is hot or cold. */
+  private boolean leavesOpen(Ballot.Outcome taker, Service given) {
+    return taker.service() != null && ballot.isMoreTelling(given, taker.service());
   }
 
   private static boolean lacksDirection(Ballot.Outcome taker, Service given) {

@@ -138,13 +138,26 @@ public record ServicePack(
     return directions;
   }
 
-  /** True if words of one support the other. */
   /** True if a vote is for a family that the service has nothing to do with. */
   public boolean speaksAgainst(Vote vote, Service service) {
     String family = findFamilyOf(vote);
     return family != null && !related(family, service.family());
   }
 
+  /** Families that only say which of several others is to be asked: domestic water, air. */
+  Set<String> openFamilies() {
+    Set<String> open = new HashSet<>();
+    for (Family family : families) {
+      for (String broader : family.broader()) {
+        if (service(broader, null).scope().equals("ask")) {
+          open.add(broader);
+        }
+      }
+    }
+    return open;
+  }
+
+  /** True if words of one support the other. */
   boolean related(String familyId, String other) {
     return familyId.equals(other)
         || family(familyId).broader().contains(other)

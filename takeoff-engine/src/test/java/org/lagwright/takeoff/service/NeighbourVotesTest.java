@@ -187,6 +187,91 @@ class NeighbourVotesTest {
   }
 
   @Test
+  void hotWaterGoesOnWhereTheSystemTellsDomesticWaterOnly() {
+    var found =
+        classify(
+            TestElement.pipe(1, 22, 1)
+                .inSystem("Water", "WATERSUPPLY")
+                .port("DOMESTICHOTWATER", 9)
+                .joinedTo(2),
+            TestElement.pipe(2, 22, 1).inSystem("Water", "WATERSUPPLY").joinedTo(3),
+            TestElement.fitting(3, Form.TEE, 22).joinedTo(4),
+            TestElement.pipe(4, 22, 1).inSystem("Domestic water").joinedTo(5),
+            TestElement.pipe(5, 22, 1).inSystem("Heating"));
+
+    assertThat(List.of(service(found, 2), service(found, 3), service(found, 4)))
+        .containsOnly("domestic-hot-water");
+    assertThat(service(found, 5)).isEqualTo("heating");
+  }
+
+  @Test
+  void anotherFamilyDoesNotGoOnIntoDomesticWater() {
+    var found =
+        classify(
+            TestElement.pipe(1, 22, 1).inSystem("CHWS").joinedTo(2),
+            TestElement.pipe(2, 22, 1).inSystem("Water", "WATERSUPPLY"));
+
+    assertThat(service(found, 2)).isEqualTo("domestic-water");
+  }
+
+  @Test
+  void extractAirGoesOnWhereTheSystemTellsVentilationOnly() {
+    var found =
+        classify(
+            TestElement.of(1, Kind.TERMINAL, Form.APPARATUS).named("Extract grille").joinedTo(2),
+            TestElement.duct(2, 300, 200, 1).inSystem("Ventilation", "VENTILATION").joinedTo(3),
+            TestElement.duct(3, 300, 200, 1).inSystem("Ventilation", "VENTILATION"));
+
+    assertThat(service(found, 2)).isEqualTo("extract-air");
+    assertThat(service(found, 3)).isEqualTo("extract-air");
+  }
+
+  @Test
+  void heatingIsNoOpenFamilyAndKeepsSteamOut() {
+    var found =
+        classify(
+            TestElement.pipe(1, 22, 1).inSystem("Steam").joinedTo(2),
+            TestElement.pipe(2, 22, 1).inSystem("Kreis", "HEATING"));
+
+    assertThat(service(found, 2)).isEqualTo("heating");
+  }
+
+  @Test
+  void hotAndColdMeetingInDomesticWaterContradict() {
+    var found =
+        classify(
+            TestElement.pipe(1, 22, 1).inSystem("DHW").joinedTo(2),
+            TestElement.pipe(2, 22, 1).inSystem("Water", "WATERSUPPLY").joinedTo(1, 3),
+            TestElement.pipe(3, 22, 1).inSystem("DCW").joinedTo(2));
+
+    assertThat(service(found, 2)).isEqualTo("domestic-hot-water");
+    assertThat(found.get(TestElement.key(2)))
+        .isNotNull()
+        .extracting(Classification::contradiction)
+        .isEqualTo("domestic-cold-water");
+  }
+
+  @Test
+  void basinOfHotAndColdWaterTellsNeither() {
+    var found =
+        classify(
+            TestElement.of(1, Kind.TERMINAL, Form.APPARATUS)
+                .port("DOMESTICHOTWATER", 2)
+                .port("DOMESTICCOLDWATER", 3),
+            TestElement.pipe(2, 15, 1).joinedTo(1),
+            TestElement.pipe(3, 15, 1).joinedTo(1),
+            TestElement.pipe(4, 15, 1).joinedTo(1));
+
+    assertThat(service(found, 2)).isEqualTo("domestic-hot-water");
+    assertThat(service(found, 3)).isEqualTo("domestic-cold-water");
+    assertThat(found.get(TestElement.key(3)))
+        .isNotNull()
+        .extracting(Classification::contradiction)
+        .isNull();
+    assertThat(service(found, 4)).isEqualTo(Classification.UNKNOWN);
+  }
+
+  @Test
   void bypassBetweenFlowAndReturnKeepsItsDirectionOpen() {
     var found =
         classify(

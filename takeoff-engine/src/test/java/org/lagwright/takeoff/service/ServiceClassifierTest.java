@@ -35,6 +35,14 @@ class ServiceClassifierTest {
   }
 
   @Test
+  void lightWordForColdWaterTellsMoreThanManyForDomesticWater() {
+    MepElement element =
+        pipe().inSystem("Domestic water", "WATERSUPPLY").layer("P-DOMESTIC COLD WATER").build();
+
+    assertThat(classify(element).serviceId()).isEqualTo("domestic-cold-water");
+  }
+
+  @Test
   void mediumPropertyTells() {
     Classification found = classify(pipe().property("Medium", "Eau glacée retour"));
 
