@@ -149,7 +149,8 @@ final class Words {
 
   /**
    * What a name speaks of: the first word tells, and in a compound its last part; null if none
-   * does. A Kanalgrundrohr is a pipe, and so is a "pipe to the duct heater".
+   * does. A Kanalgrundrohr is a pipe, and so is a "pipe to the duct heater"; but a family or type
+   * that is called Conduit and nothing else is one, whatever tube stands before it.
    */
   static @Nullable Line line(String name) {
     String text = withoutNumber(name);
@@ -158,8 +159,27 @@ final class Words {
   }
 
   private static Optional<Line> readLine(String text) {
-    Spoken spoken = spoken(fold(text));
+    String folded = fold(text);
+    if (isTypeOfConduits(folded)) {
+      return Optional.of(Line.NEITHER);
+    }
+    Spoken spoken = spoken(folded);
     return spoken == null ? Optional.empty() : Optional.of(spoken.line);
+  }
+
+  /** True if a whole part of "family:type:number" says conduit, and no part speaks of ducts. */
+  private static boolean isTypeOfConduits(String folded) {
+    if (folded.indexOf(':') < 0) {
+      return false;
+    }
+    for (String part : folded.split(":", -1)) {
+      for (Word word : CONDUIT.words) {
+        if (part.trim().equals(word.text())) {
+          return !containsAny(folded, LINES.getOrDefault(Line.DUCT, List.of()));
+        }
+      }
+    }
+    return false;
   }
 
   private static @Nullable Spoken spoken(String folded) {
@@ -186,6 +206,9 @@ final class Words {
   }
 
   private static boolean isNeither(String folded) {
+    if (isTypeOfConduits(folded)) {
+      return true;
+    }
     boolean told = false;
     String rest = folded;
     for (Spoken next = spoken(rest); next != null; next = spoken(rest)) {
