@@ -71,6 +71,9 @@ final class KindReader {
           "IFCFLOWTREATMENTDEVICE",
           Set.of(Form.STRAINER, Form.SILENCER));
 
+  /** Valves at which a line ends: taps, drain cocks, flush valves. */
+  private static final Set<String> DRAW_OFF = Set.of("FAUCET", "DRAWOFFCOCK", "FLUSHING", "GASTAP");
+
   /** Classes that say no more than that something belongs to the services of a building. */
   private static final Set<String> UNTOLD =
       Set.of("IfcBuildingElementProxy", "IfcDistributionElement", "IfcDistributionFlowElement");
@@ -152,6 +155,9 @@ final class KindReader {
     }
     if (kind.isSegment()) {
       return segment(byClass, predefined, names.ofType());
+    }
+    if (kind == Kind.VALVE && DRAW_OFF.contains(predefined)) {
+      return new Reading(Kind.TERMINAL, Form.APPARATUS);
     }
     Optional<Form> worded = formInWords(names.all());
     if (predefined.equals("ELECTRICMETER")) {

@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -107,12 +108,34 @@ class KindTest {
     assertThat(element.form()).isEqualTo(form);
   }
 
+  /** A tap or drain cock ends its line and gets no box, whoever says so: type or occurrence. */
+  @ParameterizedTest
+  @CsvSource({
+    "FAUCET,TERMINAL,APPARATUS",
+    "DRAWOFFCOCK,TERMINAL,APPARATUS",
+    "FLUSHING,TERMINAL,APPARATUS",
+    "GASTAP,TERMINAL,APPARATUS",
+    "GASCOCK,VALVE,VALVE_BODY",
+    "MIXING,VALVE,VALVE_BODY"
+  })
+  void tapIsATerminalAndNoValve(String predefined, Kind kind, Form form) {
+    MepElement ofOldType = read("IFC2X3", "IFCFLOWCONTROLLER", "IFCVALVETYPE", "Tap", predefined);
+    MepElement ofType = read("IFC4", "IFCVALVE", "IFCVALVETYPE", "Hahn", predefined);
+    MepElement own =
+        InlineModel.first("#1=IFCVALVE('1',$,'T',$,$,$,$,$,.%s.);\n".formatted(predefined));
+
+    assertThat(List.of(ofOldType, ofType, own)).extracting(MepElement::kind).containsOnly(kind);
+    assertThat(List.of(ofOldType, ofType, own)).extracting(MepElement::form).containsOnly(form);
+  }
+
   /** A general class without a type: an IFC class as object type tells, or else the description. */
   @ParameterizedTest
   @CsvSource({
     "IFCFLOWSEGMENT,,IfcCableSegment.BUNDLE,OTHER,UNKNOWN",
     "IFCFLOWSEGMENT,,IfcDuctSegment.RIGIDSEGMENT,DUCT_SEGMENT,STRAIGHT",
     "IFCFLOWFITTING,,IfcPipeFitting.BEND,PIPE_FITTING,BEND",
+    "IFCFLOWSEGMENT,,Tubo sin uniones:Conduit:171383,OTHER,UNKNOWN",
+    "IFCFLOWSEGMENT,,Conduit circulaire:Conduit:12,DUCT_SEGMENT,STRAIGHT",
     "IFCFLOWSEGMENT,Cables/E,,OTHER,UNKNOWN",
     "IFCFLOWSEGMENT,Cables/E,Steel pipe,PIPE_SEGMENT,STRAIGHT",
   })
