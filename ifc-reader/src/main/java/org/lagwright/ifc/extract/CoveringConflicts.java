@@ -25,12 +25,12 @@ final class CoveringConflicts {
   /** A figure in a name that is the diameter of the pipe. */
   private static final double SAME_SIZE_M = 0.0001;
 
-  private final CoveringBodies bodies;
+  private final Coverings coverings;
   private final MaterialLayers layers;
   private final double lengthUnitM;
 
-  CoveringConflicts(CoveringBodies bodies, MaterialLayers layers, double lengthUnitM) {
-    this.bodies = bodies;
+  CoveringConflicts(Coverings coverings, MaterialLayers layers, double lengthUnitM) {
+    this.coverings = coverings;
     this.layers = layers;
     this.lengthUnitM = lengthUnitM;
   }
@@ -53,8 +53,9 @@ final class CoveringConflicts {
     List<String> others = new ArrayList<>();
     if (takenM != null) {
       double otherwiseM = drawnM == null ? takenM : drawnM;
-      addStated(covering, takenM, otherwiseM, others);
-      addWorded(covering, takenM, otherwiseM, bare, others);
+      String named = coverings.named(covering, host);
+      addStated(covering, named, takenM, otherwiseM, others);
+      addWorded(covering, named, takenM, otherwiseM, bare, others);
     }
     addNarrower(host, covering, layer, bare, others);
     addFar(host, covering, others);
@@ -67,7 +68,8 @@ final class CoveringConflicts {
     }
   }
 
-  private void addStated(Draft covering, double takenM, double drawnM, List<String> others) {
+  private void addStated(
+      Draft covering, String named, double takenM, double drawnM, List<String> others) {
     List<Property> stated =
         Thicknesses.stated(
             covering.properties(), PropertyNames.Role.COVERING_THICKNESS, lengthUnitM);
@@ -80,20 +82,25 @@ final class CoveringConflicts {
     }
     Double layersM = layers.thicknessM(covering.step());
     if (layersM != null && isAnother(layersM, takenM, drawnM)) {
-      others.add(Sizes.millimetres(layersM) + " by the material of #" + covering.step());
+      others.add(Sizes.millimetres(layersM) + " by the material of " + named);
     }
   }
 
   /** The figure in a name, unless it is the diameter of what the covering is for. */
   private static void addWorded(
-      Draft covering, double takenM, double drawnM, List<Section> bare, List<String> others) {
+      Draft covering,
+      String named,
+      double takenM,
+      double drawnM,
+      List<Section> bare,
+      List<String> others) {
     Double wordedM = Layers.wordedM(covering.names());
     boolean another = wordedM != null && isAnother(wordedM, takenM, drawnM);
     for (Section section : bare) {
       another &= wordedM != null && Math.abs(section.largestSideM() - wordedM) > SAME_SIZE_M;
     }
     if (another && wordedM != null) {
-      others.add(Sizes.millimetres(wordedM) + " by the name of #" + covering.step());
+      others.add(Sizes.millimetres(wordedM) + " by the name of " + named);
     }
   }
 
@@ -112,7 +119,7 @@ final class CoveringConflicts {
         outer != null
             && !bare.isEmpty()
             && Coaxiality.isStraight(host.shape())
-            && Coaxiality.runsAlong(bodies.along(covering, host), host.shape());
+            && Coaxiality.runsAlong(coverings.bodies().along(covering, host), host.shape());
     for (Section section : bare) {
       narrower &=
           outer != null
@@ -121,24 +128,25 @@ final class CoveringConflicts {
     }
     if (narrower && outer != null) {
       others.add(
-          "that #%d is drawn inside of it, %s wide"
-              .formatted(covering.step(), Sizes.inWords(outer)));
+          "that %s is drawn inside of it, %s wide"
+              .formatted(coverings.named(covering, host), Sizes.inWords(outer)));
     }
   }
 
   /** A body that is drawn at another place than the element. */
   private void addFar(Draft host, Draft covering, List<String> others) {
     Shape element = host.shape();
-    Shape own = bodies.shape(covering);
+    Shape own = coverings.bodies().shape(covering);
     if (element.ends().size() < 2
         || (!own.ends().isEmpty() && gapM(own.endsBox(), element) < FAR_M)) {
       return;
     }
-    BodyCorners drawn = bodies.corners(covering);
+    BodyCorners drawn = coverings.bodies().corners(covering);
     double gapM = drawn == null ? 0 : gapM(drawn.box(), element);
     if (gapM > FAR_M) {
       others.add(
-          "that #%d is drawn %s m away from it".formatted(covering.step(), Sizes.metres(gapM)));
+          "that %s is drawn %s m away from it"
+              .formatted(coverings.named(covering, host), Sizes.metres(gapM)));
     }
   }
 

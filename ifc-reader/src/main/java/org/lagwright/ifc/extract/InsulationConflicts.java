@@ -17,8 +17,12 @@ final class InsulationConflicts {
     this.lengthUnitM = lengthUnitM;
   }
 
-  /** A covering that states another thickness than it is drawn with, or pieces that differ. */
-  void noteStacks(Draft host, Draft covering, List<Layers.Stack> stacks) {
+  /**
+   * A covering that states another thickness than it is drawn with, or pieces that differ.
+   *
+   * @param covering its record in words
+   */
+  void noteStacks(Draft host, String covering, List<Layers.Stack> stacks) {
     for (Layers.Stack stack : stacks) {
       if (stack.statedM().isPresent()
           && stack.drawnM().isPresent()
@@ -26,7 +30,7 @@ final class InsulationConflicts {
         conflict(
             host,
             Sizes.millimetres(stack.drawnM().get()) + " as drawn around it",
-            Sizes.millimetres(stack.statedM().get()) + " by the properties of #" + covering.step());
+            Sizes.millimetres(stack.statedM().get()) + " by the properties of " + covering);
       }
     }
     Optional<Double> longest = stacks.get(0).thicknessM();

@@ -259,16 +259,7 @@ public final class ModelExtractor {
    * @param systems given every system that an element belongs to, in the order they turn up
    */
   private List<MepElement> elements(Drafts drafts, Identities identities, Set<MepSystem> systems) {
-    InsulationReader insulation =
-        new InsulationReader(
-            file,
-            relations,
-            belongings,
-            drafts,
-            new CoveringBodies(file, shapes, new CornerReader(units.geometry(), placements)),
-            profiles,
-            reader,
-            units.lengthM());
+    InsulationReader insulation = insulation(drafts);
     insulation.read();
     Making making =
         new Making(
@@ -281,6 +272,21 @@ public final class ModelExtractor {
       findings.addAll(draft.findings());
     }
     return folding ? new PackedElements(vocabulary, properties, making.packed) : making.elements;
+  }
+
+  private InsulationReader insulation(Drafts drafts) {
+    MaterialLayers layers = new MaterialLayers(file, relations, units.lengthM());
+    Coverings coverings =
+        new Coverings(
+            source.name(),
+            belongings,
+            new CoveringBodies(file, shapes, new CornerReader(units.geometry(), placements)),
+            profiles,
+            reader,
+            layers,
+            units.lengthM());
+    InsulationChoice choice = new InsulationChoice(covering -> coverings, layers, units.lengthM());
+    return new InsulationReader(relations, drafts, coverings, choice, reader);
   }
 
   /** Some elements, and what is wanted of all; packed if the model is large. */
