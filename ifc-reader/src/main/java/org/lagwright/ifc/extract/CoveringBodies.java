@@ -55,7 +55,18 @@ final class CoveringBodies {
 
   /** What of it lies along an element; all of it if its items are not told apart. */
   Shape along(Draft covering, Draft host) {
-    return itemsOf(covering).along(host.shape(), shape(covering));
+    return along(covering, host.shape());
+  }
+
+  private Shape along(Draft covering, Shape host) {
+    return itemsOf(covering).along(host, shape(covering));
+  }
+
+  /** True if what lies along an element leaves room for insulation between both surfaces. */
+  boolean isWider(Draft covering, CoveringHosts.Inside<?> inside) {
+    Measured<Section> outer = along(covering, inside.shape()).section();
+    Section bare = inside.size().section();
+    return outer != null && bare != null && Thicknesses.between(bare, outer.value()).isPresent();
   }
 
   /** The outer section of what lies along an element, null if its body tells none. */

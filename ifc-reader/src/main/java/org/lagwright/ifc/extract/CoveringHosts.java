@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.lagwright.ifc.geometry.Beside;
+import org.lagwright.ifc.geometry.BodyCorners;
 import org.lagwright.ifc.geometry.Box;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
@@ -44,7 +46,7 @@ final class CoveringHosts<H> {
 
   private record Entry<H>(H host, Layers.Host size, Shape shape, Point place) {}
 
-  /** Half shells end at the axis; exporters round. */
+  /** Half shells end at the axis, and boards touch their duct; exporters round. */
   private static final double TOUCHING_M = 0.005;
 
   private final STRtree byPlace = new STRtree();
@@ -134,19 +136,28 @@ final class CoveringHosts<H> {
     return false;
   }
 
-  /** What may lie beside a body: its box touches that of the body, and it is in no crowd. */
-  List<H> near(Box box) {
-    List<H> near = new ArrayList<>();
+  /**
+   * What a half shell or a board lies on: those share no end with it, but follow its surface. Its
+   * box touches that of the body, and it is in no crowd.
+   */
+  List<H> beside(BodyCorners piece) {
+    Box box = piece.box();
+    List<H> found = new ArrayList<>();
     byPlace.query(
         envelope(box, TOUCHING_M + widestSideM / 2),
         index -> {
           Entry<H> entry = hosts.get((Integer) index);
-          if (!isCrowded(entry.place)) {
-            near.add(entry.host);
+          Beside beside = isCrowded(entry.place) ? null : piece.beside(entry.shape);
+          if (beside != null && (beside.round() || isBoard(beside))) {
+            found.add(entry.host);
           }
         });
-    near.sort(order);
-    return near;
+    found.sort(order);
+    return found;
+  }
+
+  private static boolean isBoard(Beside beside) {
+    return beside.liesOn(TOUCHING_M) && Thicknesses.isPossible(beside.wallM());
   }
 
   /** To the millimetre; plus zero, as a number just below zero is zero too. */

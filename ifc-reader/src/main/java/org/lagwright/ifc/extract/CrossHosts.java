@@ -1,198 +1,247 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.ModelJoiner.Joining;
-import org.lagwright.ifc.geometry.Coaxiality;
+import org.lagwright.ifc.geometry.BodyCorners;
 import org.lagwright.ifc.geometry.Shape;
-import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
-import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
-import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Kind;
-import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
-import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ReadFinding;
-import org.lagwright.ifc.model.Section;
 
 /**
- * Finds what coverings lie around that found nothing in their own file: pieces and fittings of
- * another file on the same axis, or with the same ends. Insulation is often modelled in a file of
- * its own.
+ * Finds what coverings that name nothing they cover lie around in other files: insulation is often
+ * modelled in a file of its own. They are judged as those of one file, by {@link CoveringHosts} and
+ * {@link InsulationChoice}.
  */
-final class CrossHosts {
+final class CrossHosts implements CoveringFiles {
 
-  private record Orphan(MepElement covering, Shape body) {}
+  /** Told anew of every element that a covering of another file was found for. */
+  private static final Set<ReadFinding> CHOSEN = Set.of(ReadFinding.INSULATION_CONFLICT);
 
-  /** A covering along a part of a host. */
-  private record Cover(MepElement host, Orphan orphan, Coaxiality.Extent extent) {
-    MepElement covering() {
-      return orphan.covering;
-    }
-  }
+  /** Told of what is no covering only. */
+  private static final Set<ReadFinding> TURNED = Set.of(ReadFinding.PROXY_LOOKS_LIKE_SERVICE);
+
+  /**
+   * What a covering may lie around.
+   *
+   * @param insulation true if it is called so, as its like may be
+   */
+  private record Host(ElementKey key, boolean insulation) {}
 
   private final Joining joining;
-  private final List<Orphan> orphans = new ArrayList<>();
-  private final CoveringHosts<MepElement> hosts =
-      new CoveringHosts<>(Comparator.comparing(MepElement::key));
-  private final Map<ElementKey, List<Cover>> covers = new LinkedHashMap<>();
+  private final Redrafts drafts;
+  private final CoveringHosts<Host> hosts = new CoveringHosts<>(Comparator.comparing(Host::key));
+  private final Map<ElementKey, Draft> coverings = new HashMap<>();
 
-  private CrossHosts(Joining joining) {
+  /** Coverings of other files by what they lie around. */
+  private final Map<ElementKey, Set<Draft>> found = new TreeMap<>();
+
+  /** Coverings that are none of an element of their file, as another one draws a pipe between. */
+  private final Map<ElementKey, Set<ElementKey>> lost = new HashMap<>();
+
+  private final Map<Integer, InsulationChoice> choices = new HashMap<>();
+
+  private CrossHosts(Joining joining, Redrafts drafts) {
     this.joining = joining;
+    this.drafts = drafts;
   }
 
-  static void find(Joining joining) {
-    CrossHosts hosts = new CrossHosts(joining);
-    joining.read().forEach(hosts::collectOrphans);
-    if (!hosts.orphans.isEmpty()) {
-      joining.read().forEach(hosts::collectHosts);
-      hosts.orphans.forEach(hosts::look);
-      hosts.covers.values().forEach(hosts::insulate);
+  static void find(Joining joining, Redrafts drafts) {
+    LooseCoverings loose = new LooseCoverings(joining, drafts);
+    List<LooseCovering> wanted = loose.wanted();
+    if (!wanted.isEmpty()) {
+      CrossHosts hosts = new CrossHosts(joining, drafts);
+      loose.nearWanted().forEach(hosts::addHost);
+      wanted.forEach(hosts::look);
+      hosts.found.forEach(hosts::insulate);
     }
   }
 
-  /** Only coverings without a host keep their ends. */
-  private void collectOrphans(MepModel model) {
-    for (MepElement element : model.elements()) {
-      if (element.kind() == Kind.COVERING && joining.now(element).repeats() == null) {
-        Shape body = ReadEnds.shapeOf(element, element.openEnds());
-        if (body != null) {
-          orphans.add(new Orphan(element, body));
-        }
+  private void addHost(MepElement element) {
+    Draft host = decided(element);
+    if (host != null) {
+      Layers.Host size = new Layers.Host(host.kind, host.form, Coverings.sectionOf(host));
+      hosts.add(new Host(host.key(), InsulationReader.isInsulation(host)), size, host.shape());
+    }
+  }
+
+  private @Nullable Draft decided(MepElement element) {
+    int model = element.key().model();
+    Remeasurer origin = drafts.origin(model);
+    return origin == null ? null : origin.decided(element, choice(model, origin));
+  }
+
+  private InsulationChoice choice(int model, Remeasurer origin) {
+    InsulationChoice choice = choices.get(model);
+    if (choice == null) {
+      choice = origin.choice(this);
+      choices.put(model, choice);
+    }
+    return choice;
+  }
+
+  @Override
+  public Coverings of(Draft covering) {
+    return Objects.requireNonNull(drafts.origin(covering.key().model())).coverings();
+  }
+
+  private @Nullable Draft covering(ElementKey key) {
+    Draft covering = coverings.get(key);
+    Remeasurer origin = covering == null ? drafts.origin(key.model()) : null;
+    if (origin != null) {
+      covering = origin.covering(key.step(), joining.find(key));
+      if (covering != null) {
+        coverings.put(key, covering);
       }
     }
+    return covering;
   }
 
-  private void collectHosts(MepModel model) {
-    for (MepElement element : model.elements()) {
-      MepElement now = joining.now(element);
-      if (now.kind().isLagged() && now.repeats() == null) {
-        Shape body = ReadEnds.shapeOf(now, ReadEnds.of(now));
-        if (body != null) {
-          hosts.add(now, sizeOf(now), body);
-        }
-      }
+  private void look(LooseCovering loose) {
+    MepElement element = joining.find(loose.key());
+    Draft covering = element == null || element.repeats() != null ? null : covering(loose.key());
+    if (covering != null && !lieAround(covering) && loose.withoutHost()) {
+      lieBeside(covering);
     }
   }
 
-  private void look(Orphan orphan) {
-    ElementKey covering = orphan.covering.key();
-    List<CoveringHosts.Inside<MepElement>> inside = new ArrayList<>();
-    for (CoveringHosts.Inside<MepElement> each : hosts.inside(orphan.body)) {
-      int model = each.host().key().model();
-      if (model != covering.model() && joining.haveOneOrigin(model, covering.model())) {
+  /**
+   * @return true if something is found that it lies around
+   */
+  private boolean lieAround(Draft covering) {
+    CoveringBodies bodies = of(covering).bodies();
+    Shape body = bodies.shape(covering);
+    List<CoveringHosts.Inside<Host>> inside = new ArrayList<>();
+    for (CoveringHosts.Inside<Host> each : hosts.inside(body)) {
+      if (mayCover(covering, each.host())) {
         inside.add(each);
       }
     }
-    for (CoveringHosts.Inside<MepElement> each :
-        CoveringHosts.outermost(inside, orphan.body, namesOf(orphan.covering))) {
-      covers
-          .computeIfAbsent(each.host().key(), key -> new ArrayList<>())
-          .add(new Cover(each.host(), orphan, each.extent()));
-      joining.hosted(covering);
+    List<CoveringHosts.Inside<Host>> on = CoveringHosts.outermost(inside, body, covering.names());
+    boolean any = false;
+    for (CoveringHosts.Inside<Host> each : on) {
+      if (covering.kind == Kind.COVERING || bodies.isWider(covering, each)) {
+        any |= host(covering, each.host());
+      }
+    }
+    inside.removeAll(on);
+    for (CoveringHosts.Inside<Host> each : inside) {
+      uncover(covering, each.host());
+    }
+    return any;
+  }
+
+  /** A pipe of another file lies between the covering and what it lies around in its own. */
+  private void uncover(Draft covering, Host host) {
+    MepElement element = joining.find(host.key);
+    if (element != null && isCoveredBy(element, covering)) {
+      lost.computeIfAbsent(host.key, key -> new HashSet<>()).add(covering.key());
+      found.computeIfAbsent(host.key, key -> new LinkedHashSet<>());
     }
   }
 
-  private void insulate(List<Cover> covers) {
-    MepElement host = covers.get(0).host;
-    List<Cover> around = new ArrayList<>();
-    List<Cover> lining = new ArrayList<>();
-    for (Cover cover : covers) {
-      (isLining(cover) ? lining : around).add(cover);
-    }
-    if (!lining.isEmpty()) {
-      MepElement element = joining.now(host);
-      joining.change(element.toBuilder().lining(shown(lining)).build());
-    }
-    if (!around.isEmpty()) {
-      cover(joining.now(host), shown(around));
+  private static boolean isCoveredBy(MepElement element, Draft covering) {
+    ExistingInsulation around = element.existingInsulation();
+    ExistingInsulation lining = element.lining();
+    return (around != null && around.coverings().contains(covering.key()))
+        || (lining != null && lining.coverings().contains(covering.key()));
+  }
+
+  private void lieBeside(Draft covering) {
+    BodyCorners piece = of(covering).bodies().corners(covering);
+    for (Host host : piece == null ? List.<Host>of() : hosts.beside(piece)) {
+      if (mayCover(covering, host)) {
+        host(covering, host);
+      }
     }
   }
 
-  /** As in one file, coverings come before what the body or a property of the element tells. */
-  private void cover(MepElement element, ExistingInsulation shown) {
-    ExistingInsulation own = element.existingInsulation();
-    ExistingInsulation taken = shown;
-    if (own != null && (!own.coverings().isEmpty() || shown.thicknessM() == null)) {
-      compare(element, own, shown);
-      taken = withCoverings(own, shown.coverings());
-    } else if (own != null) {
-      compare(element, shown, own);
-    }
-    joining.change(element.toBuilder().existingInsulation(taken).build());
+  private boolean mayCover(Draft covering, Host host) {
+    ElementKey key = covering.key();
+    return !key.equals(host.key)
+        && joining.haveOneOrigin(key.model(), host.key.model())
+        && (covering.kind == Kind.COVERING || !host.insulation);
   }
 
-  private static ExistingInsulation withCoverings(ExistingInsulation own, List<ElementKey> others) {
-    List<ElementKey> all = new ArrayList<>(own.coverings());
+  /**
+   * What its own file holds was found when that was read.
+   *
+   * @return true unless the host has turned out to be a covering itself
+   */
+  private boolean host(Draft covering, Host host) {
+    MepElement element = joining.find(host.key);
+    if (element == null || element.kind() == Kind.COVERING) {
+      return false;
+    }
+    if (host.key.model() != covering.key().model()) {
+      found.computeIfAbsent(host.key, key -> new LinkedHashSet<>()).add(covering);
+      joining.hosted(covering.key());
+      if (covering.kind != Kind.COVERING) {
+        turn(covering);
+      }
+    }
+    return true;
+  }
+
+  /** What is called insulation and lies around something is that. */
+  private void turn(Draft covering) {
+    covering.kind = Kind.COVERING;
+    MepElement element = joining.find(covering.key());
+    if (element != null) {
+      joining.change(
+          element.toBuilder()
+              .is(Kind.COVERING, element.form())
+              .existingInsulation(null)
+              .lining(null)
+              .build());
+      joining.forget(covering.key(), TURNED);
+    }
+  }
+
+  private void insulate(ElementKey key, Collection<Draft> others) {
+    MepElement element = joining.find(key);
+    Draft host = element == null ? null : decided(element);
+    Remeasurer origin = drafts.origin(key.model());
+    if (element == null || host == null || origin == null) {
+      return;
+    }
+    Set<Draft> all = new LinkedHashSet<>();
+    addCoverings(element, element.existingInsulation(), all);
+    addCoverings(element, element.lining(), all);
     all.addAll(others);
-    return new ExistingInsulation(
-        own.thicknessM(), own.material(), own.share(), own.evidence(), all);
+    InsulationChoice.Chosen chosen = choice(key.model(), origin).choose(host, all);
+    ExistingInsulation before = element.existingInsulation();
+    boolean told = before != null && before.coverings().isEmpty();
+    joining.change(
+        element.toBuilder()
+            .existingInsulation(chosen.outside() == null && told ? before : chosen.outside())
+            .lining(chosen.inside())
+            .build());
+    joining.forget(key, CHOSEN);
+    host.findings().forEach(joining::note);
   }
 
-  private ExistingInsulation shown(List<Cover> covers) {
-    MepElement host = covers.get(0).host;
-    List<Layers.Stack> stacks =
-        Layers.stacks(covers.stream().map(CrossHosts::layer).toList(), section(host), host.ends());
-    MepElement first = covers.get(0).covering();
-    return new ExistingInsulation(
-        stacks.get(0).thicknessM().orElse(null),
-        covers.stream().flatMap(c -> c.covering().materials().stream()).findFirst().orElse(null),
-        Math.min(1, stacks.stream().mapToDouble(Layers.Stack::share).sum()),
-        new Evidence(
-            first.key().step(),
-            first.ifcClass() + " in " + joining.file(first.key().model()),
-            first.name()),
-        covers.stream().map(cover -> cover.covering().key()).toList());
-  }
-
-  private static @Nullable Section section(MepElement element) {
-    Measured<Section> section = element.section();
-    return section == null ? null : section.value();
-  }
-
-  private static boolean isLining(Cover cover) {
-    MepElement covering = cover.covering();
-    MepElement host = cover.host;
-    return sizeOf(host).isLinedBy(section(covering), cover.orphan.body.form(), namesOf(covering));
-  }
-
-  private static Layers.Host sizeOf(MepElement host) {
-    return new Layers.Host(host.kind(), host.form(), section(host));
-  }
-
-  private static Names namesOf(MepElement covering) {
-    return new Names(covering.name(), covering.objectType(), covering.typeName(), covering.tag());
-  }
-
-  private static Layers.Covering layer(Cover cover) {
-    MepElement covering = cover.covering();
-    return Layers.Covering.of(
-        cover.host.form(),
-        section(covering),
-        Layers.statedM(covering.properties(), 1),
-        null,
-        cover.extent);
-  }
-
-  /** Another thickness than the one that is taken is a contradiction. */
-  private void compare(MepElement element, ExistingInsulation taken, ExistingInsulation other) {
-    Optional<Double> takenM = Optional.ofNullable(taken.thicknessM());
-    @Nullable Double otherM = other.thicknessM();
-    if (takenM.isPresent() && otherM != null && !Thicknesses.same(takenM.get(), otherM)) {
-      joining.note(
-          Finding.about(
-              element.key(),
-              ReadFinding.INSULATION_CONFLICT,
-              Effect.NONE,
-              Sizes.millimetres(takenM.get()) + " (" + taken.evidence() + ")",
-              Sizes.millimetres(otherM) + " (" + other.evidence() + ")"));
+  private void addCoverings(
+      MepElement element, @Nullable ExistingInsulation shown, Set<Draft> all) {
+    Set<ElementKey> gone = lost.getOrDefault(element.key(), Set.of());
+    for (ElementKey key : shown == null ? List.<ElementKey>of() : shown.coverings()) {
+      Draft covering = gone.contains(key) ? null : covering(key);
+      if (covering != null) {
+        all.add(covering);
+      }
     }
   }
 }

@@ -9,15 +9,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.geometry.Beside;
 import org.lagwright.ifc.geometry.BodyCorners;
+import org.lagwright.ifc.geometry.Box;
+import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.ReadFinding;
-import org.lagwright.ifc.model.Section;
 
 /**
  * Insulation that the model already shows: coverings that name what they cover, are a part of it or
@@ -27,9 +27,6 @@ import org.lagwright.ifc.model.Section;
  */
 final class InsulationReader {
 
-  /** Exporters round; a board that nothing relates to a duct touches it. */
-  private static final double ON_DUCT_M = 0.005;
-
   private final Relations relations;
   private final Drafts drafts;
   private final CoveringBodies bodies;
@@ -37,6 +34,7 @@ final class InsulationReader {
   private final InsulationChoice choice;
   private final Map<ElementKey, Set<Draft>> coveringsByHost = new LinkedHashMap<>();
   private final Set<ElementKey> hosted = new LinkedHashSet<>();
+  private final List<LooseCovering> loose = new ArrayList<>();
   private final Map<ElementKey, ExistingInsulation> outside = new HashMap<>();
   private final Map<ElementKey, ExistingInsulation> inside = new HashMap<>();
 
@@ -114,24 +112,49 @@ final class InsulationReader {
         orphans.add(draft);
       }
     }
-    CoveringHosts<Draft> hosts = orphans.isEmpty() ? null : hosts();
+    if (orphans.isEmpty()) {
+      return;
+    }
+    CoveringHosts<Draft> hosts = hosts();
     for (Draft orphan : orphans) {
-      if (hosts != null) {
-        hostAround(orphan, hosts);
-      }
-      if (hosts != null && isWithoutHost(orphan)) {
-        hostPiece(orphan, hosts);
+      hostAround(orphan, hosts);
+      boolean piece = isWithoutHost(orphan);
+      BodyCorners corners = piece ? bodies.corners(orphan) : null;
+      for (Draft host : corners == null ? List.<Draft>of() : hosts.beside(corners)) {
+        host(orphan, host);
       }
       if (isWithoutHost(orphan)) {
-        orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
-        // another file may hold what it lies around
-        Shape drawn = bodies.shape(orphan);
-        orphan.open();
-        orphan.measured(drawn);
-        orphan.change().section = Sizes.withoutNoise(drawn.section());
-        orphan.fold();
+        leaveWithoutHost(orphan);
       }
+      keep(orphan, corners);
     }
+  }
+
+  private void leaveWithoutHost(Draft orphan) {
+    orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
+    Shape drawn = bodies.shape(orphan);
+    orphan.open();
+    orphan.measured(drawn);
+    orphan.change().section = Sizes.withoutNoise(drawn.section());
+    orphan.fold();
+  }
+
+  /** Another file may hold what it lies around, or more of it. */
+  private void keep(Draft orphan, @Nullable BodyCorners corners) {
+    Shape drawn = bodies.shape(orphan);
+    Box reach = corners == null ? null : corners.box();
+    if (drawn.ends().size() > 1) {
+      Box axis = Coaxiality.box(drawn).wider(Coaxiality.toleranceM(drawn));
+      reach = reach == null ? axis : reach.and(axis);
+    }
+    if (reach != null) {
+      loose.add(new LooseCovering(orphan.key(), reach, isWithoutHost(orphan)));
+    }
+  }
+
+  /** What names nothing that it covers, wherever that may stand. */
+  List<LooseCovering> loose() {
+    return List.copyOf(loose);
   }
 
   private void hostAround(Draft orphan, CoveringHosts<Draft> hosts) {
@@ -143,28 +166,15 @@ final class InsulationReader {
       }
     }
     for (CoveringHosts.Inside<Draft> each : CoveringHosts.outermost(inside, body, orphan.names())) {
-      lieAround(orphan, each.host());
+      if (orphan.kind == Kind.COVERING || bodies.isWider(orphan, each)) {
+        orphan.kind = Kind.COVERING;
+        host(orphan, each.host());
+      }
     }
   }
 
   private boolean isWithoutHost(Draft orphan) {
     return orphan.kind == Kind.COVERING && !hosted.contains(orphan.key());
-  }
-
-  /** Half shells and boards share no end with what they lie on, but they follow its surface. */
-  private void hostPiece(Draft orphan, CoveringHosts<Draft> hosts) {
-    BodyCorners body = bodies.corners(orphan);
-    for (Draft host : body == null ? List.<Draft>of() : hosts.near(body.box())) {
-      Beside piece = body == null ? null : body.beside(host.shape());
-      boolean board = piece != null && piece.liesOn(ON_DUCT_M) && isInsulating(piece);
-      if (board || (piece != null && piece.round())) {
-        host(orphan, host);
-      }
-    }
-  }
-
-  private static boolean isInsulating(Beside board) {
-    return Thicknesses.isPossible(board.wallM());
   }
 
   private CoveringHosts<Draft> hosts() {
@@ -190,27 +200,12 @@ final class InsulationReader {
   }
 
   /** Proxies and pipes that are called insulation; they are that only around something else. */
-  private static boolean isInsulation(Draft draft) {
+  static boolean isInsulation(Draft draft) {
     boolean drawnAsOther =
         draft.kind == Kind.OTHER
             || draft.kind == Kind.PIPE_SEGMENT
             || draft.kind == Kind.DUCT_SEGMENT;
     return drawnAsOther && draft.isCalledInsulation;
-  }
-
-  private void lieAround(Draft covering, Draft host) {
-    if (covering.kind != Kind.COVERING) {
-      Section outer = bodies.outer(covering, host);
-      boolean wider =
-          outer != null
-              && host.section() != null
-              && Thicknesses.between(host.section().value(), outer).isPresent();
-      if (!wider) {
-        return;
-      }
-      covering.kind = Kind.COVERING;
-    }
-    host(covering, host);
   }
 
   /** Most elements of most files have none, and are passed over without asking further. */

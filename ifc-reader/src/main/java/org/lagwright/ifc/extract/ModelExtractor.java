@@ -161,7 +161,9 @@ public final class ModelExtractor {
     measure(drafts, placeholders);
     Identities identities = new Identities();
     Set<MepSystem> systems = new LinkedHashSet<>();
-    List<MepElement> elements = elements(drafts, identities, systems);
+    InsulationReader insulation = insulation(drafts);
+    insulation.read();
+    List<MepElement> elements = elements(drafts, insulation, identities, systems);
     findings.addAll(repeated.findings(source.index()));
     List<Long> met = new ArrayList<>(units.unreadable());
     met.addAll(belongings.metAgain());
@@ -183,7 +185,14 @@ public final class ModelExtractor {
             file, source.index(), new BoxReader(units.geometry(), placements), places),
         places,
         new Remeasurer(
-            file, source.index(), units, relations, properties, placements, placeholders));
+            file,
+            source,
+            units,
+            relations,
+            properties,
+            placements,
+            placeholders,
+            insulation.loose()));
   }
 
   private Drafts drafts(DoubleConsumer progress) {
@@ -258,9 +267,8 @@ public final class ModelExtractor {
    * @param identities told the GlobalId of each
    * @param systems given every system that an element belongs to, in the order they turn up
    */
-  private List<MepElement> elements(Drafts drafts, Identities identities, Set<MepSystem> systems) {
-    InsulationReader insulation = insulation(drafts);
-    insulation.read();
+  private List<MepElement> elements(
+      Drafts drafts, InsulationReader insulation, Identities identities, Set<MepSystem> systems) {
     Making making =
         new Making(
             drafts.all(),

@@ -1,6 +1,7 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -43,7 +44,7 @@ public final class ModelJoiner {
       Redrafts drafts = new Redrafts(joining);
       CrossJoints.join(joining, drafts, joinToleranceM, joined);
       CrossMeasures.measure(joining, drafts, joined);
-      CrossHosts.find(joining);
+      CrossHosts.find(joining, drafts);
       CrossPlaces.find(joining);
     }
     return joining.models();
@@ -122,7 +123,9 @@ public final class ModelJoiner {
 
     /** What was found about an element by these codes holds no longer. */
     void forget(ElementKey element, Set<ReadFinding> codes) {
-      forgotten.put(element, codes);
+      Set<ReadFinding> all = EnumSet.copyOf(codes);
+      all.addAll(forgotten.getOrDefault(element, Set.of()));
+      forgotten.put(element, all);
     }
 
     private boolean stillHolds(Finding finding) {

@@ -37,7 +37,7 @@ final class Redrafts implements DraftLookup {
   }
 
   private @Nullable Draft read(MepElement element) {
-    Remeasurer origin = origin(element.key());
+    Remeasurer origin = origin(element.key().model());
     Draft draft = origin == null ? null : origin.draft(element);
     if (draft != null) {
       drafts.put(element.key(), draft);
@@ -45,13 +45,14 @@ final class Redrafts implements DraftLookup {
     return draft;
   }
 
-  private @Nullable Remeasurer origin(ElementKey key) {
-    return joining.read().get(key.model()).origin() instanceof Remeasurer own ? own : null;
+  /** What reads elements of a file, null if none was read for its model. */
+  @Nullable Remeasurer origin(int model) {
+    return joining.read().get(model).origin() instanceof Remeasurer own ? own : null;
   }
 
   /** What decides the figures of an element that was found. */
   Measurers measurersOf(Draft draft) {
-    Remeasurer origin = origin(draft.key());
+    Remeasurer origin = origin(draft.key().model());
     if (origin == null) {
       throw new IllegalArgumentException(draft.key() + " was read from no file");
     }

@@ -1,12 +1,17 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.CornerReader;
 import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
+import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.OpenEnd;
 import org.lagwright.ifc.model.Origin;
 import org.lagwright.ifc.packed.Vocabulary;
@@ -20,56 +25,91 @@ import org.lagwright.ifc.schema.IfcRecord;
 final class Remeasurer implements Origin {
 
   private final IfcFile file;
-  private final int model;
+  private final ModelFile source;
   private final Units units;
   private final Relations relations;
   private final PropertyReader properties;
   private final Placements placements;
   private final Placeholders placeholders;
+  private final List<LooseCovering> loose;
   private @Nullable Reading reading;
 
   /** Made when the first element is asked for. */
-  private record Reading(DraftReader elements, PortReader ports, Measurers measurers) {}
+  private record Reading(
+      DraftReader elements,
+      PortReader ports,
+      Measurers measurers,
+      MaterialLayers layers,
+      Coverings coverings) {}
 
   /**
-   * @param model position of the file among all read
+   * @param loose coverings that may lie around elements of other files
    */
   Remeasurer(
       IfcFile file,
-      int model,
+      ModelFile source,
       Units units,
       Relations relations,
       PropertyReader properties,
       Placements placements,
-      Placeholders placeholders) {
+      Placeholders placeholders,
+      List<LooseCovering> loose) {
     this.file = file;
-    this.model = model;
+    this.source = source;
     this.units = units;
     this.relations = relations;
     this.properties = properties;
     this.placements = placements;
     this.placeholders = placeholders;
+    this.loose = loose;
   }
 
   private Reading reading() {
     Reading now = reading;
     if (now == null) {
-      ShapeMeasurer shapes = new ShapeMeasurer(file, units.geometry(), placements);
-      PortReader ports = new PortReader(file, relations, placements, model);
-      double unitM = units.lengthM();
-      now =
-          new Reading(
-              new DraftReader(
-                  file, relations, properties, ports, shapes, unitM, new Vocabulary(model), false),
-              ports,
-              new Measurers(
-                  placeholders,
-                  new ProfileReader(file, relations, shapes, unitM),
-                  properties,
-                  unitM));
+      now = read();
       reading = now;
     }
     return now;
+  }
+
+  private Reading read() {
+    int model = source.index();
+    double unitM = units.lengthM();
+    ShapeMeasurer shapes = new ShapeMeasurer(file, units.geometry(), placements);
+    PortReader ports = new PortReader(file, relations, placements, model);
+    ProfileReader profiles = new ProfileReader(file, relations, shapes, unitM);
+    DraftReader elements =
+        new DraftReader(
+            file, relations, properties, ports, shapes, unitM, new Vocabulary(model), false);
+    MaterialLayers layers = new MaterialLayers(file, relations, unitM);
+    return new Reading(
+        elements,
+        ports,
+        new Measurers(placeholders, profiles, properties, unitM),
+        layers,
+        new Coverings(
+            source.name(),
+            new BelongingReader(file, relations),
+            new CoveringBodies(file, shapes, new CornerReader(units.geometry(), placements)),
+            profiles,
+            elements,
+            layers,
+            unitM));
+  }
+
+  /** What may lie around elements of other files. */
+  List<LooseCovering> loose() {
+    return loose;
+  }
+
+  Coverings coverings() {
+    return reading().coverings;
+  }
+
+  /** Chooses the insulation of elements of this file. */
+  InsulationChoice choice(CoveringFiles files) {
+    return new InsulationChoice(files, reading().layers, units.lengthM());
   }
 
   Measurers measurers() {
@@ -100,6 +140,55 @@ final class Remeasurer implements Origin {
       draft.change().section = element.section();
     }
     draft.forgetFindings();
+    return draft;
+  }
+
+  /**
+   * An element with all that was decided of it, as it is asked for its insulation.
+   *
+   * @param choice chooses its insulation
+   * @return null if the file has no such record any more
+   */
+  @Nullable Draft decided(MepElement element, InsulationChoice choice) {
+    Draft draft = draft(element);
+    if (draft != null) {
+      draft.kind = element.kind();
+      draft.form = element.form();
+      Figures figures = draft.change();
+      figures.section = element.section();
+      figures.ends = element.endSections();
+      figures.lengthM = element.lengthM();
+      if (!draft.isSegment()) {
+        figures.drawnInsulation = drawnInto(element, choice.stated().on(draft));
+      }
+      draft.foldMeasured();
+    }
+    return draft;
+  }
+
+  /** What no covering and no statement shows was found in the body. */
+  private static @Nullable ExistingInsulation drawnInto(
+      MepElement element, Optional<ExistingInsulation> stated) {
+    ExistingInsulation shown = element.existingInsulation();
+    if (shown == null || !shown.coverings().isEmpty()) {
+      return null;
+    }
+    return stated.isPresent() && stated.get().equals(shown) ? null : shown;
+  }
+
+  /**
+   * A covering of this file.
+   *
+   * @param element as it was read, null if it is but a part of another one
+   * @return null if the file has no such record any more
+   */
+  @Nullable Draft covering(long step, @Nullable MepElement element) {
+    IfcRecord record = file.find(step);
+    if (record == null || element == null) {
+      return reading().elements.insulationPart(step);
+    }
+    Draft draft = reading().elements.read(record, List.of(), new ArrayList<>());
+    draft.kind = element.kind();
     return draft;
   }
 

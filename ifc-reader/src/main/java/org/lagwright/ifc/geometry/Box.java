@@ -27,6 +27,13 @@ public record Box(Point low, Point high) {
     return with(other.low).with(other.high);
   }
 
+  /** The box that reaches further on all sides. */
+  public Box wider(double marginM) {
+    return new Box(
+        new Point(low.x() - marginM, low.y() - marginM, low.z() - marginM),
+        new Point(high.x() + marginM, high.y() + marginM, high.z() + marginM));
+  }
+
   /** True if the point lies inside or on the boundary. */
   public boolean holds(Point p) {
     return p.x() >= low.x()

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.codes;
 import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.join;
 import static org.lagwright.ifc.extract.InlineModel.placed;
 import static org.lagwright.ifc.extract.InlineModel.read;
 import static org.lagwright.ifc.extract.InsulationTest.PIPE;
 import static org.lagwright.ifc.extract.InsulationTest.mm;
 import static org.lagwright.ifc.extract.InsulationTest.of;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -130,5 +132,30 @@ class BentCoveringTest {
 
     assertThat(of(model, 1)).isNotNull();
     assertThat(element(model, 7).existingInsulation()).isNull();
+  }
+
+  /** The binary digits say which of pipe, bend, pipe and covering stand in a second file. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7})
+  void eachPieceIsInsulatedWhicheverFileItStandsIn(int digits) {
+    String[] pieces = {
+      PIPE.substring(0, PIPE.indexOf('\n') + 1),
+      BEND,
+      levelPipe(0),
+      covering(TOP_MM, LEVEL_MM, RADIUS_MM, 60.3)
+    };
+    String[] files = {InsulationTest.BODY_ONLY, InsulationTest.BODY_ONLY};
+    for (int i = 0; i < pieces.length; i++) {
+      files[digits >> i & 1] += pieces[i];
+    }
+    List<MepModel> models = join(files);
+
+    long[] steps = {1, 7, 8};
+    for (int i = 0; i < steps.length; i++) {
+      MepModel model = models.get(digits >> i & 1);
+      assertThat(mm(of(model, steps[i]))).isCloseTo(30, within(0.01));
+      assertThat(of(model, steps[i]).share()).isCloseTo(1, within(1e-6));
+      assertThat(codes(model)).doesNotContain("COVERING_WITHOUT_HOST", "INSULATION_CONFLICT");
+    }
   }
 }

@@ -3,14 +3,17 @@ package org.lagwright.ifc.extract;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.codes;
+import static org.lagwright.ifc.extract.InlineModel.join;
 import static org.lagwright.ifc.extract.InlineModel.properties;
 import static org.lagwright.ifc.extract.InlineModel.read;
+import static org.lagwright.ifc.extract.InsulationTest.BODY_ONLY;
 import static org.lagwright.ifc.extract.InsulationTest.PIPE;
 import static org.lagwright.ifc.extract.InsulationTest.covering;
 import static org.lagwright.ifc.extract.InsulationTest.mm;
 import static org.lagwright.ifc.extract.InsulationTest.of;
 import static org.lagwright.ifc.extract.InsulationTest.ring;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -125,5 +128,39 @@ class CoveringConflictTest {
 
     assertThat(InlineModel.element(model, 1).lining()).isNotNull();
     assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  /** What is drawn is 30 mm; the finding is on the pipe and names the file of the covering. */
+  @ParameterizedTest
+  @CsvSource({"Wool 60 mm,true", "Wool 30 mm,false"})
+  void coveringOfAnotherFileThatContradictsItselfIsAFinding(String name, boolean found) {
+    List<MepModel> models = join(PIPE, BODY_ONLY + covering(2, name, ring(120.3, 30), 0, 2500));
+
+    assertThat(mm(of(models.get(0), 1))).isCloseTo(30, within(0.01));
+    assertThat(codes(models.get(0)).contains("INSULATION_CONFLICT")).isEqualTo(found);
+    assertThat(models.get(0).findings().toString().contains("by the name of #200 in inline.ifc"))
+        .isEqualTo(found);
+  }
+
+  /** What its own file told of the pipe is told once, beside what the covering shows. */
+  @Test
+  void pipeThatContradictsItselfIsComparedWithTheCoveringOfAnotherFileOnly() {
+    String stated =
+        properties(
+            500,
+            1,
+            "Set",
+            "Insulation Thickness",
+            "IFCLENGTHMEASURE(50.)",
+            "Insulation Type",
+            "IFCLABEL('Wool 40 mm')");
+    List<MepModel> models =
+        join(PIPE + stated, BODY_ONLY + covering(2, "Wool", ring(120.3, 30), 0, 2500));
+    MepModel one = read(PIPE + stated + covering(2, "Wool", ring(120.3, 30), 0, 2500));
+
+    assertThat(mm(of(models.get(0), 1))).isCloseTo(30, within(0.01));
+    assertThat(codes(models.get(0))).containsOnlyOnce("INSULATION_CONFLICT");
+    assertThat(codes(one)).containsOnlyOnce("INSULATION_CONFLICT");
+    assertThat(models.get(0).findings().toString()).contains("Thickness = 50", "Wool 40 mm");
   }
 }

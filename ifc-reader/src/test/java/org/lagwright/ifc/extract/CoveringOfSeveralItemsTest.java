@@ -3,9 +3,11 @@ package org.lagwright.ifc.extract;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.codes;
+import static org.lagwright.ifc.extract.InlineModel.join;
 import static org.lagwright.ifc.extract.InlineModel.placed;
 import static org.lagwright.ifc.extract.InlineModel.read;
 
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.MepModel;
@@ -73,5 +75,17 @@ class CoveringOfSeveralItemsTest {
     assertThat(InsulationTest.mm(InsulationTest.of(model, 1))).isCloseTo(30, within(0.01));
     assertThat(InsulationTest.mm(InsulationTest.of(model, 8))).isCloseTo(20, within(0.01));
     assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT", "COVERING_WITHOUT_HOST");
+  }
+
+  @ParameterizedTest(name = "second at {0} / {1}, hollow {2}")
+  @CsvSource({"200, 0, true", "200, 0, false", "0, 2500, true", "0, 2500, false"})
+  void eachPipeOfAnotherFileIsInsulatedByTheItemAroundIt(double xMm, double zMm, boolean hollow) {
+    List<MepModel> models =
+        join(PIPE + thinPipe(xMm, zMm), InsulationTest.BODY_ONLY + covering(xMm, zMm, hollow));
+
+    assertThat(InsulationTest.mm(InsulationTest.of(models.get(0), 1))).isCloseTo(30, within(0.01));
+    assertThat(InsulationTest.mm(InsulationTest.of(models.get(0), 8))).isCloseTo(20, within(0.01));
+    assertThat(codes(models.get(0))).doesNotContain("INSULATION_CONFLICT");
+    assertThat(codes(models.get(1))).doesNotContain("COVERING_WITHOUT_HOST");
   }
 }

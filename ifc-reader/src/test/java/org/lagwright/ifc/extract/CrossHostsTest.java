@@ -14,8 +14,10 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 
@@ -62,8 +64,10 @@ class CrossHostsTest {
     return "IFCCIRCLEPROFILEDEF(.AREA.,$,$," + diameterMm / 2 + ")";
   }
 
-  private static Network wool(Network network, int n, double outerMm) {
-    String ring = "IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$," + outerMm / 2 + ",20.)";
+  private static Network wool(Network network, int n, double innerMm, double outerMm) {
+    String ring =
+        "IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,%s,%s)"
+            .formatted(outerMm / 2, (outerMm - innerMm) / 2);
     return bent(network, n, "IFCCOVERING", "Wool", ".INSULATION.", ring);
   }
 
@@ -78,7 +82,7 @@ class CrossHostsTest {
 
   @Test
   void coveringLiesAroundTheBendOfAnotherFile() {
-    List<MepModel> models = join(bend(new Network()), wool(new Network(), 2, 120.3));
+    List<MepModel> models = join(bend(new Network()), wool(new Network(), 2, 60.3, 120.3));
     ExistingInsulation shown = insulation(element(models.get(0), 1000));
 
     assertThat(shown.thicknessM()).isCloseTo(0.03, within(1e-6));
@@ -94,7 +98,7 @@ class CrossHostsTest {
         bend(new Network())
             .pipe(3, at(-1000, 0, 0), EAST, 1000, 60.3)
             .pipe(4, at(300, 300, 0), NORTH, 1000, 60.3);
-    List<MepModel> models = join(line, wool(new Network(), 2, 120.3));
+    List<MepModel> models = join(line, wool(new Network(), 2, 60.3, 120.3));
 
     assertThat(element(models.get(0), 1000).openEnds()).isEmpty();
     assertThat(thicknessMm(insulation(element(models.get(0), 1000)))).isEqualTo(30);
@@ -102,9 +106,28 @@ class CrossHostsTest {
     assertThat(element(models.get(0), 4000).existingInsulation()).isNull();
   }
 
+  /** Nothing that was read of it tells where it ends. */
+  @Test
+  void bendWhosePortsHaveNoPlaceIsFoundToo() {
+    Network line =
+        bend(new Network())
+            .pipe(3, at(-1000, 0, 0), EAST, 1000, 60.3)
+            .pipe(4, at(300, 300, 0), NORTH, 1000, 60.3)
+            .unplacedPort(1, 0)
+            .unplacedPort(1, 1)
+            .unplacedPort(3, 0)
+            .unplacedPort(4, 0)
+            .connect(1, 0, 3, 0)
+            .connect(1, 1, 4, 0);
+    List<MepModel> models = join(line, wool(new Network(), 2, 60.3, 120.3));
+
+    assertThat(element(models.get(0), 1000).openEnds()).isEmpty();
+    assertThat(thicknessMm(insulation(element(models.get(0), 1000)))).isEqualTo(30);
+  }
+
   @Test
   void layersAroundABendAddUp() {
-    Network wool = wool(wool(new Network(), 2, 120.3), 3, 160.3);
+    Network wool = wool(wool(new Network(), 2, 60.3, 120.3), 3, 120.3, 160.3);
     ExistingInsulation shown = insulation(element(join(bend(new Network()), wool).get(0), 1000));
 
     assertThat(thicknessMm(shown)).isEqualTo(50);
@@ -113,7 +136,7 @@ class CrossHostsTest {
 
   @Test
   void bendBesideTheCoveringIsNotItsHost() {
-    String wool = wool(new Network(), 2, 120.3).text();
+    String wool = wool(new Network(), 2, 60.3, 120.3).text();
     String aside = wool.replace("IFCCARTESIANPOINT((0.,0.,0.))", "IFCCARTESIANPOINT((80.,0.,0.))");
     List<MepModel> models =
         ModelJoiner.join(
@@ -162,6 +185,64 @@ class CrossHostsTest {
             .record(stated);
 
     assertThat(thicknessMm(insulation(element(join(valve, box).get(0), 1000)))).isEqualTo(40);
+  }
+
+  /** Its ends lie nearer to each other than a port may lie to one of them. */
+  @ParameterizedTest
+  @ValueSource(doubles = {12, 18, 40})
+  void thinFlangeBetweenPipesIsInsulatedByTheCoveringOfAnotherFile(double thickMm) {
+    Network line =
+        new Network()
+            .pipe(3, at(-1000, 0, 0), EAST, 1000, 60.3)
+            .drum(1, "Flange", ".CONNECTOR.", at(0, 0, 0), EAST, thickMm, 165)
+            .pipe(4, at(thickMm, 0, 0), EAST, 1000, 60.3);
+    Network cap =
+        new Network()
+            .body(2, "IFCCOVERING", "Wool", ".INSULATION.", at(0, 0, 0), EAST, thickMm, 245)
+            .record(
+                properties(2500, 2000, "Set", "TotalThickness", "IFCPOSITIVELENGTHMEASURE(40.)"));
+
+    assertThat(element(join(line, cap).get(0), 1000).kind()).isEqualTo(Kind.PIPE_FITTING);
+    assertThat(thicknessMm(insulation(element(join(line, cap).get(0), 1000)))).isEqualTo(40);
+  }
+
+  /** It was found around the inner pipe in its own file. */
+  @Test
+  void coveringLiesOnTheOuterOfTwoPipesThoughThatStandsInAnotherFile() {
+    Network inner =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 33.7)
+            .body(2, "IFCCOVERING", "Wool", ".INSULATION.", at(0, 0, 0), EAST, 1000, 120.3);
+    Network outer = new Network().pipe(3, at(0, 0, 0), EAST, 1000, 60.3);
+    List<MepModel> models = join(inner, outer);
+
+    assertThat(element(inner.read(0), 1000).existingInsulation()).isNotNull();
+    assertThat(element(models.get(0), 1000).existingInsulation()).isNull();
+    assertThat(thicknessMm(insulation(element(models.get(1), 3000)))).isEqualTo(30);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"120.3,COVERING", "60.3,OTHER"})
+  void proxyCalledInsulationIsThatWhereItIsWiderThanThePipeOfAnotherFile(
+      double outerMm, Kind kind) {
+    Network proxy =
+        new Network()
+            .body(
+                2,
+                "IFCBUILDINGELEMENTPROXY",
+                "Pipe insulation",
+                "$",
+                at(0, 0, 0),
+                EAST,
+                1000,
+                outerMm);
+    List<MepModel> models = join(new Network().pipe(1, at(0, 0, 0), EAST, 1000, 60.3), proxy);
+
+    assertThat(element(models.get(1), 2000).kind()).isEqualTo(kind);
+    assertThat(thicknessMm(element(models.get(0), 1000).existingInsulation()))
+        .isEqualTo(kind == Kind.COVERING ? 30.0 : null);
+    assertThat(codes(models.get(1)).contains("PROXY_LOOKS_LIKE_SERVICE"))
+        .isEqualTo(kind == Kind.OTHER);
   }
 
   /** A tee of two cylinders, in as many ways as coverings may be cut about it. */

@@ -1,6 +1,7 @@
 package org.lagwright.ifc.extract;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -62,6 +63,15 @@ final class InlineModel {
   /** An IFC4 model in millimetres. */
   static MepModel read(String records) {
     return read("IFC4", MILLIMETRES + records);
+  }
+
+  /** IFC4 models in millimetres, read as one. */
+  static List<MepModel> join(String... records) {
+    List<MepModel> models = new ArrayList<>();
+    for (String each : records) {
+      models.add(read(models.size(), each));
+    }
+    return ModelJoiner.join(models, ReadOptions.DEFAULT.joinToleranceM());
   }
 
   /** The element #1 of an IFC4 model in millimetres. */

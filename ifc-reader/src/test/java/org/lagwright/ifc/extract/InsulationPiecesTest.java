@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.body;
 import static org.lagwright.ifc.extract.InlineModel.codes;
 import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.join;
 import static org.lagwright.ifc.extract.InlineModel.read;
+import static org.lagwright.ifc.extract.InsulationTest.BODY_ONLY;
 import static org.lagwright.ifc.extract.InsulationTest.PIPE;
 import static org.lagwright.ifc.extract.InsulationTest.covering;
 import static org.lagwright.ifc.extract.InsulationTest.mm;
 import static org.lagwright.ifc.extract.InsulationTest.of;
 import static org.lagwright.ifc.extract.InsulationTest.thickness;
 
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -225,5 +228,20 @@ class InsulationPiecesTest {
 
     assertThat(box).contains("((50.");
     assertThat(of(model, 1).thicknessM()).isNull();
+  }
+
+  @Test
+  void piecesOfAnotherFileLieOnThePipeAndTheDuct() {
+    List<MepModel> pipes =
+        join(PIPE, BODY_ONLY + halfShell(2, 60.3, 30, true) + halfShell(3, 60.3, 30, false));
+    List<MepModel> ducts = join(DUCT, BODY_ONLY + boards(40, 40));
+
+    assertThat(mm(of(pipes.get(0), 1))).isCloseTo(30, within(0.01));
+    assertThat(of(pipes.get(0), 1).share()).isCloseTo(1, within(1e-9));
+    assertThat(mm(of(ducts.get(0), 1))).isCloseTo(40, within(0.01));
+    assertThat(of(ducts.get(0), 1).share()).isCloseTo(1, within(1e-9));
+    assertThat(element(ducts.get(0), 1).lining()).isNull();
+    assertThat(codes(pipes.get(1))).doesNotContain("COVERING_WITHOUT_HOST");
+    assertThat(codes(ducts.get(1))).doesNotContain("COVERING_WITHOUT_HOST");
   }
 }

@@ -27,6 +27,9 @@ class InsulationTest {
       "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
           + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)");
 
+  /** What the pipe is drawn with, without the pipe; a covering of another file needs some of it. */
+  static final String BODY_ONLY = PIPE.substring(PIPE.indexOf('\n') + 1);
+
   private static final String DUCT =
       "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
           + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,450.,315.)");

@@ -232,9 +232,10 @@ class ModelJoinerTest {
         .toList();
   }
 
-  /** Wool of 30 mm around the first or the last part of a pipe of another file. */
+  /** Wool around the first or the last part of a pipe of another file. */
   private static String wool(double zMm, double lengthMm, double outerMm) {
-    String ring = "IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$," + outerMm / 2 + ",20.)";
+    String ring =
+        "IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,%s,%s)".formatted(outerMm / 2, (outerMm - 60.3) / 2);
     return "#1=IFCCOVERING('w',$,'Wool',$,$,#30,#10,$,.INSULATION.);\n"
         + body(ring).replace("#13,2500.)", "#13," + lengthMm + ")")
         + placed(30, 0, 0, zMm);
@@ -281,21 +282,22 @@ class ModelJoinerTest {
 
   /** A skin of 1 mm is too thin for insulation. */
   @Test
-  void coveringThatTellsNoThicknessIsToldBesideWhatThePipeStates() {
+  void coatOfAnotherFileIsNoInsulationBesideWhatThePipeStates() {
     List<MepModel> models =
         join(
             pipe("a", 0, 0) + properties("Insulation Thickness", "IFCLENGTHMEASURE(50.)"),
-            wool(0, 2500, 62.3).replace(",20.)", ",1.)"));
+            wool(0, 2500, 62.3));
     ExistingInsulation shown =
         Objects.requireNonNull(element(models.get(0), 1).existingInsulation());
 
     assertThat(shown.thicknessM()).isEqualTo(0.05);
-    assertThat(shown.coverings()).containsExactly(new ElementKey(1, 1));
+    assertThat(shown.coverings()).isEmpty();
+    assertThat(codes(models)).doesNotContain("COVERING_WITHOUT_HOST", "INSULATION_CONFLICT");
   }
 
-  /** 30 mm by a covering of its own file, 50 mm by that of another one. */
+  /** 30 mm by a covering of its own file, 50 mm up to the surface of that of another one. */
   @Test
-  void coveringOfItsOwnFileComesBeforeThatOfAnother() {
+  void coveringsOfItsOwnAndOfAnotherFileAreLayers() {
     String own =
         "#2=IFCCOVERING('v',$,'Wool',$,$,#30,#40,$,.INSULATION.);\n"
             + """
@@ -304,13 +306,15 @@ class ModelJoinerTest {
             #42=IFCEXTRUDEDAREASOLID(#43,$,#13,2500.);
             #43=IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,60.15,30.);
             """;
-    List<MepModel> models = join(pipe("a", 0, 0) + own, wool(0, 2500, 160.3));
+    String outer = wool(0, 2500, 160.3).replaceFirst("80.15,[0-9.]+", "80.15,20.");
+    List<MepModel> models = join(pipe("a", 0, 0) + own, outer);
     ExistingInsulation shown =
         Objects.requireNonNull(element(models.get(0), 1).existingInsulation());
 
-    assertThat(shown.thicknessM()).isCloseTo(0.03, within(1e-6));
+    assertThat(shown.thicknessM()).isCloseTo(0.05, within(1e-6));
     assertThat(shown.coverings()).containsExactly(new ElementKey(0, 2), new ElementKey(1, 1));
-    assertThat(codes(models)).containsOnlyOnce("INSULATION_CONFLICT");
+    assertThat(outer).contains("80.15,20.)");
+    assertThat(codes(models)).doesNotContain("INSULATION_CONFLICT");
   }
 
   @Test

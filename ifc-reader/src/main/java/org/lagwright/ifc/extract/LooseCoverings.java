@@ -1,0 +1,134 @@
+package org.lagwright.ifc.extract;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.ModelJoiner.Joining;
+import org.lagwright.ifc.geometry.Box;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.OpenEnd;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.strtree.STRtree;
+
+/**
+ * The coverings of several files that name nothing they cover, and which of them come near elements
+ * of another file: only those are looked at further, as their bodies must be read once more.
+ */
+final class LooseCoverings {
+
+  /**
+   * No end of a fitting whose ends are not known lies further from its middle. Larger ones are
+   * rare, and the ends of most are known. No source.
+   */
+  private static final double FARTHEST_END_M = 2;
+
+  /** An element near some of them. */
+  private record Near(MepElement element, Box box) {}
+
+  private final Joining joining;
+  private final List<LooseCovering> all = new ArrayList<>();
+  private final STRtree byPlace = new STRtree();
+  private final List<Near> near = new ArrayList<>();
+
+  /** Those that come near an element of another file. */
+  private final BitSet wanted = new BitSet();
+
+  LooseCoverings(Joining joining, Redrafts drafts) {
+    this.joining = joining;
+    for (MepModel model : joining.read()) {
+      Remeasurer origin = drafts.origin(model.file().index());
+      for (LooseCovering each : origin == null ? List.<LooseCovering>of() : origin.loose()) {
+        byPlace.insert(envelope(each.reach()), all.size());
+        all.add(each);
+      }
+    }
+    if (!all.isEmpty()) {
+      joining.read().forEach(this::look);
+    }
+  }
+
+  private void look(MepModel model) {
+    for (MepElement element : model.elements()) {
+      MepElement now = joining.now(element);
+      Box box = now.kind().isLagged() && now.repeats() == null ? boxOf(now) : null;
+      if (box != null && isNearAny(box, now)) {
+        near.add(new Near(now, box));
+      }
+    }
+  }
+
+  private boolean isNearAny(Box box, MepElement element) {
+    boolean[] found = new boolean[1];
+    byPlace.query(
+        envelope(box),
+        index -> {
+          LooseCovering covering = all.get((Integer) index);
+          if (covering.reach().gapM(box) <= 0) {
+            int own = element.key().model();
+            int other = covering.key().model();
+            found[0] = true;
+            if (own != other && joining.haveOneOrigin(own, other)) {
+              wanted.set((Integer) index);
+            }
+          }
+        });
+    return found[0];
+  }
+
+  /** Around all of an element that may be known; null if nothing tells where it is. */
+  private static @Nullable Box boxOf(MepElement element) {
+    List<Point> points = new ArrayList<>(4);
+    for (OpenEnd end : ReadEnds.of(element)) {
+      points.add(end.positionM());
+    }
+    double furtherM = points.size() < 2 ? halfM(element) : 0;
+    Point middle = element.place().positionM();
+    if (middle != null) {
+      points.add(middle);
+    }
+    Measured<Section> section = element.section();
+    double aroundM = section == null ? 0 : section.value().largestSideM() / 2;
+    return points.isEmpty() ? null : Box.around(points).wider(furtherM + aroundM);
+  }
+
+  private static double halfM(MepElement element) {
+    Measured<Double> length = element.lengthM();
+    return element.kind().isSegment() && length != null ? length.value() : FARTHEST_END_M;
+  }
+
+  /** Those that come near an element of another file. */
+  List<LooseCovering> wanted() {
+    List<LooseCovering> found = new ArrayList<>();
+    for (int i = wanted.nextSetBit(0); i >= 0; i = wanted.nextSetBit(i + 1)) {
+      found.add(all.get(i));
+    }
+    return found;
+  }
+
+  /** The elements of all files near those, in the order of the files. */
+  List<MepElement> nearWanted() {
+    List<MepElement> found = new ArrayList<>();
+    for (Near each : near) {
+      boolean[] wantedThere = new boolean[1];
+      byPlace.query(
+          envelope(each.box),
+          index -> {
+            int at = (Integer) index;
+            wantedThere[0] |= wanted.get(at) && all.get(at).reach().gapM(each.box) <= 0;
+          });
+      if (wantedThere[0]) {
+        found.add(each.element);
+      }
+    }
+    return found;
+  }
+
+  private static Envelope envelope(Box box) {
+    return new Envelope(box.low().x(), box.high().x(), box.low().y(), box.high().y());
+  }
+}
