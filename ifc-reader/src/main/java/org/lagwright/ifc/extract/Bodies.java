@@ -1,5 +1,6 @@
 package org.lagwright.ifc.extract;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Form;
@@ -21,6 +22,9 @@ final class Bodies {
 
   /** From a body to a placement that may still be its own; storeys lie farther apart. */
   private static final double NEAR_BODY_M = 1;
+
+  /** What runs in directions that differ by more is another piece; ends of ports are rounded. */
+  private static final double CROSSING_RAD = Math.toRadians(10);
 
   private static final Point ZERO = new Point(0, 0, 0);
 
@@ -168,6 +172,26 @@ final class Bodies {
     Point a = one.place().positionM();
     Point b = other.place().positionM();
     return a == null || b == null ? Double.NaN : a.distanceM(b);
+  }
+
+  /** True if both have two ends and do not run in one direction. */
+  static boolean areCrossing(MepElement one, MepElement other) {
+    Point along = one == other ? null : along(one);
+    Point alongOther = along == null ? null : along(other);
+    return along != null
+        && alongOther != null
+        && Math.abs(along.dot(alongOther)) < Math.cos(CROSSING_RAD);
+  }
+
+  /** From end to end, null unless there are two that are known and lie apart. */
+  private static @Nullable Point along(MepElement element) {
+    List<OpenEnd> ends = ReadEnds.of(element);
+    if (ends.size() != 2) {
+      return null;
+    }
+    Point from = ends.get(0).positionM();
+    Point to = ends.get(1).positionM();
+    return from.distanceM(to) < JointMaker.SAME_PLACE_M ? null : Axis.between(from, to).unit();
   }
 
   /** True for what can be told apart by its body: measured, placed and lagged. */

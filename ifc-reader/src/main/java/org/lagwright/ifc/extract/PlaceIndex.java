@@ -25,14 +25,18 @@ final class PlaceIndex {
     return elements;
   }
 
-  /** Elements whose middle is that of another one, itself among them if it is indexed. */
+  /**
+   * Elements whose middle is that of another one and that do not cross it, itself among them if it
+   * is indexed.
+   */
   List<MepElement> near(MepElement element) {
     Point middle = Objects.requireNonNull(element.place().positionM());
     List<MepElement> near = new ArrayList<>();
     grid.near(
         middle,
         i -> {
-          if (middles.get(i).distanceM(middle) <= Bodies.SAME_PLACE_M) {
+          if (middles.get(i).distanceM(middle) <= Bodies.SAME_PLACE_M
+              && !Bodies.areCrossing(elements.get(i), element)) {
             near.add(elements.get(i));
           }
         });

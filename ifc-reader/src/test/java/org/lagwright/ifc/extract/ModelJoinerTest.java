@@ -6,6 +6,7 @@ import static org.lagwright.ifc.extract.InlineModel.body;
 import static org.lagwright.ifc.extract.InlineModel.element;
 import static org.lagwright.ifc.extract.InlineModel.placed;
 import static org.lagwright.ifc.extract.InlineModel.properties;
+import static org.lagwright.ifc.extract.Network.at;
 
 import java.util.List;
 import java.util.Objects;
@@ -330,5 +331,23 @@ class ModelJoinerTest {
     assertThat(element(models.get(0), 2).existingInsulation()).isNotNull();
     assertThat(element(models.get(0), 1).existingInsulation()).isNull();
     assertThat(element(models.get(0), 3).existingInsulation()).isNull();
+  }
+
+  /** Both are 2 m long, of one size, and have their middle at the origin. */
+  @ParameterizedTest
+  @CsvSource({"1,0,0,true", "-1,0,0,true", "0,1,0,false", "0.8,0.6,0,false"})
+  void pipesThatCrossEachOtherInTheMiddleAreTwo(double x, double y, double z, boolean one) {
+    Network first = new Network().pipe(1, at(-1000, 0, 0), at(1, 0, 0), 2000, 60.3);
+    Network other =
+        new Network().pipe(2, at(-1000 * x, -1000 * y, -1000 * z), at(x, y, z), 2000, 60.3);
+    List<MepModel> models = ModelJoiner.join(List.of(first.read(0), other.read(1)), TOLERANCE_M);
+    Network both =
+        new Network()
+            .pipe(1, at(-1000, 0, 0), at(1, 0, 0), 2000, 60.3)
+            .pipe(2, at(-1000 * x, -1000 * y, -1000 * z), at(x, y, z), 2000, 60.3);
+
+    assertThat(element(models.get(1), 2000).repeats() != null).isEqualTo(one);
+    assertThat(codes(ModelJoiner.join(List.of(both.read(0)), TOLERANCE_M)).contains("DRAWN_TWICE"))
+        .isEqualTo(one);
   }
 }
