@@ -59,15 +59,61 @@ final class CrossHosts implements CoveringFiles {
     this.drafts = drafts;
   }
 
-  static void find(Joining joining, Redrafts drafts) {
+  /**
+   * @param repeated repetitions that show insulation or a lining
+   */
+  static void find(Joining joining, Redrafts drafts, Collection<ElementKey> repeated) {
     LooseCoverings loose = new LooseCoverings(joining, drafts);
     List<LooseCovering> wanted = loose.wanted();
+    CrossHosts hosts = new CrossHosts(joining, drafts);
+    repeated.forEach(hosts::takeOver);
     if (!wanted.isEmpty()) {
-      CrossHosts hosts = new CrossHosts(joining, drafts);
       loose.nearWanted().forEach(hosts::addHost);
       wanted.forEach(hosts::look);
-      hosts.found.forEach(hosts::insulate);
     }
+    hosts.found.forEach(hosts::insulate);
+  }
+
+  /** The coverings of a repetition, unless both files hold them, cover the element that counts. */
+  private void takeOver(ElementKey repetition) {
+    MepElement element = joining.find(repetition);
+    ElementKey key = element == null ? null : element.repeats();
+    MepElement first = key == null ? null : joining.find(key);
+    if (element == null || first == null) {
+      return;
+    }
+    Set<String> known = new HashSet<>();
+    for (ElementKey covering : coveringsOf(first)) {
+      if (covering.model() == first.key().model()) {
+        known.add(globalId(covering));
+      }
+    }
+    Set<Draft> others = new LinkedHashSet<>();
+    for (ElementKey each : coveringsOf(element)) {
+      Draft covering = known.add(globalId(each)) ? covering(each) : null;
+      if (covering != null) {
+        others.add(covering);
+      }
+    }
+    if (!others.isEmpty()) {
+      found.computeIfAbsent(first.key(), host -> new LinkedHashSet<>()).addAll(others);
+    }
+  }
+
+  private static List<ElementKey> coveringsOf(MepElement element) {
+    List<ElementKey> all = new ArrayList<>();
+    ExistingInsulation around = element.existingInsulation();
+    ExistingInsulation lining = element.lining();
+    all.addAll(around == null ? List.of() : around.coverings());
+    all.addAll(lining == null ? List.of() : lining.coverings());
+    return all;
+  }
+
+  /** A name of its own for a record that has none. */
+  private String globalId(ElementKey covering) {
+    Remeasurer origin = drafts.origin(covering.model());
+    String globalId = origin == null ? "" : origin.globalId(covering.step());
+    return globalId.isEmpty() ? covering.toString() : globalId;
   }
 
   private void addHost(MepElement element) {
@@ -147,17 +193,10 @@ final class CrossHosts implements CoveringFiles {
   /** A pipe of another file lies between the covering and what it lies around in its own. */
   private void uncover(Draft covering, Host host) {
     MepElement element = joining.find(host.key);
-    if (element != null && isCoveredBy(element, covering)) {
+    if (element != null && coveringsOf(element).contains(covering.key())) {
       lost.computeIfAbsent(host.key, key -> new HashSet<>()).add(covering.key());
       found.computeIfAbsent(host.key, key -> new LinkedHashSet<>());
     }
-  }
-
-  private static boolean isCoveredBy(MepElement element, Draft covering) {
-    ExistingInsulation around = element.existingInsulation();
-    ExistingInsulation lining = element.lining();
-    return (around != null && around.coverings().contains(covering.key()))
-        || (lining != null && lining.coverings().contains(covering.key()));
   }
 
   private void lieBeside(Draft covering) {
@@ -219,10 +258,15 @@ final class CrossHosts implements CoveringFiles {
       return;
     }
     Set<Draft> all = new LinkedHashSet<>();
-    addCoverings(element, element.existingInsulation(), all);
-    addCoverings(element, element.lining(), all);
+    Set<ElementKey> gone = lost.getOrDefault(key, Set.of());
+    for (ElementKey each : coveringsOf(element)) {
+      Draft covering = gone.contains(each) ? null : covering(each);
+      if (covering != null) {
+        all.add(covering);
+      }
+    }
     all.addAll(others);
-    InsulationChoice.Chosen chosen = choice(key.model(), origin).choose(host, all);
+    InsulationChoice.Chosen chosen = choice(key.model(), origin).choose(host, once(all));
     ExistingInsulation before = element.existingInsulation();
     boolean told = before != null && before.coverings().isEmpty();
     joining.change(
@@ -234,14 +278,15 @@ final class CrossHosts implements CoveringFiles {
     host.findings().forEach(joining::note);
   }
 
-  private void addCoverings(
-      MepElement element, @Nullable ExistingInsulation shown, Set<Draft> all) {
-    Set<ElementKey> gone = lost.getOrDefault(element.key(), Set.of());
-    for (ElementKey key : shown == null ? List.<ElementKey>of() : shown.coverings()) {
-      Draft covering = gone.contains(key) ? null : covering(key);
-      if (covering != null) {
-        all.add(covering);
+  /** Without coverings that several files hold, but for the first of each. */
+  private List<Draft> once(Set<Draft> all) {
+    Set<String> known = new HashSet<>();
+    List<Draft> once = new ArrayList<>();
+    for (Draft covering : all) {
+      if (known.add(globalId(covering.key()))) {
+        once.add(covering);
       }
     }
+    return once;
   }
 }

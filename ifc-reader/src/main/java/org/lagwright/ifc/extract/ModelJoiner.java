@@ -40,11 +40,12 @@ public final class ModelJoiner {
     if (models.size() > 1) {
       Whereabouts.compare(joining);
       Set<ElementKey> joined = new LinkedHashSet<>();
-      Repeats.mark(joining, joined);
+      Set<ElementKey> insulated = new LinkedHashSet<>();
+      Repeats.mark(joining, joined, insulated);
       Redrafts drafts = new Redrafts(joining);
       CrossJoints.join(joining, drafts, joinToleranceM, joined);
       CrossMeasures.measure(joining, drafts, joined);
-      CrossHosts.find(joining, drafts);
+      CrossHosts.find(joining, drafts, insulated);
       CrossPlaces.find(joining);
     }
     return joining.models();

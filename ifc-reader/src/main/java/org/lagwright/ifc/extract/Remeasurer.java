@@ -98,6 +98,13 @@ final class Remeasurer implements Origin {
             unitM));
   }
 
+  /** The GlobalId of a record, empty if it has none. */
+  String globalId(long step) {
+    IfcRecord record = file.find(step);
+    String globalId = record == null ? null : record.text("GlobalId");
+    return globalId == null ? "" : globalId;
+  }
+
   /** What may lie around elements of other files. */
   List<LooseCovering> loose() {
     return loose;

@@ -70,20 +70,23 @@ final class Repeats {
   private final Map<ElementKey, MepElement> firsts = new HashMap<>();
 
   private final Set<ElementKey> joined;
+  private final Set<ElementKey> insulated;
 
   /** True if an element of a later file counts in the place of an earlier one. */
   private boolean isAnyReplaced;
 
-  private Repeats(Joining joining, Set<ElementKey> joined) {
+  private Repeats(Joining joining, Set<ElementKey> joined, Set<ElementKey> insulated) {
     this.joining = joining;
     this.joined = joined;
+    this.insulated = insulated;
   }
 
   /**
    * @param joined given the elements that were connected in the place of a repetition
+   * @param insulated given the repetitions that show insulation or a lining
    */
-  static void mark(Joining joining, Set<ElementKey> joined) {
-    Repeats repeats = new Repeats(joining, joined);
+  static void mark(Joining joining, Set<ElementKey> joined, Set<ElementKey> insulated) {
+    Repeats repeats = new Repeats(joining, joined, insulated);
     joining.read().forEach(repeats::take);
     if (repeats.isAnyReplaced) {
       repeats.followReplaced();
@@ -222,8 +225,15 @@ final class Repeats {
     pair.example = pair.example.isEmpty() ? element.globalId() : pair.example;
     MepElement kept = joining.now(first);
     ExistingInsulation shown = element.existingInsulation();
-    if (kept.existingInsulation() == null && shown != null) {
-      kept = kept.toBuilder().existingInsulation(shown).build();
+    ExistingInsulation lined = element.lining();
+    if (shown != null || lined != null) {
+      insulated.add(element.key());
+      kept =
+          kept.toBuilder()
+              .existingInsulation(
+                  kept.existingInsulation() == null ? shown : kept.existingInsulation())
+              .lining(kept.lining() == null ? lined : kept.lining())
+              .build();
       joining.change(kept);
     }
     if (kept.systems().isEmpty() && !element.systems().isEmpty()) {

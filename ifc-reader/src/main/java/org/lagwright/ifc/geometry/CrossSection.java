@@ -95,6 +95,7 @@ record CrossSection(Vec start, Vec axis, Vec u, Vec v, double radiusM) {
     }
     boolean around =
         least > radiusM - TOLERANCE_M
+            && least < radiusM + FURTHEST_M
             && most - least > TOLERANCE_M
             && onCircle(item, least) >= FEWEST_ON_ARC;
     return around

@@ -13,6 +13,7 @@ import static org.lagwright.ifc.extract.InsulationTest.covering;
 import static org.lagwright.ifc.extract.InsulationTest.mm;
 import static org.lagwright.ifc.extract.InsulationTest.of;
 import static org.lagwright.ifc.extract.InsulationTest.thickness;
+import static org.lagwright.ifc.extract.Network.at;
 
 import java.util.List;
 import java.util.Locale;
@@ -243,5 +244,25 @@ class InsulationPiecesTest {
     assertThat(element(ducts.get(0), 1).lining()).isNull();
     assertThat(codes(pipes.get(1))).doesNotContain("COVERING_WITHOUT_HOST");
     assertThat(codes(ducts.get(1))).doesNotContain("COVERING_WITHOUT_HOST");
+  }
+
+  /** All its corners are nearly as far from the axis of the pipe, as those of a shell are. */
+  @Test
+  void coveringThatCrossesThePipeAtItsMiddleIsNoShellOnIt() {
+    Network crossing =
+        new Network()
+            .pipe(1, at(-1000, 0, 0), at(1, 0, 0), 2000, 60.3)
+            .body(
+                2,
+                "IFCCOVERING",
+                "Wool",
+                ".INSULATION.",
+                at(0, -1000, 0),
+                at(0, 1, 0),
+                2000,
+                120.3);
+
+    assertThat(element(crossing.read(0), 1000).existingInsulation()).isNull();
+    assertThat(codes(crossing.read(0))).contains("COVERING_WITHOUT_HOST");
   }
 }

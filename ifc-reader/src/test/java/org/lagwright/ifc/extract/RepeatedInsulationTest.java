@@ -1,0 +1,85 @@
+package org.lagwright.ifc.extract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.extract.InlineModel.body;
+import static org.lagwright.ifc.extract.InlineModel.codes;
+import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.join;
+import static org.lagwright.ifc.extract.InlineModel.properties;
+import static org.lagwright.ifc.extract.InsulationTest.BODY_ONLY;
+import static org.lagwright.ifc.extract.InsulationTest.PIPE;
+import static org.lagwright.ifc.extract.InsulationTest.covering;
+import static org.lagwright.ifc.extract.InsulationTest.mm;
+import static org.lagwright.ifc.extract.InsulationTest.of;
+import static org.lagwright.ifc.extract.InsulationTest.ring;
+import static org.lagwright.ifc.extract.InsulationTest.thickness;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.MepModel;
+
+/** What insulates an element that two files hold: its coverings count, whichever holds them. */
+class RepeatedInsulationTest {
+
+  private static final String RELATED = "#9=IFCRELCOVERSBLDGELEMENTS('9',$,$,$,#1,(#200));\n";
+
+  private static final String WOOL = covering(2, "Wool", ring(120.3, 30), 0, 2500) + RELATED;
+
+  @Test
+  void coveringThatOnlyTheLaterFileNamesComesBeforeWhatThePipeStates() {
+    String stated = properties("Insulation Thickness", "IFCLENGTHMEASURE(50.)");
+    List<MepModel> models = join(PIPE + stated, PIPE + WOOL);
+
+    assertThat(element(models.get(1), 1).repeats()).isEqualTo(new ElementKey(0, 1));
+    assertThat(mm(of(models.get(0), 1))).isCloseTo(30, within(0.01));
+    assertThat(of(models.get(0), 1).coverings()).containsExactly(new ElementKey(1, 200));
+    assertThat(codes(models.get(0))).containsOnlyOnce("INSULATION_CONFLICT");
+  }
+
+  /** How thick it is shows beside the body of the pipe only. */
+  @Test
+  void coveringOfThePipeWithoutBodyIsMeasuredOnThatOfAnotherFile() {
+    String solid = WOOL.replace(ring(120.3, 30), "IFCCIRCLEPROFILEDEF(.AREA.,$,$,60.15)");
+    String bare = "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,$,$,$);\n" + BODY_ONLY;
+    List<MepModel> models = join(bare + solid, PIPE);
+
+    assertThat(element(models.get(0), 1).repeats()).isEqualTo(new ElementKey(1, 1));
+    assertThat(mm(of(models.get(1), 1))).isCloseTo(30, within(0.01));
+  }
+
+  @Test
+  void coveringThatBothFilesHoldIsOneLayer() {
+    String undrawn =
+        "#200=IFCCOVERING('c',$,'Wool',$,$,$,$,$,.INSULATION.);\n" + RELATED + thickness(2, 30);
+    for (String each : new String[] {WOOL, undrawn}) {
+      List<MepModel> models = join(PIPE + each, PIPE + each);
+
+      assertThat(mm(of(models.get(0), 1))).isCloseTo(30, within(0.01));
+      assertThat(of(models.get(0), 1).coverings()).containsExactly(new ElementKey(0, 200));
+      assertThat(codes(models.get(0))).doesNotContain("INSULATION_CONFLICT");
+    }
+  }
+
+  /** Its file holds the inner layer, and the other one the outer. */
+  @Test
+  void layersThatTwoFilesNameAddUp() {
+    String outer = covering(3, "Foam", ring(160.3, 20), 0, 2500) + RELATED.replace("200", "300");
+    List<MepModel> models = join(PIPE + WOOL, PIPE + outer);
+
+    assertThat(mm(of(models.get(0), 1))).isCloseTo(50, within(0.01));
+    assertThat(of(models.get(0), 1).coverings())
+        .containsExactly(new ElementKey(0, 200), new ElementKey(1, 300));
+  }
+
+  @Test
+  void liningThatOnlyTheLaterFileShowsBelongsToTheDuctThatCounts() {
+    String duct =
+        "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
+            + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,500.,300.)");
+    String lined = properties("Lining Thickness", "IFCLENGTHMEASURE(25.)");
+
+    assertThat(element(join(duct, duct + lined).get(0), 1).lining()).isNotNull();
+  }
+}
