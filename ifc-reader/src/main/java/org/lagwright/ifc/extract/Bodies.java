@@ -76,7 +76,7 @@ final class Bodies {
         && !isDrawn(bare);
   }
 
-  private static boolean isPlacedAt(MepElement drawn, MepElement bare) {
+  static boolean isPlacedAt(MepElement drawn, MepElement bare) {
     Double storeyM = drawn.place().storeyElevationM();
     Double bareStoreyM = bare.place().storeyElevationM();
     if (storeyM != null && bareStoreyM != null && Math.abs(storeyM - bareStoreyM) > NEAR_BODY_M) {

@@ -13,9 +13,9 @@ import org.lagwright.ifc.model.Port;
  */
 final class BracketJoints {
 
-  private final Drafts drafts;
+  private final DraftLookup drafts;
 
-  BracketJoints(Drafts drafts) {
+  BracketJoints(DraftLookup drafts) {
     this.drafts = drafts;
   }
 

@@ -37,8 +37,12 @@ final class CountedByParts {
     this.relations = relations;
   }
 
-  /** Leaves them out, each with a finding. */
-  void leaveOut() {
+  /**
+   * Leaves them out, each with a finding.
+   *
+   * @return all elements of parts, also those that stay counted
+   */
+  List<Assembly> leaveOut() {
     Map<Draft, List<Draft>> partsByWhole = partsByWhole();
     List<Draft> brackets = new ArrayList<>(0);
     for (Map.Entry<Draft, List<Draft>> each : partsByWhole.entrySet()) {
@@ -51,9 +55,14 @@ final class CountedByParts {
     for (Draft bracket : brackets) {
       leaveOut(bracket, partsByWhole.getOrDefault(bracket, List.of()));
     }
+    List<Assembly> assemblies = new ArrayList<>(partsByWhole.size());
+    for (Map.Entry<Draft, List<Draft>> each : partsByWhole.entrySet()) {
+      assemblies.add(Assembly.of(each.getKey(), each.getValue()));
+    }
+    return assemblies;
   }
 
-  private static void leaveOut(Draft bracket, List<Draft> parts) {
+  static void leaveOut(Draft bracket, List<Draft> parts) {
     bracket.kind = Kind.OTHER;
     bracket.form = Form.UNKNOWN;
     bracket.forgetFindings();
@@ -94,7 +103,7 @@ final class CountedByParts {
   }
 
   /** True if a part is what the whole is called, and no length of the whole is lost. */
-  private static boolean areWhole(List<Draft> parts, Draft whole) {
+  static boolean areWhole(List<Draft> parts, Draft whole) {
     double lengthM = 0;
     boolean alike = false;
     int pieces = 0;
@@ -107,7 +116,7 @@ final class CountedByParts {
   }
 
   /** True if nothing is drawn of the whole, or parts end wherever it ends. */
-  private static boolean drawWhole(List<Draft> parts, Draft whole) {
+  static boolean drawWhole(List<Draft> parts, Draft whole) {
     List<ShapeEnd> ends = whole.shape().ends();
     boolean drawn = !whole.shape().isDrawn() || ends.size() > 1;
     for (ShapeEnd end : ends) {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.BoxReader;
@@ -158,7 +157,7 @@ public final class ModelExtractor {
     Drafts drafts = drafts(progress);
     relations.forgetPartners();
     Placeholders placeholders = new Placeholders(seen, source.index());
-    measure(drafts, placeholders);
+    List<Assembly> assemblies = measure(drafts, placeholders);
     Identities identities = new Identities();
     Set<MepSystem> systems = new LinkedHashSet<>();
     InsulationReader insulation = insulation(drafts);
@@ -179,7 +178,7 @@ public final class ModelExtractor {
         elements,
         List.copyOf(systems),
         findings,
-        otherProducts(),
+        OtherProducts.of(file),
         GeoreferenceReader.read(file, placements),
         new BuildingParts(
             file, source.index(), new BoxReader(units.geometry(), placements), places),
@@ -192,7 +191,8 @@ public final class ModelExtractor {
             properties,
             placements,
             placeholders,
-            insulation.loose()));
+            insulation.loose(),
+            assemblies));
   }
 
   private Drafts drafts(DoubleConsumer progress) {
@@ -247,11 +247,13 @@ public final class ModelExtractor {
     }
   }
 
-  private void measure(Drafts drafts, Placeholders placeholders) {
+  /**
+   * @return elements of parts
+   */
+  private List<Assembly> measure(Drafts drafts, Placeholders placeholders) {
     findings.addAll(placeholders.findings());
     Measurers measurers = new Measurers(placeholders, profiles, properties, units.lengthM());
     int joined = new ModelMeasurer(drafts, measurers, workers).measure(options.joinToleranceM());
-    new CountedByParts(drafts, relations).leaveOut();
     if (joined > 0) {
       note(
           ReadFinding.ENDS_JOINED,
@@ -259,6 +261,7 @@ public final class ModelExtractor {
           String.valueOf(joined),
           Sizes.millimetres(options.joinToleranceM()));
     }
+    return new CountedByParts(drafts, relations).leaveOut();
   }
 
   /**
@@ -380,26 +383,5 @@ public final class ModelExtractor {
 
   private void note(ReadFinding code, Effect effect, String... values) {
     findings.add(Finding.ofFile(source.index(), code, effect, values));
-  }
-
-  /** Elements of the building that are no services, by class as the standard spells it. */
-  private Map<String, Integer> otherProducts() {
-    Map<String, Integer> others = new TreeMap<>();
-    for (Map.Entry<String, Integer> each : file.step().counts().entrySet()) {
-      String keyword = each.getKey();
-      if (file.schema().isA(keyword, "IfcElement") && !isTakenIn(keyword)) {
-        others.put(file.schema().spelling(keyword), each.getValue());
-      }
-    }
-    return others;
-  }
-
-  private boolean isTakenIn(String keyword) {
-    for (String entity : TAKEN_IN) {
-      if (file.schema().isA(keyword, entity)) {
-        return true;
-      }
-    }
-    return false;
   }
 }

@@ -39,6 +39,7 @@ public final class ModelJoiner {
     SamePlaces.note(joining);
     if (models.size() > 1) {
       Whereabouts.compare(joining);
+      CrossParts.leaveOut(joining);
       Set<ElementKey> joined = new LinkedHashSet<>();
       Set<ElementKey> insulated = new LinkedHashSet<>();
       Repeats.mark(joining, joined, insulated);

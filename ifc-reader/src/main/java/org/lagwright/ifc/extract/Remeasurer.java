@@ -32,6 +32,7 @@ final class Remeasurer implements Origin {
   private final Placements placements;
   private final Placeholders placeholders;
   private final List<LooseCovering> loose;
+  private final List<Assembly> assemblies;
   private @Nullable Reading reading;
 
   /** Made when the first element is asked for. */
@@ -44,6 +45,7 @@ final class Remeasurer implements Origin {
 
   /**
    * @param loose coverings that may lie around elements of other files
+   * @param assemblies elements of parts, which other files may hold too
    */
   Remeasurer(
       IfcFile file,
@@ -53,7 +55,8 @@ final class Remeasurer implements Origin {
       PropertyReader properties,
       Placements placements,
       Placeholders placeholders,
-      List<LooseCovering> loose) {
+      List<LooseCovering> loose,
+      List<Assembly> assemblies) {
     this.file = file;
     this.source = source;
     this.units = units;
@@ -62,6 +65,7 @@ final class Remeasurer implements Origin {
     this.placements = placements;
     this.placeholders = placeholders;
     this.loose = loose;
+    this.assemblies = assemblies;
   }
 
   private Reading reading() {
@@ -108,6 +112,11 @@ final class Remeasurer implements Origin {
   /** What may lie around elements of other files. */
   List<LooseCovering> loose() {
     return loose;
+  }
+
+  /** Elements of parts, which other files may hold too. */
+  List<Assembly> assemblies() {
+    return assemblies;
   }
 
   Coverings coverings() {
@@ -159,18 +168,23 @@ final class Remeasurer implements Origin {
   @Nullable Draft decided(MepElement element, InsulationChoice choice) {
     Draft draft = draft(element);
     if (draft != null) {
-      draft.kind = element.kind();
-      draft.form = element.form();
-      Figures figures = draft.change();
-      figures.section = element.section();
-      figures.ends = element.endSections();
-      figures.lengthM = element.lengthM();
+      settle(draft, element);
       if (!draft.isSegment()) {
-        figures.drawnInsulation = drawnInto(element, choice.stated().on(draft));
+        draft.change().drawnInsulation = drawnInto(element, choice.stated().on(draft));
       }
       draft.foldMeasured();
     }
     return draft;
+  }
+
+  /** Gives an element that was read once more what had been decided of it. */
+  static void settle(Draft draft, MepElement element) {
+    draft.kind = element.kind();
+    draft.form = element.form();
+    Figures figures = draft.change();
+    figures.section = element.section();
+    figures.ends = element.endSections();
+    figures.lengthM = element.lengthM();
   }
 
   /** What no covering and no statement shows was found in the body. */

@@ -14,6 +14,7 @@ import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.OpenEnd;
@@ -98,7 +99,8 @@ final class Repeats {
   }
 
   private void take(MepModel model) {
-    for (MepElement element : model.elements()) {
+    for (MepElement each : model.elements()) {
+      MepElement element = joining.now(each);
       MepElement first = sameId(element);
       boolean identified = first != null;
       if (first == null) {
@@ -152,8 +154,12 @@ final class Repeats {
   }
 
   private void index(MepModel model) {
-    List<MepElement> own =
-        model.elements().stream().filter(e -> !firsts.containsKey(e.key())).toList();
+    List<MepElement> own = new ArrayList<>();
+    for (MepElement each : model.elements()) {
+      if (!firsts.containsKey(each.key())) {
+        own.add(joining.now(each));
+      }
+    }
     for (MepElement element : own) {
       if (!element.globalId().isEmpty()) {
         byId.computeIfAbsent(element.globalId(), id -> new ArrayList<>(1)).add(element);
@@ -177,7 +183,7 @@ final class Repeats {
   /** The GlobalId of an earlier element that this one is not. */
   private void noteElsewhere(MepElement element) {
     List<MepElement> firsts = byId.getOrDefault(element.globalId(), List.of());
-    if (!firsts.isEmpty()) {
+    if (!firsts.isEmpty() && element.kind() != Kind.OTHER) {
       Shared pair = pair(firsts.get(0), element);
       pair.elsewhere++;
       pair.exampleElsewhere = element.globalId();
@@ -245,7 +251,7 @@ final class Repeats {
   private void reconnect(MepModel model) {
     for (MepElement element : model.elements()) {
       MepElement first = firsts.get(element.key());
-      for (Port port : element.ports()) {
+      for (Port port : joining.now(element).ports()) {
         ElementKey other = port.connectedTo();
         if (other != null && first != null) {
           connect(joining.now(first), port, itself(other));
