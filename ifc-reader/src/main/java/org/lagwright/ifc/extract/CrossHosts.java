@@ -63,14 +63,11 @@ final class CrossHosts implements CoveringFiles {
    * @param repeated repetitions that show insulation or a lining
    */
   static void find(Joining joining, Redrafts drafts, Collection<ElementKey> repeated) {
-    LooseCoverings loose = new LooseCoverings(joining, drafts);
-    List<LooseCovering> wanted = loose.wanted();
     CrossHosts hosts = new CrossHosts(joining, drafts);
     repeated.forEach(hosts::takeOver);
-    if (!wanted.isEmpty()) {
-      loose.nearWanted().forEach(hosts::addHost);
-      wanted.forEach(hosts::look);
-    }
+    LooseCoverings loose = new LooseCoverings(joining, drafts);
+    loose.forEachNear(hosts::addHost);
+    loose.wanted().forEach(hosts::look);
     hosts.found.forEach(hosts::insulate);
   }
 

@@ -3,6 +3,8 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.ModelJoiner.Joining;
 import org.lagwright.ifc.geometry.Box;
@@ -27,13 +29,12 @@ final class LooseCoverings {
    */
   private static final double FARTHEST_END_M = 2;
 
-  /** An element near some of them. */
-  private record Near(MepElement element, Box box) {}
-
   private final Joining joining;
   private final List<LooseCovering> all = new ArrayList<>();
   private final STRtree byPlace = new STRtree();
-  private final List<Near> near = new ArrayList<>();
+
+  /** The files that hold some. */
+  private final BitSet models = new BitSet();
 
   /** Those that come near an element of another file. */
   private final BitSet wanted = new BitSet();
@@ -45,39 +46,41 @@ final class LooseCoverings {
       for (LooseCovering each : origin == null ? List.<LooseCovering>of() : origin.loose()) {
         byPlace.insert(envelope(each.reach()), all.size());
         all.add(each);
+        models.set(each.key().model());
       }
     }
-    if (!all.isEmpty()) {
-      joining.read().forEach(this::look);
+    for (MepModel model : joining.read()) {
+      int own = model.file().index();
+      int others = models.cardinality() - (models.get(own) ? 1 : 0);
+      if (others > 0) {
+        forEachPlaced(model, (element, box) -> mark(own, box));
+      }
     }
   }
 
-  private void look(MepModel model) {
+  private void forEachPlaced(MepModel model, BiConsumer<MepElement, Box> todo) {
     for (MepElement element : model.elements()) {
       MepElement now = joining.now(element);
       Box box = now.kind().isLagged() && now.repeats() == null ? boxOf(now) : null;
-      if (box != null && isNearAny(box, now)) {
-        near.add(new Near(now, box));
+      if (box != null) {
+        todo.accept(now, box);
       }
     }
   }
 
-  private boolean isNearAny(Box box, MepElement element) {
-    boolean[] found = new boolean[1];
+  /** Marks what comes near an element of a file. */
+  private void mark(int own, Box box) {
     byPlace.query(
         envelope(box),
         index -> {
           LooseCovering covering = all.get((Integer) index);
-          if (covering.reach().gapM(box) <= 0) {
-            int own = element.key().model();
-            int other = covering.key().model();
-            found[0] = true;
-            if (own != other && joining.haveOneOrigin(own, other)) {
-              wanted.set((Integer) index);
-            }
+          int other = covering.key().model();
+          if (own != other
+              && covering.reach().gapM(box) <= 0
+              && joining.haveOneOrigin(own, other)) {
+            wanted.set((Integer) index);
           }
         });
-    return found[0];
   }
 
   /** Around all of an element that may be known; null if nothing tells where it is. */
@@ -110,22 +113,28 @@ final class LooseCoverings {
     return found;
   }
 
-  /** The elements of all files near those, in the order of the files. */
-  List<MepElement> nearWanted() {
-    List<MepElement> found = new ArrayList<>();
-    for (Near each : near) {
-      boolean[] wantedThere = new boolean[1];
-      byPlace.query(
-          envelope(each.box),
-          index -> {
-            int at = (Integer) index;
-            wantedThere[0] |= wanted.get(at) && all.get(at).reach().gapM(each.box) <= 0;
+  /** Goes through the elements of all files that are near those. */
+  void forEachNear(Consumer<MepElement> todo) {
+    for (MepModel model : wanted.isEmpty() ? List.<MepModel>of() : joining.read()) {
+      forEachPlaced(
+          model,
+          (element, box) -> {
+            if (isNearWanted(box)) {
+              todo.accept(element);
+            }
           });
-      if (wantedThere[0]) {
-        found.add(each.element);
-      }
     }
-    return found;
+  }
+
+  private boolean isNearWanted(Box box) {
+    boolean[] near = new boolean[1];
+    byPlace.query(
+        envelope(box),
+        index -> {
+          int at = (Integer) index;
+          near[0] |= wanted.get(at) && all.get(at).reach().gapM(box) <= 0;
+        });
+    return near[0];
   }
 
   private static Envelope envelope(Box box) {
