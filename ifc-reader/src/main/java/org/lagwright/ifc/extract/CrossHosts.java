@@ -249,7 +249,7 @@ final class CrossHosts implements CoveringFiles {
 
   private void insulate(ElementKey key, Collection<Draft> others) {
     MepElement element = joining.find(key);
-    Draft host = element == null ? null : decided(element);
+    Draft host = element == null || element.kind() == Kind.COVERING ? null : decided(element);
     Remeasurer origin = drafts.origin(key.model());
     if (element == null || host == null || origin == null) {
       return;
