@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +16,8 @@ import org.lagwright.ifc.schema.IfcRecord;
 
 /**
  * The units of a file: only those that IfcProject.UnitsInContext assigns count, because files hold
- * others besides. Missing ones are assumed as SI with a finding.
+ * others besides. The schema allows one of each kind; where a file assigns more, the first counts
+ * and a finding tells of the others. Missing ones are assumed as SI with a finding.
  */
 final class Units {
 
@@ -51,10 +53,30 @@ final class Units {
           Map.entry("IFCPLANEANGLEMEASURE", "PLANEANGLEUNIT"),
           Map.entry("IFCPOSITIVEPLANEANGLEMEASURE", "PLANEANGLEUNIT"));
 
+  /** What is told of a unit by its kind; of other kinds nothing is read. */
+  private static final Map<String, String> WHAT =
+      Map.of(
+          "LENGTHUNIT",
+          "length",
+          "AREAUNIT",
+          "area",
+          "VOLUMEUNIT",
+          "volume",
+          "PLANEANGLEUNIT",
+          "plane angle",
+          TEMPERATURE,
+          "temperature");
+
+  /** Rounding of factors as files write them. */
+  private static final double FACTOR_TOLERANCE = 1e-6;
+
   private static final Set<String> DIMENSIONS_OF_POWER_2 = Set.of("SQUARE_METRE");
   private static final Set<String> DIMENSIONS_OF_POWER_3 = Set.of("CUBIC_METRE");
 
   private final Map<String, Double> factors = new HashMap<>();
+
+  /** The unit that counts, by its kind. */
+  private final Map<String, IfcRecord> assigned = new HashMap<>();
 
   /** Files that assign no unit of temperature write degC. */
   private TemperatureScale temperatures = TemperatureScale.CELSIUS;
@@ -67,7 +89,7 @@ final class Units {
       IfcRecord assignment = project.ref("UnitsInContext");
       if (assignment != null) {
         for (IfcRecord unit : assignment.refs("Units")) {
-          assign(unit);
+          assign(unit, model);
         }
       }
     }
@@ -77,21 +99,45 @@ final class Units {
     factors.putIfAbsent("VOLUMEUNIT", 1.0);
   }
 
-  private void assign(IfcRecord unit) {
+  private void assign(IfcRecord unit, int model) {
     String kind = unit.enumeration("UnitType");
     if (kind == null) {
       return;
     }
-    if (kind.equals(TEMPERATURE)) {
-      temperatures = TemperatureScale.of(unit);
+    TemperatureScale scale =
+        kind.equals(TEMPERATURE) ? TemperatureScale.of(unit) : TemperatureScale.UNKNOWN;
+    double factor = kind.equals(TEMPERATURE) ? 1 : factor(unit, 0);
+    if (!(factor > 0 && Double.isFinite(factor))) {
+      unreadable.add(unit.id());
       return;
     }
-    double factor = factor(unit, 0);
-    if (factor > 0 && Double.isFinite(factor)) {
+    IfcRecord first = assigned.putIfAbsent(kind, unit);
+    String what = WHAT.get(kind);
+    if (first == null) {
       factors.put(kind, factor);
-    } else {
-      unreadable.add(unit.id());
+      temperatures = kind.equals(TEMPERATURE) ? scale : temperatures;
+    } else if (what != null && !isSame(kind, factor, scale)) {
+      note(ReadFinding.UNITS_CONFLICT, model, what, written(first), written(unit));
     }
+  }
+
+  private void note(ReadFinding code, int model, String... values) {
+    findings.add(Finding.ofFile(model, code, Effect.ASSUMED, values));
+  }
+
+  /** True if a further unit of a kind is worth as much as the one that counts. */
+  private boolean isSame(String kind, double factor, TemperatureScale scale) {
+    return kind.equals(TEMPERATURE)
+        ? scale == temperatures
+        : Math.abs(factor / unit(kind) - 1) < FACTOR_TOLERANCE;
+  }
+
+  /** {@code millimetre}, {@code foot}. */
+  private static String written(IfcRecord unit) {
+    String name = name(unit);
+    String prefix = unit.is("IfcSIUnit") ? unit.enumeration("Prefix") : null;
+    String written = (prefix == null ? "" : prefix) + (name == null ? unit : name);
+    return written.toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   static @Nullable String name(IfcRecord unit) {
@@ -125,7 +171,7 @@ final class Units {
 
   private void assumeIfMissing(String kind, String what, String assumed, int model) {
     if (factors.putIfAbsent(kind, 1.0) == null) {
-      findings.add(Finding.ofFile(model, ReadFinding.UNITS_ASSUMED, Effect.ASSUMED, what, assumed));
+      note(ReadFinding.UNITS_ASSUMED, model, what, assumed);
     }
   }
 

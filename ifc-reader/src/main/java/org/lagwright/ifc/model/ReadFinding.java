@@ -17,6 +17,9 @@ public enum ReadFinding implements FindingCode {
           + " may lack its place, system or size. Have the export checked."),
   UNITS_ASSUMED(
       Severity.WARNING, "The file declares no unit for {0}; {1} is assumed. Check one {0}."),
+  UNITS_CONFLICT(
+      Severity.WARNING,
+      "The file declares two units of {0}: {1} and {2}. The first is used. Check one {0}."),
   MISSING_GLOBAL_ID(Severity.WARNING, "The element has no GlobalId. Export again."),
   DUPLICATE_GLOBAL_ID(
       Severity.WARNING,
