@@ -11,6 +11,11 @@ import org.lagwright.ifc.schema.IfcRecord;
 /** Measures what is swept along a curve: disks and profiles. */
 final class Sweeps {
 
+  private static final double FULL_TURN = 2 * Math.PI;
+
+  /** How far off its trims an arc may end, as a share of its radius; angles are rounded. */
+  private static final double AT_TRIM = 1e-4;
+
   private final Coordinates coordinates;
   private final Curves curves;
   private final Profiles profiles;
@@ -238,12 +243,38 @@ final class Sweeps {
       double unitM = coordinates.units().lengthM();
       return whole.betweenM(from * unitM, to * unitM);
     }
+    double angle = coordinates.units().angleRad();
     if (curve.is("IfcConic") && whole.first() instanceof Leg.Arc arc) {
-      double angle = coordinates.units().angleRad();
-      double sweep = (to - from) * angle;
-      boolean part = sweep > 0 && sweep < 2 * Math.PI;
-      return part ? new Path(List.of(Curves.arcFrom(arc, from * angle, sweep))) : whole;
+      return between(arc, from * angle, to * angle, whole);
+    }
+    if (curve.is("IfcTrimmedCurve")) {
+      return wayRound(curve, from * angle, to * angle, whole);
     }
     return curve.is("IfcPolyline") ? whole.between(from, to) : whole;
+  }
+
+  /** A circle or ellipse between two of its parameters; after the last one it begins anew. */
+  private static Path between(Leg.Arc conic, double from, double to, Path whole) {
+    double sweep = to < from ? (to - from) % FULL_TURN + FULL_TURN : to - from;
+    boolean part = sweep > 0 && sweep < FULL_TURN;
+    return part ? new Path(List.of(Curves.arcFrom(conic, from, sweep))) : whole;
+  }
+
+  /**
+   * An arc whose parameters lie at its trims runs from one to the other as the parameters count,
+   * which holds where the sense of the trims would lead the other way round. Of other parameters
+   * files do not tell whether they count from the first trim, along the circle or as a share.
+   */
+  private Path wayRound(IfcRecord curve, double from, double to, Path trimmed) {
+    IfcRecord basis = curve.ref("BasisCurve");
+    Leg.Arc conic = basis != null && basis.is("IfcConic") ? curves.conic(basis) : null;
+    if (conic == null || !(to > from && to - from < FULL_TURN)) {
+      return trimmed;
+    }
+    Leg.Arc arc = Curves.arcFrom(conic, from, to - from);
+    double offM =
+        arc.start().distanceTo(trimmed.first().start())
+            + arc.end().distanceTo(trimmed.last().end());
+    return offM < AT_TRIM * arc.radiusM() ? new Path(List.of(arc)) : trimmed;
   }
 }

@@ -12,6 +12,8 @@ import static org.lagwright.ifc.geometry.TinyModel.MM_RAD;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
@@ -137,6 +139,59 @@ class SweepTest {
             """);
     bend(shape, 45, 0.305, 0.305);
     assertThat(lengthM(shape).value()).isCloseTo(0.305 * Math.PI / 4, within(1e-9));
+  }
+
+  @Test
+  void parametersAtTheTrimsSayWhichWayRoundTheArcRuns() {
+    // against the circle from 270 to 0 would be three quarters of it
+    bend(sweptArc("270.,360.", "270.", "0.", ".F."), 90, 0.305, 0.1143);
+    bend(sweptArc("-90.,0.", "270.", "360.", ".F."), 90, 0.305, 0.1143);
+  }
+
+  @ParameterizedTest(name = "{0}: {1} to {2} {3}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "0.,1.|270.|315.|.T.",
+        "0.,45.|270.|315.|.T.",
+        "0.,315.|270.|315.|.T.",
+        "0.,360.|270.|315.|.T.",
+        "270.,315.|270.|315.|.T.",
+        "-90.,-45.|270.|315.|.T.",
+        "0.,1.|315.|270.|.F.",
+        "0.,45.|315.|270.|.F.",
+        "315.,270.|315.|270.|.F.",
+        "270.,315.|315.|270.|.F.",
+        "$,$|315.|270.|.F.",
+      })
+  void otherParametersLeaveAnArcBetweenItsTrims(String own, String from, String to, String sense) {
+    bend(sweptArc(own, from, to, sense), 45, 0.305, 0.1143);
+  }
+
+  /** A pipe along an arc of a circle between two trims. */
+  private static Shape sweptArc(String parameters, String from, String to, String sense) {
+    return TinyModel.item(
+        MM_DEG,
+        """
+        #100=IFCSWEPTDISKSOLID(#102,57.15,$,%s);
+        #102=IFCTRIMMEDCURVE(#103,(IFCPARAMETERVALUE(%s)),(IFCPARAMETERVALUE(%s)),%s,.PARAMETER.);
+        #103=IFCCIRCLE(#16,305.);
+        """
+            .formatted(parameters, from, to, sense));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"270., 360.", "270., 0.", "-90., 0."})
+  void parametersCutACircleAlsoAcrossItsBeginning(String from, String to) {
+    Shape shape =
+        TinyModel.item(
+            MM_DEG,
+            """
+            #100=IFCSWEPTDISKSOLID(#103,57.15,$,%s,%s);
+            #103=IFCCIRCLE(#14,305.);
+            """
+                .formatted(from, to));
+    bend(shape, 90, 0.305, 0.1143);
   }
 
   @Test
