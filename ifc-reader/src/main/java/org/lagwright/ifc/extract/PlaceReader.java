@@ -60,6 +60,7 @@ final class PlaceReader implements Premises {
 
   /** What a spatial element and those above it tell; records are null where there is none. */
   private record Structure(
+      @Nullable IfcRecord site,
       @Nullable IfcRecord building,
       @Nullable IfcRecord storey,
       @Nullable IfcRecord space,
@@ -67,7 +68,7 @@ final class PlaceReader implements Premises {
       @Nullable OfStorey ofStorey,
       @Nullable Evidence containedInSpace) {
 
-    static final Structure NOTHING = new Structure(null, null, null, null, null, null);
+    static final Structure NOTHING = new Structure(null, null, null, null, null, null, null);
   }
 
   /** What a storey gives to all elements on it. */
@@ -89,8 +90,20 @@ final class PlaceReader implements Premises {
     Structure inSpace = spaceOf(element.id(), contained, middle, basis);
     Structure onStorey = storeyOf(element.id(), contained, inSpace, middle, basis);
     Boolean external = externalOf(contained, inSpace, draft.properties(), basis);
-    IfcRecord building = contained.building == null ? onStorey.building : contained.building;
-    return place(building, onStorey.ofStorey, inSpace.space, external, middle, shared(basis));
+    IfcRecord building = premises(contained, inSpace).building;
+    return place(
+        building == null ? onStorey.building : building,
+        onStorey.ofStorey,
+        inSpace.space,
+        external,
+        middle,
+        shared(basis));
+  }
+
+  /** Of what contains it and its space the one that tells the building, else the site. */
+  private static Structure premises(Structure contained, Structure inSpace) {
+    boolean told = contained.building != null || contained.site != null && inSpace.building == null;
+    return told ? contained : inSpace;
   }
 
   private static Place place(
@@ -196,13 +209,25 @@ final class PlaceReader implements Premises {
         return structure;
       }
     }
-    long building = contained.building == null ? 0 : contained.building.id();
-    Structure below =
-        structure(middle == null ? Optional.empty() : storeys.at(middle.z(), building));
-    if (below.storey != null) {
-      basis.add(evidence(below.storey, "the floor below its middle"));
+    return middle == null
+        ? Structure.NOTHING
+        : storeyAt(middle.z(), premises(contained, inSpace), basis);
+  }
+
+  /** By height among the storeys of the building, else of the site. */
+  private Structure storeyAt(double heightM, Structure premises, List<Evidence> basis) {
+    IfcRecord within = premises.building == null ? premises.site : premises.building;
+    long withinId = within == null ? 0 : within.id();
+    Structure found = structure(storeys.below(heightM, withinId));
+    String how = "the floor below its middle";
+    if (found.storey == null) {
+      found = structure(storeys.lowest(heightM, withinId));
+      how = "the lowest floor, above its middle,";
     }
-    return below;
+    if (found.storey != null) {
+      basis.add(evidence(found.storey, how));
+    }
+    return found;
   }
 
   private static @Nullable Boolean externalOf(
@@ -263,6 +288,7 @@ final class PlaceReader implements Premises {
   }
 
   private Structure climb(long spatial) {
+    IfcRecord site = null;
     IfcRecord building = null;
     IfcRecord storey = null;
     IfcRecord space = null;
@@ -284,10 +310,13 @@ final class PlaceReader implements Premises {
         storey = record;
       } else if (Storeys.isBuilding(record) && building == null) {
         building = record;
+      } else if (record.is("IfcSite") && site == null) {
+        site = record;
       }
       at = relations.wholeOf(at);
     }
     return new Structure(
+        site,
         building,
         storey,
         space,

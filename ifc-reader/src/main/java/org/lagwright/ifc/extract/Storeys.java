@@ -26,6 +26,9 @@ final class Storeys {
   /** What lies this far below a floor still stands on it. */
   private static final double INTO_FLOOR_M = 0.05;
 
+  /** How far below the lowest floor pits and drains still belong to it: one more storey. */
+  private static final double UNDER_LOWEST_M = 5;
+
   private final IfcFile file;
   private final Relations relations;
   private final Placements placements;
@@ -34,8 +37,11 @@ final class Storeys {
   /** Whether a building states its storeys above the sea. */
   private final Map<Long, Boolean> aboveSea = new ConcurrentHashMap<>();
 
-  /** Storeys by the height of their floors, of each building and, under 0, of all. */
+  /** Storeys by the height of their floors, of each building and site and, under 0, of all. */
   private @Nullable Map<Long, TreeMap<Double, Long>> byFloor;
+
+  /** True if any storey is part of a site. */
+  private boolean underSites;
 
   Storeys(IfcFile file, Relations relations, Placements placements, double lengthUnitM) {
     this.file = file;
@@ -115,34 +121,58 @@ final class Storeys {
   }
 
   /**
-   * The storey whose floor is the next one below a world height; the lowest for what is below.
+   * The storey whose floor is the next one below a world height.
    *
-   * @param building where it stands, 0 if that is not known
+   * @param within the building or site where it stands, 0 if that is not known
    */
-  Optional<Long> at(double heightM, long building) {
-    TreeMap<Double, Long> floors = floors().getOrDefault(building, NO_FLOORS);
-    Map.Entry<Double, Long> below = floors.floorEntry(heightM + INTO_FLOOR_M);
-    Map.Entry<Double, Long> found = below == null ? floors.firstEntry() : below;
-    return Optional.ofNullable(found).map(Map.Entry::getValue);
+  Optional<Long> below(double heightM, long within) {
+    return storey(floors(within).floorEntry(heightM + INTO_FLOOR_M));
   }
 
-  private synchronized Map<Long, TreeMap<Double, Long>> floors() {
+  /** The lowest storey there for what lies not far below it, as drains do. */
+  Optional<Long> lowest(double heightM, long within) {
+    Map.Entry<Double, Long> lowest = floors(within).firstEntry();
+    return storey(lowest != null && lowest.getKey() - heightM > UNDER_LOWEST_M ? null : lowest);
+  }
+
+  private static Optional<Long> storey(Map.@Nullable Entry<Double, Long> floor) {
+    return floor == null ? Optional.empty() : Optional.of(floor.getValue());
+  }
+
+  /** Those of a site are all where the file puts its storeys under no site. */
+  private synchronized TreeMap<Double, Long> floors(long within) {
     if (byFloor == null) {
       byFloor = new HashMap<>();
       for (IfcRecord storey : file.all("IfcBuildingStorey")) {
         Double floorM = floorM(storey);
         if (floorM != null) {
           note(0, floorM, storey.id());
-          note(buildingOf(storey.id()), floorM, storey.id());
+          noteAbove(floorM, storey.id());
         }
       }
     }
-    return byFloor;
+    IfcRecord record = underSites || within == 0 ? null : file.find(within);
+    boolean anySite = record != null && record.is("IfcSite");
+    return byFloor.getOrDefault(anySite ? Long.valueOf(0) : within, NO_FLOORS);
   }
 
-  private void note(long building, double floorM, long storey) {
+  /** Notes a storey under all buildings and sites that it is part of. */
+  private void noteAbove(double floorM, long storey) {
+    long at = relations.wholeOf(storey);
+    for (int i = 0; i < file.step().limits().maxReferenceDepth() && at != 0; i++) {
+      IfcRecord record = file.find(at);
+      boolean site = record != null && record.is("IfcSite");
+      if (site || record != null && isBuilding(record)) {
+        note(at, floorM, storey);
+      }
+      underSites |= site;
+      at = relations.wholeOf(at);
+    }
+  }
+
+  private void note(long within, double floorM, long storey) {
     Objects.requireNonNull(byFloor)
-        .computeIfAbsent(building, unseen -> new TreeMap<>())
+        .computeIfAbsent(within, unseen -> new TreeMap<>())
         .putIfAbsent(floorM, storey);
   }
 }
