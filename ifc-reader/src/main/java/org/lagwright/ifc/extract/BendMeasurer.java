@@ -54,10 +54,12 @@ final class BendMeasurer {
 
   private @Nullable Measured<Double> angle(Draft draft, @Nullable Shape made) {
     Options<Double> options = new Options.Angles();
+    boolean longWay = made != null && isLongWayRound(draft, made);
+    options.addAll(made == null || !longWay ? null : made.angleDeg());
     if (draft.shape().form() == draft.form) {
       options.addAll(draft.shape().angleDeg());
     }
-    options.addAll(made == null ? null : made.angleDeg());
+    options.addAll(made == null || longWay ? null : made.angleDeg());
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.ANGLE)) {
       Optional<Double> deg = degrees(p);
       if (deg.isPresent()) {
@@ -139,6 +141,26 @@ final class BendMeasurer {
   private static boolean isStep(double deg, double stepDeg) {
     double steps = Math.rint(deg / stepDeg);
     return steps > 0 && Math.abs(deg - steps * stepDeg) < USUAL_WITHIN_DEG;
+  }
+
+  /**
+   * True if the body is what the bend between its joints leaves of a full circle: drawn from end to
+   * end the wrong way round. No bend turns by more than half a circle.
+   *
+   * @param made the bend that the joints make
+   */
+  static boolean isLongWayRound(Draft draft, Shape made) {
+    Measured<Double> drawnDeg = draft.shape().angleDeg();
+    Measured<Double> drawnM = draft.shape().bendRadiusM();
+    Measured<Double> madeDeg = made.angleDeg();
+    Measured<Double> madeM = made.bendRadiusM();
+    return drawnDeg != null
+        && drawnM != null
+        && madeDeg != null
+        && madeM != null
+        && drawnDeg.value() > 180
+        && Sizes.sameAngle(drawnDeg.value(), 360 - madeDeg.value())
+        && Sizes.sameLength(drawnM.value(), madeM.value());
   }
 
   /**

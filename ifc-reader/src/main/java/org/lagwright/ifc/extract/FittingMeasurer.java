@@ -157,11 +157,13 @@ final class FittingMeasurer {
     if (facesFirst) {
       faceToFace(draft, faces, options);
     }
+    boolean longWay = made != null && BendMeasurer.isLongWayRound(draft, made);
+    options.addAll(made == null || !longWay ? null : made.lengthM());
     options.addAll(draft.shape().lengthM());
-    if (made != null) {
+    if (made != null && !longWay) {
       boolean noArc = draft.form == Form.BEND && BendMeasurer.isWithoutArc(draft, made);
       options.addAll(noArc ? null : made.lengthM());
-    } else if (!facesFirst) {
+    } else if (made == null && !facesFirst) {
       faceToFace(draft, faces, options);
     }
     lengths.addTo(options, draft);

@@ -1,6 +1,7 @@
 package org.lagwright.ifc.extract;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.codes;
 import static org.lagwright.ifc.extract.InlineModel.diameterMm;
 import static org.lagwright.ifc.extract.InlineModel.element;
@@ -30,6 +31,10 @@ class FittingConflictTest {
 
   /** A bend of 90 degrees from the origin, between two pipes if they have a diameter. */
   private static Network bend(String name, double bendMm, double pipeMm) {
+    return bend(name, bendMm, pipeMm, Math.PI / 2);
+  }
+
+  private static Network bend(String name, double bendMm, double pipeMm, double turnRad) {
     Network network =
         new Network()
             .record(
@@ -37,7 +42,7 @@ class FittingConflictTest {
                 #2000=IFCPIPEFITTING('2',$,'%s',$,$,#2004,#2001,$,.BEND.);
                 #2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));
                 #2002=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#2003));
-                #2003=IFCREVOLVEDAREASOLID(#2008,$,#2009,1.5707963267948966);
+                #2003=IFCREVOLVEDAREASOLID(#2008,$,#2009,%s);
                 #2004=IFCLOCALPLACEMENT($,#2005);
                 #2005=IFCAXIS2PLACEMENT3D(#2006,#2007,#2011);
                 #2006=IFCCARTESIANPOINT((0.,0.,0.));
@@ -46,7 +51,7 @@ class FittingConflictTest {
                 #2009=IFCAXIS1PLACEMENT(#2010,#2011);
                 #2010=IFCCARTESIANPOINT((%s,0.,0.));
                 #2011=IFCDIRECTION((0.,1.,0.));"""
-                    .formatted(name, bendMm / 2, RADIUS_MM));
+                    .formatted(name, turnRad, bendMm / 2, RADIUS_MM));
     return pipeMm == 0
         ? network
         : network
@@ -75,6 +80,17 @@ class FittingConflictTest {
   @Test
   void bendDrawnAsWideAsThePipesThatItJoinsIsNoContradiction() {
     assertThat(codes(bend("Part", 60.3, 60.3).read())).isEmpty();
+  }
+
+  @Test
+  void bendDrawnTheLongWayRoundTurnsAsItsPortsDoAndIsToldOf() {
+    MepModel model = bend("Part", 60.3, 60.3, -1.5 * Math.PI).read();
+    MepElement bend = element(model, 2000);
+
+    assertThat(InlineModel.value(bend.angleDeg())).isCloseTo(90, within(1e-6));
+    assertThat(InlineModel.value(bend.lengthM()))
+        .isCloseTo(RADIUS_MM / 1000 * Math.PI / 2, within(1e-6));
+    assertThat(codes(model)).containsExactlyInAnyOrder("LENGTH_CONFLICT", "ANGLE_CONFLICT");
   }
 
   @Test
