@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.jspecify.annotations.Nullable;
 
-/** Curves of alignments that are neither lines nor arcs, as short straight legs. */
+/**
+ * Curves of alignments that are neither lines nor arcs, as short straight legs, and beside them.
+ */
 final class Alignment {
 
   /** A leg turns by at most this: its chord is short of it by 0.00003 %. */
@@ -15,6 +18,9 @@ final class Alignment {
   private static final int LEAST_STEPS = 64;
 
   private static final int MOST_STEPS = 5000;
+
+  /** A line and an arc that meet with less of a corner touch. */
+  private static final double SMOOTH_RAD = Math.toRadians(0.1);
 
   private static final GaussIntegratorFactory GAUSS = new GaussIntegratorFactory();
 
@@ -93,6 +99,75 @@ final class Alignment {
         .sorted()
         .forEach(s -> points.add(at(plan, s).plus(Vec.Z.times(height(heights, s)))));
     return Path.through(points);
+  }
+
+  /**
+   * The curve that keeps beside another one, as sections do that stand upright across it.
+   *
+   * @param aside how far to its left, level, as x; how far above, square to it, as y
+   * @return null where it turns within itself or cannot be followed
+   */
+  static @Nullable Path beside(Path path, Vec aside) {
+    if (aside.isTiny()) {
+      return path;
+    }
+    List<Leg> legs = path.legs();
+    List<Leg> moved = new ArrayList<>(legs.size());
+    for (int i = 0; i < legs.size(); i++) {
+      Leg leg = legs.get(i);
+      Leg before = i == 0 ? leg : legs.get(i - 1);
+      Leg after = i == legs.size() - 1 ? leg : legs.get(i + 1);
+      Leg beside =
+          leg instanceof Leg.Arc arc ? beside(arc, aside) : beside(before, leg, after, aside);
+      boolean bent = before != leg && !meetsSmoothly(before, leg);
+      if (beside == null || (bent && (leg instanceof Leg.Arc || before instanceof Leg.Arc))) {
+        return null;
+      }
+      moved.add(beside);
+    }
+    return new Path(moved);
+  }
+
+  private static boolean meetsSmoothly(Leg before, Leg leg) {
+    return before.endTangent().angleTo(leg.startTangent()) < SMOOTH_RAD;
+  }
+
+  /** A level arc about the same axis; null for others. */
+  private static Leg.@Nullable Arc beside(Leg.Arc arc, Vec aside) {
+    Vec axis = arc.u().cross(arc.v()).unit();
+    boolean level = axis.cross(Vec.Z).norm() < 1e-6;
+    double radiusM = arc.radiusM() - Math.signum(axis.z()) * aside.x();
+    if (!level || !arc.isCircular() || radiusM < Path.SAME_POINT_M) {
+      return null;
+    }
+    Vec u = arc.u().unit().times(radiusM);
+    Vec v = arc.v().unit().times(radiusM);
+    return new Leg.Arc(arc.centre().plus(Vec.Z.times(aside.y())), u, v, arc.sweepRad());
+  }
+
+  private static Leg.@Nullable Line beside(Leg before, Leg leg, Leg after, Vec aside) {
+    Vec tangent = leg.startTangent();
+    Vec atStart = off(before == leg ? tangent : before.endTangent(), tangent, aside);
+    Vec atEnd = off(tangent, after == leg ? tangent : after.startTangent(), aside);
+    if (atStart == null || atEnd == null) {
+      return null;
+    }
+    Leg.Line moved = new Leg.Line(leg.start().plus(atStart), leg.end().plus(atEnd));
+    return moved.end().minus(moved.start()).dot(tangent) > Path.SAME_POINT_M ? moved : null;
+  }
+
+  /** From a corner to where the lines beside it meet; null where its way is plumb. */
+  private static @Nullable Vec off(Vec in, Vec out, Vec aside) {
+    Vec along = in.plus(out).unit();
+    Vec level = Vec.Z.cross(along);
+    if (level.norm() < 1e-6) {
+      return null;
+    }
+    Vec left = level.unit();
+    Vec off = left.times(aside.x()).plus(along.cross(left).times(aside.y()));
+    Vec outwards = in.minus(out).unit();
+    double cosine = in.plus(out).norm() / 2;
+    return off.plus(outwards.times(off.dot(outwards) * (1 / cosine - 1)));
   }
 
   private static Vec at(Path plan, double distanceM) {

@@ -16,6 +16,9 @@ final class Sweeps {
   /** How far off its trims an arc may end, as a share of its radius; angles are rounded. */
   private static final double AT_TRIM = 1e-4;
 
+  /** Offsets that differ by less are the same: the tolerance of lengths. */
+  private static final double SAME_OFFSET_M = 1e-4;
+
   private final Coordinates coordinates;
   private final Curves curves;
   private final Profiles profiles;
@@ -72,7 +75,8 @@ final class Sweeps {
     Profile first = sections.isEmpty() ? null : profiles.read(sections.get(0));
     Profile last = sections.isEmpty() ? null : profiles.read(sections.get(sections.size() - 1));
     Outline outline = first == null ? null : first.outline();
-    if (whole == null || first == null || outline == null || positions.size() < 2) {
+    boolean usable = outline != null && outline.isUsable();
+    if (whole == null || first == null || outline == null || !usable || positions.size() < 2) {
       return Shape.unmeasured(solid + ": directrix, section or positions cannot be read");
     }
     double fromM = distanceM(positions.get(0));
@@ -80,7 +84,14 @@ final class Sweeps {
     if (!(toM > fromM)) {
       return Shape.unmeasured(solid + ": positions along the directrix cannot be read");
     }
-    Path path = whole.betweenM(fromM, toM);
+    Vec aside = aside(positions);
+    Path path =
+        aside == null
+            ? null
+            : Alignment.beside(whole.betweenM(fromM, toM), aside.plus(outline.centre()));
+    if (path == null) {
+      return Shape.unmeasured(solid + ": offsets from the directrix change or cannot be followed");
+    }
     Vec tangent = path.first().startTangent();
     Vec level = Vec.Z.cross(tangent);
     Vec x = level.norm() < 1e-6 ? tangent.anyNormal() : level.unit();
@@ -88,12 +99,37 @@ final class Sweeps {
     Shape shape =
         SweptPath.measure(
             path.in(item.frame()),
-            outline.in(start).in(item.frame()),
+            outline.at(Vec.ZERO).in(start).in(item.frame()),
             first.evidence(),
             evidence(solid));
-    Vec end = path.last().end();
+    Vec end = path.last().end().minus(start.vector(outline.centre()));
     Frame finish = new Frame(end.point(), start.ex(), start.ey(), start.ez());
     return isSame(outline, last) ? shape : between(item, shape, finish, last, "the directrix");
+  }
+
+  /** How far the sections stand to the left of the directrix and above it; null if that changes. */
+  private @Nullable Vec aside(List<IfcRecord> positions) {
+    Vec first = null;
+    for (IfcRecord position : positions) {
+      IfcRecord location = position.ref("Location");
+      Vec aside = location == null ? null : aside(location);
+      if (aside == null || (first != null && aside.distanceTo(first) > SAME_OFFSET_M)) {
+        return null;
+      }
+      first = first == null ? aside : first;
+    }
+    return first;
+  }
+
+  private @Nullable Vec aside(IfcRecord location) {
+    double leftM = offsetM(location, "OffsetLateral");
+    double upM = offsetM(location, "OffsetVertical");
+    double alongM = offsetM(location, "OffsetLongitudinal");
+    return alongM == 0 && Double.isFinite(leftM + upM) ? new Vec(leftM, upM, 0) : null;
+  }
+
+  private double offsetM(IfcRecord location, String attribute) {
+    return location.has(attribute) ? coordinates.length(location, attribute) : 0;
   }
 
   /** IfcSectionedSpine: sections at placements along a curve, the first of them at its start. */
