@@ -19,6 +19,19 @@ public enum IfcSchema {
   IFC4,
   IFC4X3;
 
+  private static final Set<String> RELEASED =
+      Set.of(
+          "IFC2X3",
+          "IFC2X3_TC1",
+          "IFC4",
+          "IFC4_ADD1",
+          "IFC4_ADD2",
+          "IFC4_ADD2_TC1",
+          "IFC4X3",
+          "IFC4X3_TC1",
+          "IFC4X3_ADD1",
+          "IFC4X3_ADD2");
+
   /** Read when first asked for, as few files need all three. */
   @SuppressWarnings("ImmutableEnumChecker") // a cache
   private volatile @Nullable SchemaTable table;
@@ -44,10 +57,12 @@ public enum IfcSchema {
     return id.startsWith("IFC4") ? Optional.of(IFC4) : Optional.empty();
   }
 
-  /** True for the identifiers of the released editions this reader was written for. */
+  /**
+   * True for released editions: the families that this reader was written for, with their addenda
+   * and corrigenda, which many exporters name.
+   */
   public static boolean isReleased(String identifier) {
-    return Set.of("IFC2X3", "IFC4", "IFC4X3_ADD2", "IFC4X3")
-        .contains(identifier.toUpperCase(Locale.ROOT));
+    return RELEASED.contains(identifier.toUpperCase(Locale.ROOT));
   }
 
   /** True if this or another schema knows the keyword. */

@@ -71,6 +71,26 @@ class IfcSchemaTest {
     assertThat(IfcSchema.forIdentifier(identifier)).contains(expected);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "IFC2X3,true",
+    "IFC2X3_TC1,true",
+    "IFC4,true",
+    "IFC4_ADD1,true",
+    "IFC4_ADD2,true",
+    "IFC4_ADD2_TC1,true",
+    "ifc4x3_add2,true",
+    "IFC4X3_TC1,true",
+    "IFC4X3_ADD1,true",
+    "IFC4X1,false",
+    "IFC4X2,false",
+    "IFC4X3_RC4,false",
+    "IFC4X4,false"
+  })
+  void addendaAndCorrigendaAreReleasedAndDraftsAreNot(String identifier, boolean released) {
+    assertThat(IfcSchema.isReleased(identifier)).isEqualTo(released);
+  }
+
   @Test
   void anUnsupportedSchemaIsRefusedWithAdvice() {
     String text =
