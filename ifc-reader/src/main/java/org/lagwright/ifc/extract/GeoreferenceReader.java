@@ -14,14 +14,14 @@ final class GeoreferenceReader {
 
   private GeoreferenceReader() {}
 
-  static Georeference read(IfcFile file, Placements placements) {
+  static Georeference read(IfcFile file, Placements placements, Units units) {
     IfcRecord site = first(file, "IfcSite");
     IfcRecord conversion = first(file, "IfcMapConversion");
     Frame frame = site == null ? null : placements.of(site);
     return new Georeference(
         site == null ? null : site.text("Name"),
         frame == null ? null : frame.origin(),
-        conversion == null ? null : conversion(conversion));
+        conversion == null ? null : conversion(conversion, units.lengthM()));
   }
 
   private static @Nullable IfcRecord first(IfcFile file, String entity) {
@@ -29,8 +29,11 @@ final class GeoreferenceReader {
     return all.isEmpty() ? null : all.get(0);
   }
 
-  private static @Nullable MapConversion conversion(IfcRecord record) {
+  private static @Nullable MapConversion conversion(IfcRecord record, double fileUnitM) {
     IfcRecord crs = record.ref("TargetCRS");
+    IfcRecord unit = crs == null ? null : crs.ref("MapUnit");
+    double unitM = unit == null ? Double.NaN : Units.factor(unit);
+    boolean told = unitM > 0 && Double.isFinite(unitM);
     double east = record.number("Eastings");
     double north = record.number("Northings");
     if (!Double.isFinite(east) || !Double.isFinite(north)) {
@@ -44,7 +47,9 @@ final class GeoreferenceReader {
         north,
         orElse(record.number("OrthogonalHeight"), 0),
         Math.toDegrees(Math.atan2(y, x)),
-        orElse(record.number("Scale"), 1));
+        orElse(record.number("Scale"), 1),
+        told ? unitM : fileUnitM,
+        told);
   }
 
   private static double orElse(double number, double absent) {

@@ -179,7 +179,7 @@ public final class ModelExtractor {
         List.copyOf(systems),
         findings,
         OtherProducts.of(file),
-        GeoreferenceReader.read(file, placements),
+        GeoreferenceReader.read(file, placements, units),
         new BuildingParts(
             file, source.index(), new BoxReader(units.geometry(), placements), places),
         places,

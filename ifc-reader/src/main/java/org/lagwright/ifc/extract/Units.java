@@ -106,7 +106,7 @@ final class Units {
     }
     TemperatureScale scale =
         kind.equals(TEMPERATURE) ? TemperatureScale.of(unit) : TemperatureScale.UNKNOWN;
-    double factor = kind.equals(TEMPERATURE) ? 1 : factor(unit, 0);
+    double factor = kind.equals(TEMPERATURE) ? 1 : factor(unit);
     if (!(factor > 0 && Double.isFinite(factor))) {
       unreadable.add(unit.id());
       return;
@@ -145,6 +145,10 @@ final class Units {
   }
 
   /** SI value of one unit; NaN where the record does not tell. */
+  static double factor(IfcRecord unit) {
+    return factor(unit, 0);
+  }
+
   private static double factor(IfcRecord unit, int depth) {
     if (unit.is("IfcSIUnit")) {
       return siFactor(unit);
@@ -215,7 +219,7 @@ final class Units {
     }
     String kind = measure == null ? null : UNIT_OF_MEASURE.get(measure);
     if (ownUnit != null) {
-      double factor = factor(ownUnit, 0);
+      double factor = factor(ownUnit);
       return factor > 0 && Double.isFinite(factor) ? value * factor : value;
     }
     return kind == null ? value : value * unit(kind);

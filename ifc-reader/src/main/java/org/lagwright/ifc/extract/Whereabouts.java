@@ -3,7 +3,6 @@ package org.lagwright.ifc.extract;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.ModelJoiner.Joining;
 import org.lagwright.ifc.geometry.Box;
 import org.lagwright.ifc.model.Effect;
@@ -81,14 +80,15 @@ final class Whereabouts {
     }
   }
 
-  private static String inWords(@Nullable MapConversion c) {
-    return c == null
-        ? "none"
-        : "E %s N %s H %s, turned by %s degrees"
-            .formatted(
-                Sizes.metres(c.eastings()),
-                Sizes.metres(c.northings()),
-                Sizes.metres(c.orthogonalHeight()),
-                Sizes.metres(c.rotationDeg()));
+  /** In metres; as written where the unit of the map is not told. */
+  private static String inWords(MapConversion c) {
+    double unitM = c.unitTold() ? c.unitM() : 1;
+    return "E %s N %s H %s%s, turned by %s degrees"
+        .formatted(
+            Sizes.metres(c.eastings() * unitM),
+            Sizes.metres(c.northings() * unitM),
+            Sizes.metres(c.orthogonalHeight() * unitM),
+            c.unitTold() ? " m" : " without a unit",
+            Sizes.metres(c.rotationDeg()));
   }
 }

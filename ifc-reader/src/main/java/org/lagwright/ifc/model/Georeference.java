@@ -25,6 +25,9 @@ public record Georeference(
    * @param orthogonalHeight likewise
    * @param rotationDeg from the x axis of the map to that of the world, counter-clockwise, degrees
    * @param scale from the units of the file to those of the map
+   * @param unitM metres in one unit of the map; where the file does not tell it, metres in one unit
+   *     of its lengths
+   * @param unitTold false where the file does not tell the unit of the map
    */
   public record MapConversion(
       @Nullable String crs,
@@ -32,14 +35,34 @@ public record Georeference(
       double northings,
       double orthogonalHeight,
       double rotationDeg,
-      double scale) {
+      double scale,
+      double unitM,
+      boolean unitTold) {
 
-    /** True if both put a point on the map at the same place within a thousandth of a unit. */
+    /** Two files that put their origin on the map at the same place differ by less. */
+    private static final double SAME_M = 1e-3;
+
+    /**
+     * True if both put a point on the map at the same place within a millimetre. Where the unit of
+     * a map is not told, the standard takes that of the file, but many files in millimetres write
+     * metres; so figures that agree in either way do.
+     */
     public boolean agreesWith(MapConversion other) {
-      return Math.abs(eastings - other.eastings) < 1e-3
-          && Math.abs(northings - other.northings) < 1e-3
-          && Math.abs(orthogonalHeight - other.orthogonalHeight) < 1e-3
-          && Math.abs(rotationDeg - other.rotationDeg) < 1e-4;
+      if (Math.abs(rotationDeg - other.rotationDeg) >= 1e-4) {
+        return false;
+      }
+      if (unitTold || other.unitTold) {
+        return isAt(unitM, other, other.unitM)
+            || (!unitTold && isAt(1, other, other.unitM))
+            || (!other.unitTold && isAt(unitM, other, 1));
+      }
+      return isAt(1, other, 1) || (unitM != other.unitM && isAt(unitM, other, other.unitM));
+    }
+
+    private boolean isAt(double inM, MapConversion other, double otherInM) {
+      return Math.abs(eastings * inM - other.eastings * otherInM) < SAME_M
+          && Math.abs(northings * inM - other.northings * otherInM) < SAME_M
+          && Math.abs(orthogonalHeight * inM - other.orthogonalHeight * otherInM) < SAME_M;
     }
   }
 }
