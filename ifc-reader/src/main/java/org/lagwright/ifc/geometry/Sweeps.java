@@ -260,7 +260,7 @@ final class Sweeps {
   @Nullable Path directrix(IfcRecord solid) {
     IfcRecord curve = solid.ref("Directrix");
     if (curve != null && curve.is("IfcLine")) {
-      return curves.line(curve, solid.number("StartParam"), solid.number("EndParam"));
+      return line(curve, solid);
     }
     boolean spline =
         curve != null
@@ -269,19 +269,20 @@ final class Sweeps {
     Path read = curve != null && spline ? BSpline.fine(curve, coordinates) : curves.read(curve);
     double filletM = coordinates.length(solid, "FilletRadius");
     Path whole = read != null && filletM > 0 ? read.filleted(filletM) : read;
-    double from = solid.number("StartParam");
-    double to = solid.number("EndParam");
-    if (curve == null || whole == null || !Double.isFinite(from) || !Double.isFinite(to)) {
+    double from = parameter(solid, "StartParam", Double.NEGATIVE_INFINITY);
+    double to = parameter(solid, "EndParam", Double.POSITIVE_INFINITY);
+    if (curve == null || whole == null || (Double.isInfinite(from) && Double.isInfinite(to))) {
       return whole;
     }
-    String measure = solid.valueType("EndParam");
-    if (measure != null && measure.contains("LENGTHMEASURE")) {
+    if (isByLength(solid)) {
       double unitM = coordinates.units().lengthM();
       return whole.betweenM(from * unitM, to * unitM);
     }
     double angle = coordinates.units().angleRad();
     if (curve.is("IfcConic") && whole.first() instanceof Leg.Arc arc) {
-      return between(arc, from * angle, to * angle, whole);
+      double start = Double.isInfinite(from) ? 0 : from * angle;
+      double end = Double.isInfinite(to) ? FULL_TURN : to * angle;
+      return between(arc, start, end, whole);
     }
     if (curve.is("IfcTrimmedCurve")) {
       return wayRound(curve, from * angle, to * angle, whole);
@@ -312,5 +313,26 @@ final class Sweeps {
         arc.start().distanceTo(trimmed.first().start())
             + arc.end().distanceTo(trimmed.last().end());
     return offM < AT_TRIM * arc.radiusM() ? new Path(List.of(arc)) : trimmed;
+  }
+
+  /** The part of an unbounded line; null without both parameters. */
+  private @Nullable Path line(IfcRecord line, IfcRecord solid) {
+    IfcRecord vector = line.ref("Dir");
+    // a length counts as it stands, a parameter as often as the vector is long
+    double perUnit = isByLength(solid) && vector != null ? 1 / vector.number("Magnitude") : 1;
+    double from = parameter(solid, "StartParam", Double.NaN);
+    double to = parameter(solid, "EndParam", Double.NaN);
+    return curves.line(line, from * perUnit, to * perUnit);
+  }
+
+  private static double parameter(IfcRecord solid, String attribute, double absent) {
+    double number = solid.number(attribute);
+    return Double.isFinite(number) ? number : absent;
+  }
+
+  /** IFC4X3 also allows lengths along the directrix. */
+  private static boolean isByLength(IfcRecord solid) {
+    String measure = solid.valueType(solid.has("EndParam") ? "EndParam" : "StartParam");
+    return measure != null && measure.contains("LENGTHMEASURE");
   }
 }

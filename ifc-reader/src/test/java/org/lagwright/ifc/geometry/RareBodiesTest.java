@@ -200,6 +200,61 @@ class RareBodiesTest {
     assertThat(lengthM(line).value()).isCloseTo(1.2, within(1e-9));
   }
 
+  /**
+   * A line whose vector is 400 mm long: lengths along it count as they stand, parameters do not.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "IFCLENGTHMEASURE(300.), IFCLENGTHMEASURE(1200.), 0.9",
+    "IFCPARAMETERVALUE(0.5), IFCPARAMETERVALUE(3.), 1.0"
+  })
+  void unboundedLineIsCutAtLengthsOrParameters(String from, String to, double expectedM) {
+    Shape line =
+        item(
+            """
+            #100=IFCSWEPTDISKSOLID(#101,30.,$,%s,%s);
+            #101=IFCLINE(#10,#102);
+            #102=IFCVECTOR(#12,400.);
+            """
+                .formatted(from, to));
+    assertThat(lengthM(line).value()).isCloseTo(expectedM, within(1e-9));
+  }
+
+  /** Two legs of a metre; where only one end is told, the other one is that of the curve. */
+  @ParameterizedTest
+  @CsvSource({
+    "IFCLENGTHMEASURE(300.), $, 1.7",
+    "$, IFCLENGTHMEASURE(1200.), 1.2",
+    "IFCPARAMETERVALUE(0.5), $, 1.5",
+    "$, IFCPARAMETERVALUE(1.25), 1.25"
+  })
+  void directrixIsCutWhereOnlyOneEndIsTold(String from, String to, double expectedM) {
+    Shape part =
+        item(
+            """
+            #100=IFCSWEPTDISKSOLID(#101,30.,$,%s,%s);
+            #101=IFCPOLYLINE((#10,#102,#103));
+            #102=IFCCARTESIANPOINT((1000.,0.,0.));
+            #103=IFCCARTESIANPOINT((2000.,0.,0.));
+            """
+                .formatted(from, to));
+    assertThat(lengthM(part).value()).isCloseTo(expectedM, within(1e-9));
+  }
+
+  /** A circle of 1 m in radians: what is left behind pi / 2 of it, or before. */
+  @ParameterizedTest
+  @CsvSource({
+    "IFCPARAMETERVALUE(1.5707963267948966), $, 4.71238898038469",
+    "$, IFCPARAMETERVALUE(1.5707963267948966), 1.5707963267948966"
+  })
+  void circleIsCutWhereOnlyOneEndIsTold(String from, String to, double expectedM) {
+    Shape part =
+        item(
+            "#100=IFCSWEPTDISKSOLID(#101,30.,$,%s,%s);\n#101=IFCCIRCLE(#14,1000.);\n"
+                .formatted(from, to));
+    assertThat(lengthM(part).value()).isCloseTo(expectedM, within(1e-9));
+  }
+
   @Test
   void sectionedSolidReachesFromItsFirstToItsLastSection() {
     Shape shape =
