@@ -131,7 +131,9 @@ final class InsulationReader {
   }
 
   private void leaveWithoutHost(Draft orphan) {
-    orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
+    if (!relations.isOfRoom(orphan.step())) {
+      orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
+    }
     Shape drawn = bodies.shape(orphan);
     orphan.open();
     orphan.measured(drawn);

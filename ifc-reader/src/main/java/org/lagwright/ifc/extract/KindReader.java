@@ -78,6 +78,18 @@ final class KindReader {
   private static final Set<String> UNTOLD =
       Set.of("IfcBuildingElementProxy", "IfcDistributionElement", "IfcDistributionFlowElement");
 
+  /** IfcCoveringTypeEnum, as far as it names what no pipe or duct has. */
+  private static final Set<String> COVERINGS_OF_ROOMS =
+      Set.of(
+          "CEILING",
+          "FLOORING",
+          "CLADDING",
+          "ROOFING",
+          "SKIRTINGBOARD",
+          "MOLDING",
+          "COPING",
+          "TOPPING");
+
   private KindReader() {}
 
   /** True if the class of an element holds several kinds of things, which its type tells apart. */
@@ -114,12 +126,7 @@ final class KindReader {
   }
 
   private static Kind covering(IfcRecord element, @Nullable IfcRecord type) {
-    String predefined = element.enumeration("PredefinedType");
-    if (predefined == null && type != null) {
-      predefined = type.enumeration("PredefinedType");
-    }
-    List<String> ofRooms = List.of("CEILING", "FLOORING", "CLADDING", "ROOFING", "SKIRTINGBOARD");
-    return predefined != null && ofRooms.contains(predefined) ? Kind.OTHER : Kind.COVERING;
+    return COVERINGS_OF_ROOMS.contains(predefined(element, type)) ? Kind.OTHER : Kind.COVERING;
   }
 
   private static @Nullable Reading byClass(IfcRecord element, @Nullable IfcRecord type) {

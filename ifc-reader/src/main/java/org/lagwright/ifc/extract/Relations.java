@@ -32,7 +32,8 @@ final class Relations {
           "IfcRelAggregates",
           "IfcRelNests",
           "IfcRelAssociatesMaterial",
-          "IfcRelCoversBldgElements");
+          "IfcRelCoversBldgElements",
+          "IfcRelCoversSpaces");
 
   private final IfcFile file;
   private final Tables tables;
@@ -54,6 +55,7 @@ final class Relations {
     final Links partnerOfPort;
     final Links materialsOf = new Links();
     final Links coveringsOf = new Links();
+    final Links roomsOf = new Links();
     final Set<Long> types = new LinkedHashSet<>();
 
     /** All of them, those that mostly are the largest first. */
@@ -79,7 +81,8 @@ final class Relations {
               partsOf,
               materialsOf,
               coveringsOf,
-              referencesOf);
+              referencesOf,
+              roomsOf);
     }
 
     void addAll(Tables more) {
@@ -161,6 +164,10 @@ final class Relations {
       link(found.materialsOf, r, "RelatedObjects", "RelatingMaterial");
     } else if (r.is("IfcRelCoversBldgElements")) {
       covered(r, found.coveringsOf);
+    } else if (r.is("IfcRelCoversSpaces")) {
+      for (long id : r.refIds("RelatedCoverings")) {
+        found.roomsOf.add(id, r.id());
+      }
     } else {
       throw new IllegalArgumentException(r.entityName());
     }
@@ -350,6 +357,11 @@ final class Relations {
 
   long[] coveringsOf(long element) {
     return tables.coveringsOf.of(element);
+  }
+
+  /** True for a covering of the floor, the walls or the ceiling of a room. */
+  boolean isOfRoom(long covering) {
+    return tables.roomsOf.has(covering);
   }
 
   /** True if the file puts anything on a presentation layer. */
