@@ -105,6 +105,7 @@ final class Draft {
         PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_THICKNESS)
             || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_MATERIAL)
             || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING_THICKNESS)
+            || StatedInsulation.hasLining(worded.properties()) != null
             || Thicknesses.anyInSetOfInsulation(worded.properties())
             || isCalledInsulated(worded.names());
   }

@@ -164,13 +164,9 @@ final class DrawnInsulation {
 
   /** The size of a lined duct is its free size, and the metal is as wide as drawn. */
   private boolean isLined(Draft draft) {
-    for (Property p : draft.properties()) {
-      if (p.name().equalsIgnoreCase("HasLiner") && p.text().matches("(?i)\\.?t.*")) {
-        return true;
-      }
-    }
-    return !Thicknesses.stated(draft.properties(), PropertyNames.Role.LINING_THICKNESS, lengthUnitM)
-        .isEmpty();
+    return StatedInsulation.hasLining(draft.properties()) != null
+        || !Thicknesses.stated(draft.properties(), PropertyNames.Role.LINING_THICKNESS, lengthUnitM)
+            .isEmpty();
   }
 
   /** A pipe of a tabulated size that nothing contradicts. */

@@ -39,6 +39,7 @@ final class PropertyNames {
     INSULATION_THICKNESS,
     INSULATION_MATERIAL,
     LINING_THICKNESS,
+    HAS_LINING,
     COVERING_THICKNESS,
     EXTERNAL
   }
@@ -111,6 +112,7 @@ final class PropertyNames {
       bit(Role.INSULATION_THICKNESS)
           | bit(Role.INSULATION_MATERIAL)
           | bit(Role.LINING_THICKNESS)
+          | bit(Role.HAS_LINING)
           | bit(Role.COVERING_THICKNESS)
           | bit(Role.EXTERNAL);
 

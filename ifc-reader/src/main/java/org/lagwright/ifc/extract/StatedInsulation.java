@@ -51,7 +51,26 @@ final class StatedInsulation {
     if (thickness.isPresent()) {
       return Optional.of(by(thickness.get(), null));
     }
-    return draft.isDuct() ? layers.liningIn(draft.step()) : Optional.empty();
+    if (!draft.isDuct()) {
+      return Optional.empty();
+    }
+    Optional<ExistingInsulation> byLayers = layers.liningIn(draft.step());
+    Property told = byLayers.isPresent() ? null : hasLining(draft.properties());
+    return told == null
+        ? byLayers
+        : Optional.of(new ExistingInsulation(null, null, 1, told.evidence(), List.of()));
+  }
+
+  /** The property that says yes to a lining, null if none does; how thick it is, is not told. */
+  static @Nullable Property hasLining(List<Property> properties) {
+    for (int i = 0; i < properties.size(); i++) {
+      Property p = properties.get(i);
+      if (PropertyNames.answers(p, PropertyNames.Role.HAS_LINING)
+          && (p.text().equals("T") || p.text().equalsIgnoreCase("true"))) {
+        return p;
+      }
+    }
+    return null;
   }
 
   private Optional<Property> thickness(List<Property> properties, PropertyNames.Role role) {

@@ -340,6 +340,37 @@ class InsulationTest {
     assertThat(mm(Objects.requireNonNull(element(model, 1).lining()))).isEqualTo(25);
   }
 
+  /** By Pset_DuctSegmentOccurrence, in IFC2X3 Pset_FlowSegmentDuctSegment. */
+  @ParameterizedTest
+  @CsvSource({
+    "IFCBOOLEAN(.T.), true",
+    "IFCLABEL('TRUE'), true",
+    "IFCBOOLEAN(.F.), false",
+    "IFCLOGICAL(.U.), false"
+  })
+  void ductThatSaysItHasALinerIsLinedWithWhoKnowsHowMuch(String value, boolean lined) {
+    ExistingInsulation lining = element(read(DUCT + properties("HasLiner", value)), 1).lining();
+
+    assertThat(lining != null).isEqualTo(lined);
+    assertThat(lining == null ? null : lining.thicknessM()).isNull();
+  }
+
+  @Test
+  void ductDrawnWiderThanItsFreeSizeForItsLinerIsAsWideAsDrawn() {
+    MepModel model =
+        read(
+            DUCT
+                + properties(
+                    "Width", "IFCLENGTHMEASURE(400.)",
+                    "Height", "IFCLENGTHMEASURE(265.)",
+                    "HasLiner", "IFCBOOLEAN(.T.)"));
+
+    assertThat(InlineModel.value(element(model, 1).section()))
+        .isEqualTo(new Section.Rectangular(0.45, 0.315));
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(Objects.requireNonNull(element(model, 1).lining()).thicknessM()).isNull();
+  }
+
   @ParameterizedTest(name = "{0} x {1} in a duct of 450 x 315")
   @CsvSource({"440, 305", "450, 315", "450.0001, 315.0001"})
   void coveringDrawnInsideADuctIsALiningWhateverItsName(double widthMm, double heightMm) {
