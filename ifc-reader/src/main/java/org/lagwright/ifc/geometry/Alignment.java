@@ -22,6 +22,12 @@ final class Alignment {
   /** A line and an arc that meet with less of a corner touch. */
   private static final double SMOOTH_RAD = Math.toRadians(0.1);
 
+  /** Chords of a curve turn by less from one to the next. */
+  private static final double CHORD_RAD = Math.toRadians(1);
+
+  /** A leg that is longer than so many of the next one is straight, and no chord like that. */
+  private static final double LONGEST_CHORD = 1.5;
+
   private static final GaussIntegratorFactory GAUSS = new GaussIntegratorFactory();
 
   private static final int POINTS = 5;
@@ -146,28 +152,62 @@ final class Alignment {
   }
 
   private static Leg.@Nullable Line beside(Leg before, Leg leg, Leg after, Vec aside) {
-    Vec tangent = leg.startTangent();
-    Vec atStart = off(before == leg ? tangent : before.endTangent(), tangent, aside);
-    Vec atEnd = off(tangent, after == leg ? tangent : after.startTangent(), aside);
+    Vec atStart = before == leg ? off(endingAs(leg, after), aside) : off(before, leg, aside);
+    Vec atEnd = after == leg ? off(endingAs(leg, before), aside) : off(leg, after, aside);
     if (atStart == null || atEnd == null) {
       return null;
     }
     Leg.Line moved = new Leg.Line(leg.start().plus(atStart), leg.end().plus(atEnd));
-    return moved.end().minus(moved.start()).dot(tangent) > Path.SAME_POINT_M ? moved : null;
+    Vec along = moved.end().minus(moved.start());
+    return along.dot(leg.startTangent()) > Path.SAME_POINT_M ? moved : null;
+  }
+
+  /**
+   * The direction at the free end of a leg: a chord of a curve turns on there as it does at its
+   * other end. A leg that is longer than the next one is no chord.
+   */
+  private static Vec endingAs(Leg leg, Leg next) {
+    Vec own = leg.startTangent();
+    boolean starts = next.start().distanceTo(leg.end()) < next.end().distanceTo(leg.start());
+    boolean chord =
+        next instanceof Leg.Line
+            && leg.lengthM() < LONGEST_CHORD * next.lengthM()
+            && own.angleTo(next.startTangent()) < CHORD_RAD;
+    if (!chord) {
+      return own;
+    }
+    Vec met = starts ? tangent(leg, next) : tangent(next, leg);
+    return own.times(2 * own.dot(met)).minus(met);
+  }
+
+  /** The direction of a curve where two of its chords meet: more that of the shorter one. */
+  private static Vec tangent(Leg before, Leg after) {
+    Vec in = before.endTangent().times(after.lengthM());
+    return in.plus(after.startTangent().times(before.lengthM())).unit();
   }
 
   /** From a corner to where the lines beside it meet; null where its way is plumb. */
-  private static @Nullable Vec off(Vec in, Vec out, Vec aside) {
-    Vec along = in.plus(out).unit();
+  private static @Nullable Vec off(Leg before, Leg after, Vec aside) {
+    Vec in = before.endTangent();
+    Vec out = after.startTangent();
+    boolean lines = before instanceof Leg.Line && after instanceof Leg.Line;
+    if (lines && in.angleTo(out) < CHORD_RAD) {
+      return off(tangent(before, after), aside);
+    }
+    Vec off = off(in.plus(out).unit(), aside);
+    Vec outwards = in.minus(out).unit();
+    double cosine = in.plus(out).norm() / 2;
+    return off == null ? null : off.plus(outwards.times(off.dot(outwards) * (1 / cosine - 1)));
+  }
+
+  /** Square to a direction; null where that is plumb. */
+  private static @Nullable Vec off(Vec along, Vec aside) {
     Vec level = Vec.Z.cross(along);
     if (level.norm() < 1e-6) {
       return null;
     }
     Vec left = level.unit();
-    Vec off = left.times(aside.x()).plus(along.cross(left).times(aside.y()));
-    Vec outwards = in.minus(out).unit();
-    double cosine = in.plus(out).norm() / 2;
-    return off.plus(outwards.times(off.dot(outwards) * (1 / cosine - 1)));
+    return left.times(aside.x()).plus(along.cross(left).times(aside.y()));
   }
 
   private static Vec at(Path plan, double distanceM) {

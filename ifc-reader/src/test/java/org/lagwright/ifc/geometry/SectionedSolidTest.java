@@ -128,4 +128,36 @@ class SectionedSolidTest {
     assertThat(shape.lengthM()).isNull();
     assertThat(shape.problems()).hasSize(1);
   }
+
+  /**
+   * A quarter of a circle of 20 m, to the left, that rises by 1 %, read as chords. Beside it by 3 m
+   * the way in plan is 17 m times pi / 2, and it rises as much.
+   */
+  @ParameterizedTest
+  @CsvSource({"3000., 17", "-3000., 23"})
+  void pipeBesideARisingCurveEndsSquareToTheEndsOfThat(String left, double radiusM) {
+    double turnM = 10 * Math.PI;
+    String curve =
+        """
+        #101=IFCGRADIENTCURVE((#140),.F.,#102,$);
+        #102=IFCCOMPOSITECURVE((#103),.F.);
+        #103=IFCCURVESEGMENT(.CONTINUOUS.,#16,IFCLENGTHMEASURE(0.),IFCLENGTHMEASURE(%s),#104);
+        #104=IFCCIRCLE(#16,20000.);
+        #140=IFCCURVESEGMENT(.CONTINUOUS.,#141,IFCLENGTHMEASURE(0.),IFCLENGTHMEASURE(%s),#143);
+        #141=IFCAXIS2PLACEMENT2D(#15,#142);
+        #142=IFCDIRECTION((1.,0.01));
+        #143=IFCLINE(#15,#144);
+        #144=IFCVECTOR(#145,1.);
+        #145=IFCDIRECTION((1.,0.));
+        """
+            .formatted(turnM * 1000, turnM * 1000 * Math.hypot(1, 0.01));
+    Shape shape = pipe(curve, turnM * 1000 * Math.hypot(1, 0.01), left + ",$,$", left + ",$,$");
+
+    assertThat(lengthM(shape).value())
+        .isCloseTo(Math.hypot(radiusM * Math.PI / 2, turnM * 0.01), within(1e-3));
+    Vec start = shape.ends().get(0).centre();
+    Vec end = shape.ends().get(1).centre();
+    assertThat(start.distanceTo(new Vec(0, 20 - radiusM, 0))).isCloseTo(0, within(1e-4));
+    assertThat(end.distanceTo(new Vec(radiusM, 20, turnM * 0.01))).isCloseTo(0, within(1e-4));
+  }
 }
