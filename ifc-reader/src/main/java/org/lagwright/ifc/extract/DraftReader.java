@@ -80,7 +80,7 @@ final class DraftReader {
     return new Draft(
         record.id(),
         new Worded(record.entityName(), names, wanted),
-        Drawn.of(shape(record, names, reading, wanted, itsPorts), itsPorts),
+        drawn(kind, shape(record, names, reading, wanted, itsPorts), itsPorts, wanted),
         reading,
         own.all(),
         record.is("IfcFlowSegment"),
@@ -117,6 +117,17 @@ final class DraftReader {
             folding);
     part.foldMeasured();
     return part;
+  }
+
+  /** The bodies of valves and the like are often symbols, which say nothing against a port. */
+  private Drawn drawn(@Nullable Kind kind, Shape shape, List<Port> ports, List<Property> own) {
+    if (ports.isEmpty() || (kind != null && !kind.isSegment() && !kind.isFitting())) {
+      return Drawn.of(shape, ports);
+    }
+    List<Port> placed = FarPorts.withoutPlace(ports, shape);
+    return placed == ports || FarPorts.areApart(ports, lengthM(own))
+        ? Drawn.of(shape, ports)
+        : Drawn.of(shape.withProblem(FarPorts.OUTSIDE), placed);
   }
 
   /**

@@ -17,10 +17,14 @@ record Drawn(Shape shape, List<Port> ports, List<Port> joints) {
     return !joints.equals(ports);
   }
 
-  /** True if every port is connected and has its place, and there are no more ends than ports. */
+  /**
+   * True if every port is connected and has its place in the file, and there are no more ends than
+   * ports.
+   */
   boolean isWhollyConnected() {
+    boolean placed = shape.problems().contains(FarPorts.OUTSIDE);
     for (Port port : ports) {
-      if (port.connectedTo() == null || port.positionM() == null) {
+      if (port.connectedTo() == null || (port.positionM() == null && !placed)) {
         return false;
       }
     }

@@ -79,8 +79,7 @@ final class PortReader {
   private static List<Port> withoutPlace(List<Port> ports) {
     List<Port> unplaced = new ArrayList<>(ports.size());
     for (Port port : ports) {
-      unplaced.add(
-          new Port(port.step(), null, null, port.flow(), port.systemType(), port.connectedTo()));
+      unplaced.add(port.withoutPlace());
     }
     return unplaced;
   }

@@ -101,6 +101,11 @@ public record Shape(
     return Box.around(centresM);
   }
 
+  /** The same shape with one more reason why something about it is weak. */
+  public Shape withProblem(String problem) {
+    return Parts.withProblem(this, problem);
+  }
+
   /** The same shape at another place. */
   Shape movedBy(Vec way) {
     List<ShapeEnd> moved = new ArrayList<>(ends.size());

@@ -48,6 +48,11 @@ public record Port(
     return new Port(step, positionM, direction, flow, systemType, other, touching, tap);
   }
 
+  /** This port where nothing tells of its place. */
+  public Port withoutPlace() {
+    return new Port(step, null, null, flow, systemType, connectedTo, touching, tap);
+  }
+
   /** True if the file has a record of this port. */
   public boolean isInFile() {
     return step != 0;
