@@ -31,36 +31,66 @@ final class FittingForm {
 
   private final @Nullable Shape joined;
 
-  private FittingForm(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
+  private final StatedEnds statedEnds;
+
+  /** What words, an enumeration or a property call it. */
+  private final Form stated;
+
+  /** True if words or a property call it so, not the enumeration of its class. */
+  private final boolean worded;
+
+  private FittingForm(
+      Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined, StatedEnds statedEnds) {
     this.draft = draft;
     this.joints = joints;
     this.joined = joined;
+    this.statedEnds = statedEnds;
     this.built = built();
+    this.stated = stated();
+    this.worded = draft.formIsWorded || stated != draft.form;
   }
 
-  static Form of(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
-    FittingForm reader = new FittingForm(draft, joints, joined);
-    Form stated = reader.stated();
-    boolean worded = draft.formIsWorded || stated != draft.form;
-    if (joints.size() > MOST_WAYS && !worded && draft.kind == Kind.PIPE_FITTING) {
-      return reader.manifold(stated);
+  static Form of(
+      Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined, StatedEnds statedEnds) {
+    FittingForm reader = new FittingForm(draft, joints, joined, statedEnds);
+    Form stated = reader.stated;
+    if (joints.size() > MOST_WAYS && !reader.worded && draft.kind == Kind.PIPE_FITTING) {
+      return reader.manifold();
     }
-    Form form = stated == Form.UNKNOWN ? reader.unstated() : reader.settle(stated);
+    Form form = stated == Form.UNKNOWN ? reader.unstated() : reader.settle();
     return form == Form.REDUCER || form == Form.TRANSITION ? reader.byEnds(form) : form;
   }
 
-  /** What words, an enumeration or a property call it; a junction may be a cross by property. */
+  /** A junction may be a cross by property, or what has two ends if it is drawn with two. */
   private Form stated() {
     boolean byEnumeration = draft.form == Form.TEE && !draft.formIsWorded;
     if (draft.form != Form.UNKNOWN && !byEnumeration) {
       return draft.form;
     }
     Form said = inProperties();
+    if (byEnumeration && ways(said) == 2 && hasTwoEnds()) {
+      draft.note(ReadFinding.FORM_CONFLICT, Effect.ASSUMED, draft.form.label(), said.label());
+      return said;
+    }
     return byEnumeration && ways(said) < 3 ? draft.form : said;
   }
 
+  /** True if nothing that is drawn, joined or stated shows a third end. */
+  private boolean hasTwoEnds() {
+    return draft.shape().ends().size() == 2 && joints.size() < 3 && !statesEnds(3);
+  }
+
+  /** True if properties or names give a size for each of so many ends. */
+  private boolean statesEnds(int ways) {
+    boolean named = !statedEnds.of(draft, ways).isEmpty();
+    for (SizeTexts.Text text : named ? List.<SizeTexts.Text>of() : SizeTexts.of(draft)) {
+      named |= statedEnds.inText(draft, text.value()).size() == ways;
+    }
+    return named;
+  }
+
   /** What more than four pipes join is no fitting but something that distributes. */
-  private Form manifold(Form stated) {
+  private Form manifold() {
     draft.note(
         ReadFinding.FORM_CONFLICT,
         Effect.ASSUMED,
@@ -127,24 +157,33 @@ final class FittingForm {
     return Form.UNKNOWN;
   }
 
-  private Form settle(Form stated) {
+  private Form settle() {
     boolean silent = built == Form.UNKNOWN || built == Form.STRAIGHT || built == stated;
     if (silent || ways(stated) == 0 || stated == Form.CAP) {
       return stated;
     }
-    boolean worded = draft.form == Form.UNKNOWN || draft.formIsWorded;
     if (ways(stated) == ways(built)) {
-      return sameWays(stated, worded);
+      return sameWays();
     }
-    if (mayBeJoinedInPart(stated, worded)) {
+    if (mayBeJoinedInPart() || isBranchedForSure()) {
       return stated;
     }
     boolean joinedSo = joints.size() == ways(built);
-    return worded && !joinedSo ? stated : contradicted(stated);
+    return worded && !joinedSo ? stated : contradicted();
+  }
+
+  /**
+   * True for a tee or cross by words, or by a size for each of its ends, of which fewer ends are
+   * joined, and drawn so that they cannot be told: ports that the file leaves out prove nothing.
+   */
+  private boolean isBranchedForSure() {
+    boolean fewer = ways(stated) > 2 && ways(built) < ways(stated);
+    boolean drawnSo = draft.shape().ends().size() > 1 && ways(draft.shape().form()) == ways(built);
+    return fewer && !drawnSo && (worded || statesEnds(ways(stated)));
   }
 
   /** Joints found by touch are not all that there are, where words or the body show more ends. */
-  private boolean mayBeJoinedInPart(Form stated, boolean worded) {
+  private boolean mayBeJoinedInPart() {
     return joints.size() < ways(stated)
         && isTouched()
         && (worded || draft.shape().ends().size() >= ways(stated));
@@ -161,17 +200,17 @@ final class FittingForm {
   }
 
   /** Both have two ends, or both have three. */
-  private Form sameWays(Form stated, boolean worded) {
+  private Form sameWays() {
     if (ways(stated) == 3) {
       // a slanting branch makes a lateral of a tee
       return built;
     }
-    if (isReducing(built) && !mayReduce(stated)) {
+    if (isReducing(built) && !mayReduce()) {
       return stated;
     }
     if (!worded) {
       // an enumeration has one word for reducers and transitions
-      return isReducing(stated) && isReducing(built) ? built : contradicted(stated);
+      return isReducing(stated) && isReducing(built) ? built : contradicted();
     }
     if (stated == Form.COUPLING && isReducing(built)) {
       return built;
@@ -180,14 +219,13 @@ final class FittingForm {
   }
 
   /** A neck or a collar is drawn tapered too; only a change of the line's size is a reducer. */
-  private boolean mayReduce(Form stated) {
+  private boolean mayReduce() {
     List<Section> met = met();
     boolean sameLine = met.size() == 2 && Sizes.sameSection(met.get(0), met.get(1));
-    boolean worded = draft.form == Form.UNKNOWN || draft.formIsWorded;
     return !sameLine && (!worded || (stated == Form.COUPLING && met.size() == 2));
   }
 
-  private Form contradicted(Form stated) {
+  private Form contradicted() {
     draft.note(ReadFinding.FORM_CONFLICT, Effect.ASSUMED, stated.label(), built.label());
     return built;
   }

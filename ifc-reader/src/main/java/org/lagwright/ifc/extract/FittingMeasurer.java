@@ -59,7 +59,7 @@ final class FittingMeasurer {
       return isGeneralController(draft) && neighbours.areDucts(draft) ? Form.DAMPER : draft.form;
     }
     List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
-    return FittingForm.of(draft, joints, JointShape.of(draft, joints));
+    return FittingForm.of(draft, joints, JointShape.of(draft, joints), statedEnds);
   }
 
   private static boolean isInLine(Draft draft) {
