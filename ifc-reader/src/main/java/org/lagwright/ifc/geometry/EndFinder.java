@@ -38,6 +38,12 @@ final class EndFinder {
   /** Ends looked at, so that machines of many parts do not take long. */
   private static final int MAX_ENDS = 64;
 
+  /**
+   * No fitting or valve that is insulated has an end as small as this: what is drawn so on its body
+   * is a screw, a slot or a chamfer.
+   */
+  private static final double SMALLEST_M = 0.004;
+
   /** Outlines at one place along an axis, such as the outside and the bore of one end. */
   static final double SAME_PLANE_M = 1e-3;
 
@@ -115,6 +121,16 @@ final class EndFinder {
     return find(oneSize, RECTANGULAR_SHARP);
   }
 
+  private static List<Found> withoutDetails(List<Found> all) {
+    List<Found> left = new ArrayList<>(all.size());
+    for (Found end : all) {
+      if (end.outline.largestHalfM() >= SMALLEST_M / 2) {
+        left.add(end);
+      }
+    }
+    return left;
+  }
+
   /** The same with flat sides next to slanted ones: walls of mitres, or mouths of shoes. */
   List<Found> findSlanted(boolean oneSize) {
     return find(oneSize, SLANTED_SHARP);
@@ -134,7 +150,7 @@ final class EndFinder {
       }
     }
     List<Found> ends = new ArrayList<>();
-    for (Found end : outermost(all, oneSize)) {
+    for (Found end : outermost(oneSize ? all : withoutDetails(all), oneSize)) {
       if (!runsIntoBody(end)) {
         ends.add(end);
       }

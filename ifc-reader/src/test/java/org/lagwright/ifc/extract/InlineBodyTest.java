@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.diameterMm;
 import static org.lagwright.ifc.extract.Network.at;
 
+import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -172,5 +173,50 @@ class InlineBodyTest {
 
     assertThat(controller.kind()).isEqualTo(kind);
     assertThat(controller.form()).isEqualTo(form);
+  }
+
+  /** What is drawn so small on the body of a valve is a screw or a slot, no end of it. */
+  @ParameterizedTest
+  @CsvSource({"0.2,", "3,", "6,0.006"})
+  void detailOfABodyIsNoSize(double detailMm, @Nullable Double diameterM) {
+    Measured<Section> size = lump(detailMm).element(2).section();
+
+    assertThat(size == null ? null : size.value())
+        .isEqualTo(diameterM == null ? null : new Section.Round(diameterM));
+    assertThat(InlineModel.codes(lump(detailMm).read()).contains("GEOMETRY_ONLY_PARTLY_MEASURED"))
+        .isEqualTo(diameterM == null);
+  }
+
+  /** Valve 2, a lump with a flat place whose eight corners lie on a circle. */
+  private static Network lump(double endMm) {
+    StringBuilder points = new StringBuilder();
+    for (int i = 0; i < 8; i++) {
+      double turn = Math.PI * i / 4;
+      double x = endMm / 2 * Math.cos(turn);
+      double y = endMm / 2 * Math.sin(turn);
+      points.append(String.format(Locale.ROOT, "(%.6f,%.6f,0.),", x, y));
+    }
+    return new Network()
+        .record("#2000=IFCVALVE('2',$,'Valve',$,$,#2010,#2001,$,$);")
+        .record(InlineModel.placed(2010, 0, 0, 0))
+        .record("#2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));")
+        .record("#2002=IFCSHAPEREPRESENTATION($,'Body','Tessellation',(#2003));")
+        .record("#2003=IFCPOLYGONALFACESET(#2004,.T.,(#2020,#2021,#2022,#2023,#2024,#2025,#2026,")
+        .record("#2027,#2028,#2029,#2030,#2031,#2032),$);")
+        .record("#2004=IFCCARTESIANPOINTLIST3D((%s".formatted(points))
+        .record("(50.,0.,40.),(-30.,40.,55.),(-20.,-45.,35.)));")
+        .record("#2020=IFCINDEXEDPOLYGONALFACE((8,7,6,5,4,3,2,1));")
+        .record("#2021=IFCINDEXEDPOLYGONALFACE((1,2,9));")
+        .record("#2022=IFCINDEXEDPOLYGONALFACE((2,10,9));")
+        .record("#2023=IFCINDEXEDPOLYGONALFACE((2,3,10));")
+        .record("#2024=IFCINDEXEDPOLYGONALFACE((3,4,10));")
+        .record("#2025=IFCINDEXEDPOLYGONALFACE((4,5,10));")
+        .record("#2026=IFCINDEXEDPOLYGONALFACE((5,11,10));")
+        .record("#2027=IFCINDEXEDPOLYGONALFACE((5,6,11));")
+        .record("#2028=IFCINDEXEDPOLYGONALFACE((6,7,11));")
+        .record("#2029=IFCINDEXEDPOLYGONALFACE((7,8,11));")
+        .record("#2030=IFCINDEXEDPOLYGONALFACE((8,9,11));")
+        .record("#2031=IFCINDEXEDPOLYGONALFACE((8,1,9));")
+        .record("#2032=IFCINDEXEDPOLYGONALFACE((9,10,11));");
   }
 }
