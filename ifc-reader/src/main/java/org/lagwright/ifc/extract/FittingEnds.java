@@ -65,7 +65,7 @@ final class FittingEnds {
     boolean wider = FittingMeasurer.isWiderThanItsPipe(draft.form);
     boolean nominal = isDrawnWithNominalSize();
     boolean allDrawn = isSolid() && draft.shape().ends().size() == ways();
-    boolean drawnFirst = !wider && !insulated && !nominal && allDrawn;
+    boolean drawnFirst = !wider && !insulated && !nominal && allDrawn && !isBlockOnPipes();
     asStated(options);
     if (insulated && met.isEmpty()) {
       addBare(options);
@@ -190,6 +190,21 @@ final class FittingEnds {
             || draft.form == Form.STRAINER;
     Measured<Section> body = draft.shape().section();
     return inPipes && body != null && !(body.value() instanceof Section.Round);
+  }
+
+  /** True for a pipe fitting drawn with sides, all of whose ends meet round pipes: a block. */
+  boolean isBlockOnPipes() {
+    Measured<Section> body = draft.shape().section();
+    if (draft.kind != Kind.PIPE_FITTING || body == null || body.value() instanceof Section.Round) {
+      return false;
+    }
+    List<Section> met = met();
+    for (Section pipe : met) {
+      if (!(pipe instanceof Section.Round)) {
+        return false;
+      }
+    }
+    return !met.isEmpty();
   }
 
   /**

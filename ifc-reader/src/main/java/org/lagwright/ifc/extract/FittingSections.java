@@ -97,6 +97,7 @@ final class FittingSections {
               && !insulated
               && drawn != null
               && !ends.isDrawnWithNominalSize()
+              && !ends.isBlockOnPipes()
               && (drawn.how() == How.SOLID || !allKnown);
       if (best != null) {
         best.addTo(options);

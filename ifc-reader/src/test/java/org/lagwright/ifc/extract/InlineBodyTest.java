@@ -219,4 +219,35 @@ class InlineBodyTest {
         .record("#2031=IFCINDEXEDPOLYGONALFACE((8,1,9));")
         .record("#2032=IFCINDEXEDPOLYGONALFACE((9,10,11));");
   }
+
+  /** A tee drawn as a block with round pipes at all its ports is not rectangular. */
+  @ParameterizedTest
+  @CsvSource({"true", "false"})
+  void blockBetweenRoundPipesHasTheirSize(boolean allMet) {
+    Network network =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000, 20)
+            .box(2, "IFCPIPEFITTING", at(1000, 0, 0), EAST, 60, 25, 25)
+            .record("#2500=IFCPIPEFITTINGTYPE('t',$,'Part',$,$,$,$,$,$,.JUNCTION.);")
+            .record("#2501=IFCRELDEFINESBYTYPE('u',$,$,$,(#2000),#2500);")
+            .pipe(3, at(1060, 0, 0), EAST, 1000, 20)
+            .port(1, 1, at(1000, 0, 0), EAST)
+            .port(3, 1, at(1060, 0, 0), WEST)
+            .port(2, 1, at(1000, 0, 0), WEST)
+            .port(2, 2, at(1060, 0, 0), EAST)
+            .port(2, 3, at(1030, 12.5, 0), at(0, 1, 0))
+            .connect(1, 1, 2, 1)
+            .connect(2, 2, 3, 1);
+    if (allMet) {
+      network
+          .pipe(4, at(1030, 12.5, 0), at(0, 1, 0), 1000, 20)
+          .port(4, 1, at(1030, 12.5, 0), at(0, -1, 0))
+          .connect(2, 3, 4, 1);
+    }
+    MepElement tee = network.element(2);
+
+    assertThat(tee.form()).isEqualTo(Form.TEE);
+    assertThat(InlineModel.value(tee.section()) instanceof Section.Round).isEqualTo(allMet);
+    assertThat(tee.ends()).isNotEmpty().allMatch(end -> end instanceof Section.Round == allMet);
+  }
 }
