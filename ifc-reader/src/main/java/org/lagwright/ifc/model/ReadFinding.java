@@ -62,7 +62,7 @@ public enum ReadFinding implements FindingCode {
           + " site."),
   FORM_CONFLICT(
       Severity.WARNING,
-      "The file calls this a {0}, but it is built like a {1}; it counts as a {1}. Check it on the"
+      "The file says {0}, but the way it is built says {1}; it counts as {1}. Check it on the"
           + " drawing."),
   PROXY_LOOKS_LIKE_SERVICE(
       Severity.INFO,
