@@ -45,7 +45,7 @@ record Engines(Path root, Path node, Path work) {
           "-XX:-UsePerfData",
           "-XX:+UseTransparentHugePages");
 
-  /** A takeoff of more than this takes many minutes, most of them for cutting plans. */
+  /** A takeoff of more than this takes minutes in each round. */
   private static final int MOST_TAKEOFF_MB = 100;
 
   private static final int PROOF_HEAP_MB = 2048;
