@@ -12,7 +12,6 @@ import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /**
@@ -69,7 +68,7 @@ final class CoveringHosts<H> {
       Point place = middle(box);
       int there = hostsAt.merge(place, 1, Integer::sum);
       if (there <= CROWD) {
-        byPlace.insert(envelope(box, 0), hosts.size());
+        byPlace.insert(Footprint.of(box), hosts.size());
         if (size.section() instanceof Section.Rectangular sides) {
           widestSideM = Math.max(widestSideM, sides.largestSideM());
         }
@@ -87,7 +86,7 @@ final class CoveringHosts<H> {
     List<Inside<H>> inside = new ArrayList<>();
     if (body.ends().size() > 1) {
       byPlace.query(
-          envelope(Coaxiality.box(body), Coaxiality.toleranceM(body)),
+          Footprint.of(Coaxiality.box(body).wider(Coaxiality.toleranceM(body))),
           index -> {
             Entry<H> near = hosts.get((Integer) index);
             Coaxiality.Extent extent =
@@ -144,7 +143,7 @@ final class CoveringHosts<H> {
     Box box = piece.box();
     List<H> found = new ArrayList<>();
     byPlace.query(
-        envelope(box, TOUCHING_M + widestSideM / 2),
+        Footprint.of(box.wider(TOUCHING_M + widestSideM / 2)),
         index -> {
           Entry<H> entry = hosts.get((Integer) index);
           Beside beside = isCrowded(entry.place) ? null : piece.beside(entry.shape);
@@ -168,11 +167,5 @@ final class CoveringHosts<H> {
         Math.rint((low.x() + high.x()) / 2 * PLACES_PER_M) + 0.0,
         Math.rint((low.y() + high.y()) / 2 * PLACES_PER_M) + 0.0,
         Math.rint((low.z() + high.z()) / 2 * PLACES_PER_M) + 0.0);
-  }
-
-  private static Envelope envelope(Box box, double marginM) {
-    Envelope envelope = new Envelope(box.low().x(), box.high().x(), box.low().y(), box.high().y());
-    envelope.expandBy(marginM);
-    return envelope;
   }
 }

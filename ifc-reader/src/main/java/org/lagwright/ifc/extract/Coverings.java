@@ -58,10 +58,9 @@ final class Coverings {
   }
 
   boolean isLining(Draft covering, Draft host) {
-    Layers.Host bare = new Layers.Host(host.kind, host.form, sectionOf(host));
     boolean beside = bodies.liesOutside(covering, host);
     Section within = beside ? null : bodies.outer(covering, host);
-    return bare.isLinedBy(within, bodies.along(covering, host).form(), covering.names());
+    return sizeOf(host).isLinedBy(within, bodies.along(covering, host).form(), covering.names());
   }
 
   /** How a covering lies on an element, and how thick it is. */
@@ -117,6 +116,11 @@ final class Coverings {
 
   private String where(Draft covering, Draft host) {
     return covering.key().model() == host.key().model() ? "" : " in " + fileName;
+  }
+
+  /** An element as what its coverings are measured against. */
+  static Layers.Host sizeOf(Draft host) {
+    return new Layers.Host(host.kind, host.form, sectionOf(host));
   }
 
   static @Nullable Section sectionOf(Draft host) {

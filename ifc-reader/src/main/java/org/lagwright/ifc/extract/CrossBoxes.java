@@ -134,15 +134,12 @@ final class CrossBoxes {
     // the size that was chosen may have its sides the other way round
     for (double sideM : new double[] {section.widthM(), section.heightM()}) {
       for (Point out : List.of(width, height)) {
-        sidesM.add(beside(middleM, out, sideM / 2));
-        sidesM.add(beside(middleM, out, -sideM / 2));
+        Axis across = new Axis(middleM, out, sideM);
+        sidesM.add(across.at(sideM / 2));
+        sidesM.add(across.at(-sideM / 2));
       }
     }
     return sidesM;
-  }
-
-  private static Point beside(Point atM, Point out, double wayM) {
-    return new Point(atM.x() + out.x() * wayM, atM.y() + out.y() * wayM, atM.z() + out.z() * wayM);
   }
 
   /** The places of boxes at which others have one, and those of the others. */

@@ -116,8 +116,8 @@ final class CrossHosts implements CoveringFiles {
   private void addHost(MepElement element) {
     Draft host = decided(element);
     if (host != null) {
-      Layers.Host size = new Layers.Host(host.kind, host.form, Coverings.sectionOf(host));
-      hosts.add(new Host(host.key(), InsulationReader.isInsulation(host)), size, host.shape());
+      Host added = new Host(host.key(), InsulationReader.isInsulation(host));
+      hosts.add(added, Coverings.sizeOf(host), host.shape());
     }
   }
 

@@ -183,10 +183,7 @@ final class InsulationReader {
     CoveringHosts<Draft> hosts = new CoveringHosts<>(Comparator.comparing(draft -> draft.key()));
     for (Draft draft : drafts.all()) {
       if (draft.isLagged()) {
-        hosts.add(
-            draft,
-            new Layers.Host(draft.kind, draft.form, Coverings.sectionOf(draft)),
-            draft.shape());
+        hosts.add(draft, Coverings.sizeOf(draft), draft.shape());
       }
     }
     return hosts;

@@ -14,7 +14,6 @@ import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.OpenEnd;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /**
@@ -44,7 +43,7 @@ final class LooseCoverings {
     for (MepModel model : joining.read()) {
       Remeasurer origin = drafts.origin(model.file().index());
       for (LooseCovering each : origin == null ? List.<LooseCovering>of() : origin.loose()) {
-        byPlace.insert(envelope(each.reach()), all.size());
+        byPlace.insert(Footprint.of(each.reach()), all.size());
         all.add(each);
         models.set(each.key().model());
       }
@@ -71,7 +70,7 @@ final class LooseCoverings {
   /** Marks what comes near an element of a file. */
   private void mark(int own, Box box) {
     byPlace.query(
-        envelope(box),
+        Footprint.of(box),
         index -> {
           LooseCovering covering = all.get((Integer) index);
           int other = covering.key().model();
@@ -89,7 +88,7 @@ final class LooseCoverings {
     for (OpenEnd end : ReadEnds.of(element)) {
       points.add(end.positionM());
     }
-    double furtherM = points.size() < 2 ? halfM(element) : 0;
+    double furtherM = points.size() < 2 ? reachM(element) : 0;
     Point middle = element.place().positionM();
     if (middle != null) {
       points.add(middle);
@@ -99,7 +98,7 @@ final class LooseCoverings {
     return points.isEmpty() ? null : Box.around(points).wider(furtherM + aroundM);
   }
 
-  private static double halfM(MepElement element) {
+  private static double reachM(MepElement element) {
     Measured<Double> length = element.lengthM();
     return element.kind().isSegment() && length != null ? length.value() : FARTHEST_END_M;
   }
@@ -129,15 +128,11 @@ final class LooseCoverings {
   private boolean isNearWanted(Box box) {
     boolean[] near = new boolean[1];
     byPlace.query(
-        envelope(box),
+        Footprint.of(box),
         index -> {
           int at = (Integer) index;
           near[0] |= wanted.get(at) && all.get(at).reach().gapM(box) <= 0;
         });
     return near[0];
-  }
-
-  private static Envelope envelope(Box box) {
-    return new Envelope(box.low().x(), box.high().x(), box.low().y(), box.high().y());
   }
 }

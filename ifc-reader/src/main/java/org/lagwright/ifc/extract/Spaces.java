@@ -2,7 +2,6 @@ package org.lagwright.ifc.extract;
 
 import java.util.List;
 import java.util.Optional;
-import org.lagwright.ifc.geometry.Box;
 import org.lagwright.ifc.geometry.Region;
 import org.lagwright.ifc.geometry.RegionReader;
 import org.lagwright.ifc.model.Point;
@@ -55,10 +54,7 @@ final class Spaces {
     for (String entity : List.of("IfcSpace", "IfcExternalSpatialElement")) {
       for (IfcRecord space : file.all(entity)) {
         for (Region region : regions.regionsOf(space)) {
-          Box box = region.box();
-          rooms.insert(
-              new Envelope(box.low().x(), box.high().x(), box.low().y(), box.high().y()),
-              new Room(space.id(), region));
+          rooms.insert(Footprint.of(region.box()), new Room(space.id(), region));
         }
       }
     }

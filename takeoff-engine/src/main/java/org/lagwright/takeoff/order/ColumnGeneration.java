@@ -35,7 +35,7 @@ final class ColumnGeneration<C extends Column> {
   private final Function<double[], C> worthMost;
   private final int enough;
   private double bound;
-  private double[] boundPrices;
+  private final double[] boundPrices;
   private double[] often = {};
 
   /**

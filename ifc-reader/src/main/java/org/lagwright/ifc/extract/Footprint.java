@@ -1,0 +1,14 @@
+package org.lagwright.ifc.extract;
+
+import org.lagwright.ifc.geometry.Box;
+import org.locationtech.jts.geom.Envelope;
+
+/** Boxes as seen from above, by which an index of places knows them. */
+final class Footprint {
+
+  private Footprint() {}
+
+  static Envelope of(Box box) {
+    return new Envelope(box.low().x(), box.high().x(), box.low().y(), box.high().y());
+  }
+}
