@@ -29,12 +29,14 @@ final class BodyWriter {
   private final SharedRecords shared;
   private final GeometryUnits units;
   private final ProfileWriter profiles;
+  private final FacetedShapes facetedShapes;
 
   BodyWriter(IfcAppender to, SharedRecords shared, GeometryUnits units) {
     this.to = to;
     this.shared = shared;
     this.units = units;
     this.profiles = new ProfileWriter(to, shared, units.lengthM());
+    this.facetedShapes = new FacetedShapes(to, shared);
   }
 
   /** Some point of the bodies, near all of them. */
@@ -51,20 +53,35 @@ final class BodyWriter {
 
   /** Instance number of the shape that the bodies make together. */
   long shape(List<Body> bodies, LocalFrame local, long context) {
+    long representation =
+        FacetedShapes.areFaceted(bodies)
+            ? representation(
+                List.of(
+                    facetedShapes.item(
+                        bodies, local, context, () -> drawn(bodies, local, context))),
+                "MappedRepresentation",
+                context)
+            : drawn(bodies, local, context);
+    return to.record("IfcProductDefinitionShape")
+        .refs("Representations", List.of(representation))
+        .add();
+  }
+
+  private long drawn(List<Body> bodies, LocalFrame local, long context) {
     List<Long> items = new ArrayList<>();
     Set<Type> types = new HashSet<>();
     for (Body body : bodies) {
       items.add(item(body, local, types));
     }
-    long representation =
-        to.record("IfcShapeRepresentation")
-            .ref("ContextOfItems", shared.context(context))
-            .text("RepresentationIdentifier", "Body")
-            .text("RepresentationType", Type.together(types))
-            .refs("Items", items)
-            .add();
-    return to.record("IfcProductDefinitionShape")
-        .refs("Representations", List.of(representation))
+    return representation(items, Type.together(types), context);
+  }
+
+  private long representation(List<Long> items, String type, long context) {
+    return to.record("IfcShapeRepresentation")
+        .ref("ContextOfItems", shared.context(context))
+        .text("RepresentationIdentifier", "Body")
+        .text("RepresentationType", type)
+        .refs("Items", items)
         .add();
   }
 

@@ -18,6 +18,8 @@ final class SharedRecords {
 
   private static final int DIMENSIONS = 3;
 
+  private static final Point ORIGIN = new Point(0, 0, 0);
+
   private final IfcAppender to;
   private final Map<List<Double>, Long> directions = new HashMap<>();
   private final Map<String, Long> single = new HashMap<>();
@@ -72,15 +74,31 @@ final class SharedRecords {
 
   /** Where a covering is. */
   long placement(LocalFrame local, double unitM) {
-    Point at = local.origin();
-    long axes =
-        to.record("IfcAxis2Placement3D")
-            .ref("Location", point(unitM, at.x(), at.y(), at.z()))
-            .add();
     return to.record("IfcLocalPlacement")
         .ref("PlacementRelTo", local.placement())
-        .ref("RelativePlacement", axes)
+        .ref("RelativePlacement", axes(local.origin(), unitM))
         .add();
+  }
+
+  private long axes(Point at, double unitM) {
+    return to.record("IfcAxis2Placement3D")
+        .ref("Location", point(unitM, at.x(), at.y(), at.z()))
+        .add();
+  }
+
+  /** The axes of coordinates. */
+  long origin() {
+    return once("origin", () -> axes(ORIGIN, 1));
+  }
+
+  /** Where a copy shows a shape as it is drawn. */
+  long unmoved() {
+    return once(
+        "unmoved",
+        () ->
+            to.record("IfcCartesianTransformationOperator3D")
+                .ref("LocalOrigin", point(1, 0, 0, 0))
+                .add());
   }
 
   /** The context of bodies: the one given, or one of our own where a file has none. */
@@ -93,9 +111,7 @@ final class SharedRecords {
                 to.record("IfcGeometricRepresentationContext")
                     .text("ContextType", "Model")
                     .set("CoordinateSpaceDimension", StepValue.integer(DIMENSIONS))
-                    .ref(
-                        "WorldCoordinateSystem",
-                        to.record("IfcAxis2Placement3D").ref("Location", point(1, 0, 0, 0)).add())
+                    .ref("WorldCoordinateSystem", origin())
                     .add());
   }
 

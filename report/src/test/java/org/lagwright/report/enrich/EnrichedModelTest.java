@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -282,6 +283,23 @@ class EnrichedModelTest {
       assertThat(related.getOrDefault("IFCRELCONTAINEDINSPATIALSTRUCTURE " + covering, 0))
           .isEqualTo(asParts ? 0 : 1);
     }
+  }
+
+  /** A tee takes hundreds of faces; the building has many of one size. */
+  @ParameterizedTest
+  @EnumSource(Schema.class)
+  void fittingsOfOneShapeShareIt(Schema schema) throws IOException {
+    String added = Files.readString(enriched(schema));
+    added = added.substring(Files.readString(model(schema)).lastIndexOf("ENDSEC;"));
+    Pattern shown = Pattern.compile("=IFCMAPPEDITEM\\((#\\d+),");
+    Map<String, Long> uses =
+        shown
+            .matcher(added)
+            .results()
+            .collect(Collectors.groupingBy(item -> item.group(1), Collectors.counting()));
+
+    assertThat(uses).hasSize(Arrays.asList(added.split("=IFCREPRESENTATIONMAP", -1)).size() - 1);
+    assertThat(uses.values().stream().filter(count -> count > 1)).hasSizeGreaterThanOrEqualTo(10);
   }
 
   @Test
