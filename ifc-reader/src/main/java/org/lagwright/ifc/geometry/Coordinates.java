@@ -1,5 +1,7 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.schema.IfcRecord;
 
@@ -12,9 +14,13 @@ final class Coordinates {
   /** Directions and axes that are remembered: most files write those along the axes once. */
   private static final int REMEMBERED = 1 << 8;
 
+  /** Corners that are remembered: each is shared by several faces of a body, which follow soon. */
+  private static final int REMEMBERED_CORNERS = 1 << 11;
+
   private final GeometryUnits units;
   private final Recent<Vec> directions = new Recent<>(REMEMBERED);
   private final Recent<Axes> axes = new Recent<>(REMEMBERED);
+  private final Recent<Vec> corners = new Recent<>(REMEMBERED_CORNERS);
 
   /**
    * An axis placement.
@@ -42,6 +48,24 @@ final class Coordinates {
   @Nullable Vec point(@Nullable IfcRecord point) {
     Vec read = point == null ? null : triple(point.numbers("Coordinates"));
     return read == null ? null : read.times(units.lengthM());
+  }
+
+  /** Points of a list that others name too, without those that are broken. */
+  List<Vec> corners(IfcRecord owner, String attribute) {
+    long[] ids = owner.refIds(attribute);
+    List<Vec> found = new ArrayList<>(ids.length);
+    for (long id : ids) {
+      Vec corner = corners.find(id);
+      if (corner == null) {
+        corner = point(owner.findTarget(id));
+        if (corner == null) {
+          continue;
+        }
+        corners.keep(id, corner);
+      }
+      found.add(corner);
+    }
+    return found;
   }
 
   /** An IfcDirection, made a unit vector. */

@@ -165,7 +165,7 @@ final class MeshMeasurer {
   private List<Found> choose(List<Found> found) {
     boolean fewEnough = found.size() > 2 && found.size() <= MOST_WALLS;
     List<Found> elbow =
-        fewEnough && prism.of(found) == null ? MitredElbow.ends(mesh, found) : List.of();
+        fewEnough && prism.of(found) == null ? MitredElbow.ends(mesh, topology, found) : List.of();
     if (!elbow.isEmpty()) {
       return elbow;
     }

@@ -199,17 +199,11 @@ final class MeshReader {
   }
 
   private List<Vec> loop(@Nullable IfcRecord loop) {
-    List<Vec> points = new ArrayList<>();
-    if (loop != null && loop.is("IfcEdgeLoop")) {
-      loop.refs("EdgeList").forEach(edge -> points.addAll(edge(edge)));
-    } else if (loop != null) {
-      for (IfcRecord record : loop.refs("Polygon")) {
-        Vec point = coordinates.point(record);
-        if (point != null) {
-          points.add(point);
-        }
-      }
+    if (loop == null || !loop.is("IfcEdgeLoop")) {
+      return loop == null ? new ArrayList<>() : coordinates.corners(loop, "Polygon");
     }
+    List<Vec> points = new ArrayList<>();
+    loop.refs("EdgeList").forEach(edge -> points.addAll(edge(edge)));
     return points;
   }
 

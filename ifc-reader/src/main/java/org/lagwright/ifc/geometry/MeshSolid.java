@@ -32,9 +32,9 @@ final class MeshSolid {
 
   private final boolean[] bore;
 
-  private MeshSolid(Mesh mesh) {
+  private MeshSolid(Mesh mesh, MeshTopology topology) {
     this.mesh = mesh;
-    this.topology = new MeshTopology(mesh);
+    this.topology = topology;
     int faces = mesh.faces().size();
     this.flipped = new boolean[faces];
     this.bore = new boolean[faces];
@@ -47,7 +47,12 @@ final class MeshSolid {
    * @param saidClosed true if the file says that it is a solid
    */
   static Solid of(Mesh mesh, boolean saidClosed) {
-    return new MeshSolid(mesh).solid(saidClosed);
+    return of(mesh, new MeshTopology(mesh), saidClosed);
+  }
+
+  /** The same of a mesh whose topology is known. */
+  static Solid of(Mesh mesh, MeshTopology topology, boolean saidClosed) {
+    return new MeshSolid(mesh, topology).solid(saidClosed);
   }
 
   /** The faces of each connected piece. */

@@ -102,6 +102,15 @@ final class MeshTopology {
     return areas[face];
   }
 
+  /** Area of all faces, square metres. */
+  double areaM2() {
+    double whole = 0;
+    for (double area : areas) {
+      whole += area;
+    }
+    return whole;
+  }
+
   /** Number of the connected piece that a face belongs to. */
   int piece(int face) {
     return pieces.find(mesh.faces().get(face).loops().get(0)[0]);

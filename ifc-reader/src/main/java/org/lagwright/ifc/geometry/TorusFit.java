@@ -1,12 +1,11 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
+import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.DecompositionSolver;
-import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.QRDecomposition;
 import org.jspecify.annotations.Nullable;
 
@@ -88,8 +87,14 @@ final class TorusFit {
     Torus best = null;
     double least = Double.MAX_VALUE;
     for (int i = 0; i < axes.size(); i++) {
+      List<Sample> tried = List.of();
       for (double lean : WALLS) {
-        Torus start = fit.about(axes.get(i), axes.get((i + 1) % axes.size()), lean);
+        List<Sample> walls = fit.walls(axes.get(i), lean);
+        if (walls.size() == tried.size()) {
+          continue;
+        }
+        tried = walls;
+        Torus start = fit.about(axes.get(i), axes.get((i + 1) % axes.size()), walls);
         boolean near = start != null && fit.off(start, CAPPED) < FAR * fit.farthest();
         Torus torus = start == null || !near ? null : fit.narrowed(start);
         double off = torus == null ? Double.MAX_VALUE : fit.off(torus, NEAR);
@@ -100,10 +105,19 @@ final class TorusFit {
     return best;
   }
 
+  /** The faces that lean along a direction by less than a sine. */
+  private List<Sample> walls(Vec tangent, double lean) {
+    List<Sample> walls = new ArrayList<>(faces.size());
+    for (Sample face : faces) {
+      if (Math.abs(face.normal.dot(tangent)) < lean) {
+        walls.add(face);
+      }
+    }
+    return walls;
+  }
+
   /** The best torus whose axis is at right angles to a direction, the middle tangent. */
-  private @Nullable Torus about(Vec tangent, Vec across, double lean) {
-    List<Sample> walls =
-        faces.stream().filter(f -> Math.abs(f.normal.dot(tangent)) < lean).toList();
+  private @Nullable Torus about(Vec tangent, Vec across, List<Sample> walls) {
     Torus best = null;
     double least = Double.MAX_VALUE;
     for (int turn = 0; turn < TURNS; turn++) {
@@ -117,9 +131,22 @@ final class TorusFit {
 
   /** Distance of the corners from the surface, each capped, times their area. */
   private double off(Torus torus, double capped) {
+    return off(off(torus), 0, capped);
+  }
+
+  private double[] off(Torus torus) {
+    double[] offM = new double[corners.size()];
+    for (int i = 0; i < offM.length; i++) {
+      offM[i] = torus.off(corners.get(i).at);
+    }
+    return offM;
+  }
+
+  /** The same, where the tube's radius is not yet taken off the distances. */
+  private double off(double[] offM, double minorM, double capped) {
     double sum = 0;
-    for (Sample corner : corners) {
-      sum += corner.areaM2 * Math.min(Math.abs(torus.off(corner.at)), capped * sizeM);
+    for (int i = 0; i < offM.length; i++) {
+      sum += corners.get(i).areaM2 * Math.min(Math.abs(offM[i] - minorM), capped * sizeM);
     }
     return sum;
   }
@@ -142,21 +169,29 @@ final class TorusFit {
     Vec centre = null;
     for (int round = 0; round < 3; round++) {
       Equations lines = new Equations();
-      walls.forEach(
-          f -> lines.add(f.areaM2, -f.normal.dot(v), f.normal.dot(u), f.at.dot(u), f.at.dot(v)));
+      for (Sample face : walls) {
+        Vec normal = face.normal;
+        lines.add(face.areaM2, -normal.dot(v), normal.dot(u), face.at.dot(u), face.at.dot(v));
+      }
       Pair found = lines.solve();
       if (found == null) {
         return null;
       }
       Vec at = u.times(found.x).plus(v.times(found.y));
       centre = at;
-      walls = faces.stream().filter(f -> !isEnd(f, new Torus(at, axis, 0, 0))).toList();
+      walls = wallsAbout(new Torus(at, axis, 0, 0));
     }
     return centre == null ? null : around(new Torus(centre, axis, 0, 0), walls);
   }
 
-  private static boolean isEnd(Sample face, Torus about) {
-    return Math.abs(face.normal.dot(about.tangent(face.at))) > LEAN;
+  private List<Sample> wallsAbout(Torus line) {
+    List<Sample> walls = new ArrayList<>(faces.size());
+    for (Sample face : faces) {
+      if (!(Math.abs(line.along(face.normal, face.at)) > LEAN)) {
+        walls.add(face);
+      }
+    }
+    return walls;
   }
 
   private @Nullable Torus around(Torus line, List<Sample> walls) {
@@ -172,12 +207,12 @@ final class TorusFit {
     }
     Vec centre = line.centre().plus(line.axis().times(found.y));
     Torus bare = new Torus(centre, line.axis(), found.x, 0);
-    double[] minors = parts(corners, TUBES, corner -> bare.off(corner.at));
+    double[] fromLineM = off(bare);
     Torus best = null;
     double least = Double.MAX_VALUE;
-    for (double minor : minors) {
+    for (double minor : parts(fromLineM, TUBES)) {
       Torus torus = new Torus(centre, line.axis(), found.x, minor);
-      double off = isPossible(torus) ? off(torus, CAPPED) : Double.MAX_VALUE;
+      double off = isPossible(torus) ? off(fromLineM, minor, CAPPED) : Double.MAX_VALUE;
       best = off < least ? torus : best;
       least = Math.min(off, least);
     }
@@ -208,22 +243,28 @@ final class TorusFit {
     }
   }
 
-  /** The figures below which a half of the area lies, or a third and two thirds, and so on. */
-  private static double[] parts(List<Sample> samples, int parts, ToDoubleFunction<Sample> figure) {
-    double[][] sorted = new double[samples.size()][];
+  /**
+   * The figures of corners below which a half of the area lies, or a third and two thirds, and so
+   * on. Sorted by their first seven digits, so that no objects have to be.
+   */
+  private double[] parts(double[] figures, int parts) {
+    long[] sorted = new long[figures.length];
     double whole = 0;
     for (int i = 0; i < sorted.length; i++) {
-      sorted[i] = new double[] {figure.applyAsDouble(samples.get(i)), samples.get(i).areaM2};
-      whole += samples.get(i).areaM2;
+      int bits = Float.floatToIntBits((float) figures[i]);
+      int ascending = bits < 0 ? bits ^ Integer.MAX_VALUE : bits;
+      sorted[i] = (long) ascending << Integer.SIZE | i;
+      whole += corners.get(i).areaM2;
     }
-    Arrays.sort(sorted, Comparator.comparingDouble(each -> each[0]));
+    Arrays.sort(sorted);
     double[] found = new double[parts - 1];
     double below = 0;
     int next = 0;
-    for (double[] each : sorted) {
-      below += each[1];
+    for (long each : sorted) {
+      int corner = (int) each;
+      below += corners.get(corner).areaM2;
       while (next < found.length && below >= whole * (next + 1) / parts) {
-        found[next++] = each[0];
+        found[next++] = figures[corner];
       }
     }
     return found;
@@ -242,9 +283,18 @@ final class TorusFit {
   }
 
   private List<Sample> near(Torus torus, double outlier) {
-    double median = parts(corners, 2, corner -> Math.abs(torus.off(corner.at)))[0];
-    double most = Math.max(outlier * median, EXACT * torus.minor());
-    return corners.stream().filter(corner -> Math.abs(torus.off(corner.at)) <= most).toList();
+    double[] offM = off(torus);
+    for (int i = 0; i < offM.length; i++) {
+      offM[i] = Math.abs(offM[i]);
+    }
+    double mostM = Math.max(outlier * parts(offM, 2)[0], EXACT * torus.minor());
+    List<Sample> near = new ArrayList<>(offM.length);
+    for (int i = 0; i < offM.length; i++) {
+      if (offM[i] <= mostM) {
+        near.add(corners.get(i));
+      }
+    }
+    return near;
   }
 
   /** One step, shortened until it leads closer; null if none does by more than rounding. */
@@ -261,7 +311,12 @@ final class TorusFit {
   }
 
   private static double squares(Torus torus, List<Sample> near) {
-    return near.stream().mapToDouble(c -> c.areaM2 * Math.pow(torus.off(c.at), 2)).sum();
+    double sum = 0;
+    for (Sample corner : near) {
+      double offM = torus.off(corner.at);
+      sum += corner.areaM2 * offM * offM;
+    }
+    return sum;
   }
 
   /** Tilt of the axis about two directions, shift of the centre along three, both radii. */
@@ -282,20 +337,20 @@ final class TorusFit {
       double gu = out.dot(u);
       double gv = out.dot(v);
       double weight = Math.sqrt(corner.areaM2);
-      double[] row = {
-        gv * z - tube.y() * q.dot(v),
-        tube.y() * q.dot(u) - gu * z,
-        -gu,
-        -gv,
-        -tube.y(),
-        -tube.x(),
-        -1
-      };
-      rows[i] = MatrixUtils.createRealVector(row).mapMultiply(weight).toArray();
+      rows[i] =
+          new double[] {
+            weight * (gv * z - tube.y() * q.dot(v)),
+            weight * (tube.y() * q.dot(u) - gu * z),
+            -weight * gu,
+            -weight * gv,
+            -weight * tube.y(),
+            -weight * tube.x(),
+            -weight
+          };
       right[i] = -weight * torus.off(corner.at);
     }
     DecompositionSolver solver =
-        new QRDecomposition(MatrixUtils.createRealMatrix(rows), 1e-300).getSolver();
+        new QRDecomposition(new Array2DRowRealMatrix(rows, false), 1e-300).getSolver();
     return solver.isNonSingular() ? solver.solve(new ArrayRealVector(right)).toArray() : null;
   }
 

@@ -62,6 +62,11 @@ public final class IfcRecord {
     return record.arguments().reference(entity.position(attribute));
   }
 
+  /** The record of an instance number that an attribute gave; null if the file misses it. */
+  public @Nullable IfcRecord findTarget(long id) {
+    return file.find(id);
+  }
+
   /** Instance numbers in a list of references. */
   public long[] refIds(String attribute) {
     return record.arguments().references(entity.position(attribute));
