@@ -24,6 +24,9 @@ final class EndFinder {
   /** 25 degrees: short of both by more than a fitted outline may lean. */
   private static final double SURELY_SMOOTH = 0.906;
 
+  /** Faces of a patch that turn but little from the first to the last, each from its next. */
+  private static final int FEW = 4;
+
   /** Ends whose axes differ by less than 3 degrees and a twentieth of the radius are coaxial. */
   private static final double COAXIAL_RAD = Math.toRadians(3);
 
@@ -173,6 +176,9 @@ final class EndFinder {
       return;
     }
     List<MeshTopology.Edge> boundary = topology.boundary(faces);
+    if (faces.size() <= FEW && isWall(boundary, patch, topology.normal(faces.get(0)))) {
+      return;
+    }
     List<int[]> loops = MeshTopology.loops(boundary);
     int[] outer = largest(loops);
     Outline outline = outer == null ? null : OutlineFit.fit(mesh.points(outer));
@@ -210,6 +216,16 @@ final class EndFinder {
     for (int i = 0; i < outer.length; i++) {
       int next = outer[(i + 1) % outer.length];
       if (!topology.isSharp(outer[i], next, patch, normal, SURELY_SMOOTH)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The same of a patch of few faces, whose normal is that of each of them. */
+  private boolean isWall(List<MeshTopology.Edge> boundary, int patch, Vec normal) {
+    for (MeshTopology.Edge edge : boundary) {
+      if (!topology.isSharp(edge.a(), edge.b(), patch, normal, SURELY_SMOOTH)) {
         return true;
       }
     }

@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
  * zero would lose digits.
  *
  * @param origin world position of the local origin
- * @param stepM what the coordinates were rounded to, 0 if they were not
+ * @param rounding of the coordinates as they are written
  */
-record Mesh(Vec origin, List<Vec> vertices, List<Face> faces, double stepM) {
+record Mesh(Vec origin, List<Vec> vertices, List<Face> faces, RoundingStep rounding) {
 
   /** Vertices closer than this are one: a hundredth of a millimetre. */
   static final double WELD_M = 1e-5;
@@ -41,6 +41,11 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces, double stepM) {
     List<List<List<Vec>>> tiles() {
       return curved == null ? List.of() : curved.get();
     }
+  }
+
+  /** What the coordinates were rounded to, metres; 0 if they were not. */
+  double stepM() {
+    return rounding.stepM();
   }
 
   /** Newell's sum over all loops, as long as the face's area. */
@@ -124,6 +129,22 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces, double stepM) {
     /** To note how the corners are written. */
     RoundingStep rounding() {
       return rounding;
+    }
+
+    /** Adds the faces of a mesh that was read before. */
+    void add(Mesh mesh) {
+      rounding.note(mesh.rounding);
+      for (Face face : mesh.faces) {
+        List<List<Vec>> loops = new ArrayList<>(face.loops.size());
+        for (int[] indices : face.loops) {
+          List<Vec> loop = new ArrayList<>(indices.length);
+          for (int index : indices) {
+            loop.add(mesh.origin.plus(mesh.vertices.get(index)));
+          }
+          loops.add(loop);
+        }
+        face(loops, face.plane, face.patch, face.curved);
+      }
     }
 
     /**
@@ -234,7 +255,7 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces, double stepM) {
     @Nullable Mesh build() {
       return origin == null || faces.isEmpty()
           ? null
-          : new Mesh(origin, List.copyOf(vertices), List.copyOf(faces), rounding.stepM());
+          : new Mesh(origin, List.copyOf(vertices), List.copyOf(faces), rounding);
     }
   }
 }

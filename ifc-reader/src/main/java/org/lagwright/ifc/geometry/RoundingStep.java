@@ -56,6 +56,15 @@ final class RoundingStep {
     }
   }
 
+  /** Takes in what was noted of other corners. */
+  void note(RoundingStep other) {
+    unitM = Math.max(unitM, other.unitM);
+    decimals = Math.max(decimals, other.decimals);
+    largest = Math.max(largest, other.largest);
+    allOfDigits &= other.allOfDigits;
+    allOf32Bits &= other.allOf32Bits;
+  }
+
   private boolean mayBeRounded() {
     return decimals <= MOST_DECIMALS || allOfDigits || allOf32Bits;
   }

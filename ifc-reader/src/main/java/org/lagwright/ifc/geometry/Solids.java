@@ -1,7 +1,9 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
@@ -45,8 +47,9 @@ final class Solids {
     return measure(body, hints, 0, new Visits());
   }
 
-  /** How many boolean results of a body were measured. */
+  /** How many boolean results of a body were measured, and what was read of its items. */
   private static final class Visits {
+    private final Map<Item, Mesh> meshes = new IdentityHashMap<>();
     private int results;
 
     boolean areTooMany() {
@@ -71,30 +74,31 @@ final class Solids {
       return largest;
     }
     long step = items.get(0).record().id();
-    Shape coaxial = hints.straight() ? coaxial(items, shapes, largest) : null;
+    Shape coaxial = hints.straight() ? coaxial(items, shapes, largest, visits) : null;
     if (coaxial != null) {
       return coaxial;
     }
     Shape chain = BendChain.of(shapes, hints, step);
     Shape told = chain != null ? chain : BranchedRun.of(shapes, largest, step, hints);
-    return told != null ? told : whole(items, shapes, largest, hints);
+    return told != null ? told : whole(items, shapes, largest, hints, visits);
   }
 
   /** A straight piece of items about one axis, null if they are none. */
-  private @Nullable Shape coaxial(List<Item> items, List<Shape> shapes, Shape largest) {
+  private @Nullable Shape coaxial(
+      List<Item> items, List<Shape> shapes, Shape largest, Visits visits) {
     if (!CoaxialBody.mayBe(shapes)) {
       return null;
     }
     List<CoaxialBody.Part> parts = new ArrayList<>(items.size());
     for (int i = 0; i < items.size(); i++) {
-      parts.add(new CoaxialBody.Part(shapes.get(i), bore(items.get(i), shapes.get(i))));
+      parts.add(new CoaxialBody.Part(shapes.get(i), bore(items.get(i), shapes.get(i), visits)));
     }
     return CoaxialBody.of(parts, largest, items.get(0).record().id());
   }
 
-  private @Nullable Section bore(Item item, Shape shape) {
+  private @Nullable Section bore(Item item, Shape shape, Visits visits) {
     boolean faces = shape.section() != null && shape.section().how() == How.MESH;
-    Mesh mesh = faces ? meshes.read(item) : null;
+    Mesh mesh = faces ? mesh(item, visits) : null;
     return mesh == null ? bores.of(item) : MainWall.bore(mesh, shape);
   }
 
@@ -123,7 +127,20 @@ final class Solids {
     return record.is("IfcBooleanResult") && "UNION".equals(record.enumeration("Operator"));
   }
 
-  private Shape whole(List<Item> items, List<Shape> shapes, Shape largest, ShapeHints hints) {
+  /** The faces of an item, read once for all that is measured by them; null if it has none. */
+  private @Nullable Mesh mesh(Item item, Visits visits) {
+    Mesh known = visits.meshes.get(item);
+    if (known == null) {
+      known = meshes.read(item);
+      if (known != null) {
+        visits.meshes.put(item, known);
+      }
+    }
+    return known;
+  }
+
+  private Shape whole(
+      List<Item> items, List<Shape> shapes, Shape largest, ShapeHints hints, Visits visits) {
     Mesh.Builder builder = new Mesh.Builder();
     boolean meshed = false;
     for (int i = 0; i < items.size(); i++) {
@@ -131,7 +148,10 @@ final class Solids {
       if (isSolid(shapes.get(i)) && ends.size() == 2) {
         Loft.add(ends.get(0), ends.get(1), builder);
       } else {
-        meshes.add(items.get(i), builder);
+        Mesh faces = mesh(items.get(i), visits);
+        if (faces != null) {
+          builder.add(faces);
+        }
         meshed = true;
       }
     }
@@ -188,7 +208,7 @@ final class Solids {
     if (record.is("IfcCsgPrimitive3D")) {
       return primitives.shape(item, hints);
     }
-    Mesh mesh = meshes.read(item);
+    Mesh mesh = mesh(item, visits);
     return mesh == null
         ? Shape.unmeasured(record + " is not measured")
         : measure(mesh, record.id(), record.entityName(), hints, How.MESH);
