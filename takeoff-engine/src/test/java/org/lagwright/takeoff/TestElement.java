@@ -156,6 +156,15 @@ public final class TestElement {
     return this;
   }
 
+  /** Free ports that state temperatures, degC, or none. */
+  public TestElement portsAt(@Nullable Double... temperaturesC) {
+    for (Double celsius : temperaturesC) {
+      long id = step * 10 + ports.size();
+      ports.add(new Port(id, null, null, null, null, celsius, null, false, false));
+    }
+    return this;
+  }
+
   /** An end at a place, metres, pointing away from the element. */
   public TestElement end(double x, double y, double dx, double dy) {
     return end(new Point(x, y, 0), new Point(dx, dy, 0));

@@ -47,7 +47,7 @@ final class BracketJoints {
       give(one);
     }
     if (!all.isEmpty()) {
-      bracket.join(bracket.ports().stream().map(BracketJoints::unconnected).toList());
+      bracket.join(bracket.ports().stream().map(Port::unconnected).toList());
     }
     return true;
   }
@@ -105,10 +105,5 @@ final class BracketJoints {
       }
     }
     return null;
-  }
-
-  private static Port unconnected(Port port) {
-    return new Port(
-        port.step(), port.positionM(), port.direction(), port.flow(), port.systemType(), null);
   }
 }

@@ -146,6 +146,21 @@ final class Links {
     starts = null;
   }
 
+  /** True if some key has links in both tables; goes through each of them once. */
+  boolean sharesAKeyWith(Links other) {
+    int at = 0;
+    int its = 0;
+    while (at < keys.size() && its < other.keys.size()) {
+      long difference = keys.get(at) - other.keys.get(its);
+      if (difference == 0) {
+        return true;
+      }
+      at += difference < 0 ? 1 : 0;
+      its += difference > 0 ? 1 : 0;
+    }
+    return false;
+  }
+
   boolean has(long key) {
     return keys.find(key) >= 0;
   }

@@ -98,7 +98,7 @@ public final class ModelExtractor {
             placements,
             new Storeys(file, relations, placements, units.lengthM()),
             new Spaces(file, new RegionReader(file, units.geometry(), placements)));
-    this.ports = new PortReader(file, relations, placements, source.index());
+    this.ports = new PortReader(file, relations, properties, placements, source.index());
     this.belongings = new BelongingReader(file, relations);
     this.shapes = new ShapeMeasurer(file, units.geometry(), placements);
     this.profiles = new ProfileReader(file, relations, shapes, units.lengthM());

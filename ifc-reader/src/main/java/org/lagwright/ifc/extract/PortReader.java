@@ -3,11 +3,13 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.PropertyNames.Role;
 import org.lagwright.ifc.geometry.Frame;
 import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
@@ -17,14 +19,27 @@ final class PortReader {
   /** Rounding of coordinates. */
   private static final double SAME_PLACE_M = 1e-5;
 
+  /** Rounding of temperatures that are turned from one scale into another. */
+  private static final double SAME_TEMPERATURE_K = 0.01;
+
+  /** No medium in a building is colder; nitrogen boils at -196 degC. */
+  private static final double COLDEST_C = -200;
+
   private final IfcFile file;
   private final Relations relations;
+  private final PropertyReader properties;
   private final Placements placements;
   private final int model;
 
-  PortReader(IfcFile file, Relations relations, Placements placements, int model) {
+  PortReader(
+      IfcFile file,
+      Relations relations,
+      PropertyReader properties,
+      Placements placements,
+      int model) {
     this.file = file;
     this.relations = relations;
+    this.properties = properties;
     this.placements = placements;
     this.model = model;
   }
@@ -97,7 +112,30 @@ final class PortReader {
         !hasAxis || frame == null ? null : frame.direction(0, 0, sink ? -1 : 1),
         flow,
         record.enumeration("SystemType"),
-        other);
+        relations.mayHaveSets(record.id()) ? temperatureC(record.id()) : null,
+        other,
+        false,
+        false);
+  }
+
+  /** The first temperature that the properties of a port state; a range of them is none. */
+  private @Nullable Double temperatureC(long port) {
+    List<Property> stated =
+        PropertyNames.listOf(properties.wantedOf(port).properties(), Role.PORT_TEMPERATURE);
+    for (Property property : stated) {
+      Double celsius = property.number();
+      if (celsius != null && isGiven(celsius, property.text())) {
+        return celsius;
+      }
+    }
+    return null;
+  }
+
+  /** Zero, in whichever unit, and absolute zero stand for a figure that nobody gave. */
+  private static boolean isGiven(double celsius, String text) {
+    return PropertyNames.leadingNumber(text) != 0
+        && Math.abs(celsius) > SAME_TEMPERATURE_K
+        && celsius > COLDEST_C;
   }
 
   /** Ports that no element owns. */

@@ -41,7 +41,8 @@ final class PropertyNames {
     LINING_THICKNESS,
     HAS_LINING,
     COVERING_THICKNESS,
-    EXTERNAL
+    EXTERNAL,
+    PORT_TEMPERATURE
   }
 
   /** Roles by bare name as in property-names.txt, as bits: 1 shifted by the ordinal of the role. */

@@ -39,6 +39,9 @@ final class Relations {
   private final Tables tables;
   private final Map<Long, String> layerOfItem = new HashMap<>();
 
+  /** Few files have properties of ports. */
+  private final boolean portsHaveSets;
+
   /** What relations tell: those of the whole file, or of some of them. */
   private static final class Tables {
     final Links typeOf = new Links();
@@ -105,6 +108,7 @@ final class Relations {
     workers.inOrder(ids.length, PIECE, new Pass(ids));
     readLayers();
     workers.inOrder(tables.all.size(), 1, new Closing(tables.all));
+    this.portsHaveSets = tables.ownerOfPort.sharesAKeyWith(tables.propertySetsOf);
   }
 
   private record Closing(List<Links> all) implements Workers.Work<Links> {
@@ -273,6 +277,11 @@ final class Relations {
 
   long[] propertySetsOf(long element) {
     return tables.propertySetsOf.of(element);
+  }
+
+  /** True if some port may have properties; false without looking where the file has none. */
+  boolean mayHaveSets(long port) {
+    return portsHaveSets && tables.propertySetsOf.has(port);
   }
 
   /** IFC2X3 relations that override single properties of the element. */

@@ -81,7 +81,7 @@ final class Remeasurer implements Origin {
     int model = source.index();
     double unitM = units.lengthM();
     ShapeMeasurer shapes = new ShapeMeasurer(file, units.geometry(), placements);
-    PortReader ports = new PortReader(file, relations, placements, model);
+    PortReader ports = new PortReader(file, relations, properties, placements, model);
     ProfileReader profiles = new ProfileReader(file, relations, shapes, unitM);
     DraftReader elements =
         new DraftReader(

@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param direction unit vector pointing away from the element, null where unknown
  * @param flow flow direction as written (SOURCE, SINK, SOURCEANDSINK, NOTDEFINED), null if absent
  * @param systemType system type as written (HEATING, CHILLEDWATER ...), null if absent
+ * @param temperatureC temperature of what flows there by the port's own properties, degC, null
+ *     where they state none
  * @param connectedTo the element on the other side, null where nothing is connected
  * @param touching true if the file does not say what is on the other side; it was found because the
  *     ends touch
@@ -22,11 +24,12 @@ public record Port(
     @Nullable Point direction,
     @Nullable String flow,
     @Nullable String systemType,
+    @Nullable Double temperatureC,
     @Nullable ElementKey connectedTo,
     boolean touching,
     boolean tap) {
 
-  /** A port as the file has it. */
+  /** A port as the file has it, of which no temperature is stated. */
   public Port(
       long step,
       @Nullable Point positionM,
@@ -34,23 +37,29 @@ public record Port(
       @Nullable String flow,
       @Nullable String systemType,
       @Nullable ElementKey connectedTo) {
-    this(step, positionM, direction, flow, systemType, connectedTo, false, false);
+    this(step, positionM, direction, flow, systemType, null, connectedTo, false, false);
   }
 
   /** A joint that the file has no port of. */
   public static Port withoutRecord(
       Point positionM, @Nullable Point direction, ElementKey connectedTo, boolean tap) {
-    return new Port(0, positionM, direction, null, null, connectedTo, true, tap);
+    return new Port(0, positionM, direction, null, null, null, connectedTo, true, tap);
   }
 
   /** This port with another element on the other side. */
   public Port connectedTo(ElementKey other) {
-    return new Port(step, positionM, direction, flow, systemType, other, touching, tap);
+    return new Port(
+        step, positionM, direction, flow, systemType, temperatureC, other, touching, tap);
+  }
+
+  /** This port as the file has it, with nothing on the other side. */
+  public Port unconnected() {
+    return new Port(step, positionM, direction, flow, systemType, temperatureC, null, false, false);
   }
 
   /** This port where nothing tells of its place. */
   public Port withoutPlace() {
-    return new Port(step, null, null, flow, systemType, connectedTo, touching, tap);
+    return new Port(step, null, null, flow, systemType, temperatureC, connectedTo, touching, tap);
   }
 
   /** True if the file has a record of this port. */
@@ -60,7 +69,8 @@ public record Port(
 
   /** This port as a joint with the side of a straight piece. */
   public Port atTheSide() {
-    return new Port(step, positionM, direction, flow, systemType, connectedTo, touching, true);
+    return new Port(
+        step, positionM, direction, flow, systemType, temperatureC, connectedTo, touching, true);
   }
 
   /** This port with an element on the other side that touches it, with its end or its side. */
@@ -71,6 +81,7 @@ public record Port(
         direction == null ? outward : direction,
         flow,
         systemType,
+        temperatureC,
         other,
         connectedTo == null || touching,
         atItsSide);

@@ -17,6 +17,7 @@ public final class PortPacking implements Packing<Port> {
   private static final int CONNECTED = 4;
   private static final int TOUCHING = 8;
   private static final int TAP = 16;
+  private static final int TEMPERED = 32;
 
   private PortPacking() {}
 
@@ -24,13 +25,15 @@ public final class PortPacking implements Packing<Port> {
   public void write(Port port, PackedWriter to) {
     Point positionM = port.positionM();
     Point direction = port.direction();
+    Double temperatureC = port.temperatureC();
     ElementKey other = port.connectedTo();
     to.count(
         (positionM == null ? 0 : PLACED)
             | (direction == null ? 0 : DIRECTED)
             | (other == null ? 0 : CONNECTED)
             | (port.touching() ? TOUCHING : 0)
-            | (port.tap() ? TAP : 0));
+            | (port.tap() ? TAP : 0)
+            | (temperatureC == null ? 0 : TEMPERED));
     to.step(port.step());
     if (positionM != null) {
       Packings.POSITION.write(positionM, to);
@@ -40,6 +43,9 @@ public final class PortPacking implements Packing<Port> {
     }
     to.word(port.flow());
     to.word(port.systemType());
+    if (temperatureC != null) {
+      to.figure(temperatureC);
+    }
     if (other != null) {
       Packings.KEY.write(other, to);
     }
@@ -54,6 +60,7 @@ public final class PortPacking implements Packing<Port> {
         read(flags, DIRECTED, Packings.DIRECTION, from),
         from.word(),
         from.word(),
+        (flags & TEMPERED) == 0 ? null : from.figure(),
         read(flags, CONNECTED, Packings.KEY, from),
         (flags & TOUCHING) != 0,
         (flags & TAP) != 0);

@@ -40,4 +40,20 @@ class LinksTest {
     assertThat(links.has(0)).isFalse();
     assertThat(links.of(greatest + 1)).isEmpty();
   }
+
+  @ParameterizedTest(name = "1, 4 and 9 beside {0}: {1}")
+  @CsvSource({"4, true", "1, true", "9, true", "3, false", "10, false"})
+  void tablesShareAKeyWhereTheyDo(long key, boolean shared) {
+    Links links = new Links();
+    for (long each : new long[] {9, 4, 1, 4}) {
+      links.add(each, 7);
+    }
+    Links one = new Links();
+    one.add(2, 7);
+    one.add(key, 7);
+
+    assertThat(links.close().sharesAKeyWith(one.close())).isEqualTo(shared);
+    assertThat(one.sharesAKeyWith(links)).isEqualTo(shared);
+    assertThat(links.sharesAKeyWith(new Links().close())).isFalse();
+  }
 }

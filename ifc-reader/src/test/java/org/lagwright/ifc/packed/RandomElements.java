@@ -148,6 +148,7 @@ final class RandomElements {
         orNull(this::point),
         orNull(this::text),
         orNull(this::text),
+        orNull(this::figure),
         orNull(this::key),
         random.nextBoolean(),
         random.nextBoolean());

@@ -126,7 +126,7 @@ public final class ServiceClassifier {
           Classification.UNKNOWN, "unknown service", null, null, null, cast, null);
     }
     Service rival = oneMedium ? outcome.rival() : null;
-    ToldTemperature told = temperatures.read(element, properties, service);
+    ToldTemperature told = temperatures.read(element, properties, service, oneMedium);
     return new Classification(
         service.id(),
         service.name(),

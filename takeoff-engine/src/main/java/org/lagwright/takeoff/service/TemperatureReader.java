@@ -10,12 +10,13 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Property;
 
 /**
- * How warm the medium is by the model itself: properties that tell a service temperature,
- * temperatures in the names of systems, pressures in the names of steam. Operating limits are never
- * service temperatures.
+ * How warm the medium is by the model itself: properties that tell a service temperature, of the
+ * element or its ports, temperatures in the names of systems, pressures in the names of steam.
+ * Operating limits are never service temperatures.
  */
 final class TemperatureReader {
 
@@ -31,6 +32,10 @@ final class TemperatureReader {
   /** A pair without a unit that is as hot is no size of a drain: common practice, no source. */
   private static final double HOT_WITHOUT_UNIT_C = 60;
 
+  /** Figures of the same temperature as different ports state them, kelvin. */
+  private static final double SAME_K = 0.5;
+
+  private static final String FROM_PORTS = "properties of its ports";
   private static final String HOT = "hot";
   private static final String STEAM = "steam";
 
@@ -62,16 +67,27 @@ final class TemperatureReader {
    * What the model tells of the medium's temperature, null where it is silent.
    *
    * @param told those properties of the element that may tell something
+   * @param oneMedium false where several media may meet in the element
    */
-  @Nullable ToldTemperature read(MepElement element, List<Property> told, Service service) {
+  @Nullable ToldTemperature read(
+      MepElement element, List<Property> told, Service service, boolean oneMedium) {
     if (!votes.temperatureRangesC().containsKey(service.kind())) {
       return null;
     }
     ToldTemperature byProperty = byProperty(told, service);
-    ToldTemperature found = byProperty == null ? bySystem(element, service) : byProperty;
-    return found == null && service.medium().equals(STEAM)
-        ? bySteamPressure(element, told, service)
-        : found;
+    if (byProperty != null) {
+      return byProperty;
+    }
+    ToldTemperature byPorts = byPorts(element, service, oneMedium);
+    if (byPorts != null && byPorts.believed()) {
+      return byPorts;
+    }
+    ToldTemperature found = bySystem(element, service);
+    if (found == null && service.medium().equals(STEAM)) {
+      found = bySteamPressure(element, told, service);
+    }
+    // what no medium of this service has is shown where nothing else tells
+    return found == null ? byPorts : found;
   }
 
   /**
@@ -144,6 +160,30 @@ final class TemperatureReader {
       return property.number();
     }
     return TemperatureText.number(property.text()).orElse(null);
+  }
+
+  /**
+   * What all ports agree on that state a temperature, of figures nearly the same the more demanding
+   * one; null where they do not agree. Where several media may meet, every port must state it.
+   */
+  private @Nullable ToldTemperature byPorts(
+      MepElement element, Service service, boolean oneMedium) {
+    double coldestC = Double.POSITIVE_INFINITY;
+    double warmestC = Double.NEGATIVE_INFINITY;
+    for (Port port : element.ports()) {
+      Double celsius = port.temperatureC();
+      if (celsius != null) {
+        coldestC = Math.min(coldestC, celsius);
+        warmestC = Math.max(warmestC, celsius);
+      } else if (!oneMedium && port.isInFile()) {
+        return null;
+      }
+    }
+    if (coldestC > warmestC || warmestC - coldestC > SAME_K) {
+      return null;
+    }
+    double celsius = service.kind().equals(HOT) ? warmestC : coldestC;
+    return told(celsius, FROM_PORTS, Math.round(celsius * 10) / 10.0 + " degC", service);
   }
 
   private @Nullable ToldTemperature bySystem(MepElement element, Service service) {

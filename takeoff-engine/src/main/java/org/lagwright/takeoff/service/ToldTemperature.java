@@ -6,8 +6,9 @@ import org.jspecify.annotations.Nullable;
  * A temperature of the medium that the model tells.
  *
  * @param celsius degC
- * @param from where it stands: {@code system name}, {@code property Vorlauftemperatur}
- * @param text as it stands there
+ * @param from where it stands: {@code system name}, {@code property Vorlauftemperatur}, {@code
+ *     properties of its ports}
+ * @param text as it stands there, that of ports in degC
  * @param pressure pressure of saturated steam it follows from, as it stands there; null where the
  *     temperature itself stands there
  * @param gaugeAssumed true where that pressure says neither gauge nor absolute

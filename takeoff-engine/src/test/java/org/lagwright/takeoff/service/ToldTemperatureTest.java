@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.takeoff.TestElement;
 
@@ -172,6 +175,59 @@ class ToldTemperatureTest {
 
     assertThat(found.condensationC()).isEqualTo(8);
     assertThat(found.energyC()).isNull();
+  }
+
+  @Test
+  void portsTellMoreThanTheSystemAndLessThanTheElement() {
+    TestElement pipe = TestElement.pipe(1, 60.3, 1).inSystem("Heizung VL 70/55").portsAt(65.0);
+    Classification found = classify(pipe, Map.of());
+
+    assertThat(found.energyC()).isEqualTo(65);
+    assertThat(told(found).from()).isEqualTo("properties of its ports");
+    assertThat(told(found).text()).isEqualTo("65.0 degC");
+    assertThat(classify(pipe.property("Vorlauftemperatur", "60"), Map.of()).energyC())
+        .isEqualTo(60);
+  }
+
+  /** Of figures that agree the more demanding one: warmer for a hot service, colder for a cold. */
+  @ParameterizedTest(name = "{0}, {1} and {2}: {3}")
+  @CsvSource({
+    "Heizung VL 70/55, 65.0, 65.4, 65.4",
+    "Heizung VL 70/55, 65.0, 66.0, 70",
+    "CHW Flow 7/12, 8.4, 8.0, 8.0",
+    "CHW Flow 7/12, 9.0, 8.0, 7",
+    "Heizung VL 70/55, 65.0, , 65.0"
+  })
+  void portsTellWhereThoseThatStateATemperatureAgree(
+      String system, Double one, @Nullable Double other, double celsius) {
+    TestElement pipe = TestElement.pipe(1, 60.3, 1).inSystem(system).portsAt(one, other);
+
+    assertThat(classify(pipe, Map.of()).condensationC()).isEqualTo(celsius);
+  }
+
+  /** A heat exchanger, or a vessel that is as warm all over. */
+  @ParameterizedTest(name = "{0}, {1} and {2}: {3}")
+  @CsvSource({"65.0, 65.0, 65.0, 65", "65.0, 65.0, 40.0, 70", "65.0, 65.0, , 70"})
+  void allPortsOfApparatusMustTellTheSame(
+      Double one, Double other, @Nullable Double third, double celsius) {
+    TestElement apparatus =
+        TestElement.of(1, Kind.EQUIPMENT, Form.APPARATUS)
+            .inSystem("Heizung VL 70/55")
+            .portsAt(one, other, third);
+
+    assertThat(classify(apparatus, Map.of()).energyC()).isEqualTo(celsius);
+  }
+
+  /** Some write the same room temperature on all ports. */
+  @Test
+  void impossibleTemperatureOfPortsGivesWayToThatOfTheSystem() {
+    TestElement pipe = TestElement.pipe(1, 60.3, 1).inSystem("Heizung VL 70/55").portsAt(20.0);
+
+    assertThat(classify(pipe, Map.of()).energyC()).isEqualTo(70);
+    TestElement steam = TestElement.pipe(1, 60.3, 1).inSystem("Dampf 6 bar").portsAt(20.0);
+    assertThat(told(classify(steam, Map.of())).pressure()).isEqualTo("6 bar");
+    TestElement untold = TestElement.pipe(1, 60.3, 1).inSystem("Heizung VL").portsAt(20.0);
+    assertThat(told(classify(untold, Map.of())).believed()).isFalse();
   }
 
   private static ToldTemperature told(Classification found) {
