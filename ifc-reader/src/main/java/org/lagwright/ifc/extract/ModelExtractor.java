@@ -222,7 +222,7 @@ public final class ModelExtractor {
       Drafted drafted = new Drafted();
       for (int i = from; i < to; i++) {
         IfcRecord record = file.find(ids[i]);
-        if (record != null) {
+        if (record != null && !relations.onlyDeclares(ids[i])) {
           Draft draft = reader.read(record, drafted.repeated);
           drafted.seen.look(draft);
           if (draft.kind == null || draft.kind.isLagged()) {

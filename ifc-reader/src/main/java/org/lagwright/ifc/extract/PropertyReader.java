@@ -22,8 +22,9 @@ import org.lagwright.ifc.schema.IfcGlance;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /**
- * Properties and quantities of an element: those of the occurrence and of its type, merged property
- * by property. Within the same set the occurrence wins; of two in one set the first with a value.
+ * Properties and quantities of an element: those of the occurrence, of the part that declares it,
+ * and of its type, merged property by property. Within the same set the occurrence wins; of two in
+ * one set the first with a value.
  */
 final class PropertyReader implements PropertySource {
 
@@ -31,7 +32,7 @@ final class PropertyReader implements PropertySource {
   private final Relations relations;
   private final PropertyValues values;
 
-  /** Readings of the sets of a type object, which many elements share. */
+  /** Readings of the sets of a type object or declaring part, which many elements share. */
   private final Map<Long, Gathered> ofTypes = new ConcurrentHashMap<>();
 
   private final SetPatterns patterns = new SetPatterns();
@@ -108,6 +109,9 @@ final class PropertyReader implements PropertySource {
     for (long set : relations.propertySetsOf(element)) {
       addMissing(merged, read(set, false));
     }
+    for (long set : setsOfType(relations.declaringOf(element))) {
+      addMissing(merged, read(set, true));
+    }
     for (long set : setsOfType(relations.typeOf(element))) {
       addMissing(merged, read(set, true));
     }
@@ -138,6 +142,10 @@ final class PropertyReader implements PropertySource {
     for (long set : relations.propertySetsOf(element)) {
       addWanted(set, false, gathered);
     }
+    long declaring = relations.declaringOf(element);
+    if (declaring != 0) {
+      gathered.addAll(ofType(declaring));
+    }
     long type = relations.typeOf(element);
     if (type != 0) {
       gathered.addAll(ofType(type));
@@ -145,7 +153,10 @@ final class PropertyReader implements PropertySource {
     return gathered.reading();
   }
 
-  /** Sets of a type object: its own list, and those related to it like to an occurrence. */
+  /**
+   * Sets of a type object or declaring part: its own list, and those related to it like to an
+   * occurrence.
+   */
   private long[] setsOfType(long type) {
     IfcRecord record = type == 0 ? null : file.find(type);
     if (record == null) {

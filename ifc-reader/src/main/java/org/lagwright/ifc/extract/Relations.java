@@ -26,6 +26,7 @@ final class Relations {
           "IfcRelConnectsPortToElement",
           "IfcRelConnectsPorts",
           "IfcRelDefinesByType",
+          "IfcRelDefinesByObject",
           "IfcRelAssignsToGroup",
           "IfcRelReferencedInSpatialStructure",
           "IfcRelContainedInSpatialStructure",
@@ -45,6 +46,7 @@ final class Relations {
   /** What relations tell: those of the whole file, or of some of them. */
   private static final class Tables {
     final Links typeOf = new Links();
+    final Links declaringOf = new Links();
     final Links propertySetsOf;
     final Links overridesOf = new Links();
     final Links groupsOf = new Links();
@@ -60,6 +62,7 @@ final class Relations {
     final Links coveringsOf = new Links();
     final Links roomsOf = new Links();
     final Set<Long> types = new LinkedHashSet<>();
+    final Set<Long> declaring = new LinkedHashSet<>();
 
     /** All of them, those that mostly are the largest first. */
     final List<Links> all;
@@ -76,6 +79,7 @@ final class Relations {
               ownerOfPort,
               partnerOfPort,
               typeOf,
+              declaringOf,
               overridesOf,
               groupsOf,
               containerOf,
@@ -93,6 +97,7 @@ final class Relations {
         all.get(i).addAll(more.all.get(i));
       }
       types.addAll(more.types);
+      declaring.addAll(more.declaring);
     }
   }
 
@@ -154,6 +159,9 @@ final class Relations {
       connected(r, found.partnerOfPort);
     } else if (r.is("IfcRelDefinesByType")) {
       typed(r, found);
+    } else if (r.is("IfcRelDefinesByObject")) {
+      found.declaring.add(r.refId("RelatingObject"));
+      link(found.declaringOf, r, "RelatedObjects", "RelatingObject");
     } else if (r.is("IfcRelAssignsToGroup")) {
       link(found.groupsOf, r, "RelatedObjects", "RelatingGroup");
     } else if (r.is("IfcRelContainedInSpatialStructure")) {
@@ -268,6 +276,18 @@ final class Relations {
   /** Instance number of the type object, 0 if none. */
   long typeOf(long element) {
     return tables.typeOf.last(element);
+  }
+
+  /** The object that declares what a part of a whole like others is, 0 if none. */
+  long declaringOf(long element) {
+    return tables.declaringOf.last(element);
+  }
+
+  /** True for a part of a type that is not built: it declares what parts of occurrences are. */
+  boolean onlyDeclares(long element) {
+    boolean declares = !tables.declaring.isEmpty() && tables.declaring.contains(element);
+    IfcRecord whole = declares ? file.find(wholeOf(element)) : null;
+    return whole != null && whole.is("IfcTypeObject");
   }
 
   /** Everything that is the type of something. */

@@ -13,11 +13,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Property;
 
 /** Where properties stand and in which units. */
 class PropertyPatternTest {
 
+  private static final String LENGTH = "IFCPOSITIVELENGTHMEASURE(%s)";
   private static final String PIPE = "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,$,$,$,$);\n";
 
   @Test
@@ -41,6 +43,59 @@ class PropertyPatternTest {
 
     assertThat(InlineModel.diameterMm(pipe)).isEqualTo(88.9);
     assertThat(value(pipe.lengthM())).isCloseTo(2, within(1e-9));
+  }
+
+  /** Of properties of one name the part's own wins, then the declaring part's, then the type's. */
+  @Test
+  void partThatReflectsAnotherHasThePropertiesOfThatOne() {
+    MepModel model =
+        read(
+            PIPE
+                + """
+                #2=IFCPIPESEGMENT('2',$,'Declaring',$,$,$,$,$,$);
+                #3=IFCRELDEFINESBYOBJECT('3',$,$,$,(#1),#2);
+                #4=IFCPIPESEGMENTTYPE('4',$,'Pipe',$,$,(#5),$,$,$,.RIGIDSEGMENT.);
+                #5=IFCPROPERTYSET('5',$,'Sizes',$,(#6,#7));
+                #6=IFCPROPERTYSINGLEVALUE('OuterDiameter',$,IFCPOSITIVELENGTHMEASURE(88.9),$);
+                #7=IFCPROPERTYSINGLEVALUE('Colour',$,IFCLABEL('red'),$);
+                #8=IFCRELDEFINESBYTYPE('8',$,$,$,(#1),#4);
+                """
+                + properties(500, 1, "Sizes", "Length", LENGTH.formatted("2000."))
+                + properties(
+                    600,
+                    2,
+                    "Sizes",
+                    "Length",
+                    LENGTH.formatted("9000."),
+                    "OuterDiameter",
+                    LENGTH.formatted("60.3"),
+                    "Medium",
+                    "IFCLABEL('steam')"));
+    MepElement pipe = element(model, 1);
+
+    assertThat(value(pipe.lengthM())).isCloseTo(2, within(1e-9));
+    assertThat(InlineModel.diameterMm(pipe)).isEqualTo(60.3);
+    assertThat(pipe.findProperty("Medium").orElseThrow().text()).isEqualTo("steam");
+    assertThat(pipe.properties())
+        .extracting(Property::name)
+        .containsExactly("Length", "OuterDiameter", "Medium", "Colour");
+    assertThat(element(model, 2).properties()).hasSize(3);
+  }
+
+  @Test
+  void partOfATypeThatPartsOfOccurrencesReflectIsNotCounted() {
+    String parts =
+        PIPE
+            + """
+            #2=IFCPIPESEGMENT('2',$,'Declaring',$,$,$,$,$,$);
+            #3=IFCRELDEFINESBYOBJECT('3',$,$,$,(#1),#2);
+            #4=IFCUNITARYEQUIPMENTTYPE('4',$,'Unit',$,$,$,$,$,$,.AIRHANDLER.);
+            """;
+
+    assertThat(read(parts).elements()).hasSize(2);
+    assertThat(read(parts + "#5=IFCRELAGGREGATES('5',$,$,$,#4,(#2));\n").elements())
+        .extracting(MepElement::name)
+        .containsExactly("Pipe");
   }
 
   @Test
