@@ -1,6 +1,7 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -19,9 +20,10 @@ import org.lagwright.ifc.model.ReadFinding;
 
 /**
  * Makes several files one model: elements that stand in more than one of them are marked, so that
- * they count once; ends that touch across files are connected; coverings find the pipes of another
- * file that they lie around, and elements the spaces of another file that they stand in; files that
- * cannot belong together are a finding. Elements keep the file they come from.
+ * they count once, and contradictions about them are told; ends that touch across files are
+ * connected; coverings find the pipes of another file that they lie around, and elements the spaces
+ * of another file that they stand in; files that cannot belong together are a finding. Elements
+ * keep the file they come from.
  */
 public final class ModelJoiner {
 
@@ -42,11 +44,12 @@ public final class ModelJoiner {
       CrossParts.leaveOut(joining);
       Set<ElementKey> joined = new LinkedHashSet<>();
       Set<ElementKey> insulated = new LinkedHashSet<>();
-      Repeats.mark(joining, joined, insulated);
+      Collection<ElementKey> repeated = Repeats.mark(joining, joined, insulated);
       Redrafts drafts = new Redrafts(joining);
       CrossJoints.join(joining, drafts, joinToleranceM, joined);
       CrossMeasures.measure(joining, drafts, joined);
       CrossHosts.find(joining, drafts, insulated);
+      RepeatConflicts.note(joining, repeated);
       CrossPlaces.find(joining);
     }
     return joining.models();

@@ -1,6 +1,7 @@
 package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.ModelJoiner.Joining;
 import org.lagwright.ifc.model.Effect;
@@ -85,8 +87,10 @@ final class Repeats {
   /**
    * @param joined given the elements that were connected in the place of a repetition
    * @param insulated given the repetitions that show insulation or a lining
+   * @return all repetitions, in the order of the files
    */
-  static void mark(Joining joining, Set<ElementKey> joined, Set<ElementKey> insulated) {
+  static Collection<ElementKey> mark(
+      Joining joining, Set<ElementKey> joined, Set<ElementKey> insulated) {
     Repeats repeats = new Repeats(joining, joined, insulated);
     joining.read().forEach(repeats::take);
     if (repeats.isAnyReplaced) {
@@ -96,6 +100,7 @@ final class Repeats {
       joining.read().forEach(repeats::reconnect);
     }
     repeats.shared.forEach(repeats::note);
+    return new TreeSet<>(repeats.firsts.keySet());
   }
 
   private void take(MepModel model) {

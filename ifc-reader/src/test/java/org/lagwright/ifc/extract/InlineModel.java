@@ -1,5 +1,7 @@
 package org.lagwright.ifc.extract;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -145,5 +147,13 @@ final class InlineModel {
 
   static List<String> codes(MepModel model) {
     return model.findings().stream().map(Finding::code).map(c -> c.name()).toList();
+  }
+
+  /** What the only finding of a code says. */
+  static String message(MepModel model, String code) {
+    List<Finding> found =
+        model.findings().stream().filter(finding -> finding.code().name().equals(code)).toList();
+    assertThat(found).hasSize(1);
+    return found.get(0).message();
   }
 }

@@ -130,4 +130,30 @@ class RepeatWithoutBodyTest {
     assertThat(element(models.get(1), 1).repeats()).isNull();
     assertThat(codes(models)).containsOnlyOnce("SAME_ID_ELSEWHERE");
   }
+
+  @ParameterizedTest
+  @CsvSource({"0,1", "1,0"})
+  void sizeAndLengthThatTheFileWithoutBodyStatesOtherwiseAreTold(int drawn, int bare) {
+    String[] files = new String[2];
+    files[drawn] = drawn(5000, 100);
+    files[bare] =
+        bare(5000, 100) + LENGTH + properties("Outside Diameter", "IFCLENGTHMEASURE(76.1)");
+    MepModel counts = join(files).get(drawn);
+
+    assertThat(InlineModel.message(counts, "SECTION_CONFLICT"))
+        .contains("Size 60.3 mm is used")
+        .contains("76.1 mm is given by #510 Set.Outside Diameter = 76.1 in inline.ifc");
+    assertThat(InlineModel.message(counts, "LENGTH_CONFLICT"))
+        .contains("Length 2.500 m is used")
+        .contains("2.400 m is given by #71 Qto_PipeSegmentBaseQuantities.Length");
+  }
+
+  @Test
+  void sizeThatIsDrawnInBothFilesIsNoContradictionWhereOneStatesAnother() {
+    String stated = properties("Outside Diameter", "IFCLENGTHMEASURE(76.1)");
+    List<MepModel> models = join(drawn(5000, 0), drawn(5000, 0) + stated);
+
+    assertThat(InlineModel.codes(models.get(0))).doesNotContain("SECTION_CONFLICT");
+    assertThat(InlineModel.codes(models.get(1))).containsOnlyOnce("SECTION_CONFLICT");
+  }
 }

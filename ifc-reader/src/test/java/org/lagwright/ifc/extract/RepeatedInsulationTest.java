@@ -6,6 +6,7 @@ import static org.lagwright.ifc.extract.InlineModel.body;
 import static org.lagwright.ifc.extract.InlineModel.codes;
 import static org.lagwright.ifc.extract.InlineModel.element;
 import static org.lagwright.ifc.extract.InlineModel.join;
+import static org.lagwright.ifc.extract.InlineModel.message;
 import static org.lagwright.ifc.extract.InlineModel.properties;
 import static org.lagwright.ifc.extract.InsulationTest.BODY_ONLY;
 import static org.lagwright.ifc.extract.InsulationTest.PIPE;
@@ -17,6 +18,8 @@ import static org.lagwright.ifc.extract.InsulationTest.thickness;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.MepModel;
 
@@ -81,5 +84,46 @@ class RepeatedInsulationTest {
     String lined = properties("Lining Thickness", "IFCLENGTHMEASURE(25.)");
 
     assertThat(element(join(duct, duct + lined).get(0), 1).lining()).isNotNull();
+  }
+
+  private static String stated(double mm) {
+    return properties("Insulation Thickness", "IFCLENGTHMEASURE(%s)".formatted(mm));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'1'", "'another'"})
+  void thicknessesOfTwoFilesThatDifferAreToldAndTheEarlierCounts(String globalId) {
+    String again = PIPE.replace("IFCPIPESEGMENT('1'", "IFCPIPESEGMENT('%s'".formatted(globalId));
+    for (String first : new String[] {stated(30), WOOL}) {
+      List<MepModel> models = join(PIPE + first, again + stated(50));
+
+      assertThat(element(models.get(1), 1).repeats()).isEqualTo(new ElementKey(0, 1));
+      assertThat(mm(of(models.get(0), 1))).isCloseTo(30, within(0.01));
+      assertThat(message(models.get(0), "INSULATION_CONFLICT"))
+          .contains("30.0 mm")
+          .contains("50.0 mm (#510 Set.Insulation Thickness = 50.0) in inline.ifc");
+    }
+  }
+
+  @Test
+  void thicknessThatBothFilesTellIsNoContradiction() {
+    List<MepModel> models = join(PIPE + stated(30), PIPE + stated(30.5));
+
+    assertThat(codes(models.get(0))).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  /** 30 mm of wool lie under 20 mm of foam, of which the other file knows one only. */
+  @Test
+  void fileThatHoldsOneOfTwoLayersDoesNotContradictBoth() {
+    String outer =
+        covering(3, "Foam", ring(160.3, 20), 0, 2500)
+            + RELATED.replace("#9=", "#8=").replace("200", "300");
+    for (String[] files :
+        new String[][] {{PIPE + WOOL + outer, PIPE + WOOL}, {PIPE + WOOL, PIPE + WOOL + outer}}) {
+      List<MepModel> models = join(files);
+
+      assertThat(mm(of(models.get(0), 1))).isCloseTo(50, within(0.01));
+      assertThat(codes(models.get(0))).doesNotContain("INSULATION_CONFLICT");
+    }
   }
 }
