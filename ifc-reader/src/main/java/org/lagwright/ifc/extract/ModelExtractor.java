@@ -72,13 +72,22 @@ public final class ModelExtractor {
   private final Vocabulary vocabulary;
   private final Placeholders.Seen seen = new Placeholders.Seen();
 
+  /** What was seen in other files of the same exporter. */
+  private final List<Placeholders.Seen> seenInOthers;
+
   private final long[] ids;
 
   /** True if elements are kept as bytes between the steps of the work, and afterwards. */
   private final boolean folding;
 
   private ModelExtractor(
-      IfcFile file, ModelFile source, ReadOptions options, Workers workers, int large) {
+      IfcFile file,
+      ModelFile source,
+      ReadOptions options,
+      List<Placeholders.Seen> seenInOthers,
+      Workers workers,
+      int large) {
+    this.seenInOthers = seenInOthers;
     this.ids = takenIn(file);
     this.folding = ids.length > large;
     this.options = options;
@@ -149,14 +158,27 @@ public final class ModelExtractor {
       DoubleConsumer progress,
       Workers workers,
       int large) {
-    return new ModelExtractor(file, source, options, workers, large).run(progress);
+    return new ModelExtractor(file, source, options, List.of(), workers, large).run(progress);
+  }
+
+  /**
+   * Extracts a model once more.
+   *
+   * @param seenInOthers what was seen in other files of the same exporter
+   */
+  static MepModel again(
+      IfcFile file, ModelFile source, ReadOptions options, List<Placeholders.Seen> seenInOthers) {
+    try (Workers workers = Workers.forThisMachine()) {
+      return new ModelExtractor(file, source, options, seenInOthers, workers, LARGE)
+          .run(done -> {});
+    }
   }
 
   private MepModel run(DoubleConsumer progress) {
     noteFile();
     Drafts drafts = drafts(progress);
     relations.forgetPartners();
-    Placeholders placeholders = new Placeholders(seen, source.index());
+    Placeholders placeholders = new Placeholders(seen, seenInOthers, source.index());
     List<Assembly> assemblies = measure(drafts, placeholders);
     Identities identities = new Identities();
     Set<MepSystem> systems = new LinkedHashSet<>();
@@ -186,6 +208,7 @@ public final class ModelExtractor {
         new Remeasurer(
             file,
             source,
+            options,
             units,
             relations,
             properties,

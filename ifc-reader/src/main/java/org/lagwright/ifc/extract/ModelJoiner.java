@@ -22,8 +22,8 @@ import org.lagwright.ifc.model.ReadFinding;
  * Makes several files one model: elements that stand in more than one of them are marked, so that
  * they count once, and contradictions about them are told; ends that touch across files are
  * connected; coverings find the pipes of another file that they lie around, and elements the spaces
- * of another file that they stand in; files that cannot belong together are a finding. Elements
- * keep the file they come from.
+ * of another file that they stand in; what is a placeholder in one file is one in the others of its
+ * exporter; files that cannot belong together are a finding. Elements keep the file they come from.
  */
 public final class ModelJoiner {
 
@@ -37,7 +37,7 @@ public final class ModelJoiner {
    * @return the same models with marks, connections and findings
    */
   public static List<MepModel> join(List<MepModel> models, double joinToleranceM) {
-    Joining joining = new Joining(models);
+    Joining joining = new Joining(models.size() > 1 ? CrossPlaceholders.without(models) : models);
     SamePlaces.note(joining);
     if (models.size() > 1) {
       Whereabouts.compare(joining);

@@ -87,32 +87,61 @@ final class Placeholders {
     };
   }
 
+  /** What was seen on all elements of the file. */
+  private final Seen seen;
+
+  private final int model;
+
   /**
    * @param seen what was seen on all elements
+   * @param others what was seen in other files of the same exporter, which few pieces of this one
+   *     may not show
    */
-  Placeholders(Seen seen, int model) {
+  Placeholders(Seen seen, List<Seen> others, int model) {
+    this.seen = seen;
+    this.model = model;
     for (int i = 0; i < ASKED.size(); i++) {
       for (Map.Entry<Name, Sightings> each : seen.byName.get(i).entrySet()) {
-        judge(each.getKey(), each.getValue(), ASKED.get(i), model);
+        Name name = each.getKey();
+        Sightings own = each.getValue();
+        Sightings all = isPlaceholder(own, ASKED.get(i)) ? own : own.with(name, i, others);
+        if (isPlaceholder(all, ASKED.get(i))) {
+          names.add(name);
+          note(name.set + "." + name.property, all.first.text(), all.count);
+        }
       }
     }
-    types = seen.types.without();
+    types = seen.types.without(others);
     for (Map.Entry<String, Integer> type : types.entrySet()) {
-      findings.add(
-          Finding.ofFile(
-              model,
-              ReadFinding.PLACEHOLDER_VALUES,
-              Effect.NONE,
-              "Size in the name of the type",
-              type.getKey(),
-              String.valueOf(type.getValue())));
+      note("Size in the name of the type", type.getKey(), type.getValue());
     }
+  }
+
+  private void note(String what, String value, int count) {
+    findings.add(
+        Finding.ofFile(
+            model,
+            ReadFinding.PLACEHOLDER_VALUES,
+            Effect.NONE,
+            what,
+            value,
+            String.valueOf(count)));
+  }
+
+  Seen seen() {
+    return seen;
+  }
+
+  /** True if what was seen in other files of the same exporter shows more of them. */
+  boolean areMoreBy(List<Seen> others) {
+    Placeholders all = new Placeholders(seen, others, model);
+    return all.names.size() > names.size() || all.types.size() > types.size();
   }
 
   /** What was seen of each question on some elements, by the names of properties. */
   static final class Seen {
     private final List<Map<Name, Sightings>> byName = new ArrayList<>(ASKED.size());
-    private final TypeSizes types = new TypeSizes();
+    final TypeSizes types = new TypeSizes();
 
     Seen() {
       for (int i = 0; i < ASKED.size(); i++) {
@@ -279,11 +308,30 @@ final class Placeholders {
       this.firstDrawnMm = Math.round(drawnM * 1000);
     }
 
+    private Sightings(Sightings same) {
+      first = same.first;
+      firstDrawnMm = same.firstDrawnMm;
+      addAll(same);
+    }
+
     void add(Property property, double drawnM, boolean agrees) {
       count++;
       wrong += agrees ? 0 : 1;
       sameValue &= Objects.equals(first.number(), property.number());
       sameSize &= firstDrawnMm == Math.round(drawnM * 1000);
+    }
+
+    /** The same with what was seen of a question in other files. */
+    Sightings with(Name name, int question, List<Seen> others) {
+      Sightings all = this;
+      for (Seen other : others) {
+        Sightings more = other.byName.get(question).get(name);
+        if (more != null) {
+          all = all == this ? new Sightings(this) : all;
+          all.addAll(more);
+        }
+      }
+      return all;
     }
 
     void addAll(Sightings later) {
@@ -294,19 +342,9 @@ final class Placeholders {
     }
   }
 
-  private void judge(Name name, Sightings seen, Role role, int model) {
+  private static boolean isPlaceholder(Sightings seen, Role role) {
     boolean oftenWrong = seen.wrong > wrongShare(role) * seen.count;
-    if (seen.count >= AT_LEAST && seen.sameValue && !seen.sameSize && oftenWrong) {
-      names.add(name);
-      findings.add(
-          Finding.ofFile(
-              model,
-              ReadFinding.PLACEHOLDER_VALUES,
-              Effect.NONE,
-              name.set + "." + name.property,
-              seen.first.text(),
-              String.valueOf(seen.count)));
-    }
+    return seen.count >= AT_LEAST && seen.sameValue && !seen.sameSize && oftenWrong;
   }
 
   private record Name(String set, String property) {

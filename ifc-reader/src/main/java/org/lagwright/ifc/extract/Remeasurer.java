@@ -11,6 +11,7 @@ import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.OpenEnd;
 import org.lagwright.ifc.model.Origin;
@@ -26,6 +27,7 @@ final class Remeasurer implements Origin {
 
   private final IfcFile file;
   private final ModelFile source;
+  private final ReadOptions options;
   private final Units units;
   private final Relations relations;
   private final PropertyReader properties;
@@ -50,6 +52,7 @@ final class Remeasurer implements Origin {
   Remeasurer(
       IfcFile file,
       ModelFile source,
+      ReadOptions options,
       Units units,
       Relations relations,
       PropertyReader properties,
@@ -59,6 +62,7 @@ final class Remeasurer implements Origin {
       List<Assembly> assemblies) {
     this.file = file;
     this.source = source;
+    this.options = options;
     this.units = units;
     this.relations = relations;
     this.properties = properties;
@@ -107,6 +111,19 @@ final class Remeasurer implements Origin {
     IfcRecord record = file.find(step);
     String globalId = record == null ? null : record.text("GlobalId");
     return globalId == null ? "" : globalId;
+  }
+
+  Placeholders placeholders() {
+    return placeholders;
+  }
+
+  /**
+   * All of the file once more.
+   *
+   * @param seenInOthers what was seen in other files of the same exporter
+   */
+  MepModel again(List<Placeholders.Seen> seenInOthers) {
+    return ModelExtractor.again(file, source, options, seenInOthers);
   }
 
   /** What may lie around elements of other files. */

@@ -84,12 +84,25 @@ final class TypeSizes {
     }
   }
 
-  /** The names that tell no size, each with the number of pieces that show it. */
-  Map<String, Integer> without() {
+  /**
+   * The names that tell no size, each with the number of pieces that show it.
+   *
+   * @param others what was seen in other files of the same exporter
+   */
+  Map<String, Integer> without(List<Placeholders.Seen> others) {
+    TypeSizes all = this;
+    if (!others.isEmpty()) {
+      all = new TypeSizes();
+      all.addAll(this);
+      for (Placeholders.Seen other : others) {
+        all.addAll(other.types);
+      }
+    }
     Map<String, Integer> names = new LinkedHashMap<>();
-    for (Map.Entry<String, Others> each : byName.entrySet()) {
-      if (each.getValue().sizes.size() >= AT_LEAST) {
-        names.put(each.getKey(), each.getValue().count);
+    for (String name : byName.keySet()) {
+      Others sizes = all.othersOf(name);
+      if (sizes.sizes.size() >= AT_LEAST) {
+        names.put(name, sizes.count);
       }
     }
     return names;
