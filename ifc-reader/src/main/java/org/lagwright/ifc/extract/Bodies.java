@@ -21,7 +21,7 @@ final class Bodies {
   private static final double SAME_SIZE_M = 0.0005;
 
   /** From a body to a placement that may still be its own; storeys lie farther apart. */
-  private static final double NEAR_BODY_M = 1;
+  static final double NEAR_BODY_M = 1;
 
   /** What runs in directions that differ by more is another piece; ends of ports are rounded. */
   private static final double CROSSING_RAD = Math.toRadians(10);

@@ -28,8 +28,8 @@ import org.lagwright.ifc.model.ReadFinding;
  * Marks elements that an earlier file holds already: by GlobalId, if they are alike and in the same
  * place or have none, or by body and place under another GlobalId. The same GlobalId elsewhere is
  * another element: storeys are made by copying files. A shift of kilometres between all of them is
- * another origin and no other place. Where only one of two has a body, that one counts, whichever
- * file it is in.
+ * another origin and no other place. Where only one of two has a body, or of two coverings a host,
+ * that one counts, whichever file it is in.
  */
 final class Repeats {
 
@@ -65,6 +65,7 @@ final class Repeats {
   }
 
   private final Joining joining;
+  private final RepeatedCoverings coverings;
   private final Map<String, List<MepElement>> byId = new HashMap<>();
   private final List<PlaceIndex> byPlace = new ArrayList<>();
   private final Map<Pair, Shared> shared = new TreeMap<>();
@@ -80,6 +81,7 @@ final class Repeats {
 
   private Repeats(Joining joining, Set<ElementKey> joined, Set<ElementKey> insulated) {
     this.joining = joining;
+    this.coverings = new RepeatedCoverings(joining);
     this.joined = joined;
     this.insulated = insulated;
   }
@@ -117,7 +119,7 @@ final class Repeats {
       }
       if (first == null) {
         noteElsewhere(element);
-      } else if (identified && Bodies.isOnlyDrawn(element, first)) {
+      } else if (identified && isToCount(element, first)) {
         replace(first, element);
       } else {
         repeat(first, element, identified);
@@ -129,18 +131,23 @@ final class Repeats {
   /** An earlier element of the same GlobalId, of which this is the body or the other way. */
   private @Nullable MepElement sameWithoutBody(MepElement element) {
     for (MepElement first : byId.getOrDefault(element.globalId(), List.of())) {
-      if (Bodies.isOneWithoutBody(first, element)) {
+      if (Bodies.isOneWithoutBody(first, element) || coverings.areOne(first, element)) {
         return first;
       }
     }
     return null;
   }
 
-  /** What is drawn counts in the place of what is not. */
-  private void replace(MepElement bare, MepElement drawn) {
+  /** True for what only its own file draws, or holds a host of. */
+  private boolean isToCount(MepElement element, MepElement first) {
+    return Bodies.isOnlyDrawn(element, first) || coverings.isOnlyHosted(element, first);
+  }
+
+  /** It counts in the place of what an earlier file holds. */
+  private void replace(MepElement earlier, MepElement counting) {
     isAnyReplaced = true;
-    byId.getOrDefault(bare.globalId(), List.of()).remove(bare);
-    repeat(drawn, joining.now(bare), true);
+    byId.getOrDefault(earlier.globalId(), List.of()).remove(earlier);
+    repeat(counting, joining.now(earlier), true);
   }
 
   /** What repeats an element that was replaced later repeats what counts now. */
@@ -229,6 +236,10 @@ final class Repeats {
     joining.change(element.toBuilder().repeats(first.key()).build());
     if (Bodies.isOnlyDrawn(first, element)) {
       joining.forget(element.key(), WITHOUT_BODY);
+    }
+    if (element.kind() == Kind.COVERING) {
+      // the one that counts tells of it, if there is anything to tell
+      joining.hosted(element.key());
     }
     Shared pair = pair(first, element);
     pair.byId += identified ? 1 : 0;

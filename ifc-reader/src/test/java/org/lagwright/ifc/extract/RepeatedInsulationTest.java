@@ -126,4 +126,37 @@ class RepeatedInsulationTest {
       assertThat(codes(models.get(0))).doesNotContain("INSULATION_CONFLICT");
     }
   }
+
+  /** One file holds the pipe that it covers; in the other one it lies around nothing. */
+  @ParameterizedTest
+  @CsvSource({"0,1,true", "1,0,true", "0,1,false", "1,0,false"})
+  void coveringThatBothFilesHoldAndOneOfThemAPipeForIsListedOnce(
+      int hosted, int orphan, boolean drawn) {
+    String alone =
+        drawn
+            ? covering(2, "Wool", ring(120.3, 30), 0, 2500)
+            : "#200=IFCCOVERING('c',$,'Wool',$,$,$,$,$,.INSULATION.);\n" + thickness(2, 30);
+    String[] files = new String[2];
+    files[hosted] = PIPE + alone + RELATED;
+    files[orphan] = BODY_ONLY + alone;
+    List<MepModel> models = join(files);
+
+    assertThat(element(models.get(orphan), 200).repeats()).isEqualTo(new ElementKey(hosted, 200));
+    assertThat(element(models.get(hosted), 200).repeats()).isNull();
+    assertThat(mm(of(models.get(hosted), 1))).isCloseTo(30, within(0.01));
+    assertThat(of(models.get(hosted), 1).coverings()).containsExactly(new ElementKey(hosted, 200));
+    assertThat(codes(models.get(orphan))).containsExactly("REPEATED_ELEMENTS");
+    assertThat(codes(models.get(hosted))).isEmpty();
+  }
+
+  /** What only one file holds a pipe for is drawn up to 2.5 m, and a metre further is elsewhere. */
+  @ParameterizedTest
+  @CsvSource({"3400,true", "3700,false"})
+  void coveringOfOneGlobalIdElsewhereIsAnother(double placedMm, boolean same) {
+    String alone = BODY_ONLY + covering(2, "Wool", ring(120.3, 30), 0, 2500);
+    String hosted = PIPE + covering(2, "Wool", ring(120.3, 30), placedMm, 2500) + RELATED;
+
+    assertThat(codes(join(alone, hosted).get(1)).contains("SAME_ID_ELSEWHERE")).isEqualTo(!same);
+    assertThat(codes(join(hosted, alone).get(1)).contains("SAME_ID_ELSEWHERE")).isEqualTo(!same);
+  }
 }
