@@ -67,6 +67,11 @@ public final class ServiceClassifier {
         hints.put(element.key(), collector.collect(element, properties));
       }
     }
+    for (MepElement element : elements) {
+      if (element.repeats() != null) {
+        tellOf(element.repeats(), element.key(), told, hints);
+      }
+    }
     Ballot ballot = new Ballot(services, votes);
     hints = withAppliances(elements, hints, connections, ballot);
     Map<ElementKey, Ballot.Outcome> outcomes =
@@ -83,6 +88,30 @@ public final class ServiceClassifier {
       }
     }
     return classified;
+  }
+
+  /** What another file says of an element that counts in this one is heard as its own file is. */
+  private static void tellOf(
+      ElementKey first,
+      ElementKey repetition,
+      Map<ElementKey, List<Property>> told,
+      Map<ElementKey, List<Hint>> hints) {
+    List<Hint> own = hints.get(first);
+    List<Hint> other = hints.get(repetition);
+    if (own != null && other != null) {
+      boolean given = own.stream().anyMatch(hint -> hint.exact() != null);
+      hints.put(
+          first,
+          Stream.concat(own.stream(), other.stream().filter(h -> !given || h.exact() == null))
+              .distinct()
+              .toList());
+      told.put(
+          first,
+          Stream.concat(
+                  told.getOrDefault(first, List.of()).stream(),
+                  told.getOrDefault(repetition, List.of()).stream())
+              .toList());
+    }
   }
 
   /** The few properties that tell something; a model may read all of them anew when asked. */

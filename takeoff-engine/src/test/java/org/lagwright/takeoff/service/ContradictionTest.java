@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.model.MepElement;
 import org.lagwright.takeoff.TestElement;
 
 /** Names that tell two services at once, and what turns one reading into another. */
@@ -94,6 +96,45 @@ class ContradictionTest {
         classify(TestElement.pipe(1, 60.3, 1).inSystem("Kondensat").named("Kondensat 95 °C"));
 
     assertThat(found.serviceId()).isEqualTo("condensate-drain");
+  }
+
+  /** A later file holds the same pipe. */
+  @Test
+  void whatAnotherFileSaysOfTheElementIsHeardWhereItCounts() {
+    TestElement heating = TestElement.pipe(1, 60.3, 1).inSystem("Heating flow");
+    TestElement silent = TestElement.pipe(1, 60.3, 1);
+
+    Classification contradicted = classify(heating, again().inSystem("Chilled water flow"));
+    Classification confirmed = classify(heating, again().inSystem("Heating flow"));
+    Classification told = classify(silent, again().property("Medium", "Chilled water"));
+
+    assertThat(contradicted.contradiction()).isNotNull();
+    assertThat(contradicted.condensationC()).isEqualTo(6);
+    assertThat(confirmed.contradiction()).isNull();
+    assertThat(confirmed.votes()).hasSameSizeAs(classify(heating).votes());
+    assertThat(told.serviceId()).isEqualTo("chilled-water");
+  }
+
+  @Test
+  void temperatureThatOnlyTheLaterFileTellsIsTaken() {
+    Classification found =
+        classify(
+            TestElement.pipe(1, 60.3, 1).inSystem("Heating flow"),
+            again().property("Flow Temperature", "48 °C"));
+
+    assertThat(found.condensationC()).isEqualTo(48);
+  }
+
+  private static TestElement again() {
+    return TestElement.pipe(2, 60.3, 1);
+  }
+
+  private static Classification classify(TestElement element, TestElement repetition) {
+    MepElement first = element.build();
+    MepElement later = repetition.build().toBuilder().repeats(first.key()).build();
+    ServiceClassifier classifier =
+        new ServiceClassifier(ServicePack.bundled(), List.of(), Map.of());
+    return Objects.requireNonNull(classifier.classify(List.of(first, later)).get(first.key()));
   }
 
   private static Classification classify(TestElement element) {
