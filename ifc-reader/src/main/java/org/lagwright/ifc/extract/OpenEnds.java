@@ -55,7 +55,7 @@ final class OpenEnds {
   }
 
   /** True if a joint lies at an end; that at the other end of a thin piece lies near both. */
-  private static boolean isConnected(List<Port> joints, ShapeEnd end, List<ShapeEnd> drawn) {
+  static boolean isConnected(List<Port> joints, ShapeEnd end, List<ShapeEnd> drawn) {
     for (Port joint : joints) {
       Point atM = joint.positionM();
       if (joint.connectedTo() != null

@@ -119,7 +119,7 @@ final class Taps extends SideSearch<Draft> {
       return;
     }
     for (ShapeEnd end : drawn) {
-      if (!OpenEnds.isConnected(all.joints(), end.centreM())) {
+      if (!OpenEnds.isConnected(all.joints(), end, drawn)) {
         into.add(new Loose<>(draft, draft.kind, end.centreM(), end.outward(), end.section()));
       }
     }

@@ -161,6 +161,24 @@ class TapsTest {
         .containsExactlyInAnyOrder(2500L, 40L);
   }
 
+  /** EN 1092-1, PN 6: flanges of DN 50 are 16 mm thick. The pipes may end within them. */
+  @ParameterizedTest
+  @CsvSource({"16,0", "14,0", "16,4", "20,10"})
+  void thinFlangesSlippedOntoTwoPipesAreJoinedEachToItsOwn(double thickMm, double setBackMm) {
+    MepModel model =
+        new Network()
+            .pipe(1, at(0, 0, 0), EAST, 1000 - setBackMm, 60.3)
+            .drum(2, "Flange", "$", at(1000 - thickMm, 0, 0), EAST, thickMm, 140)
+            .drum(3, "Flange", "$", at(1000, 0, 0), EAST, thickMm, 140)
+            .pipe(4, at(1000 + setBackMm, 0, 0), EAST, 1500, 60.3)
+            .read();
+
+    assertThat(partners(element(model, 2000))).containsExactly(3000L, 1000L);
+    assertThat(partners(element(model, 3000))).containsExactly(2000L, 4000L);
+    assertThat(InlineModel.diameterMm(element(model, 2000))).isEqualTo(60.3);
+    assertThat(InlineModel.diameterMm(element(model, 3000))).isEqualTo(60.3);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "0,110,true",
