@@ -90,6 +90,7 @@ final class ElementJudge {
       findExisting(element).ifPresent(findings::add);
       findSteamPressure(element, classification).ifPresent(findings::add);
       findTemperatureNotUsed(element, classification).ifPresent(findings::add);
+      findTemperatureConflict(element, classification).ifPresent(findings::add);
       return insulation.judge(
           element, classification, decision, location.location(), findings, steps);
     }
@@ -298,6 +299,26 @@ final class ElementJudge {
             Show.celsius(told.celsius()),
             told.from() + " '" + told.text() + "'",
             classification.name()));
+  }
+
+  private Optional<Finding> findTemperatureConflict(
+      MepElement element, Classification classification) {
+    ToldTemperature told = classification.told();
+    Service service = services.service(classification.serviceId());
+    if (told == null
+        || told.otherwise() == null
+        || !told.believed()
+        || services.findGiven(settings.temperaturesC(), service) != null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.about(
+            element.key(),
+            TakeoffFinding.TEMPERATURE_CONFLICT,
+            Effect.ASSUMED,
+            Show.celsius(told.celsius()),
+            told.from() + " '" + told.text() + "'",
+            told.otherwise()));
   }
 
   private static Optional<Finding> findExisting(MepElement element) {

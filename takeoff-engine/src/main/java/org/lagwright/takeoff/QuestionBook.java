@@ -98,6 +98,7 @@ final class QuestionBook {
           ENERGY_RULE_SILENT,
           STEAM_PRESSURE_ASSUMED,
           TEMPERATURE_NOT_USED,
+          TEMPERATURE_CONFLICT,
           SPECIFICATION_SILENT,
           MAPPING_WITHOUT_EFFECT,
           MAPPING_OVERRULES,

@@ -17,6 +17,10 @@ public enum TakeoffFinding implements FindingCode {
       Severity.WARNING,
       "The model tells {0} by {1}, but no {2} is that warm or cold, so it is not used. Ask the designer"
           + " whether the service or the temperature is wrong."),
+  TEMPERATURE_CONFLICT(
+      Severity.WARNING,
+      "Temperature {0} is used ({1}), but the model also says '{2}' there. Ask the designer which"
+          + " holds."),
   MAPPING_WITHOUT_EFFECT(
       Severity.WARNING,
       "The settings map '{0}' under '{1}', but {2}. Check the spelling and the order."),

@@ -70,6 +70,34 @@ class StockAndSteamFindingsTest {
   }
 
   @Test
+  void secondTemperatureOfOneNameIsReportedUnlessTheUserGivesAnother() {
+    TestElement pipe =
+        TestElement.pipe(1, 60.3, 2)
+            .inSystem("Heating flow")
+            .property("Flow Temperature", "70 °C")
+            .property("Flow Temperature", "55 °C");
+    TestElement rounded =
+        TestElement.pipe(1, 60.3, 2)
+            .inSystem("Heating flow")
+            .property("Flow Temperature", "70 °C")
+            .property("Flow Temperature", "70.4 °C");
+
+    assertThat(of(takeoff("project: x\n", pipe), TakeoffFinding.TEMPERATURE_CONFLICT))
+        .singleElement()
+        .satisfies(
+            f ->
+                assertThat(f.message())
+                    .contains("70 degC is used (property Flow Temperature '70 °C')")
+                    .contains("'55 °C'"));
+    assertThat(of(takeoff("project: x\n", rounded), TakeoffFinding.TEMPERATURE_CONFLICT)).isEmpty();
+    assertThat(
+            of(
+                takeoff("temperaturesC: {heating-flow: 60}\n", pipe),
+                TakeoffFinding.TEMPERATURE_CONFLICT))
+        .isEmpty();
+  }
+
+  @Test
   void sweepShowsTheServicesThatTheSettingsChoose() {
     TestElement flow = TestElement.pipe(1, 60.3, 2).inSystem("CHW flow");
     TestElement cold = TestElement.pipe(2, 28, 2).inSystem("Cold water");

@@ -29,6 +29,9 @@ final class TemperatureReader {
   /** The circulation of hot drinking water is colder than its flow by no more than this, kelvin. */
   private static final double CIRCULATION_K = 5;
 
+  /** Two figures of one temperature that differ by less were rounded, kelvin: no source. */
+  private static final double SAME_K = 0.5;
+
   /** A pair without a unit that is as hot is no size of a drain: common practice, no source. */
   private static final double HOT_WITHOUT_UNIT_C = 60;
 
@@ -127,6 +130,7 @@ final class TemperatureReader {
                     text,
                     found.text(),
                     found.gaugeAssumed(),
+                    null,
                     range(service).holds(found.saturatedC())))
         .orElse(null);
   }
@@ -137,8 +141,27 @@ final class TemperatureReader {
       if (tells != null && !property.quantity() && fits(tells, service)) {
         Double celsius = number(property);
         if (celsius != null) {
-          return told(celsius, "property " + property.name(), property.text(), service);
+          return new ToldTemperature(
+              celsius,
+              "property " + property.name(),
+              property.text(),
+              null,
+              false,
+              otherwise(property, celsius, told),
+              range(service).holds(celsius));
         }
+      }
+    }
+    return null;
+  }
+
+  /** Another set, or another file that holds the element, may say something else. */
+  private static @Nullable String otherwise(Property used, double celsius, List<Property> told) {
+    for (Property property : told) {
+      boolean asked = !property.quantity() && property.name().equalsIgnoreCase(used.name());
+      Double other = asked ? number(property) : null;
+      if (other != null && Math.abs(other - celsius) > SAME_K) {
+        return property.text();
       }
     }
     return null;
@@ -256,7 +279,7 @@ final class TemperatureReader {
 
   private ToldTemperature told(double celsius, String from, String text, Service service) {
     boolean believed = range(service).holds(celsius);
-    return new ToldTemperature(celsius, from, text, null, false, believed);
+    return new ToldTemperature(celsius, from, text, null, false, null, believed);
   }
 
   private VotePack.Range range(Service service) {

@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param pressure pressure of saturated steam it follows from, as it stands there; null where the
  *     temperature itself stands there
  * @param gaugeAssumed true where that pressure says neither gauge nor absolute
+ * @param otherwise what a property of the same name says elsewhere, as it stands there; null where
+ *     nothing contradicts
  * @param believed false where no medium of this service has it; then it is shown and not used
  */
 public record ToldTemperature(
@@ -20,4 +22,5 @@ public record ToldTemperature(
     String text,
     @Nullable String pressure,
     boolean gaugeAssumed,
+    @Nullable String otherwise,
     boolean believed) {}
