@@ -14,9 +14,12 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.ModelJoiner.Joining;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.OpenEnd;
@@ -230,7 +233,7 @@ final class Repeats {
     return shared.computeIfAbsent(files, p -> new Shared());
   }
 
-  /** Insulation and systems that only the later file shows belong to the element all the same. */
+  /** What only the later file shows or states belongs to the element all the same. */
   private void repeat(MepElement first, MepElement element, boolean identified) {
     firsts.put(element.key(), first);
     joining.change(element.toBuilder().repeats(first.key()).build());
@@ -259,8 +262,35 @@ final class Repeats {
       joining.change(kept);
     }
     if (kept.systems().isEmpty() && !element.systems().isEmpty()) {
-      joining.change(kept.toBuilder().systems(element.systems()).build());
+      kept = kept.toBuilder().systems(element.systems()).build();
+      joining.change(kept);
     }
+    if (kept.kind().isLagged() && (kept.section() == null || kept.lengthM() == null)) {
+      joining.change(withFigures(kept, element));
+    }
+  }
+
+  /** Size and length of an element of which only another file knows them. */
+  private MepElement withFigures(MepElement kept, MepElement element) {
+    String file = joining.file(element.key().model());
+    boolean size = kept.section() == null;
+    return kept.toBuilder()
+        .section(size ? from(file, element.section()) : kept.section())
+        .ends(kept.endSections() == null && size ? element.endSections() : kept.endSections())
+        .lengthM(kept.lengthM() == null ? from(file, element.lengthM()) : kept.lengthM())
+        .build();
+  }
+
+  private static <T> @Nullable Measured<T> from(String file, @Nullable Measured<T> measured) {
+    if (measured == null || measured.how() == How.NEIGHBOUR) {
+      return null;
+    }
+    Evidence where = measured.evidence();
+    return new Measured<>(
+        measured.value(),
+        measured.how(),
+        new Evidence(where.step(), where.path() + " in " + file, where.raw()),
+        measured.lost());
   }
 
   /** What is connected to a repetition is connected to the element itself, and the other way. */

@@ -156,4 +156,20 @@ class RepeatWithoutBodyTest {
     assertThat(InlineModel.codes(models.get(0))).doesNotContain("SECTION_CONFLICT");
     assertThat(InlineModel.codes(models.get(1))).containsOnlyOnce("SECTION_CONFLICT");
   }
+
+  @ParameterizedTest
+  @CsvSource({"0,1", "1,0"})
+  void sizeAndLengthThatOnlyOneOfTwoFilesStatesBelongToTheElement(int silent, int stating) {
+    String[] files = new String[2];
+    files[silent] = bare(5000, 100).replace(" DN50", "");
+    files[stating] =
+        files[silent] + LENGTH + properties("Outside Diameter", "IFCLENGTHMEASURE(76.1)");
+    MepElement counts = element(join(files).get(0), 1);
+
+    assertThat(counts.repeats()).isNull();
+    assertThat(diameterMm(counts)).isEqualTo(76.1);
+    assertThat(Objects.requireNonNull(counts.lengthM()).value()).isEqualTo(2.4);
+    assertThat(counts.lengthM().evidence().toString().contains(" in inline.ifc"))
+        .isEqualTo(silent == 0);
+  }
 }
