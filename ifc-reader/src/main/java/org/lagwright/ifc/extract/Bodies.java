@@ -39,12 +39,15 @@ final class Bodies {
   }
 
   /**
-   * Same kind; form, size and length are the same or known of one only, as those of another file
-   * that it is joined to may tell them.
+   * Same kind; form, size and length are the same or known of one only, as what it is joined to in
+   * another file may tell them. So it may the form of a fitting.
    */
   static boolean mayBeOne(MepElement one, MepElement other) {
     boolean sameForm =
-        one.form() == other.form() || one.form() == Form.UNKNOWN || other.form() == Form.UNKNOWN;
+        one.form() == other.form()
+            || one.form() == Form.UNKNOWN
+            || other.form() == Form.UNKNOWN
+            || one.kind().isFitting();
     boolean sameSize =
         isMet(one.section())
             || isMet(other.section())

@@ -11,6 +11,7 @@ import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
@@ -50,6 +51,12 @@ final class RepeatConflicts {
   private void compare(MepElement counts, MepElement element) {
     String file = joining.file(element.key().model());
     compareInsulation(counts, element, file);
+    if (counts.form() != element.form()
+        && counts.form() != Form.UNKNOWN
+        && element.form() != Form.UNKNOWN) {
+      String other = element.form().label() + " in " + file;
+      note(counts, ReadFinding.FORM_CONFLICT, other, counts.form().label());
+    }
     Measured<Section> section = counts.section();
     Measured<Section> otherSection = element.section();
     if (section != null && otherSection != null && differ(section, otherSection, SECTIONS)) {

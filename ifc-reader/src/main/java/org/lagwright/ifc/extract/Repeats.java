@@ -313,7 +313,10 @@ final class Repeats {
     return first == null ? element : first.key();
   }
 
-  /** Connects an element where a repetition of it is connected, unless it is there already. */
+  /**
+   * Connects an element where a repetition of it is connected, unless it is there already, or none
+   * of its ends is open.
+   */
   private void connect(MepElement first, Port repeating, ElementKey other) {
     Point atM = repeating.positionM();
     boolean isConnected = first.key().equals(other);
@@ -324,7 +327,8 @@ final class Repeats {
       isConnected |= here && port.connectedTo() != null;
       open = here ? port : open;
     }
-    if (isConnected || atM == null) {
+    boolean isWhole = !first.ports().isEmpty() && first.openEnds().isEmpty() && !repeating.tap();
+    if (isConnected || atM == null || (open == null && isWhole)) {
       return;
     }
     joined.add(first.key());

@@ -65,6 +65,20 @@ class ModelJoinerTest {
     assertThat(codes(models)).containsOnlyOnce("REPEATED_ELEMENTS");
   }
 
+  /** What joins it in one file, or its words there, may tell another form. */
+  @Test
+  void fittingWhoseFormTwoFilesTellOtherwiseIsOneAndItIsTold() {
+    String coupling =
+        pipe("a", 0, 0).replace("IFCPIPESEGMENT('a',$,'Pipe'", "IFCPIPEFITTING('a',$,'Coupling'");
+    List<MepModel> models = join(coupling, coupling.replace("'Coupling'", "'Flange'"));
+
+    assertThat(repeats(models)).isEqualTo(new ElementKey(0, 1));
+    assertThat(InlineModel.message(models.get(0), "FORM_CONFLICT"))
+        .contains("flange in inline.ifc")
+        .contains("it counts as coupling");
+    assertThat(codes(models)).doesNotContain("SAME_ID_ELSEWHERE");
+  }
+
   @Test
   void sameGlobalIdOnAnotherStoreyIsAnotherElement() {
     List<MepModel> models = join(pipe("a", 0, 0), pipe("a", 0, 3500));
