@@ -79,6 +79,39 @@ class ModelJoinerTest {
     assertThat(codes(models)).doesNotContain("SAME_ID_ELSEWHERE");
   }
 
+  /** Its ports lie 40 mm before its ends; in the later file a pipe touches one of those. */
+  @Test
+  void elementWhoseEndsAreAllJoinedTakesNoJointOfItsRepetition() {
+    double[] east = at(1, 0, 0);
+    double[] west = at(-1, 0, 0);
+    String joined =
+        coupling()
+            .pipe(1, at(-40, 0, 0), west, 500, 60.3)
+            .port(1, 1, at(-40, 0, 0), east)
+            .connect(1, 1, 2, 1)
+            .pipe(3, at(140, 0, 0), east, 500, 60.3)
+            .port(3, 1, at(140, 0, 0), west)
+            .connect(3, 1, 2, 2)
+            .text();
+    String touched = coupling().pipe(4, at(0, 0, 0), west, 500, 60.3).text();
+    List<MepModel> models = join(joined, touched);
+
+    assertThat(element(models.get(1), 2000).repeats()).isEqualTo(new ElementKey(0, 2000));
+    assertThat(element(models.get(1), 2000).ports())
+        .extracting(Port::connectedTo)
+        .contains(new ElementKey(1, 4000));
+    assertThat(element(models.get(0), 2000).ports())
+        .extracting(Port::connectedTo)
+        .containsExactly(new ElementKey(0, 1000), new ElementKey(0, 3000));
+  }
+
+  private static Network coupling() {
+    return new Network()
+        .drum(2, "Coupling", "$", at(0, 0, 0), at(1, 0, 0), 100, 60.3)
+        .port(2, 1, at(-40, 0, 0), at(-1, 0, 0))
+        .port(2, 2, at(140, 0, 0), at(1, 0, 0));
+  }
+
   @Test
   void sameGlobalIdOnAnotherStoreyIsAnotherElement() {
     List<MepModel> models = join(pipe("a", 0, 0), pipe("a", 0, 3500));
