@@ -29,14 +29,14 @@ final class TemperatureReader {
   /** The circulation of hot drinking water is colder than its flow by no more than this, kelvin. */
   private static final double CIRCULATION_K = 5;
 
-  /** Two figures of one temperature that differ by less were rounded, kelvin: no source. */
+  /**
+   * Figures of one temperature, in sets, files or at ports, that differ by less were rounded,
+   * kelvin: no source.
+   */
   private static final double SAME_K = 0.5;
 
   /** A pair without a unit that is as hot is no size of a drain: common practice, no source. */
   private static final double HOT_WITHOUT_UNIT_C = 60;
-
-  /** Figures of the same temperature as different ports state them, kelvin. */
-  private static final double SAME_K = 0.5;
 
   private static final String FROM_PORTS = "properties of its ports";
   private static final String HOT = "hot";
