@@ -9,24 +9,22 @@ import java.util.Set;
  * return: cold water with one of them, or in a system of chilled water, is chilled water.
  *
  * @param directionTold true if any hint tells flow or return, whatever the family
+ * @param hydronic true if any hint tells a circuit that heats or cools rooms
  * @param families families that hints name
  */
-record Circuit(boolean directionTold, Set<String> families) {
+record Circuit(boolean directionTold, boolean hydronic, Set<String> families) {
 
   static Circuit of(List<Hint> hints) {
     boolean told = false;
+    boolean hydronic = false;
     Set<String> families = new HashSet<>();
     for (Hint hint : hints) {
       told |= "flow".equals(hint.direction()) || "return".equals(hint.direction());
+      hydronic |= hint.hydronic();
       if (hint.family() != null) {
         families.add(hint.family());
       }
     }
-    return new Circuit(told, families);
-  }
-
-  /** True if words that may mean this family mean it here. */
-  boolean means(String family) {
-    return directionTold || families.contains(family);
+    return new Circuit(told, hydronic, families);
   }
 }

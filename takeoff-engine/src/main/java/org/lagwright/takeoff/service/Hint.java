@@ -7,14 +7,16 @@ import org.jspecify.annotations.Nullable;
  *
  * @param family family voted for, null where only a direction is told
  * @param direction direction voted for, null where only a family is told
- * @param withDirection family meant instead if any hint tells flow or return, or names that family
+ * @param otherwise families meant instead, by what further hints tell
+ * @param hydronic true for words that tell a circuit which heats or cools rooms
  * @param notBeside kind of service beside whose words alone this is no vote
  * @param exact service id given by the user, null for all other hints
  */
 record Hint(
     @Nullable String family,
     @Nullable String direction,
-    @Nullable String withDirection,
+    Otherwise otherwise,
+    boolean hydronic,
     @Nullable String notBeside,
     @Nullable String exact,
     String from,
@@ -25,7 +27,8 @@ record Hint(
     return new Hint(
         meaning.family(),
         meaning.direction(),
-        meaning.withDirection(),
+        meaning.otherwise(),
+        meaning.hydronic(),
         meaning.notBeside(),
         null,
         from,
@@ -33,9 +36,15 @@ record Hint(
         weight);
   }
 
+  /** What the user says of a name. */
+  static Hint ofSettings(String service, String text, double weight) {
+    String from = VotePack.FROM_SETTINGS;
+    return new Hint(null, null, Otherwise.NOTHING, false, null, service, from, text, weight);
+  }
+
   static Hint ofFamily(
       String family, @Nullable String direction, String from, String text, double weight) {
-    return new Hint(family, direction, null, null, null, from, text, weight);
+    return new Hint(family, direction, Otherwise.NOTHING, false, null, null, from, text, weight);
   }
 
   /**
@@ -51,12 +60,12 @@ record Hint(
 
   /** The same without a say. */
   Hint weightless() {
-    return new Hint(family, direction, withDirection, notBeside, exact, from, text, 0);
+    return new Hint(family, direction, otherwise, hydronic, notBeside, exact, from, text, 0);
   }
 
   /** The family meant, given what all hints tell of a circuit. */
   @Nullable String familyMeant(Circuit circuit) {
-    return withDirection != null && circuit.means(withDirection) ? withDirection : family;
+    return family == null ? null : otherwise.meant(family, circuit);
   }
 
   /** The hint as a vote. */

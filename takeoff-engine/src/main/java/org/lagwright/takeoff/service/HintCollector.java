@@ -73,10 +73,8 @@ final class HintCollector {
     for (UserMapping mapping : mappings) {
       String text = mapping.findIn(element).orElse(null);
       if (text != null) {
-        String from = VotePack.FROM_SETTINGS;
-        String words = mapping.inWords(text);
-        hints.add(
-            new Hint(null, null, null, null, mapping.service(), from, words, votes.weight(from)));
+        double weight = votes.weight(VotePack.FROM_SETTINGS);
+        hints.add(Hint.ofSettings(mapping.service(), mapping.inWords(text), weight));
         return;
       }
     }
@@ -125,7 +123,7 @@ final class HintCollector {
 
   /** The temperatures beside its words tell a circuit or heat as well as further words do. */
   private Words.Meaning byTemperature(Words.Meaning meaning, String text) {
-    String circuit = meaning.withDirection();
+    String circuit = meaning.otherwise().withDirection();
     if (circuit != null && temperatures.tellsPairOf(text, services.service(circuit, null))) {
       return meaning.as(circuit);
     }

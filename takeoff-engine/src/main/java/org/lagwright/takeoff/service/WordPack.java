@@ -41,6 +41,9 @@ record WordPack(
    * @param on pipe or duct where the words count there only
    * @param withDirection family meant instead when flow or return is told as well, by a word or by
    *     a pair of temperatures, or when that family is named
+   * @param whereNamed families of which the first that other words name is meant instead
+   * @param inCircuit family meant instead in a circuit that heats or cools rooms
+   * @param hydronic true for words that tell such a circuit
    * @param withHeat family meant instead when a temperature beside the words is hot
    * @param notBeside kind of service beside whose words alone these are no vote
    */
@@ -49,15 +52,24 @@ record WordPack(
       @Nullable String direction,
       @Nullable String on,
       @Nullable String withDirection,
+      @Nullable List<String> whereNamed,
+      @Nullable String inCircuit,
+      @Nullable Boolean hydronic,
       @Nullable String withHeat,
       @Nullable String notBeside,
       Map<String, List<String>> words) {
 
     Meaning {
       words = Map.copyOf(words);
+      whereNamed = whereNamed == null ? null : List.copyOf(whereNamed);
       if (family == null && direction == null) {
         throw new IllegalArgumentException("a meaning needs a family or a direction.");
       }
+    }
+
+    /** What the words mean where further words tell more. */
+    Otherwise otherwise() {
+      return new Otherwise(withDirection, inCircuit, whereNamed == null ? List.of() : whereNamed);
     }
   }
 

@@ -15,14 +15,15 @@ final class Words {
   record Meaning(
       @Nullable String family,
       @Nullable String direction,
-      @Nullable String withDirection,
+      Otherwise otherwise,
+      boolean hydronic,
       @Nullable String withHeat,
       @Nullable String notBeside,
       Carrier carrier) {
 
     /** The same words understood as another family. */
     Meaning as(String other) {
-      return new Meaning(other, direction, null, null, notBeside, carrier);
+      return new Meaning(other, direction, Otherwise.NOTHING, hydronic, null, notBeside, carrier);
     }
 
     boolean isHint() {
@@ -44,14 +45,15 @@ final class Words {
 
   Words(WordPack pack, ServicePack services) {
     sharedEndings = new SharedEndings(pack.sharedEndings());
-    Meaning noHint = new Meaning(null, null, null, null, null, Carrier.ANY);
+    Meaning noHint = new Meaning(null, null, Otherwise.NOTHING, false, null, null, Carrier.ANY);
     pack.ignored().forEach(text -> book.add(text, noHint, null));
     for (WordPack.Meaning row : pack.meanings()) {
       Meaning meaning =
           new Meaning(
               row.family(),
               row.direction(),
-              row.withDirection(),
+              row.otherwise(),
+              Boolean.TRUE.equals(row.hydronic()),
               row.withHeat(),
               row.notBeside(),
               carrier(row, services));

@@ -104,6 +104,34 @@ class ServiceClassifierTest {
   }
 
   @Test
+  void abbreviationOfTwoMeaningsIsTheCircuitThatTheSystemNames() {
+    TestElement supply = pipe().inSystem("HWS 1").property("System Abbreviation", "HWS");
+    supply.property("System Type", "Heating Hot Water Supply");
+    TestElement condenser = pipe().inSystem("CWS 1").property("System Abbreviation", "CWS");
+    condenser.property("System Type", "Condenser Water Supply");
+
+    assertThat(classify(supply.build()).serviceId()).isEqualTo("heating-flow");
+    assertThat(classify(supply.build()).contradiction()).isNull();
+    assertThat(classify(condenser.build()).serviceId()).isEqualTo("condenser-water-flow");
+    assertThat(classify(condenser.build()).contradiction()).isNull();
+  }
+
+  @Test
+  void hotWaterOfAHydronicSystemIsHeatingAndOfADomesticOneIsNot() {
+    String classification = "System Classification";
+    TestElement hydronic = pipe().inSystem("HWS 1").property(classification, "Hydronic Supply");
+    TestElement back = pipe().inSystem("HWR 1").property(classification, "Hydronic Return");
+    TestElement cold =
+        pipe().inSystem("Cold Water Supply").property(classification, "Hydronic Supply");
+    TestElement domestic = pipe().inSystem("HWS 1").property(classification, "Domestic Hot Water");
+
+    assertThat(classify(hydronic.build()).serviceId()).isEqualTo("heating-flow");
+    assertThat(classify(back.build()).serviceId()).isEqualTo("heating-return");
+    assertThat(classify(cold.build()).serviceId()).isEqualTo("chilled-water-flow");
+    assertThat(classify(domestic.build()).serviceId()).isEqualTo("domestic-hot-water");
+  }
+
+  @Test
   void settingsWinOverEverything() {
     UserMapping mapping = new UserMapping("kreis 7", "system", "brine-flow");
     MepElement element = pipe().inSystem("KREIS 7", "HEATING").property("Medium", "LTHW").build();

@@ -112,7 +112,11 @@ class ServicePackTest {
   void everyFamilyOfTheWordsAndVotesIsInThePack() {
     Stream<String> words =
         WordPack.bundled().meanings().stream()
-            .flatMap(m -> Stream.of(m.family(), m.withDirection()))
+            .flatMap(
+                m ->
+                    Stream.concat(
+                        Stream.of(m.family(), m.withDirection(), m.inCircuit()),
+                        m.otherwise().whereNamed().stream()))
             .filter(java.util.Objects::nonNull);
     Stream<String> types = VotePack.bundled().systemTypes().values().stream();
 
