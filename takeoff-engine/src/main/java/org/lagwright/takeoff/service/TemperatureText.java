@@ -67,7 +67,8 @@ final class TemperatureText {
   private TemperatureText() {}
 
   /** The first temperature or pair in a text, empty where it tells none. */
-  static Optional<Found> find(String text) {
+  static Optional<Found> find(String written) {
+    String text = withPlainUnits(written);
     Matcher pair = PAIR.matcher(text);
     while (pair.find()) {
       boolean unit = pair.group(4) != null || pair.group(5) != null || pair.group(6) != null;
@@ -88,7 +89,7 @@ final class TemperatureText {
 
   /** A plain number, with or without a unit, degC; empty for other texts. */
   static Optional<Double> number(String text) {
-    Matcher plain = PLAIN.matcher(text.strip());
+    Matcher plain = PLAIN.matcher(withPlainUnits(text).strip());
     if (!plain.matches()) {
       return Optional.empty();
     }
@@ -97,6 +98,13 @@ final class TemperatureText {
       return Optional.of(celsius);
     }
     return celsius < COLDEST_KELVIN ? Optional.empty() : Optional.of(celsius - ZERO_CELSIUS_K);
+  }
+
+  /** Degrees as one sign, and with the Cyrillic letter that looks like C, as °C. */
+  private static String withPlainUnits(String text) {
+    return text.replace("\u2103", "°C")
+        .replace("\u2109", "°F")
+        .replaceAll("([°º]\\s?)\u0421", "$1C");
   }
 
   private static double celsius(String number, @Nullable String unit) {

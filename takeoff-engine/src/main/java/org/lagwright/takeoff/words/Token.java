@@ -44,9 +44,10 @@ public record Token(String folded, boolean glued, int start, int end) {
     return tokens;
   }
 
-  /** Lower case, accents dropped, sharp s as ss. */
+  /** Lower case, accents and strokes dropped, sharp s as ss. */
   public static String fold(String text) {
-    String lower = text.toLowerCase(Locale.ROOT).replace("ß", "ss");
+    String lower = text.toLowerCase(Locale.ROOT).replace("ß", "ss").replace("æ", "ae");
+    lower = lower.replace('ø', 'o').replace('ł', 'l');
     return ACCENTS.matcher(Normalizer.normalize(lower, Normalizer.Form.NFD)).replaceAll("");
   }
 

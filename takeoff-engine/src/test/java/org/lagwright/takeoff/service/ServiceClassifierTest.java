@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
@@ -55,6 +57,27 @@ class ServiceClassifierTest {
     Classification found = classify(pipe().property("System Abbreviation", "CHWS"));
 
     assertThat(found.serviceId()).isEqualTo("chilled-water-flow");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Systemabkürzung",
+        "Systemkürzel",
+        "Abréviation du système",
+        "Abreviatura de sistema",
+        "Classificazione sistema",
+        "Systeemafkorting",
+        "Systemförkortning",
+        "Systemnavn",
+        "Järjestelmän nimi",
+        "Nome do sistema",
+        "Nazwa systemu",
+        "Классификация системы"
+      })
+  void propertyOfTheSystemTellsInItsLanguage(String name) {
+    assertThat(classify(pipe().property(name, "CHWS").build()).serviceId())
+        .isEqualTo("chilled-water-flow");
   }
 
   @Test

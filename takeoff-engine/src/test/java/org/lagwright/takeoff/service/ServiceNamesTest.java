@@ -38,7 +38,9 @@ class ServiceNamesTest {
             .sorted()
             .collect(Collectors.toList());
 
-    assertThat(languages).containsExactly("de", "en", "es", "fi", "fr", "it", "nl", "ru", "sv");
+    assertThat(languages)
+        .containsExactly(
+            "cs", "da", "de", "en", "es", "fi", "fr", "it", "nl", "no", "pl", "pt", "ru", "sv");
   }
 
   private static MepElement element(String carrier, String name) {

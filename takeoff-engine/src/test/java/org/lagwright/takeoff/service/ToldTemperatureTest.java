@@ -40,6 +40,9 @@ class ToldTemperatureTest {
           Sole VL -5/0                | -5
           Kaltwasser 14/18            | 14
           Warmwasser 70/50            | 70
+          Chilled water supply 7℃     | 7
+          CHW Return 7/12℃            | 12
+          Отопление подача 90 °С      | 90
           """)
   void temperaturesInTheNameOfASystemAreTaken(String system, double celsius) {
     Classification found = classify(TestElement.pipe(1, 60.3, 1).inSystem(system), Map.of());
@@ -65,6 +68,23 @@ class ToldTemperatureTest {
     Classification found = classify(TestElement.pipe(1, 60.3, 1).inSystem(system), Map.of());
 
     assertThat(found.told()).isNull();
+  }
+
+  @ParameterizedTest(name = "{1}: {2}")
+  @CsvSource({
+    "Chauffage aller, Température de départ, '55,5 °C', 55.5",
+    "Chauffage retour, Température de retour, 45 °C, 45",
+    "Calefacción impulsión, Temperatura de impulsión, 50 ºC, 50",
+    "Riscaldamento ritorno, Temperatura di ritorno, 40 °C, 40",
+    "CV aanvoer, Temperatuur aanvoer, 45, 45",
+    "Varme tur, Turtemperatur, 60 °C, 60",
+    "Lämmitys meno, Menolämpötila, 45 °C, 45",
+    "Отопление подача, Температура подачи, '90,0 °С', 90"
+  })
+  void propertiesOfAllLanguagesTell(String system, String name, String value, double celsius) {
+    TestElement pipe = TestElement.pipe(1, 60.3, 1).inSystem(system).property(name, value);
+
+    assertThat(classify(pipe, Map.of()).energyC()).isEqualTo(celsius);
   }
 
   @Test
