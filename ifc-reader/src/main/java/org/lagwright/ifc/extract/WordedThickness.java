@@ -7,10 +7,10 @@ import java.util.regex.Matcher;
 final class WordedThickness {
 
   private static final LatePattern MILLIMETRES =
-      new LatePattern("(\\d+(?:[.,]\\d+)?)\\s*mm(?![\\p{L}\\d\u00B2\u00B3])");
+      new LatePattern("(\\d+(?:[.,]\\d+)?)\\s*(?:mm|мм)(?![\\p{L}\\d\u00B2\u00B3])");
 
   private static final LatePattern FIGURES =
-      new LatePattern("\\d+(?:[.,]\\d+)?\\s*(?:mm|cm|m|in)?(?!\\p{L})");
+      new LatePattern("\\d+(?:[.,]\\d+)?\\s*(?:mm|мм|cm|m|in)?(?!\\p{L})");
 
   private static final LatePattern WORD = new LatePattern("\\p{L}{2}");
 

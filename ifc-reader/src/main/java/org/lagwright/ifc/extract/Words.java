@@ -103,7 +103,10 @@ final class Words {
     return name.substring(0, end);
   }
 
-  /** Lower case without accents; the German sharp s as ss. */
+  /**
+   * Lower case without accents and strokes; the German sharp s as ss. An o with a stroke that
+   * stands between no letters is the sign of a diameter and stays.
+   */
   static String fold(String text) {
     String lower = text.toLowerCase(Locale.ROOT);
     if (isAscii(lower)) {
@@ -112,11 +115,25 @@ final class Words {
     String decomposed = Normalizer.normalize(lower.replace("ß", "ss"), Normalizer.Form.NFD);
     StringBuilder withoutMarks = new StringBuilder(decomposed.length());
     for (int i = 0; i < decomposed.length(); i++) {
-      if (!isMark(decomposed.charAt(i))) {
-        withoutMarks.append(decomposed.charAt(i));
+      char c = decomposed.charAt(i);
+      if (c == 'ø' && isBetweenLetters(decomposed, i)) {
+        withoutMarks.append('o');
+      } else if (c == 'æ') {
+        withoutMarks.append("ae");
+      } else if (c == 'ł') {
+        withoutMarks.append('l');
+      } else if (!isMark(c)) {
+        withoutMarks.append(c);
       }
     }
     return withoutMarks.toString();
+  }
+
+  private static boolean isBetweenLetters(String text, int at) {
+    return at > 0
+        && at + 1 < text.length()
+        && Character.isLetter(text.charAt(at - 1))
+        && Character.isLetter(text.charAt(at + 1));
   }
 
   private static boolean isMark(char c) {

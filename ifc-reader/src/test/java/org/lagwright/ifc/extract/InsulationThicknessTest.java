@@ -189,6 +189,14 @@ class InsulationThicknessTest {
         "Isoleringstykkelse",
         "Grubo\\X2\\015B0107\\X0\\ izolacji",
         "Espessura do isolamento",
+        "Dikte van isolatie",
+        "Isolationstykkelse",
+        "Eristyksen paksuus",
+        "Espessura de isolamento",
+        "Hr\\X2\\00FA\\X0\\bka izol\\X2\\00E1\\X0\\cie",
+        "\\X2\\0130\\X0\\zolasyon kal\\X2\\0131\\X0\\nl\\X2\\0131011F0131\\X0\\",
+        "\\X2\\03A003AC03C703BF03C2\\X0\\ \\X2\\03BC03CC03BD03C903C303B703C2\\X0\\",
+        "\\X2\\4FDD6E29539A5EA6\\X0\\",
         "Pipe Insulation Thickness",
         "Thermal insulation thickness"
       })
@@ -202,6 +210,8 @@ class InsulationThicknessTest {
   @CsvSource({
     "Insulation Type,elastomeric foam 25 mm,25",
     "Daemmung,Mineralwolle 30mm,30",
+    "\\X2\\04180437043E043B044F04460438044F\\X0\\,\\X2\\043A0430044304470443043A\\X0\\ 13 \\X2\\043C043C\\X0\\,13",
+    "Izolacja,We\\X2\\0142\\X0\\na 30 mm,30",
     "Insulation Type,Elastomeric foam,",
     "Insulation,Yes,"
   })
@@ -229,6 +239,17 @@ class InsulationThicknessTest {
         "keine",
         "ohne",
         "sans",
+        "niet",
+        "onge\\X2\\00EF\\X0\\soleerd",
+        "Oisolerad",
+        "Ikke isolert",
+        "Uisoleret",
+        "Erist\\X2\\00E4\\X0\\m\\X2\\00E4\\X0\\t\\X2\\00F6\\X0\\n",
+        "Nie",
+        "Ne",
+        "Nenhum",
+        "\\X2\\041E0442044104430442044104420432044304350442\\X0\\",
+        "\\X2\\041D043504380437043E043B04380440043E04320430043D043D044B0439\\X0\\",
         "n/a"
       })
   void textThatDeniesInsulationOrNamesNoneShowsNothing(String text) {

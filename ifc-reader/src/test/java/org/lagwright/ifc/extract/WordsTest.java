@@ -101,6 +101,15 @@ class WordsTest {
         "Loze leidingen",
         "Elektrabuizen",
         "Tomrör",
+        "Tomrør",
+        "Elrør 20",
+        "Trekkerør 20 mm",
+        "Tubo corrugado eléctrico",
+        "Eletroduto rígido",
+        "Rura osłonowa kablowa",
+        "Sähköputki",
+        "Ladderbaan",
+        "Короб электротехнический",
         "Лотки кабельные",
         "Schächte"
       })
@@ -121,6 +130,13 @@ class WordsTest {
   void partOfAWordOrAWordBehindThePipeMakesNoCableOfIt(String name) {
     assertThat(Words.isNeitherPipeNorDuct(name)).isFalse();
     assertThat(Words.line(name)).isNotEqualTo(Words.Line.NEITHER);
+  }
+
+  @Test
+  void strokesOfLettersDoNotMatterAndTheSignOfADiameterStays() {
+    assertThat(Words.fold("Stålrør Ø60, 160xØ125, Wełna"))
+        .isEqualTo("stalror ø60, 160xø125, welna");
+    assertThat(Words.line("Kobberrør")).isEqualTo(Words.Line.PIPE);
   }
 
   @ParameterizedTest
