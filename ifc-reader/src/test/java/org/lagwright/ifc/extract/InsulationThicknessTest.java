@@ -208,10 +208,19 @@ class InsulationThicknessTest {
 
   @ParameterizedTest
   @CsvSource({
+    "\\X2\\04180437043E043B044F04460438044F\\X0\\,\\X2\\043A0430044304470443043A\\X0\\ 13 \\X2\\043C043C\\X0\\,13",
+    "Izolacja,We\\X2\\0142\\X0\\na 30 mm,30"
+  })
+  void millimetresInOtherLettersAndLanguagesAreTold(String name, String text, double expectedMm) {
+    MepModel model = read(PIPE + properties(name, "IFCLABEL('" + text + "')"));
+
+    assertThat(mm(of(model, 1))).isCloseTo(expectedMm, within(1e-6));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
     "Insulation Type,elastomeric foam 25 mm,25",
     "Daemmung,Mineralwolle 30mm,30",
-    "\\X2\\04180437043E043B044F04460438044F\\X0\\,\\X2\\043A0430044304470443043A\\X0\\ 13 \\X2\\043C043C\\X0\\,13",
-    "Izolacja,We\\X2\\0142\\X0\\na 30 mm,30",
     "Insulation Type,Elastomeric foam,",
     "Insulation,Yes,"
   })
