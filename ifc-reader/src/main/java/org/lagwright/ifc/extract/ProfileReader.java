@@ -114,13 +114,20 @@ final class ProfileReader {
 
   private Optional<Double> wallM(Measured<Section> ofProfile) {
     IfcRecord profile = file.find(ofProfile.evidence().step());
-    double wallM = profile == null ? Double.NaN : profile.number("WallThickness") * lengthUnitM;
+    double wallM = profile == null ? Double.NaN : ownWallM(profile);
     if (profile == null || !(wallM > 0)) {
       return Optional.empty();
     }
     Optional<Measured<Section>> own = shapes.sectionOf(profile);
     double factor = own.isPresent() ? factor(own.get().value(), ofProfile.value()) : Double.NaN;
     return factor > 0 ? Optional.of(wallM * factor) : Optional.empty();
+  }
+
+  /** Wall that a profile has by itself: as written, or between the two curves of a free one. */
+  private double ownWallM(IfcRecord profile) {
+    return profile.is("IfcArbitraryProfileDefWithVoids")
+        ? shapes.wallM(profile).orElse(Double.NaN)
+        : profile.number("WallThickness") * lengthUnitM;
   }
 
   /** How many times as wide and as high a section is as another; NaN if not of the same shape. */

@@ -106,6 +106,15 @@ record Outline(Kind kind, Vec centre, Vec u, Vec v) {
         && centre.distanceTo(bore.centre) < slackM;
   }
 
+  /** True for a bore of the same shape that leaves one wall all around. */
+  boolean isHollowedBy(Outline bore) {
+    if (!isRound() || !bore.isRound()) {
+      return isBoredBy(bore);
+    }
+    double wallM = radiusM() - bore.radiusM();
+    return bore.isUsable() && wallM > 0 && centre.distanceTo(bore.centre) < WALL_M + WALL * wallM;
+  }
+
   private double reachM(Vec direction) {
     return Math.abs(u.dot(direction)) + Math.abs(v.dot(direction));
   }

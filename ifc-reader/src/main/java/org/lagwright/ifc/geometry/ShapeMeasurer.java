@@ -25,6 +25,7 @@ public final class ShapeMeasurer {
   private final MappedBodies mapped;
   private final Curves curves;
   private final Profiles profiles;
+  private final Bores bores;
 
   /**
    * @param units units of the file
@@ -36,6 +37,7 @@ public final class ShapeMeasurer {
     this.bodies = new Bodies(coordinates);
     this.curves = new Curves(coordinates);
     this.profiles = new Profiles(coordinates, curves);
+    this.bores = new Bores(coordinates, curves, profiles);
     this.solids = new Solids(coordinates, file.step().limits());
     this.mapped = new MappedBodies(bodies, solids);
   }
@@ -131,6 +133,19 @@ public final class ShapeMeasurer {
         ? Optional.empty()
         : Optional.of(Measured.of(read.outline().section(), How.SOLID, read.evidence()))
             .filter(m -> isPossible(m.value().largestSideM()));
+  }
+
+  /**
+   * Wall of a hollow profile in metres: half of what its bore is smaller, also where both outlines
+   * are drawn as curves. Empty if it is not hollow, or if the bore has another shape.
+   */
+  public Optional<Double> wallM(IfcRecord profile) {
+    Outline bore = bores.of(profile);
+    Profile read = bore == null ? null : profiles.read(profile);
+    Outline outside = read == null ? null : read.outline();
+    return bore != null && outside != null && outside.isHollowedBy(bore)
+        ? Optional.of(outside.largestHalfM() - bore.largestHalfM())
+        : Optional.empty();
   }
 
   private static boolean isPossible(Shape shape) {

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
@@ -63,13 +64,15 @@ class SizePatternTest {
     assertThat(diameterMm(pipe)).isEqualTo(101.6);
   }
 
-  @Test
-  void hollowProfileDrawnWithTheBoreHasTheOutsideOfBoreAndWalls() {
-    MepModel model =
-        read(
-            PIPE
-                + body("IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,200.,60.)")
-                + properties("InnerDiameter", mm(400.0)));
+  /** The bore of a free profile is a curve, and it has no wall by name. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,200.,60.)",
+        "IFCARBITRARYPROFILEDEFWITHVOIDS(.AREA.,$,#50,(#51))"
+      })
+  void hollowProfileDrawnWithTheBoreHasTheOutsideOfBoreAndWalls(String profile) {
+    MepModel model = read(PIPE + body(profile) + CIRCLES + properties("InnerDiameter", mm(400.0)));
 
     assertThat(diameterMm(element(model, 1))).isEqualTo(520);
     // both figures are drawn; the property only tells that the drawn diameter is the bore
@@ -285,6 +288,15 @@ class SizePatternTest {
     assertThat(diameterMm(element(model, 1))).isEqualTo(60.3);
     assertThat(codes(model)).isEqualTo(List.of("SECTION_CONFLICT"));
   }
+
+  /** Outer and inner curve of a ring of 400 mm with a wall of 60 mm. */
+  private static final String CIRCLES =
+      """
+      #50=IFCCIRCLE(#52,200.);
+      #51=IFCCIRCLE(#52,140.);
+      #52=IFCAXIS2PLACEMENT2D(#53,$);
+      #53=IFCCARTESIANPOINT((0.,0.));
+      """;
 
   /** With a profile of insulation beside that of the pipe. */
   private static final String MATERIAL_PROFILE =
