@@ -91,8 +91,8 @@ final class ProfileReader {
   }
 
   /**
-   * Wall of the hollow profile that a body was drawn with, in metres, as scaled as the body is;
-   * empty if it has none, or if the section of the body is not that of the profile.
+   * Wall of the hollow profile or disk that a body was drawn with, in metres, as scaled as the body
+   * is; empty if it has none, or if the section of the body is not that of the profile.
    */
   Optional<Double> drawnWallM(Shape shape) {
     Measured<Section> section = shape.section();
@@ -112,22 +112,38 @@ final class ProfileReader {
         : Optional.empty();
   }
 
-  private Optional<Double> wallM(Measured<Section> ofProfile) {
-    IfcRecord profile = file.find(ofProfile.evidence().step());
-    double wallM = profile == null ? Double.NaN : ownWallM(profile);
-    if (profile == null || !(wallM > 0)) {
+  private Optional<Double> wallM(Measured<Section> drawn) {
+    IfcRecord hollow = file.find(drawn.evidence().step());
+    double wallM = hollow == null ? Double.NaN : ownWallM(hollow);
+    if (hollow == null || !(wallM > 0)) {
       return Optional.empty();
     }
-    Optional<Measured<Section>> own = shapes.sectionOf(profile);
-    double factor = own.isPresent() ? factor(own.get().value(), ofProfile.value()) : Double.NaN;
+    Section own = ownSection(hollow);
+    double factor = own == null ? Double.NaN : factor(own, drawn.value());
     return factor > 0 ? Optional.of(wallM * factor) : Optional.empty();
   }
 
-  /** Wall that a profile has by itself: as written, or between the two curves of a free one. */
-  private double ownWallM(IfcRecord profile) {
-    return profile.is("IfcArbitraryProfileDefWithVoids")
-        ? shapes.wallM(profile).orElse(Double.NaN)
-        : profile.number("WallThickness") * lengthUnitM;
+  /**
+   * Wall that a profile or a hollow disk has by itself: as written, or between the two curves of a
+   * free profile.
+   */
+  private double ownWallM(IfcRecord hollow) {
+    if (isDisk(hollow)) {
+      return (hollow.number("Radius") - hollow.number("InnerRadius")) * lengthUnitM;
+    }
+    return hollow.is("IfcArbitraryProfileDefWithVoids")
+        ? shapes.wallM(hollow).orElse(Double.NaN)
+        : hollow.number("WallThickness") * lengthUnitM;
+  }
+
+  private @Nullable Section ownSection(IfcRecord hollow) {
+    return isDisk(hollow)
+        ? new Section.Round(2 * hollow.number("Radius") * lengthUnitM)
+        : shapes.sectionOf(hollow).map(Measured::value).orElse(null);
+  }
+
+  private static boolean isDisk(IfcRecord hollow) {
+    return hollow.is("IfcSweptDiskSolid");
   }
 
   /** How many times as wide and as high a section is as another; NaN if not of the same shape. */

@@ -80,6 +80,23 @@ class SizePatternTest {
     assertThat(codes(model)).containsExactly("SECTION_CONFLICT");
   }
 
+  /** 300 mm with a wall of 60 mm, as a disk moved along a line. */
+  @Test
+  void hollowDiskDrawnWithTheBoreHasTheOutsideOfBoreAndWalls() {
+    MepModel model =
+        read(
+            PIPE
+                + body("IFCPOLYLINE((#16,#21))")
+                    .replace(
+                        "IFCEXTRUDEDAREASOLID(#20,$,#13,2500.)",
+                        "IFCSWEPTDISKSOLID(#20,150.,90.,$,$)")
+                + "#21=IFCCARTESIANPOINT((0.,0.,2500.));\n"
+                + properties("InnerDiameter", mm(300.0)));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(420);
+    assertThat(codes(model)).containsExactly("SECTION_CONFLICT");
+  }
+
   /** 76.1 + 2 x 2.9 mm; a material profile of another size does not tell the wall. */
   @ParameterizedTest
   @CsvSource({"76.1,81.9", "60.3,60.3"})
