@@ -1,12 +1,15 @@
 package org.lagwright.ifc.extract;
 
+import java.util.Locale;
 import java.util.Set;
 import org.lagwright.ifc.extract.PropertyNames.Role;
 
 /**
  * Codes of offices and programs in front of the names of properties, as in {@code AQ_Dämmdicke} or
  * {@code AQ: Insulation thickness}. A code is capitals, or a number that begins with a zero, before
- * a name that is not all capitals; so a {@code Box_Width} and a {@code MAX_LENGTH} have none.
+ * a name that is not all capitals; so a {@code Box_Width} and a {@code MAX_LENGTH} have none. In
+ * square brackets, as in {@code [IDK] Isolationsdicke}, it may be anything but a word that changes
+ * what the name means.
  */
 final class NameCode {
 
@@ -48,10 +51,29 @@ final class NameCode {
           | PropertyNames.bit(Role.HEIGHT)
           | PropertyNames.bit(Role.LENGTH);
 
+  /** What is clear behind a code that counts, such as that of a second end. */
+  private static final int COUNTED = SINGLE | PropertyNames.bit(Role.SECOND_NOMINAL);
+
   private NameCode() {}
 
   /** The questions that a name answers without its codes, as bits; 0 if it has none. */
   static int rolesWithout(String name) {
+    return name.startsWith("[") ? rolesBehindBrackets(name) : rolesBehindCapitals(name);
+  }
+
+  private static int rolesBehindBrackets(String name) {
+    int end = name.indexOf(']');
+    if (end < 2 || isWord(name.substring(1, end).toUpperCase(Locale.ROOT))) {
+      return 0;
+    }
+    char last = name.charAt(end - 1);
+    boolean counts = Sizes.isDigit(last) && last != '1';
+    String plain = name.substring(end + 1).strip();
+    int roles = plain.length() > 1 ? PropertyNames.rolesAsWritten(plain) : 0;
+    return roles & (counts ? COUNTED : CLEAR | SIDES | COUNTED);
+  }
+
+  private static int rolesBehindCapitals(String name) {
     String rest = name;
     int allowed = CLEAR | SIDES;
     for (int i = 0; i < MOST_CODES; i++) {

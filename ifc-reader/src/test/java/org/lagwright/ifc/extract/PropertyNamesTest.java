@@ -125,6 +125,12 @@ class PropertyNamesTest {
     "AQ_Länge, Länge",
     "AQ_B_breedte, breedte",
     "AQ_B_hoogte, hoogte",
+    "[IDK] Isolationsdicke, Isolationsdicke",
+    "[s] Wandstärke, Wandstärke",
+    "[DA1] Aussen-Durchmesser, Aussen-Durchmesser",
+    "[l]Laenge, Laenge",
+    "[d1] DN, DN",
+    "[d2] DN2, DN2",
   })
   void codeBeforeANameTellsNothing(String coded, String name) {
     assertThat(PropertyNames.roles(coded)).isEqualTo(PropertyNames.roles(name)).isNotZero();
@@ -161,7 +167,12 @@ class PropertyNamesTest {
         "AQ_XY_C_Länge",
         "AQUVXY_Länge",
         "AQ_",
-        "AQ"
+        "AQ",
+        "[MAX] Breite",
+        "[Flansch] Höhe",
+        "[b2] Breite",
+        "[b",
+        "[AQ]"
       })
   void wordBeforeANameTellsOfSomethingElse(String name) {
     assertThat(PropertyNames.roles(name)).isZero();

@@ -42,7 +42,13 @@ class StatedInsulationTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"AQ_Dammdicke", "AQ: Insulation thickness", "Epaisseur d''isolant"})
+  @ValueSource(
+      strings = {
+        "AQ_Dammdicke",
+        "AQ: Insulation thickness",
+        "[IDK] Dammdicke",
+        "Epaisseur d''isolant"
+      })
   void thicknessBehindACodeOrAnArticleIsRead(String name) {
     MepModel model = read(PIPE + properties(name, "IFCLENGTHMEASURE(30.)"));
 

@@ -82,7 +82,7 @@ final class HintCollector {
 
   private void addMedium(List<Hint> hints, List<Property> properties, Carrier carrier) {
     for (Property property : properties) {
-      if (!property.quantity() && mediumProperties.contains(property.name())) {
+      if (!property.quantity() && mediumProperties.contains(property.plainName())) {
         String from = PROPERTY + property.name();
         addText(hints, property.text(), from, votes.weight(VotePack.FROM_MEDIUM), carrier);
       }

@@ -117,7 +117,7 @@ public final class ServiceClassifier {
   /** The few properties that tell something; a model may read all of them anew when asked. */
   private List<Property> telling(MepElement element) {
     return element.properties().stream()
-        .filter(p -> !p.quantity() && tellingProperties.contains(p.name()))
+        .filter(p -> !p.quantity() && tellingProperties.contains(p.plainName()))
         .toList();
   }
 

@@ -100,7 +100,7 @@ final class TemperatureReader {
   private @Nullable ToldTemperature bySteamPressure(
       MepElement element, List<Property> told, Service service) {
     for (Property property : told) {
-      if (!property.quantity() && mediumProperties.contains(property.name())) {
+      if (!property.quantity() && mediumProperties.contains(property.plainName())) {
         ToldTemperature found = steam(property.text(), "property " + property.name(), service);
         if (found != null) {
           return found;
@@ -137,7 +137,7 @@ final class TemperatureReader {
 
   private @Nullable ToldTemperature byProperty(List<Property> told, Service service) {
     for (Property property : told) {
-      Tells tells = properties.get(key(property.name()));
+      Tells tells = properties.get(key(property.plainName()));
       if (tells != null && !property.quantity() && fits(tells, service)) {
         Double celsius = number(property);
         if (celsius != null) {

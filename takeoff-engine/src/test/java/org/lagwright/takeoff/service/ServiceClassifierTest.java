@@ -52,6 +52,15 @@ class ServiceClassifierTest {
     assertThat(found.votes()).extracting(Vote::from).containsOnly("property Medium");
   }
 
+  /** Some programs write the code of a property in brackets before its name. */
+  @Test
+  void codeInBracketsBeforeTheNameOfAPropertyTellsNothing() {
+    Classification found = classify(pipe().property("[MED] Medium", "Heizung_VL"));
+
+    assertThat(found.serviceId()).isEqualTo("heating-flow");
+    assertThat(found.votes()).extracting(Vote::from).containsOnly("property [MED] Medium");
+  }
+
   @Test
   void abbreviationOfTheSystemTells() {
     Classification found = classify(pipe().property("System Abbreviation", "CHWS"));

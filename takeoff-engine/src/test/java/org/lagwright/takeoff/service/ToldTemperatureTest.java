@@ -100,6 +100,18 @@ class ToldTemperatureTest {
   }
 
   @Test
+  void codeInBracketsBeforeTheNameTellsNothing() {
+    Classification found =
+        classify(
+            TestElement.pipe(1, 60.3, 1)
+                .inSystem("Heizung VL 70/55")
+                .property("[TV] Vorlauftemperatur", "65 °C"),
+            Map.of());
+
+    assertThat(found.energyC()).isEqualTo(65);
+  }
+
+  @Test
   void returnTakesNoFlowTemperature() {
     Classification found =
         classify(
