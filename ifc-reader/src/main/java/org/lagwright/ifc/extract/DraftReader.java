@@ -119,6 +119,17 @@ final class DraftReader {
     return part;
   }
 
+  /** True for a covering that its enumeration or a name of it calls insulation. */
+  boolean isCalledInsulation(Draft covering) {
+    if (covering.isCalledInsulation) {
+      return true;
+    }
+    IfcRecord record = file.find(covering.step());
+    long typeId = relations.typeOf(covering.step());
+    return record != null
+        && KindReader.isInsulation(record, typeId == 0 ? null : file.find(typeId));
+  }
+
   /** The bodies of valves and the like are often symbols, which say nothing against a port. */
   private Drawn drawn(@Nullable Kind kind, Shape shape, List<Port> ports, List<Property> own) {
     if (ports.isEmpty() || (kind != null && !kind.isSegment() && !kind.isFitting())) {

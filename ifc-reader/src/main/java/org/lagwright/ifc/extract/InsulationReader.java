@@ -116,6 +116,7 @@ final class InsulationReader {
       return;
     }
     CoveringHosts<Draft> hosts = hosts();
+    boolean nothingToInsulate = holdsNothingLagged();
     for (Draft orphan : orphans) {
       hostAround(orphan, hosts);
       boolean piece = isWithoutHost(orphan);
@@ -124,14 +125,19 @@ final class InsulationReader {
         host(orphan, host);
       }
       if (isWithoutHost(orphan)) {
-        leaveWithoutHost(orphan);
+        leaveWithoutHost(orphan, nothingToInsulate);
       }
       keep(orphan, corners);
     }
   }
 
-  private void leaveWithoutHost(Draft orphan) {
-    if (!relations.isOfRoom(orphan.step())) {
+  /**
+   * Where nothing is that could be insulated, as in the file of an architect, coverings are of
+   * eaves and walls unless they are called insulation.
+   */
+  private void leaveWithoutHost(Draft orphan, boolean nothingToInsulate) {
+    boolean ofBuilding = nothingToInsulate && !reader.isCalledInsulation(orphan);
+    if (!ofBuilding && !relations.isOfRoom(orphan.step())) {
       orphan.note(ReadFinding.COVERING_WITHOUT_HOST, Effect.NONE);
     }
     Shape drawn = bodies.shape(orphan);
@@ -187,6 +193,15 @@ final class InsulationReader {
       }
     }
     return hosts;
+  }
+
+  private boolean holdsNothingLagged() {
+    for (Draft draft : drafts.all()) {
+      if (draft.isLagged()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** A pipe called insulated may be what a covering lies around, but not what its like does. */

@@ -90,6 +90,8 @@ final class KindReader {
           "COPING",
           "TOPPING");
 
+  private static final Set<String> INSULATION = Set.of("INSULATION", "SLEEVING", "WRAPPING");
+
   private KindReader() {}
 
   /** True if the class of an element holds several kinds of things, which its type tells apart. */
@@ -123,6 +125,11 @@ final class KindReader {
     return type.keyword().startsWith("IFCFLOW")
         || type.keyword().startsWith("IFCDISTRIBUTION")
         || !type.is("IfcDistributionElementType");
+  }
+
+  /** True for a covering that its enumeration, or that of its type, calls insulation. */
+  static boolean isInsulation(IfcRecord covering, @Nullable IfcRecord type) {
+    return INSULATION.contains(predefined(covering, type));
   }
 
   private static Kind covering(IfcRecord element, @Nullable IfcRecord type) {

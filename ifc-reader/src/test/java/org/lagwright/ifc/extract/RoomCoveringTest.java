@@ -19,6 +19,9 @@ class RoomCoveringTest {
   private static final String ROOM =
       "#70=IFCSPACE('7',$,'101',$,$,$,$,$,.ELEMENT.,.INTERNAL.,$);\n";
 
+  private static final String PIPE_BESIDE =
+      "#80=IFCPIPESEGMENT('8',$,'Pipe',$,$,$,$,$,.RIGIDSEGMENT.);\n";
+
   private static MepModel covering(String schema, String predefined, String more) {
     return InlineModel.read(
         schema,
@@ -45,10 +48,34 @@ class RoomCoveringTest {
     "NOTDEFINED, COVERING"
   })
   void whatItIsCalledTellsWhetherItIsOfARoom(String predefined, Kind kind) {
-    MepModel model = covering("IFC4X3_ADD2", predefined, "");
+    MepModel model = covering("IFC4X3_ADD2", predefined, PIPE_BESIDE);
 
     assertThat(element(model, 1).kind()).isEqualTo(kind);
     assertThat(codes(model).contains("COVERING_WITHOUT_HOST")).isEqualTo(kind == Kind.COVERING);
+  }
+
+  /** An architect's file holds fascias, copings and the like that nothing tells apart. */
+  @ParameterizedTest
+  @CsvSource({
+    "NOTDEFINED, NOTDEFINED, false",
+    "USERDEFINED, NOTDEFINED, false",
+    "INSULATION, NOTDEFINED, true",
+    "NOTDEFINED, WRAPPING, true"
+  })
+  void onlyWhatIsCalledInsulationIsMissedWhereNothingCouldBeInsulated(
+      String own, String ofType, boolean told) {
+    MepModel model = covering("IFC4", own, typed(ofType));
+
+    assertThat(element(model, 1).kind()).isEqualTo(Kind.COVERING);
+    assertThat(codes(model).contains("COVERING_WITHOUT_HOST")).isEqualTo(told);
+  }
+
+  @Test
+  void nameOfInsulationTellsItToo() {
+    MepModel model =
+        InlineModel.read("#1=IFCCOVERING('1',$,'Pipe insulation',$,$,$,$,$,.NOTDEFINED.);\n");
+
+    assertThat(codes(model)).containsOnlyOnce("COVERING_WITHOUT_HOST");
   }
 
   @ParameterizedTest
