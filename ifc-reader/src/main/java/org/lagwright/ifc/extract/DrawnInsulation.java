@@ -222,7 +222,9 @@ final class DrawnInsulation {
   /** What a property need not say: the rest is whole millimetres of insulation. */
   private static Optional<Bare> byRest(
       Draft draft, Section drawn, List<Section> stated, int dn, double toleranceM) {
-    if (toleranceM > TABLE_TOLERANCE_M || (dn == 0 && stated.isEmpty())) {
+    if (toleranceM > TABLE_TOLERANCE_M
+        || (dn == 0 && stated.isEmpty())
+        || isRadiusOfAny(drawn, stated)) {
       return Optional.empty();
     }
     for (Section bare : possible(draft, stated, dn)) {
@@ -237,7 +239,19 @@ final class DrawnInsulation {
     return Optional.empty();
   }
 
-  /** True for half the drawn diameter: somebody wrote down the radius. */
+  /** True if one of the stated sizes is half the drawn one, whatever else they may fit. */
+  private static boolean isRadiusOfAny(Section drawn, List<Section> stated) {
+    for (Section section : stated) {
+      if (isRadiusOf(drawn, section)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * True for half the drawn diameter: somebody wrote down the radius, or drew a diameter as one.
+   */
   private static boolean isRadiusOf(Section drawn, Section bare) {
     return bare instanceof Section.Round radius
         && Math.abs(2 * radius.outsideDiameterM() - drawn.largestSideM()) < TABLE_TOLERANCE_M;

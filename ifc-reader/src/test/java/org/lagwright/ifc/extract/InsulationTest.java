@@ -302,6 +302,22 @@ class InsulationTest {
     assertThat(codes(model)).containsOnlyOnce("SECTION_CONFLICT");
   }
 
+  /** A tabulated pipe DN 250 of 274 mm would leave 113 mm around it. */
+  @Test
+  void diameterDrawnAsRadiusLeavesNoInsulationUnderATabulatedSize() {
+    MepModel model =
+        read(
+            "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
+                + body("IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,250.,3.)")
+                + properties(
+                    "NominalDiameter", "IFCLENGTHMEASURE(250.)",
+                    "OuterDiameter", "IFCLENGTHMEASURE(250.)"));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(500);
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(codes(model)).contains("SECTION_CONFLICT").doesNotContain("INSULATION_IN_BODY");
+  }
+
   /** The size, thickness and outer figures of a public sample: 315 x 450 with 10 mm around. */
   @Test
   void ductDrawnWithItsInsulationHasTheStatedSize() {
