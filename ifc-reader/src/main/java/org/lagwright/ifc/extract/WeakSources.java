@@ -29,7 +29,9 @@ final class WeakSources {
       draft.note(
           ReadFinding.NO_GEOMETRY,
           Effect.ESTIMATED,
-          String.join("; ", draft.shape().problems()),
+          draft.shape().problems().isEmpty()
+              ? "what is drawn does not show it"
+              : String.join("; ", draft.shape().problems()),
           String.join(", ", weak));
     }
   }
