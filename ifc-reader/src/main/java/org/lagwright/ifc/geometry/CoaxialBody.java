@@ -252,13 +252,29 @@ final class CoaxialBody {
         : new Sheath(pipe.section, outer.section.value(), outer.lengthM() / (toM - fromM));
   }
 
-  private static boolean isAround(Layer shell, Layer inner) {
-    Section bore = shell.bore;
+  private boolean isAround(Layer shell, Layer inner) {
+    Section bore = shell.bore == null ? boreAtEnd(shell) : shell.bore;
     Section outside = inner.section.value();
     return bore != null
         && bore.getClass() == outside.getClass()
         && Math.abs(bore.largestSideM() - outside.largestSideM()) < FITS_M
         && Math.abs(bore.perimeterM() - outside.perimeterM()) < 4 * FITS_M;
+  }
+
+  /** Of a shell that is a face without thickness, closed by a ring at an end of it. */
+  private @Nullable Section boreAtEnd(Layer shell) {
+    for (Layer ring : layers) {
+      if (ring.bore != null && same(ring, shell) && isAtEnd(ring, shell)) {
+        return ring.bore;
+      }
+    }
+    return null;
+  }
+
+  private static boolean isAtEnd(Layer ring, Layer shell) {
+    return ring.lengthM() <= MOST * shell.lengthM()
+        && (Math.abs(ring.fromM - shell.fromM) < OFF_AXIS_M
+            || Math.abs(ring.toM - shell.toM) < OFF_AXIS_M);
   }
 
   private static double wallM(Layer inner, Layer outer) {

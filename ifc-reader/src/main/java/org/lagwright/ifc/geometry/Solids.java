@@ -99,7 +99,11 @@ final class Solids {
   private @Nullable Section bore(Item item, Shape shape, Visits visits) {
     boolean faces = shape.section() != null && shape.section().how() == How.MESH;
     Mesh mesh = faces ? mesh(item, visits) : null;
-    return mesh == null ? bores.of(item) : MainWall.bore(mesh, shape);
+    if (mesh == null) {
+      return bores.of(item);
+    }
+    Section frame = FrameBore.of(mesh, shape);
+    return frame == null ? MainWall.bore(mesh, shape) : frame;
   }
 
   /** A union is the bodies it joins, as other programs write them side by side. */
