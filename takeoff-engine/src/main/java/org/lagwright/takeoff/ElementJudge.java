@@ -89,8 +89,7 @@ final class ElementJudge {
     if (decision.scope() == Scope.IN && classification != null) {
       findExisting(element).ifPresent(findings::add);
       findSteamPressure(element, classification).ifPresent(findings::add);
-      findTemperatureNotUsed(element, classification).ifPresent(findings::add);
-      findTemperatureConflict(element, classification).ifPresent(findings::add);
+      findToldTemperature(element, classification).ifPresent(findings::add);
       return insulation.judge(
           element, classification, decision, location.location(), findings, steps);
     }
@@ -280,45 +279,29 @@ final class ElementJudge {
             Show.celsius(told.celsius())));
   }
 
-  /** A temperature that the service cannot have may mean that it is another service. */
-  private Optional<Finding> findTemperatureNotUsed(
-      MepElement element, Classification classification) {
-    ToldTemperature told = classification.told();
-    if (told == null || told.believed()) {
-      return Optional.empty();
-    }
-    Service service = services.service(classification.serviceId());
-    if (services.findGiven(settings.temperaturesC(), service) != null) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        Finding.about(
-            element.key(),
-            TakeoffFinding.TEMPERATURE_NOT_USED,
-            Effect.ASSUMED,
-            Show.celsius(told.celsius()),
-            told.from() + " '" + told.text() + "'",
-            classification.name()));
-  }
-
-  private Optional<Finding> findTemperatureConflict(
-      MepElement element, Classification classification) {
+  /**
+   * A temperature that the service cannot have may mean that it is another service; of two that are
+   * told one is wrong.
+   */
+  private Optional<Finding> findToldTemperature(MepElement element, Classification classification) {
     ToldTemperature told = classification.told();
     Service service = services.service(classification.serviceId());
+    String other = told != null && told.believed() ? told.otherwise() : null;
     if (told == null
-        || told.otherwise() == null
-        || !told.believed()
+        || (told.believed() && other == null)
         || services.findGiven(settings.temperaturesC(), service) != null) {
       return Optional.empty();
     }
     return Optional.of(
         Finding.about(
             element.key(),
-            TakeoffFinding.TEMPERATURE_CONFLICT,
+            other == null
+                ? TakeoffFinding.TEMPERATURE_NOT_USED
+                : TakeoffFinding.TEMPERATURE_CONFLICT,
             Effect.ASSUMED,
             Show.celsius(told.celsius()),
             told.from() + " '" + told.text() + "'",
-            told.otherwise()));
+            other == null ? classification.name() : other));
   }
 
   private static Optional<Finding> findExisting(MepElement element) {

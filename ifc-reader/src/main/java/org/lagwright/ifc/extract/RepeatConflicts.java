@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.ModelJoiner.Joining;
 import org.lagwright.ifc.model.Candidate;
@@ -57,27 +58,40 @@ final class RepeatConflicts {
       String other = element.form().label() + " in " + file;
       note(counts, ReadFinding.FORM_CONFLICT, other, counts.form().label());
     }
-    Measured<Section> section = counts.section();
-    Measured<Section> otherSection = element.section();
-    if (section != null && otherSection != null && differ(section, otherSection, SECTIONS)) {
+    compare(
+        counts,
+        ReadFinding.SECTION_CONFLICT,
+        SECTIONS,
+        Sizes::inWords,
+        counts.section(),
+        element.section(),
+        file);
+    compare(
+        counts,
+        ReadFinding.LENGTH_CONFLICT,
+        LENGTHS,
+        Sizes::metres,
+        counts.lengthM(),
+        element.lengthM(),
+        file);
+  }
+
+  private <T> void compare(
+      MepElement counts,
+      ReadFinding code,
+      Options<T> options,
+      Function<T, String> inWords,
+      @Nullable Measured<T> used,
+      @Nullable Measured<T> other,
+      String file) {
+    if (used != null && other != null && differ(used, other, options)) {
       note(
           counts,
-          ReadFinding.SECTION_CONFLICT,
-          Sizes.inWords(section.value()),
-          section.evidence().toString(),
-          Sizes.inWords(otherSection.value()),
-          otherSection.evidence() + " in " + file);
-    }
-    Measured<Double> length = counts.lengthM();
-    Measured<Double> otherLength = element.lengthM();
-    if (length != null && otherLength != null && differ(length, otherLength, LENGTHS)) {
-      note(
-          counts,
-          ReadFinding.LENGTH_CONFLICT,
-          Sizes.metres(length.value()),
-          length.evidence().toString(),
-          Sizes.metres(otherLength.value()),
-          otherLength.evidence() + " in " + file);
+          code,
+          inWords.apply(used.value()),
+          used.evidence().toString(),
+          inWords.apply(other.value()),
+          other.evidence() + " in " + file);
     }
   }
 
