@@ -67,6 +67,9 @@ final class Units {
           TEMPERATURE,
           "temperature");
 
+  /** Larger units, and smaller ones than its inverse, are written by mistake. */
+  private static final double LARGEST_FACTOR = 1e30;
+
   /** Rounding of factors as files write them. */
   private static final double FACTOR_TOLERANCE = 1e-6;
 
@@ -107,7 +110,7 @@ final class Units {
     TemperatureScale scale =
         kind.equals(TEMPERATURE) ? TemperatureScale.of(unit) : TemperatureScale.UNKNOWN;
     double factor = kind.equals(TEMPERATURE) ? 1 : factor(unit);
-    if (!(factor > 0 && Double.isFinite(factor))) {
+    if (!isUsable(factor)) {
       unreadable.add(unit.id());
       return;
     }
@@ -123,6 +126,10 @@ final class Units {
 
   private void note(ReadFinding code, int model, String... values) {
     findings.add(Finding.ofFile(model, code, Effect.ASSUMED, values));
+  }
+
+  private static boolean isUsable(double factor) {
+    return factor > 1 / LARGEST_FACTOR && factor < LARGEST_FACTOR;
   }
 
   /** True if a further unit of a kind is worth as much as the one that counts. */
@@ -220,7 +227,7 @@ final class Units {
     String kind = measure == null ? null : UNIT_OF_MEASURE.get(measure);
     if (ownUnit != null) {
       double factor = factor(ownUnit);
-      return factor > 0 && Double.isFinite(factor) ? value * factor : value;
+      return isUsable(factor) ? value * factor : value;
     }
     return kind == null ? value : value * unit(kind);
   }

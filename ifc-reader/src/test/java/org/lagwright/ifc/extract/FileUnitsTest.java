@@ -81,6 +81,21 @@ class FileUnitsTest {
     assertThat(messages(model)).isEmpty();
   }
 
+  /** Coordinates in it would be beyond all numbers. */
+  @Test
+  void unitOfAbsurdSizeLeavesTheNextOneToCount() {
+    String huge = "IFCCONVERSIONBASEDUNIT($,.LENGTHUNIT.,'inch',#890)";
+    String factor = "#890=IFCMEASUREWITHUNIT(IFCLENGTHMEASURE(1.E308),#891);\n";
+
+    MepModel model =
+        read(
+            "IFC4",
+            units(huge, LENGTH_MM, ANGLE_RAD) + factor + "#891=%s;\n".formatted(LENGTH_M) + PIPE);
+
+    assertThat(InlineModel.diameterMm(element(model, 1))).isEqualTo(114.3);
+    assertThat(messages(model)).isEmpty();
+  }
+
   @Test
   void firstOfTwoScalesOfTemperatureCounts() {
     String flow = properties("Vorlauftemperatur", "IFCTHERMODYNAMICTEMPERATUREMEASURE(343.15)");
