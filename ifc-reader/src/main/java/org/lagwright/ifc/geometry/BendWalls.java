@@ -133,7 +133,7 @@ final class BendWalls {
         return false;
       }
     }
-    return Math.abs(topology.normal(face).dot(torus.tangent(centroid(mesh, face)))) < LEAN;
+    return Math.abs(torus.along(topology.normal(face), centroid(mesh, face))) < LEAN;
   }
 
   private @Nullable Bend bend() {
@@ -205,10 +205,8 @@ final class BendWalls {
 
   /** Enough of the whole surface, and more than all else between both ends, as a bore is not. */
   private boolean isMost(double from, double turn) {
-    double whole = 0;
     double between = 0;
     for (int face = 0; face < mesh.faces().size(); face++) {
-      whole += topology.area(face);
       between += areaBetween(face, from, turn);
     }
     double own = 0;
@@ -217,7 +215,7 @@ final class BendWalls {
       own += topology.area(face);
       ownBetween += areaBetween(face, from, turn);
     }
-    return own > LEAST * whole && ownBetween > between / 2;
+    return own > LEAST * topology.areaM2() && ownBetween > between / 2;
   }
 
   /** Area of a face if it lies well between both ends, else 0. */

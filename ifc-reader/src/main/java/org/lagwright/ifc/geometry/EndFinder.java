@@ -176,7 +176,9 @@ final class EndFinder {
       return;
     }
     List<MeshTopology.Edge> boundary = topology.boundary(faces);
-    if (faces.size() <= FEW && isWall(boundary, patch, topology.normal(faces.get(0)))) {
+    // the normal of few faces is that of each of them
+    if (faces.size() <= FEW
+        && !isSharp(boundary, patch, topology.normal(faces.get(0)), SURELY_SMOOTH)) {
       return;
     }
     List<int[]> loops = MeshTopology.loops(boundary);
@@ -186,11 +188,8 @@ final class EndFinder {
       return;
     }
     double sharp = outline.kind() == Outline.Kind.RECTANGULAR ? rectangularSharp : ROUND_SHARP;
-    Vec normal = outline.normal();
-    for (MeshTopology.Edge edge : boundary) {
-      if (!topology.isSharp(edge.a(), edge.b(), patch, normal, sharp)) {
-        return;
-      }
+    if (!isSharp(boundary, patch, outline.normal(), sharp)) {
+      return;
     }
     boolean rim = loops.size() == 2 && isRim(outline, loops.get(loops.get(0) == outer ? 1 : 0));
     into.add(outward(outline, topology.piece(faces.get(0)), mesh.points(outer), rim));
@@ -222,14 +221,14 @@ final class EndFinder {
     return false;
   }
 
-  /** The same of a patch of few faces, whose normal is that of each of them. */
-  private boolean isWall(List<MeshTopology.Edge> boundary, int patch, Vec normal) {
+  /** True if all faces next to a patch are turned away from it by more than the angle. */
+  private boolean isSharp(List<MeshTopology.Edge> boundary, int patch, Vec normal, double cosine) {
     for (MeshTopology.Edge edge : boundary) {
-      if (!topology.isSharp(edge.a(), edge.b(), patch, normal, SURELY_SMOOTH)) {
-        return true;
+      if (!topology.isSharp(edge.a(), edge.b(), patch, normal, cosine)) {
+        return false;
       }
     }
-    return false;
+    return true;
   }
 
   private int @Nullable [] largest(List<int[]> loops) {

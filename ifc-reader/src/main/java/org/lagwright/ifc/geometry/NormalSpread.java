@@ -16,10 +16,7 @@ final class NormalSpread {
 
   /** Three directions at right angles to each other; empty if the mesh has no area. */
   static List<Vec> axes(Mesh mesh, MeshTopology topology) {
-    double whole = 0;
-    for (int face = 0; face < mesh.faces().size(); face++) {
-      whole += topology.area(face);
-    }
+    double whole = topology.areaM2();
     if (!(whole > 0 && Double.isFinite(whole))) {
       return List.of();
     }

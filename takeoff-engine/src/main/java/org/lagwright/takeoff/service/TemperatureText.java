@@ -57,6 +57,8 @@ final class TemperatureText {
   private static final Pattern SINGLE =
       Pattern.compile("(?<![\\p{L}\\d.,/])" + NUMBER + "\\s?(?:" + UNIT + ")");
 
+  private static final Pattern CYRILLIC_C = Pattern.compile("([°º]\\s?)\u0421");
+
   private static final Pattern PLAIN = Pattern.compile(NUMBER + "\\s?(?:°|º|deg)?\\s?(C|F|K)?");
 
   /** Less is a difference of temperatures. */
@@ -102,9 +104,8 @@ final class TemperatureText {
 
   /** Degrees as one sign, and with the Cyrillic letter that looks like C, as °C. */
   private static String withPlainUnits(String text) {
-    return text.replace("\u2103", "°C")
-        .replace("\u2109", "°F")
-        .replaceAll("([°º]\\s?)\u0421", "$1C");
+    String signs = text.replace("\u2103", "°C").replace("\u2109", "°F");
+    return CYRILLIC_C.matcher(signs).replaceAll("$1C");
   }
 
   private static double celsius(String number, @Nullable String unit) {
