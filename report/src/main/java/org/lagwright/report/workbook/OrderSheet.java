@@ -85,19 +85,19 @@ final class OrderSheet {
     return List.of(
         Column.text(ITEM, 8, OrderItem::id),
         Column.text(GOODS, 20, item -> item.goods().words()),
-        Column.wrapped("Description", 40, OrderItem::description),
+        Column.wrapped("Description", 30, OrderItem::description),
         Column.numbers(PACKS, 7, this::packs),
-        Column.text("Sold as", 20, item -> item.pack().name()),
+        Column.text("Sold as", 18, item -> item.pack().name()),
+        Column.text(UNIT, 6, OrderItem::unit),
         Column.number(NET, 9, Look.TWO_DECIMALS, OrderItem::netQuantity).in(OrderSheet::unit),
         Column.number(WASTE, 9, Look.TWO_DECIMALS, OrderItem::wasteQuantity).in(OrderSheet::unit),
-        Column.number(ALLOWANCE, 11, Look.TWO_DECIMALS, OrderItem::allowanceQuantity)
+        Column.number(ALLOWANCE, 10, Look.TWO_DECIMALS, OrderItem::allowanceQuantity)
             .in(OrderSheet::unit),
         Column.numbers(GROSS, 9, this::gross).in(OrderSheet::unit),
         Column.number(CONTENTS, 10, Look.PLAIN, (OrderItem item) -> item.pack().contents())
             .in(OrderSheet::unit),
         Column.numbers(BOUGHT, 9, this::bought).in(OrderSheet::unit),
         Column.numbers(SPARE, 9, this::spare).in(OrderSheet::unit),
-        Column.text(UNIT, 6, OrderItem::unit),
         Column.number(PLANNED, 11, Look.WHOLE_OR_DASH, item -> count(planned, item)),
         Column.number(BOUND, 8, Look.WHOLE_OR_DASH, item -> count(bound, item)),
         Column.numbers("Gap", 6, this::gap),
@@ -200,7 +200,7 @@ final class OrderSheet {
   }
 
   private void total(SheetWriter writer, Goods goods) {
-    Entry[] row = new Entry[table.position(UNIT) + 1];
+    Entry[] row = new Entry[table.position(SPARE) + 1];
     for (int i = 0; i < row.length; i++) {
       row[i] = new Entry.Blank(Look.TOTAL_TEXT);
     }
