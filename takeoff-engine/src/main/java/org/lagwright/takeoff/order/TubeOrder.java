@@ -53,13 +53,17 @@ final class TubeOrder {
   }
 
   void putOn(ItemBook book, List<TubePlan> plans, SoldSizes sold) {
-    groups.forEach(
-        (size, group) -> {
-          CuttingPlan plan = bestPlan(size, group);
-          String itemId = add(book, size, group, plan);
-          plans.add(new TubePlan(itemId, plan));
-          sold.tube(size, plan.stock().lengthM());
-        });
+    List<Map.Entry<TubeKey, Group>> sizes = List.copyOf(groups.entrySet());
+    // no size depends on another one, and plans of many cuts are long arithmetic
+    List<CuttingPlan> best =
+        sizes.parallelStream().map(each -> bestPlan(each.getKey(), each.getValue())).toList();
+    for (int i = 0; i < sizes.size(); i++) {
+      TubeKey size = sizes.get(i).getKey();
+      CuttingPlan plan = best.get(i);
+      String itemId = add(book, size, sizes.get(i).getValue(), plan);
+      plans.add(new TubePlan(itemId, plan));
+      sold.tube(size, plan.stock().lengthM());
+    }
   }
 
   /** Of several lengths sold the one that buys least; of equals the longest. */
