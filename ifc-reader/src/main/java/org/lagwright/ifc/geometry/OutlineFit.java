@@ -29,6 +29,9 @@ final class OutlineFit {
   /** A loop that fills this much of its bounding rectangle is one with rounded corners. */
   private static final double RECTANGLE_FILL = 0.97;
 
+  /** What two edges may differ by where coordinates are rounded to whole millimetres. */
+  private static final double ROUNDED_M = 2e-3;
+
   /** Relative difference between area found and area of the oval; a 16-gon is 2.6 % short. */
   private static final double OVAL_TOLERANCE = 0.04;
 
@@ -229,7 +232,7 @@ final class OutlineFit {
       double b = 2 * box.v().norm();
       double small = Math.min(a, b);
       double flatOval = Math.abs(a - b) * small + Math.PI / 4 * small * small;
-      if (area > RECTANGLE_FILL * a * b && isConvex(loop, n)) {
+      if (area > RECTANGLE_FILL * a * b && isConvex(loop, n) && !isTapered(loop)) {
         return box;
       }
       boolean isOval =
@@ -240,6 +243,18 @@ final class OutlineFit {
       }
     }
     return null;
+  }
+
+  /** True for the side of a transition: it fills its box well, but one edge is shorter. */
+  private static boolean isTapered(List<Vec> loop) {
+    List<Vec> c = corners(loop);
+    return c.size() == 4
+        && (areUnlike(c.get(0), c.get(1), c.get(2), c.get(3))
+            || areUnlike(c.get(1), c.get(2), c.get(3), c.get(0)));
+  }
+
+  private static boolean areUnlike(Vec fromA, Vec toA, Vec fromB, Vec toB) {
+    return Math.abs(fromA.distanceTo(toA) - fromB.distanceTo(toB)) > ROUNDED_M;
   }
 
   /** A T with a broad, short arm fills its box too, but it has inner corners. */

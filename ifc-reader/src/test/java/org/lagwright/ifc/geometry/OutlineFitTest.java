@@ -46,6 +46,15 @@ class OutlineFitTest {
         .isEqualTo(Outline.Kind.RECTANGULAR);
   }
 
+  /** It fills 98 % of its box. */
+  @Test
+  void aTrapezoidIsNoRectangleAndOneOfRoundedCoordinatesIs() {
+    assertThat(OutlineFit.fit(List.of(at(0, 0), at(1.15, 0), at(1.125, 0.6), at(0.025, 0.6))))
+        .isNull();
+    assertThat(OutlineFit.fit(List.of(at(0, 0), at(0.08, 0), at(0.079, 0.03), at(0, 0.03))))
+        .isNotNull();
+  }
+
   /** It fills 0.44 of 0.56 square metres, as an oval of this size does: pi / 4. */
   @Test
   void aCrossOfTwoDuctsIsNoOval() {
