@@ -20,6 +20,9 @@ final class Solids {
   /** Boolean results of a body that are measured; a result may use another one twice. */
   private static final int MAX_RESULTS = 200;
 
+  /** Bodies that a surface model draws side by side; more are the parts of a machine. */
+  private static final int MAX_SHELLS = 10;
+
   private final int maxDepth;
   private final Bores bores;
   private final Extrusions extrusions;
@@ -213,9 +216,29 @@ final class Solids {
       return primitives.shape(item, hints);
     }
     Mesh mesh = mesh(item, visits);
-    return mesh == null
-        ? Shape.unmeasured(record + " is not measured")
-        : measure(mesh, record.id(), record.entityName(), hints, How.MESH);
+    if (mesh == null) {
+      return Shape.unmeasured(record + " is not measured");
+    }
+    Shape shape = measure(mesh, record.id(), record.entityName(), hints, How.MESH);
+    boolean isTold = shape.section() != null || !shape.ends().isEmpty();
+    Shape apart = isTold ? shape : shells(item, hints, depth, visits);
+    return apart == null ? shape : apart;
+  }
+
+  /** A surface model of whole bodies that run into one another, null if it is none. */
+  private @Nullable Shape shells(Item item, ShapeHints hints, int depth, Visits visits) {
+    IfcRecord record = item.record();
+    List<IfcRecord> shells =
+        record.refs(record.is("IfcFaceBasedSurfaceModel") ? "FbsmFaces" : "SbsmBoundary");
+    if (shells.size() < 2 || shells.size() > MAX_SHELLS) {
+      return null;
+    }
+    List<Item> bodies = new ArrayList<>(shells.size());
+    for (IfcRecord shell : shells) {
+      bodies.add(new Item(shell, item.frame()));
+    }
+    Shape shape = measure(bodies, hints, depth, visits);
+    return shape.section() != null && shape.ends().size() > 1 ? shape : null;
   }
 
   private static Shape measure(Mesh mesh, long step, String what, ShapeHints hints, How how) {

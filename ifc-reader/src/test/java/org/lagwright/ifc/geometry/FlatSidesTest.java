@@ -67,6 +67,43 @@ class FlatSidesTest {
     assertThat(lengthM(shape).value()).isCloseTo(0.5, within(1e-9));
   }
 
+  /** 1.15 x 0.4 to 1.1 x 0.35: each side fills 98 % of its box. */
+  @Test
+  void endsOfATransitionThatTapersAllRoundAreToldFromItsSides() {
+    for (double lengthM : new double[] {0.06, 0.6}) {
+      mesh.points.clear();
+      mesh.faces.clear();
+      mesh.tube(rectangle(0, 0, 1.15, 0.4), rectangle(lengthM, 0, 1.1, 0.35));
+      isTransition(measured(), lengthM);
+    }
+  }
+
+  private static void isTransition(Shape shape, double lengthM) {
+    assertThat(shape.form()).isEqualTo(Form.REDUCER);
+    assertThat(lengthM(shape).value()).isCloseTo(lengthM, within(1e-9));
+    assertThat(shape.ends()).hasSize(2);
+    isOfSize(shape.ends().get(0).section(), 1.15, 0.4);
+    isOfSize(shape.ends().get(1).section(), 1.1, 0.35);
+  }
+
+  private static void isOfSize(Section section, double widthM, double heightM) {
+    assertThat(section.largestSideM()).isCloseTo(widthM, within(1e-9));
+    assertThat(section.smallestSideM()).isCloseTo(heightM, within(1e-9));
+  }
+
+  /** Whole ones and the upper half of one, as families write what they show by condition. */
+  @Test
+  void surfaceModelOfBodiesInOneAnotherIsTheLargestOfThem() {
+    mesh.tube(rectangle(0, 0, 1.15, 0.4), rectangle(0.06, 0, 1.1, 0.35));
+    FlatSidesTest half = new FlatSidesTest();
+    half.mesh.tube(half.rectangle(0, 0.1, 1.15, 0.2), half.rectangle(0.06, 0.0875, 1.1, 0.175));
+    String model = MeshText.faceBased(100, List.of(mesh, mesh, mesh, half.mesh));
+    Shape shape = TinyModel.item(TinyModel.METRES, ShapeHints.NONE, model);
+    isTransition(shape, 0.06);
+    assertThat(shape.problems())
+        .containsExactly("4 items in the body, the largest of them measured");
+  }
+
   /** The bottom of the duct is not the other end of the branch that stands on its top. */
   @Test
   void roundBranchOfARectangularDuctIsNoPieceByItself() {

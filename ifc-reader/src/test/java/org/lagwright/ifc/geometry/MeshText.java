@@ -152,6 +152,19 @@ final class MeshText {
         + shell(id + 1, "IFCOPENSHELL");
   }
 
+  /** As IfcFaceBasedSurfaceModel #id, with what follows it a face set each. */
+  static String faceBased(int id, List<MeshText> bodies) {
+    StringBuilder records = new StringBuilder();
+    List<String> references = new ArrayList<>();
+    for (MeshText body : bodies) {
+      int set = id + 1000 * (references.size() + 1);
+      references.add("#" + set);
+      records.append(body.shell(set, "IFCCONNECTEDFACESET"));
+    }
+    return "#%d=IFCFACEBASEDSURFACEMODEL((%s));\n".formatted(id, String.join(",", references))
+        + records;
+  }
+
   private String shell(int id, String keyword) {
     StringBuilder records = new StringBuilder();
     List<String> references = new ArrayList<>();
