@@ -35,6 +35,7 @@ final class NameCode {
   private static final int SINGLE =
       PropertyNames.bit(Role.INSULATION_THICKNESS)
           | PropertyNames.bit(Role.INSULATION_MATERIAL)
+          | PropertyNames.bit(Role.INSULATION_OR_SHUT_OFF)
           | PropertyNames.bit(Role.LINING_THICKNESS);
 
   /** What is clear behind an underscore if it is long. */

@@ -38,6 +38,7 @@ final class PropertyNames {
     BRANCH_NOMINAL,
     INSULATION_THICKNESS,
     INSULATION_MATERIAL,
+    INSULATION_OR_SHUT_OFF,
     LINING_THICKNESS,
     HAS_LINING,
     COVERING_THICKNESS,
@@ -112,6 +113,7 @@ final class PropertyNames {
   private static final int ASKED_LAST =
       bit(Role.INSULATION_THICKNESS)
           | bit(Role.INSULATION_MATERIAL)
+          | bit(Role.INSULATION_OR_SHUT_OFF)
           | bit(Role.LINING_THICKNESS)
           | bit(Role.HAS_LINING)
           | bit(Role.COVERING_THICKNESS)

@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.PropertyNames.Role;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Property;
@@ -32,7 +33,7 @@ final class StatedInsulation {
   /** Insulation on the outside. */
   Optional<ExistingInsulation> on(Draft draft) {
     List<Property> properties = draft.properties();
-    Optional<Property> thickness = thickness(properties, PropertyNames.Role.INSULATION_THICKNESS);
+    Optional<Property> thickness = thickness(properties, Role.INSULATION_THICKNESS);
     if (thickness.isPresent()) {
       return Optional.of(by(thickness.get(), materialOf(properties)));
     }
@@ -41,13 +42,13 @@ final class StatedInsulation {
       return byLayers;
     }
     Optional<ExistingInsulation> byText = byText(properties);
+    byText = byText.isPresent() ? byText : byTextInDoubt(properties);
     return byText.isPresent() ? byText : byName(draft);
   }
 
   /** Lining on the inside. */
   Optional<ExistingInsulation> in(Draft draft) {
-    Optional<Property> thickness =
-        thickness(draft.properties(), PropertyNames.Role.LINING_THICKNESS);
+    Optional<Property> thickness = thickness(draft.properties(), Role.LINING_THICKNESS);
     if (thickness.isPresent()) {
       return Optional.of(by(thickness.get(), null));
     }
@@ -65,7 +66,7 @@ final class StatedInsulation {
   static @Nullable Property hasLining(List<Property> properties) {
     for (int i = 0; i < properties.size(); i++) {
       Property p = properties.get(i);
-      if (PropertyNames.answers(p, PropertyNames.Role.HAS_LINING)
+      if (PropertyNames.answers(p, Role.HAS_LINING)
           && (p.text().equals("T") || p.text().equalsIgnoreCase("true"))) {
         return p;
       }
@@ -84,7 +85,7 @@ final class StatedInsulation {
   }
 
   private static @Nullable String materialOf(List<Property> properties) {
-    for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.INSULATION_MATERIAL)) {
+    for (Property p : PropertyNames.listOf(properties, Role.INSULATION_MATERIAL)) {
       if (!p.text().isBlank() && p.number() == null && !isYesOrNo(p)) {
         return p.text();
       }
@@ -94,7 +95,7 @@ final class StatedInsulation {
 
   /** What a text names is there; how thick it is only if the text tells. */
   private static Optional<ExistingInsulation> byText(List<Property> properties) {
-    for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.INSULATION_MATERIAL)) {
+    for (Property p : PropertyNames.listOf(properties, Role.INSULATION_MATERIAL)) {
       Double thicknessM = WordedThickness.metres(p.text()).orElse(null);
       if (isYesOrNo(p)) {
         if (p.text().equals("T")) {
@@ -106,6 +107,26 @@ final class StatedInsulation {
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * A name that is insulation in one language and shutting off in another, as isolation is: it is
+   * insulation where its text tells how thick.
+   */
+  private static Optional<ExistingInsulation> byTextInDoubt(List<Property> properties) {
+    for (Property p : PropertyNames.listOf(properties, Role.INSULATION_OR_SHUT_OFF)) {
+      Optional<Double> thicknessM = WordedThickness.metres(p.text());
+      if (thicknessM.isPresent() && WordedThickness.says(p.text())) {
+        return Optional.of(
+            new ExistingInsulation(thicknessM.get(), p.text(), 1, p.evidence(), List.of()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** True if a property has a name that may mean insulation; cheap. */
+  static boolean mayBeInDoubt(List<Property> properties) {
+    return PropertyNames.anyAnswers(properties, Role.INSULATION_OR_SHUT_OFF);
   }
 
   /** True for a yes or no that is no. */

@@ -81,7 +81,8 @@ final class Thicknesses {
     }
     boolean isLength = p.number() != null && PropertyNames.isTyped(p);
     return isInSetOfInsulation(p)
-        || (isLength && PropertyNames.answers(p, PropertyNames.Role.INSULATION_MATERIAL));
+        || (isLength && PropertyNames.answers(p, PropertyNames.Role.INSULATION_MATERIAL))
+        || (isLength && PropertyNames.answers(p, PropertyNames.Role.INSULATION_OR_SHUT_OFF));
   }
 
   /** A thickness in a set of properties that is called insulation. */

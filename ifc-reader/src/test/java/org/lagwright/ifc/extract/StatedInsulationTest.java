@@ -194,4 +194,22 @@ class StatedInsulationTest {
 
     assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Isolation", "[ISOLATION] Isolation", "Isolationsart"})
+  void isolationWithAThicknessIsInsulation(String name) {
+    MepModel model = read(PIPE + properties(name, "IFCTEXT('Glaswolle  25  mm')"));
+
+    assertThat(mm(of(model, 1))).isCloseTo(25, within(1e-6));
+    assertThat(of(model, 1).material()).isEqualTo("Glaswolle  25  mm");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"IFCTEXT('Ball valve')", "IFCBOOLEAN(.T.)", "IFCTEXT('DN 50')", "IFCTEXT('ohne')"})
+  void isolationThatMayShutOffIsNone(String value) {
+    MepModel model = read(PIPE + properties("Isolation", value));
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+  }
 }
