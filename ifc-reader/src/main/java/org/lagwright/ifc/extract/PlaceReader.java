@@ -32,6 +32,9 @@ final class PlaceReader implements Premises {
   /** How exporters write true and false. */
   private static final List<String> TRUTHS = List.of("T", "F", "TRUE", "FALSE");
 
+  /** Higher than any storey, the halls of power stations and atria among them; common practice. */
+  private static final double HIGHEST_STOREY_M = 30;
+
   private final IfcFile file;
   private final Relations relations;
   private final PropertyReader properties;
@@ -121,8 +124,13 @@ final class PlaceReader implements Premises {
         space == null ? null : spaceName(space),
         external,
         middle,
-        floorM == null || middle == null ? null : Double.valueOf(middle.z() - floorM),
+        floorM == null || middle == null ? null : aboveFloor(middle.z() - floorM),
         basis);
+  }
+
+  /** Null where floor and element cannot count from one zero, as of a storey that only says 0. */
+  private static @Nullable Double aboveFloor(double heightM) {
+    return Math.abs(heightM) > HIGHEST_STOREY_M ? null : Double.valueOf(heightM);
   }
 
   @Override

@@ -132,4 +132,15 @@ class PlaceHeightTest {
     assertThat(bare.building()).isEqualTo("Lower house");
     assertThat(bare.storey()).isNull();
   }
+
+  /** Of a storey that says 0 in a model that counts from elsewhere. */
+  @ParameterizedTest(name = "{0} mm")
+  @CsvSource({"29000, 29", "48000, ", "-48000, "})
+  void heightThatNoStoreyHasIsNotTold(double middleMm, Double heightM) {
+    String storey = "#50=IFCBUILDINGSTOREY('50',$,'2. UG',$,$,$,$,$,$,0.);\n";
+    Place place = first(pipe(middleMm) + storey + containedIn(50)).place();
+
+    assertThat(place.storey()).isEqualTo("2. UG");
+    assertThat(place.heightAboveFloorM()).isEqualTo(heightM);
+  }
 }
