@@ -2,16 +2,19 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeHints;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.geometry.StatedSizes;
+import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.packed.Vocabulary;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
@@ -26,6 +29,7 @@ final class DraftReader {
   private final ShapeMeasurer shapes;
   private final double lengthUnitM;
   private final Vocabulary vocabulary;
+  private final AirLines air;
 
   /** True if elements are folded while they wait for the next step of the work. */
   private final boolean folding;
@@ -38,6 +42,7 @@ final class DraftReader {
       ShapeMeasurer shapes,
       double lengthUnitM,
       Vocabulary vocabulary,
+      BelongingReader belongings,
       boolean folding) {
     this.file = file;
     this.relations = relations;
@@ -46,6 +51,7 @@ final class DraftReader {
     this.shapes = shapes;
     this.lengthUnitM = lengthUnitM;
     this.vocabulary = vocabulary;
+    this.air = new AirLines(belongings);
     this.folding = folding;
   }
 
@@ -70,6 +76,11 @@ final class DraftReader {
     IfcRecord type = typeId == 0 ? null : file.find(typeId);
     Names names = Names.of(record, type);
     KindReader.Reading reading = KindReader.read(record, type, names);
+    String aired = KindReader.isOpen(reading, record, type, names) ? air.why(record) : null;
+    if (aired != null) {
+      Kind duct = KindReader.byShape(record.is("IfcFlowSegment"), false);
+      reading = new KindReader.Reading(duct, reading.form(), reading.worded());
+    }
     PropertyReader.Reading own = properties.wantedOf(record.id());
     Kind kind = reading.kind();
     boolean straight = kind == null ? record.is("IfcFlowSegment") : kind.isSegment();
@@ -77,15 +88,24 @@ final class DraftReader {
     if (!own.repeated().isEmpty()) {
       repeatedToo.add(own.repeated());
     }
-    return new Draft(
-        record.id(),
-        new Worded(record.entityName(), names, wanted),
-        drawn(kind, shape(record, names, reading, wanted, itsPorts), itsPorts, wanted),
-        reading,
-        own.all(),
-        record.is("IfcFlowSegment"),
-        vocabulary,
-        folding);
+    Draft draft =
+        new Draft(
+            record.id(),
+            new Worded(record.entityName(), names, wanted),
+            drawn(kind, shape(record, names, reading, wanted, itsPorts), itsPorts, wanted),
+            reading,
+            own.all(),
+            record.is("IfcFlowSegment"),
+            vocabulary,
+            folding);
+    if (aired != null) {
+      draft.note(
+          ReadFinding.KIND_ASSUMED,
+          Effect.ASSUMED,
+          KindReader.inWords(Objects.requireNonNull(kind)),
+          aired);
+    }
+    return draft;
   }
 
   /**

@@ -120,6 +120,28 @@ final class KindReader {
     return general ? general(element, type, names) : new Reading(Kind.OTHER, Form.UNKNOWN);
   }
 
+  /**
+   * True for a straight piece or a fitting that only its shape, or what flows in it, tells pipe
+   * from duct: nothing names it, or but as a tube.
+   */
+  static boolean isOpen(Reading reading, IfcRecord element, @Nullable IfcRecord type, Names names) {
+    Kind kind = reading.kind();
+    if (kind == null) {
+      return true;
+    }
+    boolean pipe = kind == Kind.PIPE_SEGMENT || kind == Kind.PIPE_FITTING;
+    if (!pipe || !GENERAL.contains(element.keyword()) || (type != null && !isGeneral(type))) {
+      return false;
+    }
+    for (String name : names.all()) {
+      if (Words.isPipe(name) && !Words.isTube(name)) {
+        return false;
+      }
+    }
+    String description = element.label("Description");
+    return description == null || !Words.isPipe(description) || Words.isTube(description);
+  }
+
   /** A type that names a family only; a junction box or a cable carrier is no pipe. */
   private static boolean isGeneral(IfcRecord type) {
     return type.keyword().startsWith("IFCFLOW")

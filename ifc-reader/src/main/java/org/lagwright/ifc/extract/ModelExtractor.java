@@ -113,7 +113,15 @@ public final class ModelExtractor {
     this.profiles = new ProfileReader(file, relations, shapes, units.lengthM());
     this.reader =
         new DraftReader(
-            file, relations, properties, ports, shapes, units.lengthM(), vocabulary, folding);
+            file,
+            relations,
+            properties,
+            ports,
+            shapes,
+            units.lengthM(),
+            vocabulary,
+            belongings,
+            folding);
     this.circles = new Circles(file, relations);
   }
 

@@ -87,9 +87,18 @@ final class Remeasurer implements Origin {
     ShapeMeasurer shapes = new ShapeMeasurer(file, units.geometry(), placements);
     PortReader ports = new PortReader(file, relations, properties, placements, model);
     ProfileReader profiles = new ProfileReader(file, relations, shapes, unitM);
+    BelongingReader belongings = new BelongingReader(file, relations);
     DraftReader elements =
         new DraftReader(
-            file, relations, properties, ports, shapes, unitM, new Vocabulary(model), false);
+            file,
+            relations,
+            properties,
+            ports,
+            shapes,
+            unitM,
+            new Vocabulary(model),
+            belongings,
+            false);
     MaterialLayers layers = new MaterialLayers(file, relations, unitM);
     return new Reading(
         elements,
@@ -98,7 +107,7 @@ final class Remeasurer implements Origin {
         layers,
         new Coverings(
             source.name(),
-            new BelongingReader(file, relations),
+            belongings,
             new CoveringBodies(file, shapes, new CornerReader(units.geometry(), placements)),
             profiles,
             elements,

@@ -27,6 +27,9 @@ final class Words {
   private static final Meaning INSULANT = new Meaning();
   private static final Meaning INSULATED = new Meaning();
   private static final Meaning COAT = new Meaning();
+  private static final Meaning AIR = new Meaning();
+  private static final Meaning WET = new Meaning();
+  private static final List<Word> TUBES = new ArrayList<>();
 
   static {
     for (String line : Resource.lines("words.txt")) {
@@ -52,6 +55,9 @@ final class Words {
         case "insulant" -> INSULANT.words.addAll(words);
         case "insulated" -> INSULATED.words.addAll(words);
         case "coat" -> COAT.words.addAll(words);
+        case "air" -> AIR.words.addAll(words);
+        case "wet" -> WET.words.addAll(words);
+        case "tube" -> TUBES.addAll(words);
         default -> FORMS.add(Form.valueOf(head.substring("form ".length())), words);
       }
     }
@@ -257,6 +263,29 @@ final class Words {
 
   static boolean isPipe(String text) {
     return line(text) == Line.PIPE;
+  }
+
+  /**
+   * True for a name that speaks of a pipe in no other words than those that round ducts are called
+   * by too: a tube, in German "Rohr".
+   */
+  static boolean isTube(String text) {
+    String folded = fold(text);
+    Spoken spoken = spoken(folded);
+    if (spoken == null || spoken.line != Line.PIPE) {
+      return false;
+    }
+    for (Word word : TUBES) {
+      if (folded.startsWith(word.text(), spoken.start)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True for the air of a building; not for what heats or cools it, nor for compressed air. */
+  static boolean isAir(String text) {
+    return AIR.isOf(text) && !WET.isOf(text);
   }
 
   /** True for a text that says that something is not there, or that nothing is known of it. */
