@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 public record Token(String folded, boolean glued, int start, int end) {
 
   private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
+  private static final String TIMES = "xX\u0445\u0425";
 
   /** Composed form of a text, to which the positions of tokens refer. */
   public static String composed(String text) {
@@ -38,7 +39,9 @@ public record Token(String folded, boolean glued, int start, int end) {
         end++;
       }
       boolean glued = start > 0 && Character.isLetterOrDigit(composed.charAt(start - 1));
-      tokens.add(new Token(fold(composed.substring(start, end)), glued, start, end));
+      if (!isTimes(composed, start, end)) {
+        tokens.add(new Token(fold(composed.substring(start, end)), glued, start, end));
+      }
       start = end;
     }
     return tokens;
@@ -49,6 +52,16 @@ public record Token(String folded, boolean glued, int start, int end) {
     String lower = text.toLowerCase(Locale.ROOT).replace("ß", "ss").replace("æ", "ae");
     lower = lower.replace('ø', 'o').replace('ł', 'l');
     return ACCENTS.matcher(Normalizer.normalize(lower, Normalizer.Form.NFD)).replaceAll("");
+  }
+
+  /** True for the x of a size, Latin or Cyrillic, which is no letter: {@code 50x1.8}. */
+  private static boolean isTimes(String text, int start, int end) {
+    return end - start == 1
+        && TIMES.indexOf(text.charAt(start)) >= 0
+        && start > 0
+        && Character.isDigit(text.charAt(start - 1))
+        && end < text.length()
+        && Character.isDigit(text.charAt(end));
   }
 
   private static boolean boundary(String text, int at) {
