@@ -53,7 +53,7 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
     List<ShapeEnd> ends = draft.shape().ends();
     List<@Nullable Section> direct = new ArrayList<>();
     for (ShapeEnd end : ends) {
-      direct.add(metNear(end.centreM()));
+      direct.add(metAt(end, ends));
     }
     List<Section> sections = new ArrayList<>();
     for (int i = 0; i < ends.size(); i++) {
@@ -68,16 +68,28 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
     return sections.size() == ends.size() ? sections : metAtJoints();
   }
 
-  private @Nullable Section metNear(Point atM) {
+  /** What is met at a drawn end: at no other one, as those of a short reducer lie close. */
+  private @Nullable Section metAt(ShapeEnd end, List<ShapeEnd> ends) {
     Section nearest = null;
     double leastM = JointMaker.SAME_PLACE_M;
     for (Neighbours.Joint joint : joints) {
-      if (joint.met() != null && distanceM(joint, atM) < leastM) {
+      double distanceM = distanceM(joint, end.centreM());
+      if (joint.met() != null && distanceM < leastM && !isNearerToAnother(joint, distanceM, ends)) {
         nearest = joint.met().section();
-        leastM = distanceM(joint, atM);
+        leastM = distanceM;
       }
     }
     return nearest;
+  }
+
+  private static boolean isNearerToAnother(
+      Neighbours.Joint joint, double thanM, List<ShapeEnd> ends) {
+    for (ShapeEnd other : ends) {
+      if (distanceM(joint, other.centreM()) < thanM) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static double distanceM(Neighbours.Joint joint, Point atM) {

@@ -126,6 +126,66 @@ class PartlyJoinedFittingTest {
     assertThat(value(reducer.section())).isEqualTo(wide(500));
   }
 
+  /** Its ends lie nearer to each other than many a port to its end. */
+  @ParameterizedTest
+  @CsvSource({"false,false", "true,false", "false,true", "true,true"})
+  void shortReducerOfFacesHasBothItsSizesToo(boolean west, boolean east) {
+    Network network = faces(35, 28, 11);
+    if (west) {
+      network.pipe(3, at(0, 0, 0), WEST, 1000, 35);
+    }
+    if (east) {
+      network.pipe(4, at(11, 0, 0), EAST, 1000, 28);
+    }
+    MepElement reducer = network.element(2);
+
+    assertThat(reducer.form()).isEqualTo(Form.REDUCER);
+    assertThat(reducer.ends())
+        .extracting(end -> Math.round(end.largestSideM() * 1000))
+        .containsExactlyInAnyOrder(35L, 28L);
+  }
+
+  /** Fitting 2 as a frustum of faces along x, its ends of 24 corners. */
+  private static Network faces(double fromMm, double toMm, double lengthMm) {
+    int n = 24;
+    StringBuilder points = new StringBuilder();
+    StringBuilder sides = new StringBuilder();
+    StringBuilder first = new StringBuilder();
+    StringBuilder last = new StringBuilder();
+    for (int i = 0; i < 2 * n; i++) {
+      boolean near = i < n;
+      double radiusMm = (near ? fromMm : toMm) / 2;
+      double angle = 2 * Math.PI * i / n;
+      String point =
+          "(%s,%s,%s)"
+              .formatted(
+                  near ? 0 : lengthMm, radiusMm * Math.cos(angle), radiusMm * Math.sin(angle));
+      points.append(i == 0 ? "" : ",").append(point);
+    }
+    for (int i = 0; i < n; i++) {
+      int j = (i + 1) % n;
+      sides.append(
+          "#%d=IFCINDEXEDPOLYGONALFACE((%d,%d,%d,%d));\n"
+              .formatted(2100 + i, j + 1, i + 1, i + 1 + n, j + 1 + n));
+      first.append(i == 0 ? "" : ",").append(n - i);
+      last.append(i == 0 ? "" : ",").append(i + 1 + n);
+    }
+    StringBuilder all = new StringBuilder();
+    for (int i = 0; i < n + 2; i++) {
+      all.append(i == 0 ? "#" : ",#").append(2100 + i);
+    }
+    return new Network()
+        .record("#2000=IFCPIPEFITTING('2',$,'Part',$,$,#2010,#2001,$,$);")
+        .record(InlineModel.placed(2010, 0, 0, 0))
+        .record("#2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));")
+        .record("#2002=IFCSHAPEREPRESENTATION($,'Body','Tessellation',(#2003));")
+        .record("#2003=IFCPOLYGONALFACESET(#2004,.T.,(%s),$);".formatted(all))
+        .record("#2004=IFCCARTESIANPOINTLIST3D((%s));".formatted(points))
+        .record(sides.toString())
+        .record("#%d=IFCINDEXEDPOLYGONALFACE((%s));".formatted(2100 + n, first))
+        .record("#%d=IFCINDEXEDPOLYGONALFACE((%s));".formatted(2101 + n, last));
+  }
+
   @ParameterizedTest
   @CsvSource({"false,false", "true,false", "false,true", "true,true"})
   void elbowHasItsAngleWhicheverOfItsEndsAreMet(boolean west, boolean north) {
