@@ -19,8 +19,7 @@ public enum TakeoffFinding implements FindingCode {
           + " whether the service or the temperature is wrong."),
   TEMPERATURE_CONFLICT(
       Severity.WARNING,
-      "Temperature {0} is used ({1}), but the model also says '{2}' there. Ask the designer which"
-          + " holds."),
+      "Temperature {0} is used ({1}), but the model also says {2}. Ask the designer which holds."),
   MAPPING_WITHOUT_EFFECT(
       Severity.WARNING,
       "The settings map '{0}' under '{1}', but {2}. Check the spelling and the order."),

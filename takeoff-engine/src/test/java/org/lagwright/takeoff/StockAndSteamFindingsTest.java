@@ -88,7 +88,7 @@ class StockAndSteamFindingsTest {
             f ->
                 assertThat(f.message())
                     .contains("70 degC is used (property Flow Temperature '70 °C')")
-                    .contains("'55 °C'"));
+                    .contains("also says property Flow Temperature '55 °C'."));
     assertThat(of(takeoff("project: x\n", rounded), TakeoffFinding.TEMPERATURE_CONFLICT)).isEmpty();
     assertThat(
             of(

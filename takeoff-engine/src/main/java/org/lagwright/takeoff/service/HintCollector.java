@@ -21,7 +21,7 @@ final class HintCollector {
   private final Words words;
   private final ServicePack services;
   private final VotePack votes;
-  private final TemperatureReader temperatures;
+  private final NamedTemperatures temperatures;
   private final Set<String> mediumProperties;
   private final List<UserMapping> mappings;
   private final Map<ElementKey, List<Port>> portsTowards;
@@ -33,7 +33,7 @@ final class HintCollector {
       Words words,
       ServicePack services,
       VotePack votes,
-      TemperatureReader temperatures,
+      NamedTemperatures temperatures,
       List<UserMapping> mappings,
       Map<ElementKey, List<Port>> portsTowards) {
     this.words = words;

@@ -26,7 +26,8 @@ public final class ServiceClassifier {
   private final Words words;
   private final List<UserMapping> mappings;
   private final Map<String, Double> temperaturesC;
-  private final TemperatureReader temperatures;
+  private final NamedTemperatures namedTemperatures = new NamedTemperatures(votes);
+  private final TemperatureReader temperatures = new TemperatureReader(votes, namedTemperatures);
   private final Set<String> tellingProperties;
 
   /**
@@ -40,7 +41,6 @@ public final class ServiceClassifier {
     this.words = new Words(wordPack, services);
     this.mappings = List.copyOf(mappings);
     this.temperaturesC = Map.copyOf(temperaturesC);
-    this.temperatures = new TemperatureReader(votes);
     this.tellingProperties = votes.tellingPropertyNames();
   }
 
@@ -57,7 +57,7 @@ public final class ServiceClassifier {
     Connections connections = new Connections(elements, words);
     HintCollector collector =
         new HintCollector(
-            words, services, votes, temperatures, mappings, connections.portsTowards());
+            words, services, votes, namedTemperatures, mappings, connections.portsTowards());
     Map<ElementKey, List<Property>> told = new HashMap<>();
     Map<ElementKey, List<Hint>> hints = new HashMap<>();
     for (MepElement element : elements) {

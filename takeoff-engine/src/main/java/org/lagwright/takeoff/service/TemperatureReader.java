@@ -1,10 +1,10 @@
 package org.lagwright.takeoff.service;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Kind;
@@ -15,19 +15,11 @@ import org.lagwright.ifc.model.Property;
 
 /**
  * How warm the medium is by the model itself: properties that tell a service temperature, of the
- * element or its ports, temperatures in the names of systems, pressures in the names of steam.
+ * element or its ports, temperatures in what names its system or medium, pressures in the names of
+ * steam. The first of them that the service can have counts, and another one is kept beside it.
  * Operating limits are never service temperatures.
  */
 final class TemperatureReader {
-
-  /** A cold pair without a unit must look like one: 6/12 and -10/-5 do, circuit 1/4 does not. */
-  private static final VotePack.Range COLD_FLOW_WITHOUT_UNIT_C = new VotePack.Range(4, 18);
-
-  /** Flow and return differ by this much, kelvin: common practice, no source. */
-  private static final VotePack.Range SPREAD_K = new VotePack.Range(2, 60);
-
-  /** The circulation of hot drinking water is colder than its flow by no more than this, kelvin. */
-  private static final double CIRCULATION_K = 5;
 
   /**
    * Figures of one temperature, in sets, files or at ports, that differ by less were rounded,
@@ -35,11 +27,22 @@ final class TemperatureReader {
    */
   private static final double SAME_K = 0.5;
 
-  /** A pair without a unit that is as hot is no size of a drain: common practice, no source. */
-  private static final double HOT_WITHOUT_UNIT_C = 60;
+  /**
+   * Programs write the temperature of a room where nobody gave one; a medium of that temperature
+   * cools no room. Common practice, no source.
+   */
+  private static final VotePack.Range ROOM_C = new VotePack.Range(20, 25);
+
+  /** Nothing in a building is colder; absolute zero stands for a figure that nobody gave. */
+  private static final double COLDEST_C = -200;
+
+  /** Rounding of a zero that was turned from one scale into another, kelvin. */
+  private static final double ZERO_K = 0.01;
 
   private static final String FROM_PORTS = "properties of its ports";
   private static final String HOT = "hot";
+  private static final String COLD = "cold";
+  private static final String WATER = "water";
   private static final String STEAM = "steam";
 
   /** IFC types whose values are words. */
@@ -55,15 +58,16 @@ final class TemperatureReader {
   private final VotePack votes;
   private final Set<String> mediumProperties;
   private final Map<String, Tells> properties = new HashMap<>();
-  private final Map<String, Optional<TemperatureText.Found>> remembered = new HashMap<>();
+  private final NamedTemperatures names;
 
-  TemperatureReader(VotePack votes) {
+  TemperatureReader(VotePack votes, NamedTemperatures names) {
     this.votes = votes;
+    this.names = names;
     this.mediumProperties = votes.mediumPropertyNames();
-    VotePack.TemperatureProperties names = votes.temperatureProperties();
-    names.ofFlow().forEach(name -> properties.put(key(name), Tells.FLOW));
-    names.ofReturn().forEach(name -> properties.put(key(name), Tells.RETURN));
-    names.ofMedium().forEach(name -> properties.put(key(name), Tells.MEDIUM));
+    VotePack.TemperatureProperties telling = votes.temperatureProperties();
+    telling.ofFlow().forEach(name -> properties.put(key(name), Tells.FLOW));
+    telling.ofReturn().forEach(name -> properties.put(key(name), Tells.RETURN));
+    telling.ofMedium().forEach(name -> properties.put(key(name), Tells.MEDIUM));
   }
 
   /**
@@ -77,20 +81,40 @@ final class TemperatureReader {
     if (!votes.temperatureRangesC().containsKey(service.kind())) {
       return null;
     }
-    ToldTemperature byProperty = byProperty(told, service);
-    if (byProperty != null) {
-      return byProperty;
-    }
+    List<ToldTemperature> all = new ArrayList<>(byProperties(told, service, false));
     ToldTemperature byPorts = byPorts(element, service, oneMedium);
-    if (byPorts != null && byPorts.believed()) {
-      return byPorts;
+    if (byPorts != null) {
+      all.add(byPorts);
     }
-    ToldTemperature found = bySystem(element, service);
-    if (found == null && service.medium().equals(STEAM)) {
-      found = bySteamPressure(element, told, service);
+    all.addAll(names.of(element, told, service, oneMedium));
+    if (mayFreeze(service)) {
+      all.addAll(byProperties(told, service, true));
     }
-    // what no medium of this service has is shown where nothing else tells
-    return found == null ? byPorts : found;
+    ToldTemperature chosen = first(all);
+    if ((chosen == null || !chosen.believed()) && service.medium().equals(STEAM)) {
+      ToldTemperature bySteam = bySteamPressure(element, told, service);
+      chosen = bySteam == null ? chosen : bySteam;
+    }
+    return chosen == null ? null : withAnother(chosen, all);
+  }
+
+  /** The first that the service can have; where it can have none, the first, to be shown. */
+  static @Nullable ToldTemperature first(List<ToldTemperature> all) {
+    for (ToldTemperature each : all) {
+      if (each.believed()) {
+        return each;
+      }
+    }
+    return all.isEmpty() ? null : all.get(0);
+  }
+
+  private static ToldTemperature withAnother(ToldTemperature chosen, List<ToldTemperature> all) {
+    for (ToldTemperature each : all) {
+      if (Math.abs(each.celsius() - chosen.celsius()) > SAME_K) {
+        return chosen.beside(each);
+      }
+    }
+    return chosen;
   }
 
   /**
@@ -108,7 +132,7 @@ final class TemperatureReader {
       }
     }
     for (MepSystem system : element.systems()) {
-      for (String text : texts(system)) {
+      for (String text : NamedTemperatures.texts(system)) {
         ToldTemperature found = steam(text, VotePack.FROM_SYSTEM, service);
         if (found != null) {
           return found;
@@ -131,40 +155,36 @@ final class TemperatureReader {
                     found.text(),
                     found.gaugeAssumed(),
                     null,
-                    range(service).holds(found.saturatedC())))
+                    names.range(service).holds(found.saturatedC())))
         .orElse(null);
   }
 
-  private @Nullable ToldTemperature byProperty(List<Property> told, Service service) {
+  /**
+   * What the properties of the element tell.
+   *
+   * @param zero true for zeros alone, which stand for a figure that nobody gave unless the medium
+   *     may be as cold and nothing else tells; false for all others
+   */
+  private List<ToldTemperature> byProperties(List<Property> told, Service service, boolean zero) {
+    List<ToldTemperature> found = new ArrayList<>();
     for (Property property : told) {
       Tells tells = properties.get(key(property.plainName()));
-      if (tells != null && !property.quantity() && fits(tells, service)) {
-        Double celsius = number(property);
-        if (celsius != null) {
-          return new ToldTemperature(
-              celsius,
-              "property " + property.name(),
-              property.text(),
-              null,
-              false,
-              otherwise(property, celsius, told),
-              range(service).holds(celsius));
-        }
+      boolean asked = tells != null && !property.quantity() && fits(tells, service);
+      Double celsius = asked ? number(property) : null;
+      if (celsius != null && celsius > COLDEST_C && isZero(celsius, property.text()) == zero) {
+        found.add(figure(celsius, "property " + property.name(), property.text(), service));
       }
     }
-    return null;
+    return found;
   }
 
-  /** Another set, or another file that holds the element, may say something else. */
-  private static @Nullable String otherwise(Property used, double celsius, List<Property> told) {
-    for (Property property : told) {
-      boolean asked = !property.quantity() && property.name().equalsIgnoreCase(used.name());
-      Double other = asked ? number(property) : null;
-      if (other != null && Math.abs(other - celsius) > SAME_K) {
-        return property.text();
-      }
-    }
-    return null;
+  private static boolean isZero(double celsius, String text) {
+    return Math.abs(celsius) < ZERO_K
+        || TemperatureText.number(text).filter(figure -> figure == 0).isPresent();
+  }
+
+  private static boolean mayFreeze(Service service) {
+    return service.kind().equals(COLD) && !service.medium().equals(WATER);
   }
 
   /** A return takes no flow temperature; where the direction is not told, the flow's counts. */
@@ -206,88 +226,20 @@ final class TemperatureReader {
       return null;
     }
     double celsius = service.kind().equals(HOT) ? warmestC : coldestC;
-    return told(celsius, FROM_PORTS, Math.round(celsius * 10) / 10.0 + " degC", service);
+    return figure(celsius, FROM_PORTS, Math.round(celsius * 10) / 10.0 + " degC", service);
   }
 
-  private @Nullable ToldTemperature bySystem(MepElement element, Service service) {
-    for (MepSystem system : element.systems()) {
-      for (String text : texts(system)) {
-        TemperatureText.Found found = find(text);
-        if (found != null && readsLike(found, service)) {
-          return told(pick(found, service), VotePack.FROM_SYSTEM, text, service);
-        }
-      }
-    }
-    return null;
-  }
-
-  private static List<String> texts(MepSystem system) {
-    return system.longName() == null
-        ? List.of(system.name())
-        : List.of(system.name(), system.longName());
-  }
-
-  /** True if a name tells flow and return as this service has them: {@code Kaltwasser 6/12}. */
-  boolean tellsPairOf(String text, Service service) {
-    TemperatureText.Found found = find(text);
-    return found != null
-        && found.isPair()
-        && readsLike(found, service)
-        && (!service.kind().equals(HOT) || found.higher() - found.lower() > CIRCULATION_K);
-  }
-
-  /** True if a name tells a temperature that only hot services have. */
-  boolean tellsHeat(String text) {
-    TemperatureText.Found found = find(text);
-    VotePack.Range hot = votes.temperatureRangesC().get(HOT);
-    return found != null
-        && hot != null
-        && hot.holds(found.lower())
-        && hot.holds(found.higher())
-        && (found.unitGiven() || found.lower() >= HOT_WITHOUT_UNIT_C);
-  }
-
-  private TemperatureText.@Nullable Found find(String text) {
-    return remembered.computeIfAbsent(text, TemperatureText::find).orElse(null);
-  }
-
-  private boolean readsLike(TemperatureText.Found found, Service service) {
-    if (!found.isPair()) {
-      return true;
-    }
-    if (!circulates(service) || !SPREAD_K.holds(found.higher() - found.lower())) {
-      return false;
-    }
-    VotePack.Range range = range(service);
-    boolean bothFit = range.holds(found.lower()) && range.holds(found.higher());
-    boolean belowZero = found.lower() < 0 && found.higher() <= 0;
-    boolean looksCold = belowZero || COLD_FLOW_WITHOUT_UNIT_C.holds(found.lower());
-    return bothFit && (found.unitGiven() || !service.kind().equals("cold") || looksCold);
-  }
-
-  private static boolean circulates(Service service) {
-    return "flow".equals(service.direction())
-        || "return".equals(service.direction())
-        || service.directionAssumed();
-  }
-
-  private static double pick(TemperatureText.Found found, Service service) {
-    boolean flow = !"return".equals(service.direction());
-    boolean hot = service.kind().equals(HOT);
-    return flow == hot ? found.higher() : found.lower();
-  }
-
-  private ToldTemperature told(double celsius, String from, String text, Service service) {
-    boolean believed = range(service).holds(celsius);
+  /** A figure of a property, which stands there whether somebody gave one or not. */
+  private ToldTemperature figure(double celsius, String from, String text, Service service) {
+    boolean asRoom = cools(service) && ROOM_C.holds(celsius);
+    boolean believed = names.range(service).holds(celsius) && !asRoom;
     return new ToldTemperature(celsius, from, text, null, false, null, believed);
   }
 
-  private VotePack.Range range(Service service) {
-    VotePack.Range range = votes.temperatureRangesC().get(service.kind());
-    if (range == null) {
-      throw new IllegalStateException("no temperature range for " + service.kind());
-    }
-    return range;
+  /** Drinking water and drains have no direction, and may be as warm as the room. */
+  private static boolean cools(Service service) {
+    return service.kind().equals(COLD)
+        && (service.direction() != null || service.directionAssumed());
   }
 
   private static String key(String name) {

@@ -1,6 +1,5 @@
 package org.lagwright.takeoff.service;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,9 +18,10 @@ final class TemperatureText {
    *
    * @param values one value, or two: the flow and the return in the order written
    * @param unitGiven true where a degree sign or C, F stands with them
-   * @param text the part of the text that tells it
+   * @param further a second temperature that stands apart from a single one, null where none does:
+   *     {@code RL 50°C VL 70°C}
    */
-  record Found(List<Double> values, boolean unitGiven, String text) {
+  record Found(List<Double> values, boolean unitGiven, @Nullable Double further) {
     Found {
       values = List.copyOf(values);
     }
@@ -37,29 +37,59 @@ final class TemperatureText {
     double higher() {
       return isPair() ? Math.max(values.get(0), values.get(1)) : values.get(0);
     }
+
+    /** A single temperature and the one that stands apart from it as a pair. */
+    Found paired() {
+      return further == null ? this : new Found(List.of(values.get(0), further), unitGiven, null);
+    }
   }
 
   private static final String NUMBER = "([-−]?\\d{1,3}(?:[.,]\\d{1,2})?)";
   private static final String NO_SIZE = "(?<!(?:DN|ND|Ø|⌀|NPS)\\s?)";
-  private static final String UNIT = "(?:°\\s?|º\\s?|deg\\s?)([CF])\\b|\\s(C)\\b|(°)(?!\\s?[CF])";
-  private static final String OPTIONAL_UNIT = "\\s?(?:(?:°|º|deg)\\s?[CF]?)?";
+
+  /** What it is fit for, or how far temperatures lie apart, is not how warm the medium is. */
+  private static final String NO_LIMIT =
+      "(?<!(?<!\\p{L})(?:[Mm]ax|MAX|[Mm]in|MIN|[dΔ∆][Tt]|[Dd]elta\\s?[Tt])[.:=]?\\s?)";
+
+  private static final String DEGREE = "(?:°|º|[Dd]eg\\.?|[Gg]rad)";
+  private static final String NO_LETTER = "(?!\\p{L}|\\s?[CF]\\b)";
+  private static final String UNIT =
+      DEGREE
+          + "\\s?([CF])(?:elsius|ahrenheit)?\\b|\\s(C)(?:elsius)?\\b|("
+          + DEGREE
+          + ")"
+          + NO_LETTER;
+  private static final String OPTIONAL_UNIT = "\\s?(?:" + DEGREE + "\\s?[CF]?)?";
   private static final Pattern PAIR =
       Pattern.compile(
           "(?<![\\p{L}\\d.,/])"
               + NO_SIZE
+              + NO_LIMIT
               + NUMBER
               + OPTIONAL_UNIT
-              + "\\s?([/–-])\\s?"
+              + "\\s?([/–-]|bis)\\s?"
               + NUMBER
               + "(?![\\d.,/])\\s?(?:"
               + UNIT
-              + ")?");
+              + "|(F)\\b)?");
   private static final Pattern SINGLE =
-      Pattern.compile("(?<![\\p{L}\\d.,/])" + NUMBER + "\\s?(?:" + UNIT + ")");
+      Pattern.compile("(?<![\\p{L}\\d.,/])" + NO_LIMIT + NUMBER + "\\s?(?:" + UNIT + ")");
+
+  private static final String BETWEEN = "\\s?[=:]?\\s?" + NUMBER + "(?![\\d.,])\\s?[/,;–-]?\\s?";
+  private static final String LAST = "\\s?[=:]?\\s?" + NUMBER + "(?![\\d.,/])";
+  private static final String FLOW = "(?:VL|Vorlauf|[Ff]low|[Ss]upply)";
+  private static final String RETURN = "(?:RL|Rücklauf|[Rr]eturn)";
+
+  /** {@code VL 70 RL 50}: the words beside the figures say what they are. */
+  private static final Pattern NAMED =
+      Pattern.compile(
+          "(?<!\\p{L})(?:%1$s%3$s%2$s%4$s|%2$s%3$s%1$s%4$s)"
+              .formatted(FLOW, RETURN, BETWEEN, LAST));
 
   private static final Pattern CYRILLIC_C = Pattern.compile("([°º]\\s?)\u0421");
 
-  private static final Pattern PLAIN = Pattern.compile(NUMBER + "\\s?(?:°|º|deg)?\\s?(C|F|K)?");
+  private static final Pattern PLAIN =
+      Pattern.compile(NUMBER + "\\s?" + DEGREE + "?\\s?(?:(C|F|K)(?:elsius|ahrenheit|elvin)?)?");
 
   /** Less is a difference of temperatures. */
   private static final double COLDEST_KELVIN = 150;
@@ -74,19 +104,32 @@ final class TemperatureText {
     Matcher pair = PAIR.matcher(text);
     while (pair.find()) {
       boolean unit = pair.group(4) != null || pair.group(5) != null || pair.group(6) != null;
-      if (unit || pair.group(2).equals("/")) {
+      boolean stroke = pair.group(2).equals("/");
+      if (unit || stroke) {
+        String letter = pair.group(4) == null ? pair.group(7) : pair.group(4);
         List<Double> values =
-            List.of(celsius(pair.group(1), pair.group(4)), celsius(pair.group(3), pair.group(4)));
-        return Optional.of(new Found(values, unit, pair.group().strip()));
+            List.of(celsius(pair.group(1), letter), celsius(pair.group(3), letter));
+        return Optional.of(new Found(values, unit || letter != null, null));
       }
     }
-    Matcher single = SINGLE.matcher(text);
-    if (single.find()) {
-      List<Double> values = new ArrayList<>();
-      values.add(celsius(single.group(1), single.group(2)));
-      return Optional.of(new Found(values, true, single.group().strip()));
+    Matcher named = NAMED.matcher(text);
+    if (named.find()) {
+      int first = named.group(1) == null ? 3 : 1;
+      List<Double> values =
+          List.of(celsius(named.group(first), null), celsius(named.group(first + 1), null));
+      return Optional.of(new Found(values, false, null));
     }
-    return Optional.empty();
+    return single(text);
+  }
+
+  private static Optional<Found> single(String text) {
+    Matcher single = SINGLE.matcher(text);
+    if (!single.find()) {
+      return Optional.empty();
+    }
+    double first = celsius(single.group(1), single.group(2));
+    Double further = single.find() ? celsius(single.group(1), single.group(2)) : null;
+    return Optional.of(new Found(List.of(first), true, further));
   }
 
   /** A plain number, with or without a unit, degC; empty for other texts. */

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param pressure pressure of saturated steam it follows from, as it stands there; null where the
  *     temperature itself stands there
  * @param gaugeAssumed true where that pressure says neither gauge nor absolute
- * @param otherwise what a property of the same name says elsewhere, as it stands there; null where
+ * @param otherwise where else the model says what, {@code system name 'Heizung 70/55'}; null where
  *     nothing contradicts
  * @param believed false where no medium of this service has it; then it is shown and not used
  */
@@ -23,4 +23,11 @@ public record ToldTemperature(
     @Nullable String pressure,
     boolean gaugeAssumed,
     @Nullable String otherwise,
-    boolean believed) {}
+    boolean believed) {
+
+  /** The same where the model tells another temperature as well. */
+  ToldTemperature beside(ToldTemperature other) {
+    String said = other.from + " '" + other.text + "'";
+    return new ToldTemperature(celsius, from, text, pressure, gaugeAssumed, said, believed);
+  }
+}

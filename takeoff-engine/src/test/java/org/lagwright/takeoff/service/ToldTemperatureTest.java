@@ -43,6 +43,17 @@ class ToldTemperatureTest {
           Chilled water supply 7℃     | 7
           CHW Return 7/12℃            | 12
           Отопление подача 90 °С      | 90
+          Heizung VL 90 Grad          | 90
+          Heizung VL 55 Grad Celsius  | 55
+          Heating flow 55 deg.C       | 55
+          LTHW Flow 180/160 F         | 82.222
+          CHW Flow 42/54F             | 5.556
+          Kaltwasser VL 6 bis 12 °C   | 6
+          Kaltwasser VL 20/26 °C      | 20
+          Heizung VL 70 RL 50         | 70
+          Heizung RL50/VL70           | 70
+          Heizung RL 50°C VL 70°C     | 70
+          Heizung max. 95°C VL 70°C   | 70
           """)
   void temperaturesInTheNameOfASystemAreTaken(String system, double celsius) {
     Classification found = classify(TestElement.pipe(1, 60.3, 1).inSystem(system), Map.of());
@@ -62,7 +73,10 @@ class ToldTemperatureTest {
     "Brine flow -3/4",
     "CHW flow 2026/11/25",
     "Heating flow building 70-50",
-    "Heating flow HK3"
+    "Heating flow HK3",
+    "Heizung VL Haus 25/27",
+    "Heizung VL max. 95 °C",
+    "Heizung VL dT 30 °C"
   })
   void otherNumbersAreNoTemperatures(String system) {
     Classification found = classify(TestElement.pipe(1, 60.3, 1).inSystem(system), Map.of());
@@ -97,6 +111,7 @@ class ToldTemperatureTest {
             Map.of());
 
     assertThat(found.energyC()).isEqualTo(65);
+    assertThat(told(found).otherwise()).isEqualTo("system name 'Heizung VL 70/55'");
   }
 
   @Test
@@ -260,6 +275,89 @@ class ToldTemperatureTest {
     assertThat(told(classify(steam, Map.of())).pressure()).isEqualTo("6 bar");
     TestElement untold = TestElement.pipe(1, 60.3, 1).inSystem("Heizung VL").portsAt(20.0);
     assertThat(told(classify(untold, Map.of())).believed()).isFalse();
+  }
+
+  /** Programs write 20 degC, 0 degC or 0 K where nobody gave a temperature. */
+  @ParameterizedTest(name = "{0}, {1} degC: {2}")
+  @CsvSource({
+    "Kaltwasser VL 8/14, 20, 8",
+    "Kaltwasser VL 8/14, 25, 8",
+    "Kaltwasser VL 8/14, 0, 8",
+    "Kaltwasser VL 8/14, -273.15, 8",
+    "Kaltwasser VL, 20, 6",
+    "Kaltwasser VL, 0, 6",
+    "Kaltwasser VL 8/14, 19, 19",
+    "Heizung VL 70/55, 20, 70",
+    "Heizung VL 70/55, 0, 70",
+    "Trinkwasser kalt, 0, 10",
+    "Trinkwasser kalt, 20, 20",
+    "Sole RL -10/-6, 0, -6",
+    "Kältemittel Sauggas, 0, 0"
+  })
+  void temperatureOfARoomAndZeroAreNoneThatSomebodyGave(
+      String system, String figure, double celsius) {
+    Classification found =
+        classify(
+            TestElement.pipe(1, 60.3, 1).inSystem(system).property("Fluid Temperature", figure),
+            Map.of());
+
+    assertThat(found.condensationC()).isEqualTo(celsius);
+  }
+
+  @Test
+  void temperatureOfARoomIsToldBesideTheOneThatIsUsed() {
+    TestElement pipe = TestElement.pipe(1, 60.3, 1).inSystem("Kaltwasser VL 6/12").portsAt(20.0);
+    TestElement alone = TestElement.pipe(1, 60.3, 1).inSystem("Kaltwasser VL").portsAt(20.0);
+
+    assertThat(told(classify(pipe, Map.of())).otherwise())
+        .isEqualTo("properties of its ports '20.0 degC'");
+    assertThat(told(classify(alone, Map.of())).believed()).isFalse();
+  }
+
+  /** Whichever stands first. */
+  @ParameterizedTest(name = "{0}, {1}: {2}")
+  @CsvSource({
+    "Heizung VL 70/55, Heizung VL 55/45, 70",
+    "Heizung VL 55/45, Heizung VL 70/55, 70",
+    "CHW Flow 14/18, CHW Flow 6/12, 6"
+  })
+  void ofSystemsThatDifferTheMoreDemandingIsUsedAndTheOtherTold(
+      String one, String other, double celsius) {
+    Classification found =
+        classify(TestElement.pipe(1, 60.3, 1).inSystem(one).inSystem(other), Map.of());
+
+    assertThat(found.condensationC()).isEqualTo(celsius);
+    assertThat(told(found).otherwise()).startsWith("system name '");
+  }
+
+  /** A mixing valve is in the flow and in the return. */
+  @Test
+  void systemsOfFlowAndReturnDoNotContradictEachOther() {
+    Classification found =
+        classify(
+            TestElement.pipe(1, 60.3, 1).inSystem("Heizung RL 55 °C").inSystem("Heizung VL 70 °C"),
+            Map.of());
+
+    assertThat(found.energyC()).isEqualTo(70);
+    assertThat(told(found).otherwise()).isNull();
+  }
+
+  @Test
+  void temperatureInThePropertyThatNamesTheSystemIsTaken() {
+    Classification found =
+        classify(
+            TestElement.pipe(1, 60.3, 1).property("System Name", "Heizung VL 65/50"), Map.of());
+
+    assertThat(found.energyC()).isEqualTo(65);
+  }
+
+  @Test
+  void pairWithoutUnitThatPlainHeatingIsTooColdForIsShownAndNotUsed() {
+    Classification found =
+        classify(TestElement.pipe(1, 60.3, 1).inSystem("LTHW Flow 180/160"), Map.of());
+
+    assertThat(found.energyC()).isEqualTo(80);
+    assertThat(told(found).believed()).isFalse();
   }
 
   private static ToldTemperature told(Classification found) {
