@@ -69,7 +69,7 @@ final class FittingForm {
     }
     Form said = inProperties();
     if (byEnumeration && ways(said) == 2 && hasTwoEnds()) {
-      draft.note(ReadFinding.FORM_CONFLICT, Effect.ASSUMED, draft.form.label(), said.label());
+      note(draft.form.label(), said.label());
       return said;
     }
     return byEnumeration && ways(said) < 3 ? draft.form : said;
@@ -91,12 +91,13 @@ final class FittingForm {
 
   /** What more than four pipes join is no fitting but something that distributes. */
   private Form manifold() {
-    draft.note(
-        ReadFinding.FORM_CONFLICT,
-        Effect.ASSUMED,
-        stated == Form.UNKNOWN ? "fitting" : stated.label(),
-        "manifold");
+    note(stated == Form.UNKNOWN ? "fitting" : stated.label(), "manifold");
     return Form.APPARATUS;
+  }
+
+  private void note(String said, String built) {
+    draft.note(
+        ReadFinding.FORM_CONFLICT, Effect.ASSUMED, built, "as it is built", "the file", said);
   }
 
   /** How many ends a form has; 0 where that is not fixed. */
@@ -226,7 +227,7 @@ final class FittingForm {
   }
 
   private Form contradicted() {
-    draft.note(ReadFinding.FORM_CONFLICT, Effect.ASSUMED, stated.label(), built.label());
+    note(stated.label(), built.label());
     return built;
   }
 

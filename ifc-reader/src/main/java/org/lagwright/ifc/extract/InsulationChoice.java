@@ -56,6 +56,9 @@ final class InsulationChoice {
     Optional<ExistingInsulation> byBody = Optional.ofNullable(host.drawnInsulation());
     Optional<ExistingInsulation> chosen = first(byCovering, first(byBody, stated.on(host)));
     if (byCovering.isPresent()) {
+      if (around.size() > 1) {
+        compareTwo(host, around);
+      }
       for (Draft covering : around) {
         compare(host, covering, around.size() == 1);
       }
@@ -107,6 +110,27 @@ final class InsulationChoice {
             Math.min(1, share),
             file.evidence(first, host),
             coverings.stream().map(c -> c.key()).toList()));
+  }
+
+  /** Two that cannot be layers around each other; one pair tells it. */
+  private void compareTwo(Draft host, List<Draft> coverings) {
+    List<Layers.Covering> layers = new ArrayList<>();
+    for (Draft covering : coverings) {
+      layers.add(layer(covering, host));
+      int last = layers.size() - 1;
+      for (int i = 0; i < last; i++) {
+        if (Layers.areAtSamePlace(layers.get(i), layers.get(last))) {
+          Draft other = coverings.get(i);
+          conflicts.noteSamePlace(
+              host,
+              layers.get(i),
+              files.of(other).named(other, host),
+              layers.get(last),
+              files.of(covering).named(covering, host));
+          return;
+        }
+      }
+    }
   }
 
   private static List<Layers.Stack> stacks(List<Layers.Covering> layers, Draft host) {

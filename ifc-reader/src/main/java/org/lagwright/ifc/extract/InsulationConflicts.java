@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ExistingInsulation;
@@ -44,6 +45,26 @@ final class InsulationConflicts {
                     host,
                     Sizes.millimetres(longest.orElse(m)) + " on most of it",
                     Sizes.millimetres(m) + " on another part"));
+  }
+
+  /**
+   * Two coverings of different thickness that both lie close around the element, and so are no
+   * layers around each other; the thicker one is taken.
+   *
+   * @param named the record of the one in words
+   * @param otherNamed that of the other
+   */
+  void noteSamePlace(
+      Draft host, Layers.Covering one, String named, Layers.Covering other, String otherNamed) {
+    double oneM = Objects.requireNonNull(one.wallM());
+    double otherM = Objects.requireNonNull(other.wallM());
+    String inWords = Sizes.millimetres(oneM) + " by " + named;
+    String otherInWords = Sizes.millimetres(otherM) + " by " + otherNamed;
+    boolean thicker = oneM > otherM;
+    conflict(
+        host,
+        thicker ? inWords : otherInWords,
+        (thicker ? otherInWords : inWords) + ", drawn at the same place");
   }
 
   /** Coverings without bodies that are alike in all they tell: pieces, layers, or written twice. */

@@ -288,6 +288,31 @@ final class Layers {
         : betweenM;
   }
 
+  /**
+   * True for two hollow bodies of insulation that differ, lie along the same part of an element,
+   * and both from its surface on.
+   */
+  static boolean areAtSamePlace(Covering one, Covering other) {
+    Double insideM = insideM(one);
+    Double otherInsideM = insideM(other);
+    return insideM != null
+        && otherInsideM != null
+        && one.wallM != null
+        && other.wallM != null
+        && one.extent.overlaps(other.extent)
+        && Math.abs(insideM - otherInsideM) < SAME_SIZE_M
+        && !Thicknesses.isThin(one.wallM)
+        && !Thicknesses.isThin(other.wallM)
+        && !Thicknesses.same(one.wallM, other.wallM);
+  }
+
+  /** How wide a hollow body is within, null where nothing tells. */
+  private static @Nullable Double insideM(Covering covering) {
+    return covering.outer == null || covering.wallM == null
+        ? null
+        : covering.outer.largestSideM() - 2 * covering.wallM;
+  }
+
   private static boolean isSame(Covering one, Covering other) {
     if (one.piece != null || other.piece != null) {
       return isSameRing(one, other);

@@ -51,12 +51,13 @@ final class RepeatConflicts {
 
   private void compare(MepElement counts, MepElement element) {
     String file = joining.file(element.key().model());
-    compareInsulation(counts, element, file);
+    String own = joining.file(counts.key().model());
+    compareInsulation(counts, element, own, file);
     if (counts.form() != element.form()
         && counts.form() != Form.UNKNOWN
         && element.form() != Form.UNKNOWN) {
-      String other = element.form().label() + " in " + file;
-      note(counts, ReadFinding.FORM_CONFLICT, other, counts.form().label());
+      String form = counts.form().label();
+      note(counts, ReadFinding.FORM_CONFLICT, form, "in " + own, file, element.form().label());
     }
     compare(
         counts,
@@ -65,6 +66,7 @@ final class RepeatConflicts {
         Sizes::inWords,
         counts.section(),
         element.section(),
+        own,
         file);
     compare(
         counts,
@@ -73,6 +75,7 @@ final class RepeatConflicts {
         Sizes::metres,
         counts.lengthM(),
         element.lengthM(),
+        own,
         file);
   }
 
@@ -83,13 +86,14 @@ final class RepeatConflicts {
       Function<T, String> inWords,
       @Nullable Measured<T> used,
       @Nullable Measured<T> other,
+      String own,
       String file) {
     if (used != null && other != null && differ(used, other, options)) {
       note(
           counts,
           code,
           inWords.apply(used.value()),
-          used.evidence().toString(),
+          used.evidence() + " in " + own,
           inWords.apply(other.value()),
           other.evidence() + " in " + file);
     }
@@ -116,7 +120,7 @@ final class RepeatConflicts {
     return false;
   }
 
-  private void compareInsulation(MepElement counts, MepElement element, String file) {
+  private void compareInsulation(MepElement counts, MepElement element, String own, String file) {
     ExistingInsulation used = counts.existingInsulation();
     ExistingInsulation other = element.existingInsulation();
     Double usedM = used == null ? null : used.thicknessM();
@@ -130,7 +134,7 @@ final class RepeatConflicts {
       note(
           counts,
           ReadFinding.INSULATION_CONFLICT,
-          inWords(usedM, used),
+          inWords(usedM, used) + " in " + own,
           inWords(otherM, other) + " in " + file);
     }
   }

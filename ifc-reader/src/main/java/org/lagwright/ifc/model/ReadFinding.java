@@ -61,9 +61,7 @@ public enum ReadFinding implements FindingCode {
       "Insulation thickness that is taken to be there: {0}; but the model also says {1}. Check on"
           + " site."),
   FORM_CONFLICT(
-      Severity.WARNING,
-      "The file says {0}, but the way it is built says {1}; it counts as {1}. Check it on the"
-          + " drawing."),
+      Severity.WARNING, "It counts as {0} ({1}), but {2} says {3}. Check it on the drawing."),
   PROXY_LOOKS_LIKE_SERVICE(
       Severity.INFO,
       "The name says {0}, but the class in the file, such as a proxy, stands for anything; it"

@@ -163,4 +163,46 @@ class CoveringConflictTest {
     assertThat(codes(one)).containsOnlyOnce("INSULATION_CONFLICT");
     assertThat(models.get(0).findings().toString()).contains("Thickness = 50", "Wool 40 mm");
   }
+
+  /** Both from the pipe on, a second layer around the first, one drawn twice, and its sheet. */
+  @ParameterizedTest
+  @CsvSource({
+    "140.3,40,40,true",
+    "100.3,20,30,true",
+    "160.3,20,50,false",
+    "120.3,30,30,false",
+    "122.3,1,31,false",
+    "122.3,31,31,false"
+  })
+  void coveringsOfTwoThicknessesAtTheSamePlaceAreAFinding(
+      double diameterMm, double wallMm, double thicknessMm, boolean found) {
+    String one = covering(2, "Wool", ring(120.3, 30), 0, 2500);
+    String other = covering(3, "Wool", ring(diameterMm, wallMm), 0, 2500);
+    MepModel inOneFile = read(PIPE + one + other);
+    MepModel ofTwoFiles = join(PIPE + one, BODY_ONLY + other).get(0);
+    MepModel ofThreeFiles = join(PIPE, BODY_ONLY + one, BODY_ONLY + other).get(0);
+
+    for (MepModel model : List.of(inOneFile, ofTwoFiles, ofThreeFiles)) {
+      assertThat(mm(of(model, 1))).isCloseTo(thicknessMm, within(0.01));
+      assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(found);
+    }
+    if (found) {
+      assertThat(InlineModel.message(ofTwoFiles, "INSULATION_CONFLICT"))
+          .contains(" mm by #300", "30.0 mm by #200", "in inline.ifc", "drawn at the same place");
+    }
+  }
+
+  /** Pieces of two thicknesses one after the other are told as such. */
+  @Test
+  void coveringsBesideEachOtherAreNotAtTheSamePlace() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool", ring(120.3, 30), 0, 1250)
+                + covering(3, "Wool", ring(140.3, 40), 1250, 1250));
+
+    assertThat(InlineModel.message(model, "INSULATION_CONFLICT"))
+        .contains("on another part")
+        .doesNotContain("same place");
+  }
 }

@@ -74,8 +74,7 @@ class ModelJoinerTest {
 
     assertThat(repeats(models)).isEqualTo(new ElementKey(0, 1));
     assertThat(InlineModel.message(models.get(0), "FORM_CONFLICT"))
-        .contains("flange in inline.ifc")
-        .contains("it counts as coupling");
+        .contains("It counts as coupling (in inline.ifc), but inline.ifc says flange.");
     assertThat(codes(models)).doesNotContain("SAME_ID_ELSEWHERE");
   }
 

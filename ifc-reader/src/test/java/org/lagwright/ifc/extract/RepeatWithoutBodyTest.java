@@ -142,6 +142,7 @@ class RepeatWithoutBodyTest {
 
     assertThat(InlineModel.message(counts, "SECTION_CONFLICT"))
         .contains("Size 60.3 mm is used")
+        .contains(" in inline.ifc), but")
         .contains("76.1 mm is given by #510 Set.Outside Diameter = 76.1 in inline.ifc");
     assertThat(InlineModel.message(counts, "LENGTH_CONFLICT"))
         .contains("Length 2.500 m is used")
