@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.Property;
+import org.lagwright.takeoff.words.PhraseBook;
 
 /** Temperatures in what names the system or the medium of an element: {@code Heizung 70/55}. */
 final class NamedTemperatures {
@@ -39,11 +40,15 @@ final class NamedTemperatures {
   private static final String COLD = "cold";
 
   private final VotePack votes;
+  private final Words words;
+  private final ServicePack services;
   private final Set<String> mediumProperties;
   private final Map<String, Optional<TemperatureText.Found>> remembered = new HashMap<>();
 
-  NamedTemperatures(VotePack votes) {
+  NamedTemperatures(VotePack votes, Words words, ServicePack services) {
     this.votes = votes;
+    this.words = words;
+    this.services = services;
     this.mediumProperties = votes.mediumPropertyNames();
   }
 
@@ -68,11 +73,37 @@ final class NamedTemperatures {
     if (found.size() < 2) {
       return found;
     }
+    found = withoutOthers(found, service, Carrier.of(element));
     Comparator<ToldTemperature> coldest = Comparator.comparingDouble(ToldTemperature::celsius);
     found.sort(service.kind().equals(HOT) ? coldest.reversed() : coldest);
     boolean oneOnly = oneMedium && !service.directionAssumed();
     ToldTemperature first = TemperatureReader.first(found);
     return oneOnly || first == null ? found : List.of(first);
+  }
+
+  /** Without what names only other services, unless all do. */
+  private List<ToldTemperature> withoutOthers(
+      List<ToldTemperature> found, Service service, Carrier carrier) {
+    List<ToldTemperature> own = new ArrayList<>();
+    for (ToldTemperature each : found) {
+      if (mayName(each.text(), service, carrier)) {
+        own.add(each);
+      }
+    }
+    return own.isEmpty() ? found : own;
+  }
+
+  private boolean mayName(String text, Service service, Carrier carrier) {
+    boolean another = false;
+    for (PhraseBook.Match<Words.Meaning> match : words.read(text, carrier)) {
+      for (String family : match.meaning().families()) {
+        if (services.related(family, service.family())) {
+          return true;
+        }
+        another = true;
+      }
+    }
+    return !another;
   }
 
   private void add(List<ToldTemperature> found, String text, String from, Service service) {
@@ -141,7 +172,16 @@ final class NamedTemperatures {
     boolean looksCold = belowZero || COLD_FLOW_WITHOUT_UNIT_C.holds(found.lower());
     boolean counted =
         found.values().get(0) < found.values().get(1) && found.higher() - found.lower() < UPWARDS_K;
+    if (service.kind().equals(COLD) && !counted && isHot(found)) {
+      return true;
+    }
     return fits(found, service) && (service.kind().equals(COLD) ? looksCold : !counted);
+  }
+
+  /** What cools cannot have it, which is worth telling: {@code Kühlwasser 27/32}. */
+  private boolean isHot(TemperatureText.Found pair) {
+    VotePack.Range hot = votes.temperatureRangesC().get(HOT);
+    return hot != null && hot.holds(pair.lower()) && hot.holds(pair.higher());
   }
 
   /** True if both temperatures of a pair are such as the service has. */

@@ -26,8 +26,8 @@ public final class ServiceClassifier {
   private final Words words;
   private final List<UserMapping> mappings;
   private final Map<String, Double> temperaturesC;
-  private final NamedTemperatures namedTemperatures = new NamedTemperatures(votes);
-  private final TemperatureReader temperatures = new TemperatureReader(votes, namedTemperatures);
+  private final NamedTemperatures namedTemperatures;
+  private final TemperatureReader temperatures;
   private final Set<String> tellingProperties;
 
   /**
@@ -41,6 +41,8 @@ public final class ServiceClassifier {
     this.words = new Words(wordPack, services);
     this.mappings = List.copyOf(mappings);
     this.temperaturesC = Map.copyOf(temperaturesC);
+    this.namedTemperatures = new NamedTemperatures(votes, words, services);
+    this.temperatures = new TemperatureReader(votes, namedTemperatures);
     this.tellingProperties = votes.tellingPropertyNames();
   }
 

@@ -95,6 +95,7 @@ final class TemperatureText {
   private static final double COLDEST_KELVIN = 150;
 
   private static final double ZERO_CELSIUS_K = 273.15;
+  private static final double FREEZING_F = 32;
 
   private TemperatureText() {}
 
@@ -106,7 +107,7 @@ final class TemperatureText {
       boolean unit = pair.group(4) != null || pair.group(5) != null || pair.group(6) != null;
       boolean stroke = pair.group(2).equals("/");
       if (unit || stroke) {
-        String letter = pair.group(4) == null ? pair.group(7) : pair.group(4);
+        String letter = pair.group(4) == null ? bareF(pair) : pair.group(4);
         List<Double> values =
             List.of(celsius(pair.group(1), letter), celsius(pair.group(3), letter));
         return Optional.of(new Found(values, unit || letter != null, null));
@@ -120,6 +121,13 @@ final class TemperatureText {
       return Optional.of(new Found(values, false, null));
     }
     return single(text);
+  }
+
+  /** An F behind figures below freezing is no degF but, for one, a floor. */
+  private static @Nullable String bareF(Matcher pair) {
+    boolean liquid =
+        celsius(pair.group(1), null) >= FREEZING_F && celsius(pair.group(3), null) >= FREEZING_F;
+    return liquid ? pair.group(7) : null;
   }
 
   private static Optional<Found> single(String text) {
@@ -154,6 +162,6 @@ final class TemperatureText {
   private static double celsius(String number, @Nullable String unit) {
     double value = Double.parseDouble(number.replace(',', '.').replace('−', '-'));
     boolean fahrenheit = unit != null && unit.toUpperCase(Locale.ROOT).equals("F");
-    return fahrenheit ? (value - 32) / 1.8 : value;
+    return fahrenheit ? (value - FREEZING_F) / 1.8 : value;
   }
 }

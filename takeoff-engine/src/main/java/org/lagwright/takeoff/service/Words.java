@@ -1,5 +1,6 @@
 package org.lagwright.takeoff.service;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,20 @@ final class Words {
     /** The same words understood as another family. */
     Meaning as(String other) {
       return new Meaning(other, direction, Otherwise.NOTHING, hydronic, null, notBeside, carrier);
+    }
+
+    /** All families that it may mean. */
+    List<String> families() {
+      List<String> families = new ArrayList<>(otherwise.whereNamed());
+      for (String each :
+          new @Nullable String[] {
+            family, withHeat, otherwise.withDirection(), otherwise.inCircuit()
+          }) {
+        if (each != null) {
+          families.add(each);
+        }
+      }
+      return families;
     }
 
     boolean isHint() {

@@ -48,6 +48,7 @@ class ToldTemperatureTest {
           Heating flow 55 deg.C       | 55
           LTHW Flow 180/160 F         | 82.222
           CHW Flow 42/54F             | 5.556
+          CHW Flow 6/12 F             | 6
           Kaltwasser VL 6 bis 12 °C   | 6
           Kaltwasser VL 20/26 °C      | 20
           Heizung VL 70 RL 50         | 70
@@ -328,6 +329,30 @@ class ToldTemperatureTest {
 
     assertThat(found.condensationC()).isEqualTo(celsius);
     assertThat(told(found).otherwise()).startsWith("system name '");
+  }
+
+  /** Whichever stands first; that the services differ is told as such. */
+  @Test
+  void systemOfAnotherServiceTellsNothingBesideItsOwn() {
+    for (boolean first : new boolean[] {true, false}) {
+      TestElement pipe = TestElement.pipe(1, 60.3, 1);
+      pipe = first ? pipe.inSystem("Trinkwasser warm 60 °C") : pipe.inSystem("Heizung VL 55/45");
+      pipe = first ? pipe.inSystem("Heizung VL 55/45") : pipe.inSystem("Trinkwasser warm 60 °C");
+      Classification found = classify(pipe.named("Heizung VL"), Map.of());
+
+      assertThat(found.serviceId()).isEqualTo("heating-flow");
+      assertThat(found.energyC()).isEqualTo(55);
+      assertThat(told(found).otherwise()).isNull();
+    }
+  }
+
+  @Test
+  void hotPairInASystemThatCoolsIsShownAndNotUsed() {
+    Classification found =
+        classify(TestElement.pipe(1, 60.3, 1).inSystem("Kühlwasser VL 27/32"), Map.of());
+
+    assertThat(found.condensationC()).isEqualTo(6);
+    assertThat(told(found).believed()).isFalse();
   }
 
   /** A mixing valve is in the flow and in the return. */
