@@ -2,8 +2,10 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Measured;
@@ -57,7 +59,7 @@ final class InsulationChoice {
     Optional<ExistingInsulation> chosen = first(byCovering, first(byBody, stated.on(host)));
     if (byCovering.isPresent()) {
       if (around.size() > 1) {
-        compareTwo(host, around);
+        compareTwo(host, around, byCovering.get().thicknessM());
       }
       for (Draft covering : around) {
         compare(host, covering, around.size() == 1);
@@ -112,25 +114,36 @@ final class InsulationChoice {
             coverings.stream().map(c -> c.key()).toList()));
   }
 
-  /** Two that cannot be layers around each other; one pair tells it. */
-  private void compareTwo(Draft host, List<Draft> coverings) {
+  /**
+   * Two that cannot be layers around each other, or of which nothing tells whether they are; one
+   * pair tells it.
+   */
+  private void compareTwo(Draft host, List<Draft> coverings, @Nullable Double takenM) {
     List<Layers.Covering> layers = new ArrayList<>();
     for (Draft covering : coverings) {
-      layers.add(layer(covering, host));
-      int last = layers.size() - 1;
-      for (int i = 0; i < last; i++) {
-        if (Layers.areAtSamePlace(layers.get(i), layers.get(last))) {
-          Draft other = coverings.get(i);
-          conflicts.noteSamePlace(
-              host,
-              layers.get(i),
-              files.of(other).named(other, host),
-              layers.get(last),
-              files.of(covering).named(covering, host));
+      Layers.Covering layer = layer(covering, host);
+      for (int i = 0; i < layers.size(); i++) {
+        Draft other = coverings.get(i);
+        String named = files.of(covering).named(covering, host);
+        String otherNamed = files.of(other).named(other, host);
+        if (Layers.areAtSamePlace(layers.get(i), layer)) {
+          conflicts.noteSamePlace(host, layers.get(i), otherNamed, layer, named);
+          return;
+        }
+        if (mayBeSame(other, covering) && Layers.differ(layers.get(i), layer)) {
+          conflicts.noteUnclear(host, takenM, layers.get(i), otherNamed, layer, named);
           return;
         }
       }
+      layers.add(layer);
     }
+  }
+
+  /** True for two of which one has no body, unless one file has both so: those are layers. */
+  private boolean mayBeSame(Draft one, Draft other) {
+    boolean drawn = files.of(one).isDrawn(one);
+    boolean otherDrawn = files.of(other).isDrawn(other);
+    return drawn != otherDrawn || (!drawn && one.key().model() != other.key().model());
   }
 
   private static List<Layers.Stack> stacks(List<Layers.Covering> layers, Draft host) {
@@ -155,6 +168,8 @@ final class InsulationChoice {
   private List<Layers.Covering> layers(List<Draft> coverings, Draft host) {
     List<Layers.Covering> drawn = new ArrayList<>();
     List<Undrawn> undrawn = new ArrayList<>();
+    // one that another file holds too is no layer
+    Set<Integer> filesOfUndrawn = new HashSet<>();
     for (Draft covering : coverings) {
       Coverings file = files.of(covering);
       Layers.Covering layer = file.on(covering, host);
@@ -163,12 +178,13 @@ final class InsulationChoice {
       } else {
         Double lengthM = coverings.size() == 1 ? null : file.statedLengthM(covering);
         undrawn.add(new Undrawn(layer, covering.names(), lengthM));
+        filesOfUndrawn.add(covering.key().model());
       }
     }
     Measured<Double> length = host.lengthM();
     List<Layers.Covering> arranged =
         Undrawn.arranged(undrawn, length == null ? null : length.value());
-    if (arranged.size() < undrawn.size()) {
+    if (arranged.size() < undrawn.size() && undrawn.size() > filesOfUndrawn.size()) {
       conflicts.noteAlike(host, undrawn);
     }
     drawn.addAll(arranged);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Property;
@@ -65,6 +66,29 @@ final class InsulationConflicts {
         host,
         thicker ? inWords : otherInWords,
         (thicker ? otherInWords : inWords) + ", drawn at the same place");
+  }
+
+  /**
+   * Two coverings of different thickness, of which one has no body or stands in another file.
+   *
+   * @param takenM what is taken to be there, null if not known
+   */
+  void noteUnclear(
+      Draft host,
+      @Nullable Double takenM,
+      Layers.Covering one,
+      String named,
+      Layers.Covering other,
+      String otherNamed) {
+    conflict(
+        host,
+        takenM == null ? "not known" : Sizes.millimetres(takenM),
+        "%s by %s and %s by %s, and not whether these are layers"
+            .formatted(
+                Sizes.millimetres(Objects.requireNonNull(one.ownM())),
+                named,
+                Sizes.millimetres(Objects.requireNonNull(other.ownM())),
+                otherNamed));
   }
 
   /** Coverings without bodies that are alike in all they tell: pieces, layers, or written twice. */

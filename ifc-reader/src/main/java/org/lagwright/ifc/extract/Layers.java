@@ -57,6 +57,11 @@ final class Layers {
       return statedM == null && wallM == null && outer == null;
     }
 
+    /** How thick it is by what it states or by its own walls, null where neither tells. */
+    @Nullable Double ownM() {
+      return statedM == null ? wallM : statedM;
+    }
+
     /** True if its body is too thin for insulation. */
     boolean isThinAround(@Nullable Section element) {
       Optional<Double> betweenM =
@@ -304,6 +309,17 @@ final class Layers {
         && !Thicknesses.isThin(one.wallM)
         && !Thicknesses.isThin(other.wallM)
         && !Thicknesses.same(one.wallM, other.wallM);
+  }
+
+  /** True if two tell how thick each is, and no coat, and not the same. */
+  static boolean differ(Covering one, Covering other) {
+    Double oneM = one.ownM();
+    Double otherM = other.ownM();
+    return oneM != null
+        && otherM != null
+        && !Thicknesses.isThin(oneM)
+        && !Thicknesses.isThin(otherM)
+        && !Thicknesses.same(oneM, otherM);
   }
 
   /** How wide a hollow body is within, null where nothing tells. */

@@ -205,4 +205,26 @@ class CoveringConflictTest {
         .contains("on another part")
         .doesNotContain("same place");
   }
+
+  /** Nobody draws the layers of one pipe in two files, or one layer of two. */
+  @ParameterizedTest
+  @CsvSource({"40,true", "30,false"})
+  void coveringWithoutABodyThatDiffersFromThatOfAnotherFileIsAFinding(
+      double otherMm, boolean found) {
+    String drawn = PIPE + covering(2, "Wool", ring(120.3, 30), 0, 2500) + RELATED;
+    MepModel undrawn = join(undrawn(30), undrawn(otherMm)).get(0);
+    MepModel half = join(drawn, undrawn(otherMm)).get(0);
+
+    assertThat(codes(half).contains("INSULATION_CONFLICT")).isEqualTo(found);
+    assertThat(codes(undrawn).contains("INSULATION_CONFLICT")).isEqualTo(found);
+    assertThat(undrawn.findings().toString().contains("by #200 and 40.0 mm by #200 in inline.ifc"))
+        .isEqualTo(found);
+  }
+
+  private static String undrawn(double thicknessMm) {
+    return PIPE
+        + "#200=IFCCOVERING('of%s',$,'Wool',$,$,$,$,$,.INSULATION.);\n".formatted(thicknessMm)
+        + RELATED
+        + properties(250, 200, "Set", "Thickness", "IFCLENGTHMEASURE(%s)".formatted(thicknessMm));
+  }
 }
