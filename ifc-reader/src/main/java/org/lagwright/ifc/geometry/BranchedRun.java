@@ -19,6 +19,8 @@ final class BranchedRun {
   /** Cosine of the least angle between run and branch: 85 degrees, as for a tee. */
   private static final double SQUARE = Math.cos(Math.toRadians(85));
 
+  static final Comparator<ShapeEnd> LARGEST_FIRST = new LargestFirst();
+
   private BranchedRun() {}
 
   /**
@@ -41,7 +43,7 @@ final class BranchedRun {
     }
     List<ShapeEnd> ends = new ArrayList<>(through.ends());
     ends.add(pieces.get(0) == through ? 2 : 0, free);
-    ends.sort(new LargestFirst());
+    ends.sort(LARGEST_FIRST);
     String body = "body of " + pieces.size() + " items";
     Evidence evidence = new Evidence(step, body, "the ends that stay free");
     Shape whole = Shape.ofEnds(atPorts(ends, hints.portsM()), How.SOLID, evidence);
@@ -76,7 +78,8 @@ final class BranchedRun {
       Vec toInner = inner.centre().minus(from);
       Vec toOuter = outer.centre().minus(from);
       double at = toInner.dot(along);
-      boolean between = at > branchM && at < lengthM - branchM;
+      double leastM = branchM + Mesh.WELD_M;
+      boolean between = at > leastM && at < lengthM - leastM;
       boolean square = Math.abs(outer.out().dot(along)) < SQUARE;
       boolean starts = isWithin(run.ends().get(1), toInner);
       boolean leaves = !isWithin(run.ends().get(1), toOuter) && toOuter.dot(outer.out()) > 0;
@@ -120,7 +123,7 @@ final class BranchedRun {
   }
 
   /** The end nearest to each port; all of them unless each port has one of its own. */
-  private static List<ShapeEnd> atPorts(List<ShapeEnd> ends, List<Point> portsM) {
+  static List<ShapeEnd> atPorts(List<ShapeEnd> ends, List<Point> portsM) {
     List<ShapeEnd> left = new ArrayList<>(ends);
     List<ShapeEnd> chosen = new ArrayList<>();
     for (Point portM : portsM) {

@@ -83,20 +83,26 @@ final class Solids {
     }
     Shape chain = BendChain.of(shapes, hints, step);
     Shape told = chain != null ? chain : BranchedRun.of(shapes, largest, step, hints);
+    if (told == null && JoinedPieces.mayBe(shapes, hints)) {
+      told = JoinedPieces.of(parts(items, shapes, visits), step, hints);
+    }
     return told != null ? told : whole(items, shapes, largest, hints, visits);
   }
 
   /** A straight piece of items about one axis, null if they are none. */
   private @Nullable Shape coaxial(
       List<Item> items, List<Shape> shapes, Shape largest, Visits visits) {
-    if (!CoaxialBody.mayBe(shapes)) {
-      return null;
-    }
+    return CoaxialBody.mayBe(shapes)
+        ? CoaxialBody.of(parts(items, shapes, visits), largest, items.get(0).record().id())
+        : null;
+  }
+
+  private List<CoaxialBody.Part> parts(List<Item> items, List<Shape> shapes, Visits visits) {
     List<CoaxialBody.Part> parts = new ArrayList<>(items.size());
     for (int i = 0; i < items.size(); i++) {
       parts.add(new CoaxialBody.Part(shapes.get(i), bore(items.get(i), shapes.get(i), visits)));
     }
-    return CoaxialBody.of(parts, largest, items.get(0).record().id());
+    return parts;
   }
 
   private @Nullable Section bore(Item item, Shape shape, Visits visits) {

@@ -12,7 +12,7 @@ import org.lagwright.ifc.geometry.EndFinder.Found;
 final class Steps {
 
   /** Length over diameter of what is flatter than any part of a reducer: flanges. */
-  private static final double FLAT = 0.2;
+  static final double FLAT = 0.2;
 
   /** Share of its size by which an end is smaller than what it stands on. */
   private static final double SMALLER = 0.01;
