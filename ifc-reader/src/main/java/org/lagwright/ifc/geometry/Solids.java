@@ -179,7 +179,27 @@ final class Solids {
     if (whole.form() == Form.BEND && TangentBend.turnsLike(largest, whole.ends())) {
       return TangentBend.of(largest, whole.ends());
     }
-    return whole.form() == Form.UNKNOWN ? Parts.withProblem(largest, note) : whole;
+    return whole.form() == Form.UNKNOWN || isStraightened(largest, whole)
+        ? Parts.withProblem(largest, note)
+        : whole;
+  }
+
+  /**
+   * A bend among vanes and supports: from end to end it was joined as if it were straight, and has
+   * other ends now.
+   */
+  private static boolean isStraightened(Shape largest, Shape whole) {
+    if (largest.form() != Form.BEND || whole.form() == Form.BEND || whole.ends().size() > 2) {
+      return false;
+    }
+    for (ShapeEnd end : whole.ends()) {
+      for (ShapeEnd own : largest.ends()) {
+        if (end.centre().distanceTo(own.centre()) < EndFinder.SAME_PLANE_M) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private static boolean isSolid(Shape shape) {

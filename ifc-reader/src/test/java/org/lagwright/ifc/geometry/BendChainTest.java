@@ -53,6 +53,23 @@ class BendChainTest {
     assertThat(lengthM(shape).value()).isCloseTo(0.1 * Math.PI, within(1e-9));
   }
 
+  /** Each turns by 45 degrees: 2 sin 45 radii along and 2 (1 - cos 45) aside. */
+  @Test
+  void twoBendsThatTurnBackAreAnOffset() {
+    String back =
+        """
+        #140=IFCSWEPTDISKSOLID(#141,30.,$,$,$);
+        #141=IFCTRIMMEDCURVE(#142,(IFCPARAMETERVALUE(3.1415926535897931)),(IFCPARAMETERVALUE(3.9269908169872414)),.T.,.PARAMETER.);
+        #142=IFCCIRCLE(#143,200.);
+        #143=IFCAXIS2PLACEMENT3D(#144,$,#106);
+        #144=IFCCARTESIANPOINT((282.842712475,-82.842712475,0.));
+        """;
+    Shape shape = measure(ShapeHints.NONE, "#100,#140", HALVES + back);
+    assertThat(shape.form()).isEqualTo(Form.OFFSET);
+    assertThat(lengthM(shape).value())
+        .isCloseTo(0.4 * Math.hypot(Math.sqrt(0.5), 1 - Math.sqrt(0.5)), within(1e-6));
+  }
+
   @Test
   void halvesOfABendWithTangentsAreOneBend() {
     Shape shape = measure(ShapeHints.NONE, "#120,#100,#110,#130", HALVES + LEGS);

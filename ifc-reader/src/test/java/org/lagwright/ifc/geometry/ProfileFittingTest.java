@@ -24,21 +24,22 @@ class ProfileFittingTest {
 
   /** The plan by its corners in millimetres. */
   private static Shape drawn(ShapeHints hints, double... xy) {
+    return TinyModel.item(MM_RAD, hints, records(100, xy));
+  }
+
+  private static String records(int id, double... xy) {
     StringBuilder points = new StringBuilder();
     for (int i = 0; i <= xy.length; i += 2) {
       int at = i % xy.length;
       points.append(i == 0 ? "" : ",").append("(%s,%s)".formatted(xy[at], xy[at + 1]));
     }
-    return TinyModel.item(
-        MM_RAD,
-        hints,
-        """
-        #100=IFCEXTRUDEDAREASOLID(#101,#14,#13,300.);
-        #101=IFCARBITRARYCLOSEDPROFILEDEF(.AREA.,$,#102);
-        #102=IFCINDEXEDPOLYCURVE(#103,$,.F.);
-        #103=IFCCARTESIANPOINTLIST2D((%s));
-        """
-            .formatted(points));
+    return """
+    #%d=IFCEXTRUDEDAREASOLID(#%d,#14,#13,300.);
+    #%d=IFCARBITRARYCLOSEDPROFILEDEF(.AREA.,$,#%d);
+    #%d=IFCINDEXEDPOLYCURVE(#%d,$,.F.);
+    #%d=IFCCARTESIANPOINTLIST2D((%s));
+    """
+        .formatted(id, id + 1, id + 1, id + 2, id + 2, id + 3, id + 3, points);
   }
 
   private static ShapeHints ports(Point... portsM) {
@@ -62,6 +63,25 @@ class ProfileFittingTest {
         .containsExactlyInAnyOrder(new Point(0, 0, 0.15), new Point(0.5, 0.5, 0.15));
     assertThat(elbow.bendRadiusM()).isNull();
     assertThat(elbow.lengthM()).isNull();
+  }
+
+  /** Straight from end to end it would be 0.354 wide: 0.5 seen at 45 degrees. */
+  @Test
+  void turningVanesInASquareElbowDoNotStraightenIt() {
+    String lower = records(200, 450, -100, 500, -80, 502, -78, 451, -98);
+    String upper = records(300, 550, 0, 600, 20, 602, 22, 551, 2);
+    Shape elbow =
+        TinyModel.measure(
+            TinyModel.body(
+                TinyModel.AT_ORIGIN, "#100,#200,#300", records(100, SQUARE_ELBOW) + lower + upper),
+            MM_RAD,
+            ShapeHints.NONE);
+
+    assertThat(elbow.form()).isEqualTo(Form.BEND);
+    assertThat(angleDeg(elbow).value()).isCloseTo(90, within(1e-6));
+    assertThat(section(elbow).value()).isEqualTo(DUCT);
+    assertThat(elbow.lengthM()).isNull();
+    assertThat(elbow.problems()).contains("3 items in the body, the largest of them measured");
   }
 
   @Test
