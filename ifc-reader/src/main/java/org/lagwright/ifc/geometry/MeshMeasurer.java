@@ -51,6 +51,14 @@ final class MeshMeasurer {
     EndFinder finder = new EndFinder(mesh, topology);
     List<Found> found = finder.find(hints.straight());
     List<Found> atPorts = atPorts(found);
+    if (!hints.straight()
+        && !atPorts.isEmpty()
+        && atPorts.size() < 3
+        && hints.portsM().size() == 3) {
+      // the mouth of a branch that a slanted side of its shoe reaches
+      List<Found> branched = atPorts(finder.findSlanted(false));
+      atPorts = branched.size() == 3 ? branched : atPorts;
+    }
     // a cap has an end without a port, which tells its length
     boolean onePort = atPorts.size() == 1 && found.size() == 2;
     boolean allMet = !atPorts.isEmpty() && atPorts.size() == hints.portsM().size() && !onePort;

@@ -140,4 +140,38 @@ class FlatSidesTest {
     assertThat(section.heightM()).isCloseTo(0.25, within(1e-9));
     assertThat(lengthM(shape).value()).isCloseTo(Math.hypot(0.5, 0.1), within(1e-9));
   }
+
+  /** The slanted side of the shoe reaches the mouth of the branch, which has no collar. */
+  @Test
+  void portsTellTheMouthOfAShoe() {
+    double[][] side = {
+      {-0.4, -0.2},
+      {0.4, -0.2},
+      {0.4, 0.2},
+      {0.25, 0.2},
+      {0.15, 0.3},
+      {-0.15, 0.3},
+      {-0.15, 0.2},
+      {-0.4, 0.2}
+    };
+    int[][] flanks = new int[2][side.length];
+    for (int flank = 0; flank < 2; flank++) {
+      for (int i = 0; i < side.length; i++) {
+        flanks[flank][i] = mesh.points.size();
+        mesh.points.add(new double[] {side[i][0], side[i][1], flank == 0 ? -0.125 : 0.125});
+      }
+    }
+    mesh.tube(flanks);
+    Shape tee =
+        TinyModel.item(
+            TinyModel.METRES,
+            new ShapeHints(
+                List.of(new Point(-0.4, 0, 0), new Point(0.4, 0, 0), new Point(0, 0.3, 0)),
+                null,
+                false),
+            mesh.faceted(100));
+    assertThat(tee.form()).isEqualTo(Form.TEE);
+    assertThat(lengthM(tee).value()).isCloseTo(0.8, within(1e-9));
+    assertThat(tee.ends().get(2).section().largestSideM()).isCloseTo(0.3, within(1e-9));
+  }
 }
