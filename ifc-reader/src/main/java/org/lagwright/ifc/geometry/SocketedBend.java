@@ -26,6 +26,9 @@ record SocketedBend(BendFit.Fit fit, double radiusM) {
   /** Share of the corners on the way of an arc that stand off alike: a bore is half of them. */
   private static final double LEAST_SHARE = 0.4;
 
+  /** Share of the corners of a bore that the outside has at least: sockets hide rings of it. */
+  private static final double OUTSIDE = 0.7;
+
   /** Two rings of six corners. */
   private static final int LEAST_CORNERS = 12;
 
@@ -45,12 +48,22 @@ record SocketedBend(BendFit.Fit fit, double radiusM) {
       double tried = most(distances);
       List<Vec> alike = alike(onWay, legs, arcM, tried);
       boolean enough = alike.size() >= Math.max(LEAST_CORNERS, LEAST_SHARE * onWay.size());
-      if (enough && tried < endRadiusM && alike.size() > best.size()) {
+      if (enough && tried < endRadiusM && isBetter(alike.size(), tried, best.size(), off)) {
         best = alike;
-        off = tried * (1 + SAME / 2);
+        off = tried;
       }
     }
-    return best.isEmpty() || !isAllRound(best, legs) ? null : narrowed(best, legs, off);
+    return best.isEmpty() || !isAllRound(best, legs)
+        ? null
+        : narrowed(best, legs, off * (1 + SAME / 2));
+  }
+
+  /** More corners alike, of which fewer are enough outside of others. */
+  private static boolean isBetter(int alike, double atM, int best, double bestAtM) {
+    if (atM > bestAtM * (1 + SAME)) {
+      return alike >= OUTSIDE * best;
+    }
+    return bestAtM > atM * (1 + SAME) ? OUTSIDE * alike > best : alike > best;
   }
 
   /** Corners between the planes where an arc begins and stops. */
@@ -75,17 +88,20 @@ record SocketedBend(BendFit.Fit fit, double radiusM) {
     return distances;
   }
 
-  /** Where the sorted distances crowd most, the outermost such place; 0 if there are none. */
+  /** Where the sorted distances crowd, the outermost such place; 0 if there are none. */
   private static double most(double[] distances) {
     int most = 0;
+    int crowd = 0;
     double found = 0;
     int to = 0;
     for (int from = 0; from < distances.length; from++) {
       while (to < distances.length && distances[to] <= distances[from] * (1 + SAME)) {
         to++;
       }
-      if (to - from >= most) {
-        most = to - from;
+      boolean beyond = distances[from] > found * (1 + SAME) && to - from >= OUTSIDE * most;
+      if (to - from >= crowd || beyond) {
+        crowd = to - from;
+        most = Math.max(most, crowd);
         found = distances[from];
       }
     }
