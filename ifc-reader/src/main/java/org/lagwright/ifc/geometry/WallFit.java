@@ -26,6 +26,9 @@ final class WallFit {
   /** Share of the walls that either pair of sides has at least. */
   private static final double LEAST_SIDE = 0.02;
 
+  /** Share of a pair of sides that is drawn at least; a disk lies in a box without filling it. */
+  private static final double LEAST_DRAWN = 0.4;
+
   /** Corners of a round wall leave no wider gap, seen from the axis: a hexagon has 60 degrees. */
   private static final double LARGEST_GAP_RAD = Math.toRadians(65);
 
@@ -154,6 +157,11 @@ final class WallFit {
             Outline.Kind.RECTANGULAR, middle, u.times(half(corners, u)), v.times(half(corners, v)));
     double from = corners.stream().mapToDouble(axis::dot).min().orElse(0);
     double to = corners.stream().mapToDouble(axis::dot).max().orElse(0);
+    double lengthM = to - from;
+    if (alongU < LEAST_DRAWN * 4 * half(corners, v) * lengthM
+        || all - alongU < LEAST_DRAWN * 4 * half(corners, u) * lengthM) {
+      return List.of();
+    }
     return List.of(
         new Found(outline.at(middle.plus(axis.times(from))), axis.times(-1), corners),
         new Found(outline.at(middle.plus(axis.times(to))), axis, corners));

@@ -184,6 +184,34 @@ class WallFitTest {
     }
   }
 
+  /** A hollow disk in whole millimetres, whose ends are not flat: it only lies in a box. */
+  @Test
+  void disksAreNoFlatDucts() {
+    System.out.println("seed " + SEED);
+    Random random = new Random(SEED);
+    for (int i = 0; i < 200; i++) {
+      double length = 0.04 + 0.04 * random.nextDouble();
+      MeshText mesh = new MeshText();
+      int[] from = ring(mesh, 0, 0.2, 24);
+      int[] to = ring(mesh, length, 0.2, 24);
+      int[] boreFrom = ring(mesh, 0, 0.2 - 0.05 * random.nextDouble(), 24);
+      int[] boreTo = ring(mesh, length, 0.2 - 0.05 * random.nextDouble(), 24);
+      mesh.tube(from, to);
+      mesh.tube(boreFrom, boreTo);
+      placeAnywhere(mesh, random);
+      for (double[] p : mesh.points) {
+        for (int k = 0; k < 3; k++) {
+          p[k] = Math.round(p[k] * 1000) / 1000.0;
+        }
+      }
+      Shape shape = TinyModel.item(TinyModel.METRES, ShapeHints.NONE, mesh.triangulated(100));
+
+      assertThat(shape.ends())
+          .as("disk %d", i)
+          .noneMatch(end -> end.section() instanceof Section.Rectangular);
+    }
+  }
+
   /** Four edges lie on a circle, each with a corner at both ends. */
   @Test
   void squareDuctBetweenItsPortsIsNotRound() {
