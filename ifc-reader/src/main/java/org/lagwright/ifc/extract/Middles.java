@@ -2,7 +2,11 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.BodyCorners;
+import org.lagwright.ifc.geometry.Box;
+import org.lagwright.ifc.geometry.CornerReader;
 import org.lagwright.ifc.geometry.Frame;
 import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.geometry.ShapeEnd;
@@ -13,10 +17,11 @@ import org.lagwright.ifc.schema.IfcRecord;
 
 /**
  * Where the middle of an element lies: the centre of the open ends of its body, else of its ports,
- * else the origin of its placement, or the one place at which all its ports lie where that is the
- * zero of the file, at which exporters place what is drawn in the coordinates of the whole.
+ * else the origin of its placement. Where that is the zero of the file, at which exporters place
+ * what is drawn in the coordinates of the whole, it is the one place at which all its ports lie,
+ * else the middle of the box around its body.
  */
-record Middles(IfcFile file, Placements placements) {
+record Middles(IfcFile file, Placements placements, CornerReader corners) {
 
   private static final Point ZERO = new Point(0, 0, 0);
 
@@ -37,12 +42,23 @@ record Middles(IfcFile file, Placements placements) {
   /** Ports that all lie at one place tell nothing of ends, but of the place. */
   private @Nullable Point withoutEnds(IfcRecord element, Draft draft) {
     Point own = originM(element);
-    IfcRecord port =
-        draft.ports().isEmpty() || (own != null && own.distanceM(ZERO) > 0)
-            ? null
-            : file.find(draft.ports().get(0).step());
+    if (own != null && own.distanceM(ZERO) > 0) {
+      return own;
+    }
+    IfcRecord port = draft.ports().isEmpty() ? null : file.find(draft.ports().get(0).step());
     Point atM = port == null ? null : originM(port);
-    return atM == null ? own : atM;
+    if (atM != null && atM.distanceM(ZERO) > 0) {
+      return atM;
+    }
+    Optional<BodyCorners> body = corners.cornersOf(element);
+    return body.isPresent() ? middle(body.get().box()) : own;
+  }
+
+  private static Point middle(Box box) {
+    return new Point(
+        (box.low().x() + box.high().x()) / 2,
+        (box.low().y() + box.high().y()) / 2,
+        (box.low().z() + box.high().z()) / 2);
   }
 
   private @Nullable Point originM(IfcRecord product) {

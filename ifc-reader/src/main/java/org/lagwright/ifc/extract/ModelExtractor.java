@@ -104,7 +104,7 @@ public final class ModelExtractor {
             file,
             relations,
             properties,
-            placements,
+            new Middles(file, placements, new CornerReader(units.geometry(), placements)),
             new Storeys(file, relations, placements, units.lengthM()),
             new Spaces(file, new RegionReader(file, units.geometry(), placements)));
     this.ports = new PortReader(file, relations, properties, placements, source.index());

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Place;
@@ -50,13 +49,13 @@ final class PlaceReader implements Premises {
       IfcFile file,
       Relations relations,
       PropertyReader properties,
-      Placements placements,
+      Middles middles,
       Storeys storeys,
       Spaces spaces) {
     this.file = file;
     this.relations = relations;
     this.properties = properties;
-    this.middles = new Middles(file, placements);
+    this.middles = middles;
     this.storeys = storeys;
     this.spaces = spaces;
   }

@@ -213,6 +213,26 @@ class PlaceTest {
     assertThat(chamber.openEnds()).isEmpty();
   }
 
+  /** A block of 1 x 0.6 x 1.8 m that stands in the coordinates of the whole. */
+  @ParameterizedTest
+  @CsvSource({"0, 5.5, 2.3, 1.9", "7000, 7, 0, 0"})
+  void elementPlacedAtTheZeroOfTheFileLiesWhereItsBodyDoes(
+      double placedMm, double xM, double yM, double zM) {
+    MepElement boiler =
+        first(
+            "#1=IFCBOILER('1',$,'Boiler',$,$,#30,#10,$,$);\n"
+                + placed(30, placedMm, 0, 0)
+                + """
+                #10=IFCPRODUCTDEFINITIONSHAPE($,$,(#11));
+                #11=IFCSHAPEREPRESENTATION($,'Body','CSG',(#12));
+                #12=IFCBLOCK(#13,1000.,600.,1800.);
+                #13=IFCAXIS2PLACEMENT3D(#14,$,$);
+                #14=IFCCARTESIANPOINT((5000.,2000.,1000.));
+                """);
+
+    assertThat(boiler.place().positionM()).isEqualTo(new Point(xM, yM, zM));
+  }
+
   @Test
   void placementOnAGridIsAFinding() {
     MepModel model =
