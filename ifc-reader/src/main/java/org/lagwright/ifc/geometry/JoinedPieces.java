@@ -142,21 +142,12 @@ final class JoinedPieces {
     List<ShapeEnd> ends = new ArrayList<>();
     for (Shape whole : wholes) {
       for (ShapeEnd end : whole.ends()) {
-        if (!isAmong(end, ends)) {
+        if (!end.isAmong(ends, Mesh.WELD_M)) {
           ends.add(end);
         }
       }
     }
     return new Shape(Form.UNKNOWN, null, null, null, null, ends, List.of(SIDES));
-  }
-
-  private static boolean isAmong(ShapeEnd end, List<ShapeEnd> ends) {
-    for (ShapeEnd other : ends) {
-      if (end.centreM().distanceM(other.centreM()) < Mesh.WELD_M) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private static How howOf(Shape piece) {

@@ -1,5 +1,6 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
@@ -18,6 +19,16 @@ public record ShapeEnd(Point centreM, Point outward, Section section, @Nullable 
   /** An end of which nothing tells where the width of its section points. */
   public ShapeEnd(Point centreM, Point outward, Section section) {
     this(centreM, outward, section, null);
+  }
+
+  /** True if it lies where one of some ends does. */
+  boolean isAmong(List<ShapeEnd> ends, double toleranceM) {
+    for (ShapeEnd end : ends) {
+      if (centreM.distanceM(end.centreM) < toleranceM) {
+        return true;
+      }
+    }
+    return false;
   }
 
   Vec centre() {

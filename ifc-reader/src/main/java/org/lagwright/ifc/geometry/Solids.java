@@ -193,10 +193,8 @@ final class Solids {
       return false;
     }
     for (ShapeEnd end : whole.ends()) {
-      for (ShapeEnd own : largest.ends()) {
-        if (end.centre().distanceTo(own.centre()) < EndFinder.SAME_PLANE_M) {
-          return false;
-        }
+      if (end.isAmong(largest.ends(), EndFinder.SAME_PLANE_M)) {
+        return false;
       }
     }
     return true;

@@ -53,12 +53,8 @@ final class WallFit {
   }
 
   private List<Found> find(boolean flat) {
-    double whole = 0;
-    for (int face = 0; face < mesh.faces().size(); face++) {
-      whole += topology.area(face);
-    }
     Vec best = null;
-    double most = MOST * whole;
+    double most = MOST * topology.areaM2();
     for (Vec axis : NormalSpread.axes(mesh, topology)) {
       double walls = walls(axis).stream().mapToDouble(topology::area).sum();
       if (walls > most) {
@@ -152,14 +148,14 @@ final class WallFit {
             .flatMap(loop -> mesh.points(loop).stream())
             .toList();
     Vec middle = middle(corners, axis, u);
-    Outline outline =
-        new Outline(
-            Outline.Kind.RECTANGULAR, middle, u.times(half(corners, u)), v.times(half(corners, v)));
+    double halfU = half(corners, u);
+    double halfV = half(corners, v);
+    Outline outline = new Outline(Outline.Kind.RECTANGULAR, middle, u.times(halfU), v.times(halfV));
     double from = corners.stream().mapToDouble(axis::dot).min().orElse(0);
     double to = corners.stream().mapToDouble(axis::dot).max().orElse(0);
     double lengthM = to - from;
-    if (alongU < LEAST_DRAWN * 4 * half(corners, v) * lengthM
-        || all - alongU < LEAST_DRAWN * 4 * half(corners, u) * lengthM) {
+    if (alongU < LEAST_DRAWN * 4 * halfV * lengthM
+        || all - alongU < LEAST_DRAWN * 4 * halfU * lengthM) {
       return List.of();
     }
     return List.of(
