@@ -77,7 +77,7 @@ final class NamedTemperatures {
     Comparator<ToldTemperature> coldest = Comparator.comparingDouble(ToldTemperature::celsius);
     found.sort(service.kind().equals(HOT) ? coldest.reversed() : coldest);
     boolean oneOnly = oneMedium && !service.directionAssumed();
-    ToldTemperature first = TemperatureReader.first(found);
+    ToldTemperature first = ToldTemperature.first(found);
     return oneOnly || first == null ? found : List.of(first);
   }
 

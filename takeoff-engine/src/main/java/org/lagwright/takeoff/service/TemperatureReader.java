@@ -90,22 +90,12 @@ final class TemperatureReader {
     if (mayFreeze(service)) {
       all.addAll(byProperties(told, service, true));
     }
-    ToldTemperature chosen = first(all);
+    ToldTemperature chosen = ToldTemperature.first(all);
     if ((chosen == null || !chosen.believed()) && service.medium().equals(STEAM)) {
       ToldTemperature bySteam = bySteamPressure(element, told, service);
       chosen = bySteam == null ? chosen : bySteam;
     }
     return chosen == null ? null : withAnother(chosen, all);
-  }
-
-  /** The first that the service can have; where it can have none, the first, to be shown. */
-  static @Nullable ToldTemperature first(List<ToldTemperature> all) {
-    for (ToldTemperature each : all) {
-      if (each.believed()) {
-        return each;
-      }
-    }
-    return all.isEmpty() ? null : all.get(0);
   }
 
   private static ToldTemperature withAnother(ToldTemperature chosen, List<ToldTemperature> all) {

@@ -1,5 +1,6 @@
 package org.lagwright.takeoff.service;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,16 @@ public record ToldTemperature(
     boolean gaugeAssumed,
     @Nullable String otherwise,
     boolean believed) {
+
+  /** The first that the service can have; where it can have none, the first, to be shown. */
+  static @Nullable ToldTemperature first(List<ToldTemperature> all) {
+    for (ToldTemperature each : all) {
+      if (each.believed()) {
+        return each;
+      }
+    }
+    return all.isEmpty() ? null : all.get(0);
+  }
 
   /** The same where the model tells another temperature as well. */
   ToldTemperature beside(ToldTemperature other) {
