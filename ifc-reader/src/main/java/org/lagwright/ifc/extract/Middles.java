@@ -51,14 +51,11 @@ record Middles(IfcFile file, Placements placements, CornerReader corners) {
       return atM;
     }
     Optional<BodyCorners> body = corners.cornersOf(element);
-    return body.isPresent() ? middle(body.get().box()) : own;
-  }
-
-  private static Point middle(Box box) {
-    return new Point(
-        (box.low().x() + box.high().x()) / 2,
-        (box.low().y() + box.high().y()) / 2,
-        (box.low().z() + box.high().z()) / 2);
+    if (body.isEmpty()) {
+      return own;
+    }
+    Box box = body.get().box();
+    return centre(List.of(box.low(), box.high()));
   }
 
   private @Nullable Point originM(IfcRecord product) {
