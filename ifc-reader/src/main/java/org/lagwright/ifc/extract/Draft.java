@@ -104,7 +104,8 @@ final class Draft {
     this.statesInsulation =
         PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_THICKNESS)
             || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_MATERIAL)
-            || StatedInsulation.mayBeInDoubt(worded.properties())
+            || PropertyNames.anyAnswers(
+                worded.properties(), PropertyNames.Role.INSULATION_OR_SHUT_OFF)
             || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING_THICKNESS)
             || StatedInsulation.hasLining(worded.properties()) != null
             || Thicknesses.anyInSetOfInsulation(worded.properties())

@@ -100,7 +100,7 @@ final class InsulationChoice {
     List<Layers.Stack> stacks = stacks(layers(coverings, host), host);
     Draft first = coverings.get(0);
     Coverings file = files.of(first);
-    conflicts.noteStacks(host, file.named(first, host), stacks);
+    conflicts.noteStacks(host, named(first, host), stacks);
     double share = 0;
     for (Layers.Stack stack : stacks) {
       share += stack.share();
@@ -124,19 +124,24 @@ final class InsulationChoice {
       Layers.Covering layer = layer(covering, host);
       for (int i = 0; i < layers.size(); i++) {
         Draft other = coverings.get(i);
-        String named = files.of(covering).named(covering, host);
-        String otherNamed = files.of(other).named(other, host);
-        if (Layers.areAtSamePlace(layers.get(i), layer)) {
-          conflicts.noteSamePlace(host, layers.get(i), otherNamed, layer, named);
+        Layers.Covering otherLayer = layers.get(i);
+        if (Layers.areAtSamePlace(otherLayer, layer)) {
+          conflicts.noteSamePlace(
+              host, otherLayer, named(other, host), layer, named(covering, host));
           return;
         }
-        if (mayBeSame(other, covering) && Layers.differ(layers.get(i), layer)) {
-          conflicts.noteUnclear(host, takenM, layers.get(i), otherNamed, layer, named);
+        if (mayBeSame(other, covering) && Thicknesses.differ(otherLayer.ownM(), layer.ownM())) {
+          conflicts.noteUnclear(
+              host, takenM, otherLayer, named(other, host), layer, named(covering, host));
           return;
         }
       }
       layers.add(layer);
     }
+  }
+
+  private String named(Draft covering, Draft host) {
+    return files.of(covering).named(covering, host);
   }
 
   /** True for two of which one has no body, unless one file has both so: those are layers. */

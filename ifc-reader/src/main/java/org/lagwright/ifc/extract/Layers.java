@@ -302,24 +302,9 @@ final class Layers {
     Double otherInsideM = insideM(other);
     return insideM != null
         && otherInsideM != null
-        && one.wallM != null
-        && other.wallM != null
         && one.extent.overlaps(other.extent)
         && Math.abs(insideM - otherInsideM) < SAME_SIZE_M
-        && !Thicknesses.isThin(one.wallM)
-        && !Thicknesses.isThin(other.wallM)
-        && !Thicknesses.same(one.wallM, other.wallM);
-  }
-
-  /** True if two tell how thick each is, and no coat, and not the same. */
-  static boolean differ(Covering one, Covering other) {
-    Double oneM = one.ownM();
-    Double otherM = other.ownM();
-    return oneM != null
-        && otherM != null
-        && !Thicknesses.isThin(oneM)
-        && !Thicknesses.isThin(otherM)
-        && !Thicknesses.same(oneM, otherM);
+        && Thicknesses.differ(one.wallM, other.wallM);
   }
 
   /** How wide a hollow body is within, null where nothing tells. */

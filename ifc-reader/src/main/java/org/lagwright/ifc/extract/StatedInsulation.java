@@ -124,11 +124,6 @@ final class StatedInsulation {
     return Optional.empty();
   }
 
-  /** True if a property has a name that may mean insulation; cheap. */
-  static boolean mayBeInDoubt(List<Property> properties) {
-    return PropertyNames.anyAnswers(properties, Role.INSULATION_OR_SHUT_OFF);
-  }
-
   /** True for a yes or no that is no. */
   static boolean isNo(Property p) {
     return isYesOrNo(p) && p.text().equals("F");

@@ -48,6 +48,11 @@ final class Thicknesses {
     return Math.abs(aM - bM) <= Math.max(SAME_M, SAME * Math.max(aM, bM));
   }
 
+  /** True for two thicknesses of insulation, none of them a coat, that are not the same. */
+  static boolean differ(@Nullable Double aM, @Nullable Double bM) {
+    return aM != null && bM != null && !isThin(aM) && !isThin(bM) && !same(aM, bM);
+  }
+
   /**
    * Properties that state a thickness above zero, possible or not, and texts with figures that
    * cannot be read as one. Zero, figures below it, nines, text such as 'none' and figures beyond
@@ -80,9 +85,10 @@ final class Thicknesses {
       return false;
     }
     boolean isLength = p.number() != null && PropertyNames.isTyped(p);
-    return isInSetOfInsulation(p)
-        || (isLength && PropertyNames.answers(p, PropertyNames.Role.INSULATION_MATERIAL))
-        || (isLength && PropertyNames.answers(p, PropertyNames.Role.INSULATION_OR_SHUT_OFF));
+    boolean isCalledInsulation =
+        PropertyNames.answers(p, PropertyNames.Role.INSULATION_MATERIAL)
+            || PropertyNames.answers(p, PropertyNames.Role.INSULATION_OR_SHUT_OFF);
+    return isInSetOfInsulation(p) || (isLength && isCalledInsulation);
   }
 
   /** A thickness in a set of properties that is called insulation. */
