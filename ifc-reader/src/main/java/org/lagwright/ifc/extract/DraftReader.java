@@ -35,23 +35,20 @@ final class DraftReader {
   private final boolean folding;
 
   DraftReader(
-      IfcFile file,
-      Relations relations,
-      PropertyReader properties,
+      OpenedFile opened,
       PortReader ports,
       ShapeMeasurer shapes,
-      double lengthUnitM,
+      AirLines air,
       Vocabulary vocabulary,
-      BelongingReader belongings,
       boolean folding) {
-    this.file = file;
-    this.relations = relations;
-    this.properties = properties;
+    this.file = opened.file();
+    this.relations = opened.relations();
+    this.properties = opened.properties();
+    this.lengthUnitM = opened.lengthUnitM();
     this.ports = ports;
     this.shapes = shapes;
-    this.lengthUnitM = lengthUnitM;
+    this.air = air;
     this.vocabulary = vocabulary;
-    this.air = new AirLines(belongings);
     this.folding = folding;
   }
 

@@ -19,16 +19,14 @@ final class ElementMaker {
   private final Circles circles;
 
   ElementMaker(
-      IfcFile file,
-      Relations relations,
-      PropertyReader properties,
+      OpenedFile opened,
       PlaceReader places,
       BelongingReader belongings,
       InsulationReader insulation,
       Circles circles) {
-    this.file = file;
-    this.relations = relations;
-    this.properties = properties;
+    this.file = opened.file();
+    this.relations = opened.relations();
+    this.properties = opened.properties();
     this.places = places;
     this.belongings = belongings;
     this.insulation = insulation;

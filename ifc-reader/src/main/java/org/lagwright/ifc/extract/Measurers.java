@@ -9,16 +9,13 @@ final class Measurers {
   private final SegmentMeasurer segments;
   private final double lengthUnitM;
 
-  Measurers(
-      Placeholders placeholders,
-      ProfileReader profiles,
-      PropertyReader properties,
-      double lengthUnitM) {
+  Measurers(Placeholders placeholders, ProfileReader profiles, OpenedFile opened) {
+    double lengthUnitM = opened.lengthUnitM();
     NominalSizes nominals = new NominalSizes(placeholders, lengthUnitM);
     StatedSections stated = new StatedSections(placeholders, nominals, profiles, lengthUnitM);
     SegmentSections sections = new SegmentSections(stated, profiles, lengthUnitM);
     this.placeholders = placeholders;
-    this.properties = properties;
+    this.properties = opened.properties();
     this.sizes = new FittingSections(stated, nominals, profiles, lengthUnitM);
     this.segments = new SegmentMeasurer(placeholders, nominals, sections, lengthUnitM);
     this.lengthUnitM = lengthUnitM;

@@ -3,29 +3,18 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.DoubleConsumer;
-import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.BoxReader;
-import org.lagwright.ifc.geometry.CornerReader;
-import org.lagwright.ifc.geometry.Placements;
-import org.lagwright.ifc.geometry.RegionReader;
-import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
-import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.ReadFinding;
-import org.lagwright.ifc.packed.PackedElements;
-import org.lagwright.ifc.packed.Vocabulary;
 import org.lagwright.ifc.schema.IfcFile;
-import org.lagwright.ifc.schema.IfcRecord;
 import org.lagwright.ifc.schema.IfcSchema;
 import org.lagwright.ifc.step.StepProblem;
 import org.lagwright.ifc.threads.Workers;
@@ -52,25 +41,13 @@ public final class ModelExtractor {
   /** A model of more elements than this is folded while it is worked out, and packed for good. */
   private static final int LARGE = 10_000;
 
-  private final IfcFile file;
+  private final OpenedFile opened;
   private final ReadOptions options;
-  private final ModelFile source;
-  private final Units units;
-  private final Relations relations;
-  private final PropertyReader properties;
-  private final Placements placements;
+  private final ElementReaders readers;
   private final PlaceReader places;
-  private final PortReader ports;
-  private final DraftReader reader;
-  private final BelongingReader belongings;
-  private final ShapeMeasurer shapes;
-  private final ProfileReader profiles;
   private final Workers workers;
-  private final List<Finding> findings = new ArrayList<>();
-  private final RepeatedProperties repeated = new RepeatedProperties();
   private final Circles circles;
-  private final Vocabulary vocabulary;
-  private final Placeholders.Seen seen = new Placeholders.Seen();
+  private final List<Finding> findings = new ArrayList<>();
 
   /** What was seen in other files of the same exporter. */
   private final List<Placeholders.Seen> seenInOthers;
@@ -92,37 +69,10 @@ public final class ModelExtractor {
     this.folding = ids.length > large;
     this.options = options;
     this.workers = workers;
-    this.file = file;
-    this.source = source;
-    this.vocabulary = new Vocabulary(source.index());
-    this.units = new Units(file, source.index());
-    this.relations = new Relations(file, workers);
-    this.properties = new PropertyReader(file, relations, units);
-    this.placements = new Placements(file, units.geometry());
-    this.places =
-        new PlaceReader(
-            file,
-            relations,
-            properties,
-            new Middles(file, placements, new CornerReader(units.geometry(), placements)),
-            new Storeys(file, relations, placements, units.lengthM()),
-            new Spaces(file, new RegionReader(file, units.geometry(), placements)));
-    this.ports = new PortReader(file, relations, properties, placements, source.index());
-    this.belongings = new BelongingReader(file, relations);
-    this.shapes = new ShapeMeasurer(file, units.geometry(), placements);
-    this.profiles = new ProfileReader(file, relations, shapes, units.lengthM());
-    this.reader =
-        new DraftReader(
-            file,
-            relations,
-            properties,
-            ports,
-            shapes,
-            units.lengthM(),
-            vocabulary,
-            belongings,
-            folding);
-    this.circles = new Circles(file, relations);
+    this.opened = OpenedFile.of(file, source, workers);
+    this.readers = new ElementReaders(opened, folding);
+    this.places = new PlaceReader(opened);
+    this.circles = new Circles(file, opened.relations());
   }
 
   private static long[] takenIn(IfcFile file) {
@@ -184,98 +134,42 @@ public final class ModelExtractor {
 
   private MepModel run(DoubleConsumer progress) {
     noteFile();
-    Drafts drafts = drafts(progress);
-    relations.forgetPartners();
-    Placeholders placeholders = new Placeholders(seen, seenInOthers, source.index());
-    List<Assembly> assemblies = measure(drafts, placeholders);
-    Identities identities = new Identities();
-    Set<MepSystem> systems = new LinkedHashSet<>();
-    InsulationReader insulation = insulation(drafts);
-    insulation.read();
-    List<MepElement> elements = elements(drafts, insulation, identities, systems);
-    findings.addAll(repeated.findings(source.index()));
-    List<Long> met = new ArrayList<>(units.unreadable());
-    met.addAll(belongings.metAgain());
-    Collections.sort(met);
-    Optional<Finding> circle = circles.finding(source.index(), met);
-    if (circle.isPresent()) {
-      findings.add(circle.get());
-    }
-    findings.addAll(identities.findings(elements));
-    relations.forgetBelongings();
-    return new MepModel(
-        source,
-        elements,
-        List.copyOf(systems),
-        findings,
-        OtherProducts.of(file),
-        GeoreferenceReader.read(file, placements, units),
-        new BuildingParts(
-            file, source.index(), new BoxReader(units.geometry(), placements), places),
-        places,
-        new Remeasurer(
-            file,
-            source,
-            options,
-            units,
-            relations,
-            properties,
-            placements,
-            placeholders,
-            insulation.loose(),
-            assemblies));
-  }
-
-  private Drafts drafts(DoubleConsumer progress) {
-    Drafting drafting = new Drafting(progress);
+    Drafting drafting = new Drafting(opened, readers.drafts, ids, progress);
     workers.inOrder(ids.length, RUN, drafting);
-    return new Drafts(drafting.drafts);
+    Drafts drafts = new Drafts(drafting.drafts());
+    opened.relations().forgetPartners();
+    Placeholders placeholders =
+        new Placeholders(drafting.seen(), seenInOthers, opened.source().index());
+    List<Assembly> assemblies = measure(drafts, placeholders);
+    InsulationReader insulation =
+        new InsulationReader(
+            opened.relations(),
+            drafts,
+            readers.coverings,
+            readers.choice(covering -> readers.coverings),
+            readers.drafts);
+    insulation.read();
+    Making making = make(drafts, insulation);
+    List<MepElement> elements = making.elements();
+    findings.addAll(drafting.repeated().findings(opened.source().index()));
+    noteCircles();
+    findings.addAll(making.identities().findings(elements));
+    opened.relations().forgetBelongings();
+    return new MepModel(
+        opened.source(),
+        elements,
+        making.systems(),
+        findings,
+        OtherProducts.of(opened.file()),
+        GeoreferenceReader.read(opened.file(), opened.placements(), opened.units()),
+        buildingParts(),
+        places,
+        new Remeasurer(opened, options, placeholders, insulation.loose(), assemblies));
   }
 
-  /** Some drafts, and what was seen on them that concerns all. */
-  private static final class Drafted {
-    final List<Draft> drafts = new ArrayList<>(RUN);
-    final List<List<PropertyReader.Repeated>> repeated = new ArrayList<>();
-    final Placeholders.Seen seen = new Placeholders.Seen();
-  }
-
-  /** Reads every element by itself. */
-  private final class Drafting implements Workers.Work<Drafted> {
-    private final DoubleConsumer progress;
-    final List<Draft> drafts = new ArrayList<>(ids.length);
-
-    Drafting(DoubleConsumer progress) {
-      this.progress = progress;
-    }
-
-    @Override
-    public Drafted on(int from, int to) {
-      Drafted drafted = new Drafted();
-      for (int i = from; i < to; i++) {
-        IfcRecord record = file.find(ids[i]);
-        if (record != null && !relations.onlyDeclares(ids[i])) {
-          Draft draft = reader.read(record, drafted.repeated);
-          drafted.seen.look(draft);
-          if (draft.kind == null || draft.kind.isLagged()) {
-            draft.fold();
-          } else {
-            draft.foldMeasured();
-          }
-          drafted.drafts.add(draft);
-        }
-      }
-      return drafted;
-    }
-
-    @Override
-    public void take(Drafted done) {
-      drafts.addAll(done.drafts);
-      for (List<PropertyReader.Repeated> each : done.repeated) {
-        repeated.addAll(each);
-      }
-      seen.addAll(done.seen);
-      progress.accept((double) drafts.size() / ids.length);
-    }
+  private BuildingParts buildingParts() {
+    BoxReader boxes = new BoxReader(opened.units().geometry(), opened.placements());
+    return new BuildingParts(opened.file(), opened.source().index(), boxes, places);
   }
 
   /**
@@ -283,7 +177,7 @@ public final class ModelExtractor {
    */
   private List<Assembly> measure(Drafts drafts, Placeholders placeholders) {
     findings.addAll(placeholders.findings());
-    Measurers measurers = new Measurers(placeholders, profiles, properties, units.lengthM());
+    Measurers measurers = new Measurers(placeholders, readers.profiles, opened);
     int joined = new ModelMeasurer(drafts, measurers, workers).measure(options.joinToleranceM());
     if (joined > 0) {
       note(
@@ -292,104 +186,31 @@ public final class ModelExtractor {
           String.valueOf(joined),
           Sizes.millimetres(options.joinToleranceM()));
     }
-    return new CountedByParts(drafts, relations).leaveOut();
+    return new CountedByParts(drafts, opened.relations()).leaveOut();
   }
 
-  /**
-   * Makes the elements, some at a time.
-   *
-   * @param identities told the GlobalId of each
-   * @param systems given every system that an element belongs to, in the order they turn up
-   */
-  private List<MepElement> elements(
-      Drafts drafts, InsulationReader insulation, Identities identities, Set<MepSystem> systems) {
+  private Making make(Drafts drafts, InsulationReader insulation) {
+    ElementMaker maker = new ElementMaker(opened, places, readers.belongings, insulation, circles);
     Making making =
-        new Making(
-            drafts.all(),
-            new ElementMaker(file, relations, properties, places, belongings, insulation, circles),
-            identities,
-            systems);
+        new Making(drafts.all(), maker, opened.properties(), folding ? readers.vocabulary : null);
     workers.inOrder(drafts.all().size(), RUN, making);
     for (Draft draft : drafts.all()) {
       findings.addAll(draft.findings());
     }
-    return folding ? new PackedElements(vocabulary, properties, making.packed) : making.elements;
+    return making;
   }
 
-  private InsulationReader insulation(Drafts drafts) {
-    MaterialLayers layers = new MaterialLayers(file, relations, units.lengthM());
-    Coverings coverings =
-        new Coverings(
-            source.name(),
-            belongings,
-            new CoveringBodies(file, shapes, new CornerReader(units.geometry(), placements)),
-            profiles,
-            reader,
-            layers,
-            units.lengthM());
-    InsulationChoice choice = new InsulationChoice(covering -> coverings, layers, units.lengthM());
-    return new InsulationReader(relations, drafts, coverings, choice, reader);
-  }
-
-  /** Some elements, and what is wanted of all; packed if the model is large. */
-  private record Made(
-      List<MepElement> elements,
-      PackedElements.@Nullable Packed packed,
-      List<String> globalIds,
-      Set<MepSystem> systems) {}
-
-  /** Makes the elements. */
-  private final class Making implements Workers.Work<Made> {
-    private final List<Draft> drafts;
-    private final ElementMaker maker;
-    private final Identities identities;
-    private final Set<MepSystem> systems;
-    final List<MepElement> elements = new ArrayList<>();
-    final List<PackedElements.Packed> packed = new ArrayList<>();
-
-    Making(List<Draft> drafts, ElementMaker maker, Identities identities, Set<MepSystem> systems) {
-      this.drafts = drafts;
-      this.maker = maker;
-      this.identities = identities;
-      this.systems = systems;
-    }
-
-    @Override
-    public Made on(int from, int to) {
-      List<MepElement> made = new ArrayList<>(to - from);
-      PackedElements.Piece piece = folding ? new PackedElements.Piece(vocabulary, to - from) : null;
-      List<String> globalIds = new ArrayList<>(to - from);
-      Set<MepSystem> itsSystems = new LinkedHashSet<>();
-      for (Draft draft : drafts.subList(from, to)) {
-        draft.open();
-        MepElement element = maker.element(draft);
-        if (piece == null) {
-          made.add(element);
-        } else {
-          piece.add(element, draft.propertyCount);
-        }
-        globalIds.add(element.globalId());
-        itsSystems.addAll(element.systems());
-        KindReader.noteProxy(draft);
-        draft.finish();
-      }
-      return new Made(made, piece == null ? null : piece.packed(), globalIds, itsSystems);
-    }
-
-    @Override
-    public void take(Made done) {
-      elements.addAll(done.elements);
-      if (done.packed != null) {
-        packed.add(done.packed);
-      }
-      for (String globalId : done.globalIds) {
-        identities.add(globalId);
-      }
-      systems.addAll(done.systems);
-    }
+  private void noteCircles() {
+    List<Long> met = new ArrayList<>(opened.units().unreadable());
+    met.addAll(readers.belongings.metAgain());
+    Collections.sort(met);
+    Optional<Finding> circle = circles.finding(opened.source().index(), met);
+    circle.ifPresent(findings::add);
   }
 
   private void noteFile() {
+    IfcFile file = opened.file();
+    ModelFile source = opened.source();
     if (!IfcSchema.isReleased(source.schema())) {
       note(ReadFinding.DRAFT_SCHEMA, Effect.NONE, source.schema(), file.schema().name());
     }
@@ -405,14 +226,14 @@ public final class ModelExtractor {
         note(ReadFinding.UNKNOWN_ENTITY, Effect.NONE, entity, count);
       }
     }
-    findings.addAll(units.findings());
-    int orphans = ports.orphans();
+    findings.addAll(opened.units().findings());
+    int orphans = readers.ports.orphans();
     if (orphans > 0) {
       note(ReadFinding.PORT_WITHOUT_OWNER, Effect.NONE, String.valueOf(orphans));
     }
   }
 
   private void note(ReadFinding code, Effect effect, String... values) {
-    findings.add(Finding.ofFile(source.index(), code, effect, values));
+    findings.add(Finding.ofFile(opened.source().index(), code, effect, values));
   }
 }

@@ -7,6 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.CornerReader;
+import org.lagwright.ifc.geometry.GeometryUnits;
+import org.lagwright.ifc.geometry.Placements;
+import org.lagwright.ifc.geometry.RegionReader;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Place;
@@ -45,19 +49,15 @@ final class PlaceReader implements Premises {
   /** Whole storeys share one basis. */
   private final Map<List<Evidence>, List<Evidence>> bases = new ConcurrentHashMap<>();
 
-  PlaceReader(
-      IfcFile file,
-      Relations relations,
-      PropertyReader properties,
-      Middles middles,
-      Storeys storeys,
-      Spaces spaces) {
-    this.file = file;
-    this.relations = relations;
-    this.properties = properties;
-    this.middles = middles;
-    this.storeys = storeys;
-    this.spaces = spaces;
+  PlaceReader(OpenedFile opened) {
+    this.file = opened.file();
+    this.relations = opened.relations();
+    this.properties = opened.properties();
+    Placements placements = opened.placements();
+    GeometryUnits units = opened.units().geometry();
+    this.middles = new Middles(file, placements, new CornerReader(units, placements));
+    this.storeys = new Storeys(file, relations, placements, opened.lengthUnitM());
+    this.spaces = new Spaces(file, new RegionReader(file, units, placements));
   }
 
   /** What a spatial element and those above it tell; records are null where there is none. */

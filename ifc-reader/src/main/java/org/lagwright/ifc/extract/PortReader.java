@@ -31,17 +31,12 @@ final class PortReader {
   private final Placements placements;
   private final int model;
 
-  PortReader(
-      IfcFile file,
-      Relations relations,
-      PropertyReader properties,
-      Placements placements,
-      int model) {
-    this.file = file;
-    this.relations = relations;
-    this.properties = properties;
-    this.placements = placements;
-    this.model = model;
+  PortReader(OpenedFile opened) {
+    this.file = opened.file();
+    this.relations = opened.relations();
+    this.properties = opened.properties();
+    this.placements = opened.placements();
+    this.model = opened.source().index();
   }
 
   List<Port> portsOf(long element) {

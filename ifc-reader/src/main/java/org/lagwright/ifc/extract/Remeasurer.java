@@ -4,19 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.geometry.CornerReader;
-import org.lagwright.ifc.geometry.Placements;
 import org.lagwright.ifc.geometry.Shape;
-import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
-import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.OpenEnd;
 import org.lagwright.ifc.model.Origin;
-import org.lagwright.ifc.packed.Vocabulary;
-import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /**
@@ -25,48 +19,28 @@ import org.lagwright.ifc.schema.IfcRecord;
  */
 final class Remeasurer implements Origin {
 
-  private final IfcFile file;
-  private final ModelFile source;
+  private final OpenedFile opened;
   private final ReadOptions options;
-  private final Units units;
-  private final Relations relations;
-  private final PropertyReader properties;
-  private final Placements placements;
   private final Placeholders placeholders;
   private final List<LooseCovering> loose;
   private final List<Assembly> assemblies;
   private @Nullable Reading reading;
 
   /** Made when the first element is asked for. */
-  private record Reading(
-      DraftReader elements,
-      PortReader ports,
-      Measurers measurers,
-      MaterialLayers layers,
-      Coverings coverings) {}
+  private record Reading(ElementReaders readers, Measurers measurers) {}
 
   /**
    * @param loose coverings that may lie around elements of other files
    * @param assemblies elements of parts, which other files may hold too
    */
   Remeasurer(
-      IfcFile file,
-      ModelFile source,
+      OpenedFile opened,
       ReadOptions options,
-      Units units,
-      Relations relations,
-      PropertyReader properties,
-      Placements placements,
       Placeholders placeholders,
       List<LooseCovering> loose,
       List<Assembly> assemblies) {
-    this.file = file;
-    this.source = source;
+    this.opened = opened;
     this.options = options;
-    this.units = units;
-    this.relations = relations;
-    this.properties = properties;
-    this.placements = placements;
     this.placeholders = placeholders;
     this.loose = loose;
     this.assemblies = assemblies;
@@ -75,49 +49,16 @@ final class Remeasurer implements Origin {
   private Reading reading() {
     Reading now = reading;
     if (now == null) {
-      now = read();
+      ElementReaders readers = new ElementReaders(opened, false);
+      now = new Reading(readers, new Measurers(placeholders, readers.profiles, opened));
       reading = now;
     }
     return now;
   }
 
-  private Reading read() {
-    int model = source.index();
-    double unitM = units.lengthM();
-    ShapeMeasurer shapes = new ShapeMeasurer(file, units.geometry(), placements);
-    PortReader ports = new PortReader(file, relations, properties, placements, model);
-    ProfileReader profiles = new ProfileReader(file, relations, shapes, unitM);
-    BelongingReader belongings = new BelongingReader(file, relations);
-    DraftReader elements =
-        new DraftReader(
-            file,
-            relations,
-            properties,
-            ports,
-            shapes,
-            unitM,
-            new Vocabulary(model),
-            belongings,
-            false);
-    MaterialLayers layers = new MaterialLayers(file, relations, unitM);
-    return new Reading(
-        elements,
-        ports,
-        new Measurers(placeholders, profiles, properties, unitM),
-        layers,
-        new Coverings(
-            source.name(),
-            belongings,
-            new CoveringBodies(file, shapes, new CornerReader(units.geometry(), placements)),
-            profiles,
-            elements,
-            layers,
-            unitM));
-  }
-
   /** The GlobalId of a record, empty if it has none. */
   String globalId(long step) {
-    IfcRecord record = file.find(step);
+    IfcRecord record = opened.file().find(step);
     String globalId = record == null ? null : record.text("GlobalId");
     return globalId == null ? "" : globalId;
   }
@@ -132,7 +73,7 @@ final class Remeasurer implements Origin {
    * @param seenInOthers what was seen in other files of the same exporter
    */
   MepModel again(List<Placeholders.Seen> seenInOthers) {
-    return ModelExtractor.again(file, source, options, seenInOthers);
+    return ModelExtractor.again(opened.file(), opened.source(), options, seenInOthers);
   }
 
   /** What may lie around elements of other files. */
@@ -146,12 +87,12 @@ final class Remeasurer implements Origin {
   }
 
   Coverings coverings() {
-    return reading().coverings;
+    return reading().readers.coverings;
   }
 
   /** Chooses the insulation of elements of this file. */
   InsulationChoice choice(CoveringFiles files) {
-    return new InsulationChoice(files, reading().layers, units.lengthM());
+    return reading().readers.choice(files);
   }
 
   Measurers measurers() {
@@ -165,12 +106,14 @@ final class Remeasurer implements Origin {
    * @return null if the file has no such record any more
    */
   @Nullable Draft draft(MepElement element) {
-    IfcRecord record = file.find(element.key().step());
+    IfcRecord record = opened.file().find(element.key().step());
     if (record == null) {
       return null;
     }
     Reading now = reading();
-    Draft draft = now.elements.read(record, now.ports.again(element.ports()), new ArrayList<>());
+    Draft draft =
+        now.readers.drafts.read(
+            record, now.readers.ports.again(element.ports()), new ArrayList<>());
     boolean settled = draft.kind == null || element.kind() == Kind.OTHER;
     draft.kind = settled ? element.kind() : draft.kind;
     draft.join(element.ports());
@@ -230,11 +173,11 @@ final class Remeasurer implements Origin {
    * @return null if the file has no such record any more
    */
   @Nullable Draft covering(long step, @Nullable MepElement element) {
-    IfcRecord record = file.find(step);
+    IfcRecord record = opened.file().find(step);
     if (record == null || element == null) {
-      return reading().elements.insulationPart(step);
+      return reading().readers.drafts.insulationPart(step);
     }
-    Draft draft = reading().elements.read(record, List.of(), new ArrayList<>());
+    Draft draft = reading().readers.drafts.read(record, List.of(), new ArrayList<>());
     draft.kind = element.kind();
     return draft;
   }
