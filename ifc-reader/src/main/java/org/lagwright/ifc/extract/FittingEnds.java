@@ -183,13 +183,21 @@ final class FittingEnds {
 
   /** True for what sits in pipes mostly and is drawn with sides. */
   static boolean isBoxInPipes(Draft draft) {
-    boolean inPipes =
-        draft.kind == Kind.VALVE
-            || draft.form == Form.PUMP
-            || draft.form == Form.METER
-            || draft.form == Form.STRAINER;
     Measured<Section> body = draft.shape().section();
-    return inPipes && body != null && !(body.value() instanceof Section.Round);
+    return isInPipes(draft) && body != null && !(body.value() instanceof Section.Round);
+  }
+
+  /** True for valves and inline items that sit in pipes mostly. */
+  private static boolean isInPipes(Draft draft) {
+    return draft.kind == Kind.VALVE
+        || draft.form == Form.PUMP
+        || draft.form == Form.METER
+        || draft.form == Form.STRAINER;
+  }
+
+  /** True for these and for fittings of pipes. */
+  static boolean sitsInPipes(Draft draft) {
+    return draft.kind == Kind.PIPE_FITTING || isInPipes(draft);
   }
 
   /** True for a pipe fitting drawn with sides, all of whose ends meet round pipes: a block. */

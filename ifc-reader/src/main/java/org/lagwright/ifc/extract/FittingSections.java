@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.NominalSizes.Nominal;
+import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 
 /**
@@ -20,8 +22,17 @@ final class FittingSections {
 
   private static final String OTHER_END = "size of another end";
 
+  private static final String OF_BODY =
+      "The size is that of the body, which is wider than its pipe; nothing tells of the pipe";
+
   /** Times the width of its duct. */
   private static final double WIDEST_SLEEVE = 2;
+
+  /**
+   * Times the steel pipe of a nominal size: plastic pipes of that size are up to 5 % wider (63 and
+   * 60.3 mm), the threaded ends of valves some 20 % (common practice, no source).
+   */
+  private static final double WIDEST_PIPE = 1.06;
 
   private final StatedSections stated;
   private final NominalSizes nominals;
@@ -46,6 +57,7 @@ final class FittingSections {
     overall.addTo(choice.options, draft);
     choice.takeInsulationOff();
     draft.change().section = Sizes.withoutNoise(choice.options.choose());
+    choice.note();
     nominal(draft);
   }
 
@@ -153,7 +165,7 @@ final class FittingSections {
         }
       }
       for (Nominal each : sizes) {
-        if (!each.mayBe(body) && isWithin(each.section(), body)) {
+        if (body.largestSideM() > WIDEST_PIPE * each.section().largestSideM()) {
           return true;
         }
       }
@@ -201,6 +213,38 @@ final class FittingSections {
           DrawnInsulation.apply(draft, drawn, bare.get(), options);
         }
       }
+    }
+
+    /** Tells of a body that is no size, so that a table gave it, or that had to be the size. */
+    void note() {
+      Measured<Section> chosen = draft.section();
+      if (chosen == null || drawn == null) {
+        return;
+      }
+      for (Nominal each : sizes) {
+        if (chosen.how() == each.how()
+            && chosen.evidence().equals(each.evidence())
+            && Sizes.sameSection(chosen.value(), each.section())) {
+          each.noteFrom(draft);
+          return;
+        }
+      }
+      if (wideForSure && isOfBodyOnly(chosen)) {
+        draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, OF_BODY);
+      }
+    }
+
+    /**
+     * True for a body in pipes that is no pipe of any table, or the disc of a flange, where nothing
+     * else agrees with it.
+     */
+    private boolean isOfBodyOnly(Measured<Section> chosen) {
+      boolean isDrawn = chosen.how() == How.SOLID || chosen.how() == How.MESH;
+      return isDrawn
+          && FittingEnds.sitsInPipes(draft)
+          && chosen.value() instanceof Section.Round round
+          && (draft.form == Form.FLANGE || !PipeSizes.isOutsideDiameter(round.outsideDiameterM()))
+          && Options.firstAgreeing(chosen).isEmpty();
     }
 
     /** True for the size of one end in a text that names those of all. */

@@ -7,10 +7,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 
 /** Nominal sizes that properties and names give, in millimetres; placeholders are passed over. */
@@ -54,6 +56,17 @@ final class NominalSizes {
      */
     Section section() {
       return PipeSizes.forNominal(dn).orElseThrow().section();
+    }
+
+    /** Tells of a size that is taken from a table, as no outside is known. */
+    void noteFrom(Draft draft) {
+      PipeSizes.Size size = PipeSizes.called(dn).orElseThrow();
+      draft.note(
+          ReadFinding.SIZE_FROM_NOMINAL,
+          Effect.ESTIMATED,
+          named(dn),
+          Sizes.inWords(size.section()).replace(" mm", ""),
+          size.series());
     }
 
     /** True if a pipe of this nominal size may have this section; some are named by it. */

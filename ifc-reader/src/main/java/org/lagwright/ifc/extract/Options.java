@@ -47,6 +47,8 @@ abstract class Options<T> {
 
   private record Option<T>(T value, How how, Evidence evidence, @Nullable String ruledOut) {}
 
+  private static final String AGREES = "agrees";
+
   private static final String DIFFERS = "differs";
 
   private final List<Option<T>> options = new ArrayList<>(4);
@@ -140,16 +142,25 @@ abstract class Options<T> {
   private Candidate<T> lost(Option<T> other, Option<T> chosen) {
     String why = other.ruledOut();
     if (why == null) {
-      why = agree(other.value(), chosen.value()) ? "agrees" : DIFFERS;
+      why = agree(other.value(), chosen.value()) ? AGREES : DIFFERS;
     }
     return new Candidate<>(other.value(), other.how(), other.evidence(), why);
   }
 
+  /** The first candidate that agrees with the chosen value. */
+  static <T> Optional<Candidate<T>> firstAgreeing(@Nullable Measured<T> measured) {
+    return first(measured, AGREES);
+  }
+
   /** The first candidate that differs from the chosen value for no known reason. */
   static <T> Optional<Candidate<T>> firstConflict(@Nullable Measured<T> measured) {
+    return first(measured, DIFFERS);
+  }
+
+  private static <T> Optional<Candidate<T>> first(@Nullable Measured<T> measured, String why) {
     List<Candidate<T>> lost = measured == null ? List.of() : measured.lost();
     for (Candidate<T> candidate : lost) {
-      if (candidate.why().equals(DIFFERS)) {
+      if (candidate.why().equals(why)) {
         return Optional.of(candidate);
       }
     }

@@ -89,12 +89,7 @@ final class SegmentMeasurer {
       return null;
     }
     Section section = size.get().section();
-    draft.note(
-        ReadFinding.SIZE_FROM_NOMINAL,
-        Effect.ESTIMATED,
-        "DN" + nominal.dn(),
-        Sizes.inWords(section).replace(" mm", ""),
-        size.get().series());
+    nominal.noteFrom(draft);
     Options<Section> options = new Options.Sections();
     options.add(section, nominal.how(), nominal.evidence());
     for (Nominal other : stated) {
