@@ -205,6 +205,9 @@ final class KindReader {
     if (kind == Kind.EQUIPMENT && worded.isPresent() && isInLine(element, type, worded.get())) {
       return new Reading(Kind.INLINE, worded.get(), true);
     }
+    if (kind == Kind.VALVE && worded.isEmpty() && isBesideThePipe(Form.UNKNOWN, names.all())) {
+      return new Reading(Kind.OTHER, Form.UNKNOWN);
+    }
     if (!kind.isFitting()) {
       return byClass;
     }
@@ -213,6 +216,9 @@ final class KindReader {
     Form form = worded.orElse(formOf(predefined));
     if (worded.isEmpty() && isBesideThePipe(form, names.all())) {
       return new Reading(Kind.OTHER, Form.UNKNOWN);
+    }
+    if (kind == Kind.DUCT_FITTING && form == Form.VALVE_BODY) {
+      form = Form.DAMPER;
     }
     return new Reading(kindOfFitting(kind, form), form, worded.isPresent());
   }
