@@ -61,8 +61,14 @@ final class FittingForm {
     return form == Form.REDUCER || form == Form.TRANSITION ? reader.byEnds(form) : form;
   }
 
-  /** A junction may be a cross by property, or what has two ends if it is drawn with two. */
+  /**
+   * A junction may be a cross by property, or what has two ends if it is drawn with two; an
+   * obstruction closes the line unless it is joined at both sides, as an orifice plate is.
+   */
   private Form stated() {
+    if (draft.form == Form.CAP && !draft.formIsWorded && joints.size() > 1) {
+      return Form.UNKNOWN;
+    }
     boolean byEnumeration = draft.form == Form.TEE && !draft.formIsWorded;
     if (draft.form != Form.UNKNOWN && !byEnumeration) {
       return draft.form;

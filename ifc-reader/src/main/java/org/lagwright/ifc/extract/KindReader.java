@@ -310,6 +310,7 @@ final class KindReader {
       case "TRANSITION" -> Form.REDUCER;
       case "CONNECTOR" -> Form.COUPLING;
       case "JUNCTION" -> Form.TEE;
+      case "OBSTRUCTION" -> Form.CAP;
       default -> Form.UNKNOWN;
     };
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.EndFinder.Found;
+import org.lagwright.ifc.model.Section;
 
 /** A mesh that is an outline moved along an axis: a box, or a body cut at a slant. */
 final class MeshPrism {
@@ -13,6 +14,14 @@ final class MeshPrism {
 
   /** Corners of circles are as far from the middle but for this share. */
   private static final double UNEVEN = 0.005;
+
+  /**
+   * The lowest ducts, in floors, are about 50 mm high; less is a plate. Common practice, no source.
+   */
+  private static final double LOWEST_DUCT_M = 0.03;
+
+  /** Sides of a plate over its thickness, at least. */
+  private static final double THIN = 3;
 
   /** Ends this square to the line between them are those of a straight body or a reducer. */
   private static final double SQUARE_RAD = Math.toRadians(0.2);
@@ -35,7 +44,10 @@ final class MeshPrism {
     return ends.size() == 2 ? slanted(ends.get(0), ends.get(1)) : null;
   }
 
-  /** From mouth to mouth if one pair of sides is open, else along the longest edge. */
+  /**
+   * From mouth to mouth if one pair of sides is open, else along the longest edge; but a plate,
+   * which along its edges is lower than any duct, lies across the run.
+   */
   private @Nullable Prism box(List<Found> ends) {
     Found first = null;
     Found opposite = null;
@@ -54,6 +66,9 @@ final class MeshPrism {
         otherMouth = a;
       }
       double distance = a.outline().centre().distanceTo(partner.outline().centre());
+      if (isPlate(distance, a.outline().section())) {
+        return between(a, partner);
+      }
       if (distance > longest) {
         longest = distance;
         first = a;
@@ -64,6 +79,10 @@ final class MeshPrism {
       return between(mouth, otherMouth);
     }
     return first == null || opposite == null ? null : between(first, opposite);
+  }
+
+  private static boolean isPlate(double thicknessM, Section sides) {
+    return thicknessM < LOWEST_DUCT_M && thicknessM * THIN < sides.smallestSideM();
   }
 
   private static @Nullable Found partner(Found a, List<Found> ends) {

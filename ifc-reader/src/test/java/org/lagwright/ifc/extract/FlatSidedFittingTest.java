@@ -65,6 +65,17 @@ class FlatSidedFittingTest {
     return network.box(n, "IFCDUCTSEGMENT", at, along, 1000, HEIGHT_MM, widthMm);
   }
 
+  /** A sheet of 2 mm is no duct of 500 x 2 mm, 300 mm long. */
+  @Test
+  void plateClosesADuctOfItsOwnSides() {
+    MepElement plate = fitting("End cap", 0, -250, 2, -250, 2, 250, 0, 250).element(2);
+
+    assertThat(plate.form()).isEqualTo(Form.CAP);
+    assertThat(Sizes.sameSection(value(plate.section()), new Section.Rectangular(0.5, 0.3)))
+        .isTrue();
+    assertThat(value(plate.lengthM())).isCloseTo(0.002, within(1e-9));
+  }
+
   /** The back of the tee is longer than its ends, and was taken for one. */
   @Test
   void widthOfATeeIsThatOfItsRun() {
