@@ -25,6 +25,9 @@ final class FittingSections {
   private static final String OF_BODY =
       "The size is that of the body, which is wider than its pipe; nothing tells of the pipe";
 
+  private static final String ANY_EDGE =
+      "Nothing tells along which of its edges the box runs; the longest is taken";
+
   /** Times the width of its duct. */
   private static final double WIDEST_SLEEVE = 2;
 
@@ -231,7 +234,18 @@ final class FittingSections {
       }
       if (wideForSure && isOfBodyOnly(chosen)) {
         draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, OF_BODY);
+      } else if (mayRunOtherwise(chosen)) {
+        draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, ANY_EDGE);
       }
+    }
+
+    /** True for a closed box of faces that neither ports, neighbours nor a stated size tell. */
+    private boolean mayRunOtherwise(Measured<Section> chosen) {
+      return chosen.how() == How.MESH
+          && draft.ports().isEmpty()
+          && met.isEmpty()
+          && draft.shape().mayLieOtherwise()
+          && Options.firstAgreeing(chosen).isEmpty();
     }
 
     /**

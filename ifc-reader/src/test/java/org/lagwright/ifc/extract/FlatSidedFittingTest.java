@@ -76,6 +76,23 @@ class FlatSidedFittingTest {
     assertThat(value(plate.lengthM())).isCloseTo(0.002, within(1e-9));
   }
 
+  /** 180 mm along the run: ducts tell that, and alone it may as well run along its width. */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void boxOfFacesThatNothingTellsOfIsTold(boolean alone) {
+    Network network = fitting("Damper", 0, -250, 180, -250, 180, 250, 0, 250);
+    if (!alone) {
+      duct(network, 3, at(0, 0, 0), WEST, 500);
+    }
+    MepModel model = network.read();
+    MepElement damper = element(model, 2000);
+
+    assertThat(damper.form()).isEqualTo(Form.DAMPER);
+    assertThat(Sizes.sameSection(value(damper.section()), new Section.Rectangular(0.5, 0.3)))
+        .isEqualTo(!alone);
+    assertThat(InlineModel.codes(model).contains("GEOMETRY_ONLY_PARTLY_MEASURED")).isEqualTo(alone);
+  }
+
   /** The back of the tee is longer than its ends, and was taken for one. */
   @Test
   void widthOfATeeIsThatOfItsRun() {
