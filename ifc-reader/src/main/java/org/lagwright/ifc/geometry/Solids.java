@@ -69,6 +69,9 @@ final class Solids {
     for (Item item : items) {
       shapes.add(measure(item, hints, depth, visits));
     }
+    if (!hints.straight()) {
+      Collars.takeOff(items, shapes);
+    }
     Shape largest = shapes.get(0);
     for (Shape shape : shapes) {
       largest = weight(shape) > weight(largest) ? shape : largest;

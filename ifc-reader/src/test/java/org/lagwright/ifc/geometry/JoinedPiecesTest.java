@@ -147,6 +147,22 @@ class JoinedPiecesTest {
     assertThat(shape.form()).isEqualTo(Form.TRANSITION);
   }
 
+  /** Plates of 5 mm that stand 50 mm off, their outer faces in the planes of both ends. */
+  @Test
+  void flangesAroundTheSleevesOfAReducerAreNotItsEnds() {
+    Shape shape =
+        ductAlongX(400, 0, 200)
+            .extruded(box(200, 250), ALONG_X, new double[] {200, 0, 0}, 200)
+            .extruded(box(400, 500), ALONG_X, new double[] {0, 0, 0}, 5)
+            .extruded(box(300, 350), ALONG_X, new double[] {395, 0, 0}, 5)
+            .measured();
+    assertThat(shape.form()).isEqualTo(Form.REDUCER);
+    assertThat(lengthM(shape).value()).isCloseTo(0.4, within(1e-9));
+    assertThat(shape.ends())
+        .extracting(end -> Math.round(1000 * end.section().largestSideM()))
+        .containsExactly(400L, 250L);
+  }
+
   /** The axis of the larger pipe passes outside the smaller one. */
   @Test
   void pipesOnTwoAxesWithOneBottomLineAreAReducer() {
