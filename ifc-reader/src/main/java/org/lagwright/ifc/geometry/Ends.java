@@ -84,7 +84,17 @@ final class Ends {
 
   private static Joined two(ShapeEnd a, ShapeEnd b) {
     double turn = Math.PI - a.out().angleTo(b.out());
+    if (turn > Math.PI - PARALLEL_RAD && lieBehindOneAnother(a, b)) {
+      return new Joined(
+          Form.UNKNOWN, List.of(a, b), null, null, null, List.of("ends look the same way"));
+    }
     return turn < PARALLEL_RAD ? facing(a, b) : bend(a, b, turn);
+  }
+
+  /** The legs of a bend that turns back lie beside one another, at least as far as one is wide. */
+  private static boolean lieBehindOneAnother(ShapeEnd a, ShapeEnd b) {
+    double besideM = b.centre().minus(a.centre()).across(a.out()).norm();
+    return besideM < Math.min(a.section().smallestSideM(), b.section().smallestSideM()) / 2;
   }
 
   private static Joined facing(ShapeEnd a, ShapeEnd b) {

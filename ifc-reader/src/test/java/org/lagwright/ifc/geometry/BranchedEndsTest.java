@@ -88,4 +88,11 @@ class BranchedEndsTest {
     assertThat(breeches.form()).isEqualTo(Form.WYE);
     assertThat(breeches.lengthM()).isNull();
   }
+
+  /** As the places of a port in the corner of an elbow and of the pipe at its end make them. */
+  @Test
+  void endsBehindOneAnotherThatLookTheSameWayAreNoBend() {
+    assertThat(shape(INLET, end(9, 0, WEST, 500)).form()).isEqualTo(Form.UNKNOWN);
+    assertThat(shape(INLET, end(0, 600, WEST, 500)).form()).isEqualTo(Form.BEND);
+  }
 }
