@@ -164,11 +164,36 @@ final class BendMeasurer {
   }
 
   /**
-   * True if the body turns but follows no arc; its ends cannot tell one then.
+   * True if the ends cannot tell the arc: the body follows none, or has straight ends beside it.
    *
    * @param made the bend that the joints make
    */
-  static boolean isWithoutArc(Draft draft, Shape made) {
+  static boolean isArcUntoldByEnds(Draft draft, Shape made) {
+    return isWithoutArc(draft, made) || hasTangents(draft.shape(), made);
+  }
+
+  /**
+   * True for an arc between two equal tangents that reach as far as a wider arc between the joints:
+   * {@code length = r angle + 2 (R - r) tan(angle / 2)}.
+   */
+  private static boolean hasTangents(Shape drawn, Shape made) {
+    Measured<Double> lengthM = drawn.lengthM();
+    Measured<Double> arcM = drawn.bendRadiusM();
+    Measured<Double> widestM = made.bendRadiusM();
+    Measured<Double> angleDeg = made.angleDeg();
+    if (lengthM == null || arcM == null || widestM == null || angleDeg == null) {
+      return false;
+    }
+    double overM = widestM.value() - arcM.value();
+    double angle = Math.toRadians(angleDeg.value());
+    double reachM = arcM.value() * angle + 2 * overM * Math.tan(angle / 2);
+    return overM > 0
+        && !Sizes.sameLength(widestM.value(), arcM.value())
+        && Sizes.sameLength(lengthM.value(), reachM);
+  }
+
+  /** True if the body turns but follows no arc. */
+  private static boolean isWithoutArc(Draft draft, Shape made) {
     Shape drawn = draft.shape();
     return drawn.form() == Form.BEND
         ? drawn.bendRadiusM() == null
@@ -182,7 +207,7 @@ final class BendMeasurer {
     if (draft.shape().form() == Form.BEND) {
       options.addAll(draft.shape().bendRadiusM());
     }
-    options.addAll(made == null || isWithoutArc(draft, made) ? null : made.bendRadiusM());
+    options.addAll(made == null || isArcUntoldByEnds(draft, made) ? null : made.bendRadiusM());
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.BEND_RADIUS)) {
       Optional<Double> radiusM = PropertyNames.lengthM(p, lengthUnitM);
       if (radiusM.isPresent() && isOfASide(draft, radiusM.get(), options.leading())) {

@@ -161,7 +161,7 @@ final class FittingMeasurer {
     options.addAll(made == null || !longWay ? null : made.lengthM());
     options.addAll(draft.shape().lengthM());
     if (made != null && !longWay) {
-      boolean noArc = draft.form == Form.BEND && BendMeasurer.isWithoutArc(draft, made);
+      boolean noArc = draft.form == Form.BEND && BendMeasurer.isArcUntoldByEnds(draft, made);
       options.addAll(noArc ? null : made.lengthM());
     } else if (made == null && !facesFirst) {
       faceToFace(draft, faces, options);

@@ -82,6 +82,48 @@ class FittingConflictTest {
     assertThat(codes(bend("Part", 60.3, 60.3).read())).isEmpty();
   }
 
+  /** An arc of 114 mm between tangents of 40 mm; from port to port it could be one of 154 mm. */
+  @Test
+  void bendWithTangentsBetweenItsPortsIsNoContradiction() {
+    MepModel model =
+        new Network()
+            .record(
+                """
+                #2000=IFCPIPEFITTING('2',$,'Part',$,$,#2004,#2001,$,.BEND.);
+                #2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));
+                #2002=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#2012,#2003,#2013));
+                #2003=IFCREVOLVEDAREASOLID(#2008,$,#2009,1.5707963267948966);
+                #2004=IFCLOCALPLACEMENT($,#2005);
+                #2005=IFCAXIS2PLACEMENT3D(#2006,#2007,#2011);
+                #2006=IFCCARTESIANPOINT((0.,0.,0.));
+                #2007=IFCDIRECTION((1.,0.,0.));
+                #2008=IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15);
+                #2009=IFCAXIS1PLACEMENT(#2010,#2011);
+                #2010=IFCCARTESIANPOINT((114.,0.,0.));
+                #2011=IFCDIRECTION((0.,1.,0.));
+                #2012=IFCEXTRUDEDAREASOLID(#2008,#2014,#2016,40.);
+                #2013=IFCEXTRUDEDAREASOLID(#2008,#2015,#2016,40.);
+                #2014=IFCAXIS2PLACEMENT3D(#2017,$,$);
+                #2015=IFCAXIS2PLACEMENT3D(#2018,#2007,#2011);
+                #2016=IFCDIRECTION((0.,0.,1.));
+                #2017=IFCCARTESIANPOINT((0.,0.,-40.));
+                #2018=IFCCARTESIANPOINT((114.,0.,114.));""")
+            .pipe(1, at(-1040, 0, 0), EAST, 1000, 60.3)
+            .pipe(3, at(114, 154, 0), NORTH, 1000, 60.3)
+            .port(1, 0, at(-40, 0, 0), EAST)
+            .port(2, 0, at(-40, 0, 0), at(-1, 0, 0))
+            .port(2, 1, at(114, 154, 0), NORTH)
+            .port(3, 0, at(114, 154, 0), at(0, -1, 0))
+            .connect(1, 0, 2, 0)
+            .connect(2, 1, 3, 0)
+            .read();
+    MepElement bend = element(model, 2000);
+
+    assertThat(InlineModel.value(bend.bendRadiusM())).isCloseTo(0.114, within(1e-6));
+    assertThat(InlineModel.value(bend.lengthM())).isCloseTo(0.259071, within(1e-6));
+    assertThat(codes(model)).isEmpty();
+  }
+
   @Test
   void bendDrawnTheLongWayRoundTurnsAsItsPortsDoAndIsToldOf() {
     MepModel model = bend("Part", 60.3, 60.3, -1.5 * Math.PI).read();
