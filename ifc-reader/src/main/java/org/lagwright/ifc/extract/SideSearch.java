@@ -172,11 +172,12 @@ abstract class SideSearch<P> {
   }
 
   private boolean liesAround(Loose<P> loose, Main<P> main, double offM) {
-    double wider = loose.section.largestSideM() / main.section.largestSideM();
+    double aroundM = loose.section.largestSideM();
+    double insideM = main.section.largestSideM();
     return offM <= toleranceM
         && Math.abs(main.axis.cosine(loose.outward)) >= COAXIAL
-        && wider > 1
-        && wider < TouchingEnds.WIDEST_BODY
+        && aroundM > insideM + TouchingEnds.STEP_M
+        && aroundM < TouchingEnds.WIDEST_BODY * insideM
         && maySitAround(loose.piece);
   }
 

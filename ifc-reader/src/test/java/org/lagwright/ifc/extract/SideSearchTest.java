@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Point;
@@ -26,6 +28,11 @@ class SideSearchTest {
     @Override
     boolean mayMeet(Integer branch, Integer main) {
       looks++;
+      return true;
+    }
+
+    @Override
+    boolean maySitAround(Integer piece) {
       return true;
     }
 
@@ -71,5 +78,19 @@ class SideSearchTest {
     search.lookAlong(main(1000, new Point(0, 0, 0), new Point(0, 0, 60)), found);
 
     assertThat(found).hasSize(39);
+  }
+
+  /** What is computed far from zero is rounded in its last digits. */
+  @ParameterizedTest
+  @CsvSource({"0.1,0", "0.1000000001,0", "0.12,1"})
+  void whatLiesAroundAPipeIsWiderThanIt(double diameterM, int meetings) {
+    Counting search = new Counting();
+    search.add(
+        new SideSearch.Loose<>(
+            1, Kind.VALVE, new Point(5, 0, 0), new Point(1, 0, 0), new Section.Round(diameterM)));
+    List<SideSearch.Meeting<Integer>> found = new ArrayList<>();
+    search.lookAlong(main(1000, new Point(0, 0, 0), new Point(10, 0, 0)), found);
+
+    assertThat(found).hasSize(meetings);
   }
 }
