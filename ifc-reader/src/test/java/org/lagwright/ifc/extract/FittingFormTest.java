@@ -248,6 +248,7 @@ class FittingFormTest {
     "Schrägabzweig,PIPE_FITTING,LATERAL",
     "Kreuzstück,PIPE_FITTING,CROSS",
     "Kappe DN50,PIPE_FITTING,CAP",
+    "SocketCap:DN50,PIPE_FITTING,CAP",
     "Muffe,PIPE_FITTING,COUPLING",
     "Verschraubung,PIPE_FITTING,UNION",
     "Vorschweissflansch,PIPE_FITTING,FLANGE",
