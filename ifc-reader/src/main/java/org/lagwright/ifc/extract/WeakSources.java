@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
@@ -38,13 +39,25 @@ final class WeakSources {
 
   /** What went wrong where a body was measured and its figures stand, or gives none. */
   static void noteBody(Draft draft) {
-    List<String> problems = draft.shape().problems();
+    List<String> problems = new ArrayList<>(draft.shape().problems());
     boolean used = draft.section() == null || !isWeak(draft.section());
+    if (isPipeWithSides(draft)) {
+      problems.add("a pipe is drawn with flat sides, which count as those of a duct");
+    }
     boolean drawn = draft.shape().isDrawn() || draft.shape().isOnlyBoxed();
     if (!problems.isEmpty() && used && drawn) {
       draft.note(
           ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, String.join("; ", problems));
     }
+  }
+
+  /** True for a box in the place of a pipe: a trench, a casing, or a body that stands for one. */
+  private static boolean isPipeWithSides(Draft draft) {
+    Measured<Section> section = draft.section();
+    return draft.kind == Kind.PIPE_SEGMENT
+        && section != null
+        && isDrawn(section.how())
+        && section.value() instanceof Section.Rectangular;
   }
 
   /** True if a value was written and nothing that is drawn gives another. */

@@ -6,6 +6,8 @@ import static org.lagwright.ifc.extract.InlineModel.element;
 
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepModel;
@@ -101,5 +103,24 @@ class BodyFindingTest {
         """;
 
     assertThat(codes(InlineModel.read(boxed))).contains(PARTLY);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"IFCPIPESEGMENT,true", "IFCDUCTSEGMENT,false"})
+  void pipeDrawnWithFlatSidesIsTold(String keyword, boolean told) {
+    String box =
+        """
+        #1=%s('g',$,'Part',$,$,$,#2,$,$);
+        #2=IFCPRODUCTDEFINITIONSHAPE($,$,(#3));
+        #3=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#4));
+        #4=IFCEXTRUDEDAREASOLID(#5,$,#6,3000.);
+        #5=IFCRECTANGLEPROFILEDEF(.AREA.,$,$,100.,100.);
+        #6=IFCDIRECTION((0.,0.,1.));
+        """
+            .formatted(keyword);
+
+    MepModel model = InlineModel.read(box);
+    assertThat(model.findings().stream().anyMatch(each -> each.message().contains("flat sides")))
+        .isEqualTo(told);
   }
 }
