@@ -275,8 +275,10 @@ final class EndFinder {
         home.add(end);
       }
     }
-    if (!oneSize && clusters.size() == 2) {
-      Steps.remove(clusters.get(0), clusters.get(1));
+    for (int i = 0; !oneSize && i < clusters.size() && i < MAX_ENDS; i++) {
+      for (int j = 0; j < i; j++) {
+        Steps.remove(clusters.get(j), clusters.get(i), clusters.size() == 2);
+      }
     }
     // largest first; nothing with more ends is a pipe or a duct
     List<Found> outermost = new ArrayList<>();

@@ -13,6 +13,7 @@ class SteppedReducerTest {
 
   private static final double[] X = {1, 0, 0};
   private static final double[] Y = {0, 1, 0};
+  private static final double[] Z = {0, 0, 1};
 
   private final MeshText mesh = new MeshText();
   private double top;
@@ -75,5 +76,49 @@ class SteppedReducerTest {
     Shape shape = then(0.13, 0.08).then(0.11, 2).measured(true);
     assertThat(shape.form()).isEqualTo(Form.STRAIGHT);
     ends(shape, 1100, 1100);
+  }
+
+  @Test
+  void socketOfTheSmallEndIsNotTheSizeOfTheLargeOne() {
+    then(0.0663, 0.024);
+    mesh.tube(ring(top, 0.0603), ring(top + 0.043, 0.0337));
+    top += 0.043;
+    Shape shape = then(0.0395, 0.017).measured(false);
+    assertThat(shape.form()).isEqualTo(Form.REDUCER);
+    ends(shape, 603, 337);
+  }
+
+  @Test
+  void socketsOfATeeAreNotTheSizesOfItsOtherEnds() {
+    mesh.tube(branch(0), branch(0.06));
+    then(0.0663, 0.024);
+    mesh.tube(ring(top, 0.0603), ring(top + 0.043, 0.0337));
+    top += 0.043;
+    Shape shape = then(0.0395, 0.017).measured(false);
+    assertThat(shape.form()).isEqualTo(Form.TEE);
+    ends(shape, 603, 337, 269);
+  }
+
+  /** Of the branch the pipe in it is its size, not the nut around it. */
+  @Test
+  void nutOnABranchIsNoStep() {
+    mesh.tube(branch(0), branch(0.04));
+    mesh.tube(nut(0.04), nut(0.055));
+    then(0.0269, 0.06);
+    mesh.tube(
+        mesh.ring(new double[] {-0.05, 0, 0.03}, Y, Z, 0.0152 / 2, 24),
+        mesh.ring(new double[] {0, 0, 0.03}, Y, Z, 0.0152 / 2, 24));
+    // from the far end of the branch to that of the spindle
+    top = 0.105;
+    Shape shape = measured(false);
+    ends(shape, 269, 269, 269, 152);
+  }
+
+  private int[] branch(double x) {
+    return mesh.ring(new double[] {x, 0, 0.03}, Y, Z, 0.0269 / 2, 24);
+  }
+
+  private int[] nut(double x) {
+    return mesh.ring(new double[] {x, 0, 0.03}, Y, Z, 0.0346 / 2, 24);
   }
 }
