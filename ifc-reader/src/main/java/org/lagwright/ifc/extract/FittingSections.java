@@ -113,7 +113,7 @@ final class FittingSections {
               && drawn != null
               && !ends.isDrawnWithNominalSize()
               && !ends.isBlockOnPipes()
-              && (drawn.how() == How.SOLID || !allKnown);
+              && (drawn.how() == How.SOLID || !allKnown || isInSocket(drawn.value()));
       if (best != null) {
         best.addTo(options);
       }
@@ -126,6 +126,10 @@ final class FittingSections {
       if (!drawnFirst && drawn != null) {
         addBody(drawn);
       }
+    }
+
+    private boolean isInSocket(Section end) {
+      return !met.isEmpty() && FittingMeasurer.largest(met).isSocketOf(end);
     }
 
     /**

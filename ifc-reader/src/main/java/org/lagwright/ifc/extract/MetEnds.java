@@ -68,14 +68,18 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
     return sections.size() == ends.size() ? sections : metAtJoints();
   }
 
-  /** What is met at a drawn end: at no other one, as those of a short reducer lie close. */
+  /**
+   * What is met at a drawn end: at no other one, as those of a short reducer lie close. In the
+   * socket of a fitting it is that end itself.
+   */
   private @Nullable Section metAt(ShapeEnd end, List<ShapeEnd> ends) {
     Section nearest = null;
     double leastM = JointMaker.SAME_PLACE_M;
     for (Neighbours.Joint joint : joints) {
       double distanceM = distanceM(joint, end.centreM());
       if (joint.met() != null && distanceM < leastM && !isNearerToAnother(joint, distanceM, ends)) {
-        nearest = joint.met().section();
+        boolean inSocket = joint.met().isSocketOf(end.section());
+        nearest = inSocket ? end.section() : joint.met().section();
         leastM = distanceM;
       }
     }

@@ -53,6 +53,15 @@ final class Neighbours {
           && !Sizes.sameSection(section, line);
     }
 
+    /** True if the line is as wide as pipes are sold, and what may be its socket is not. */
+    boolean isSocketOf(Section line) {
+      return mayBeSocketOf(line)
+          && line instanceof Section.Round pipe
+          && section instanceof Section.Round socket
+          && PipeSizes.isOutsideDiameter(pipe.outsideDiameterM())
+          && !PipeSizes.isOutsideDiameter(socket.outsideDiameterM());
+    }
+
     /** Where it stands; put into words when asked, as most are not. */
     Evidence evidence() {
       return written != null
