@@ -25,6 +25,13 @@ final class MainWall {
   /** Normals of walls lean towards the axis by less than 5 degrees. */
   private static final double LEAN = Math.sin(Math.toRadians(5));
 
+  /**
+   * Ends whose centres lie on an axis that leans no more on what they look along tell it by their
+   * places: of rounded corners the plane of a small end leans by some hundredths of a degree, which
+   * takes a long wall away from the axis.
+   */
+  private static final double IN_LINE_RAD = Math.toRadians(0.5);
+
   /** Relative difference up to which corners lie equally far from the axis. */
   private static final double LEVEL = 0.005;
 
@@ -55,8 +62,10 @@ final class MainWall {
   private MainWall(Mesh mesh, Shape shape, ShapeHints hints) {
     this.mesh = mesh;
     this.from = shape.ends().get(0).centre().minus(mesh.origin());
-    this.along = shape.ends().get(1).out();
-    this.lengthM = shape.ends().get(1).centre().minus(mesh.origin()).minus(from).dot(along);
+    Vec between = shape.ends().get(1).centre().minus(mesh.origin()).minus(from);
+    Vec out = shape.ends().get(1).out();
+    this.along = between.angleTo(out) < IN_LINE_RAD ? between.unit() : out;
+    this.lengthM = between.dot(along);
     this.hints = hints;
   }
 

@@ -82,6 +82,23 @@ class RoundedMeshTest {
     assertThat(lengthM(shape).value()).isCloseTo(2, within(2e-4));
   }
 
+  /** The plane of a rounded end leans so much that it misses the far end by half a millimetre. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.7, 1.3, 2.2})
+  void longPipeIsAsWideAsItsWallAndNotAsItsSocket(double turnRad) {
+    MeshText mesh = new MeshText();
+    mesh.tube(
+        ring(mesh, 0, 0.027, 24),
+        ring(mesh, 2.9, 0.027, 24),
+        ring(mesh, 2.9, 0.031, 24),
+        ring(mesh, 3, 0.031, 24));
+    ShapeHints hints = new ShapeHints(List.of(), null, true);
+    Shape shape =
+        TinyModel.item(TinyModel.METRES, hints, rounded(mesh, turnRad, 1e-4).triangulated(100));
+    assertThat(section(shape).value().largestSideM()).isCloseTo(0.054, within(1.5e-4));
+    assertThat(lengthM(shape).value()).isCloseTo(3, within(2e-4));
+  }
+
   /** Whole centimetres are no rounding: sides that turn by 2 mm over 100 are still two. */
   @Test
   void coordinatesOfWholeNumbersAreNotTakenForCoarseOnes() {
