@@ -124,7 +124,7 @@ final class GoredBend {
     double wholeM2 = 0;
     for (int face = 0; face < mesh.faces().size(); face++) {
       double areaM2 = topology.area(face);
-      if (areaM2 > 0 && !isEnd(face)) {
+      if (areaM2 > 0 && !isEnd(face) && !isOnJoint(face, line)) {
         int piece = pieceOf(face, line);
         if (piece < 0) {
           return false;
@@ -143,6 +143,23 @@ final class GoredBend {
             && Math.abs(off.dot(legs.toA()) - legs.legA()) < OUTSIDE * radiusM
         || normal.cross(legs.toB()).norm() < LEAN
             && Math.abs(off.dot(legs.toB()) - legs.legB()) < OUTSIDE * radiusM;
+  }
+
+  /** True of an end of a piece, where each of them is a body of its own, or of a sliver there. */
+  private boolean isOnJoint(int face, Vec[] line) {
+    for (int joint = 1; joint + 1 < line.length; joint++) {
+      Vec to = line[joint].minus(line[joint - 1]).unit();
+      Vec across = to.plus(line[joint + 1].minus(line[joint]).unit()).unit();
+      boolean within = true;
+      for (int vertex : mesh.faces().get(face).loops().get(0)) {
+        Vec off = mesh.vertices().get(vertex).minus(line[joint]);
+        within &= Math.abs(off.dot(across)) < OUTSIDE * radiusM;
+      }
+      if (within) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Number of the piece that a wall runs along, -1 if there is none. */

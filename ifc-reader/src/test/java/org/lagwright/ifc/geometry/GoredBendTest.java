@@ -106,6 +106,19 @@ class GoredBendTest {
     assertThat(bendRadiusM(measured(mesh)).value()).isCloseTo(0.24, within(1e-6));
   }
 
+  /** The ends of the pieces lie within the body, on its joints. */
+  @Test
+  void piecesThatAreBodiesOfTheirOwnMakeTheSameBend() {
+    MeshText mesh = new MeshText();
+    int[][] rings = rings(mesh, RADIUS, 0.24, Math.PI / 2, 4, 0);
+    for (int i = 1; i < rings.length; i++) {
+      mesh.tube(rings[i - 1], rings[i]);
+    }
+    Shape shape = measured(mesh);
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.24, within(1e-6));
+    assertThat(lengthM(shape).value()).isCloseTo(0.24 * Math.PI / 2, within(1e-6));
+  }
+
   /** Both legs of {@code R tan(turn / 2)} meet in one corner. */
   @ParameterizedTest
   @ValueSource(ints = {30, 45, 90})
