@@ -43,10 +43,14 @@ final class FittingMeasurer {
   private final FittingInsulation insulation;
 
   FittingMeasurer(
-      Neighbours neighbours, Placeholders placeholders, FittingSections sizes, double lengthUnitM) {
+      Neighbours neighbours,
+      Placeholders placeholders,
+      FittingSections sizes,
+      StatedEnds statedEnds,
+      double lengthUnitM) {
     this.neighbours = neighbours;
     this.sizes = sizes;
-    this.statedEnds = new StatedEnds(placeholders, lengthUnitM);
+    this.statedEnds = statedEnds;
     this.bends = new BendMeasurer(placeholders, lengthUnitM);
     this.branches = new BranchMeasurer(placeholders, lengthUnitM);
     this.lengths = new StatedLengths(placeholders, lengthUnitM);

@@ -157,7 +157,18 @@ final class MaterialLayers {
   }
 
   private static @Nullable String[] names(IfcRecord part) {
-    return new String[] {part.text("Category"), part.text("Name"), materialOf(part)};
+    IfcRecord material = part.ref("Material");
+    return new String[] {
+      part.text("Category"),
+      part.text("Name"),
+      material == null ? null : material.text("Category"),
+      material == null ? null : material.text("Name")
+    };
+  }
+
+  /** True for a layer or profile of insulation, by its name or by that of its material. */
+  static boolean isInsulation(IfcRecord part) {
+    return isCalled(part, false) || isInsulant(part);
   }
 
   private static boolean isCalled(IfcRecord part, boolean lining) {

@@ -6,6 +6,7 @@ final class Measurers {
   private final Placeholders placeholders;
   private final PropertyReader properties;
   private final FittingSections sizes;
+  private final StatedEnds ends;
   private final SegmentMeasurer segments;
   private final double lengthUnitM;
 
@@ -17,6 +18,7 @@ final class Measurers {
     this.placeholders = placeholders;
     this.properties = opened.properties();
     this.sizes = new FittingSections(stated, nominals, profiles, lengthUnitM);
+    this.ends = new StatedEnds(placeholders, profiles, lengthUnitM);
     this.segments = new SegmentMeasurer(placeholders, nominals, sections, lengthUnitM);
     this.lengthUnitM = lengthUnitM;
   }
@@ -35,6 +37,6 @@ final class Measurers {
   }
 
   FittingMeasurer fittings(Neighbours neighbours) {
-    return new FittingMeasurer(neighbours, placeholders, sizes, lengthUnitM);
+    return new FittingMeasurer(neighbours, placeholders, sizes, ends, lengthUnitM);
   }
 }

@@ -1,6 +1,7 @@
 package org.lagwright.ifc.extract;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -24,6 +25,11 @@ final class ProfileReader {
 
   /** Share by which a section may differ from that of its profile and be no other. */
   private static final double NOISE = 1e-3;
+
+  /** The set of a usage, and that of the other end of one that tapers. */
+  private static final String START = "ForProfileSet";
+
+  private static final String END = "ForProfileEndSet";
 
   private final IfcFile file;
   private final Relations relations;
@@ -49,31 +55,48 @@ final class ProfileReader {
     return null;
   }
 
+  /** Sections of the two ends of an element whose material tapers; null if it does not. */
+  @Nullable Measured<List<Section>> endsOfMaterial(long element) {
+    for (long id : relations.materialsOf(element)) {
+      IfcRecord usage = file.find(id);
+      if (usage != null && usage.is("IfcMaterialProfileSetUsageTapering")) {
+        Optional<Measured<Section>> start = largest(profiles(usage.ref(START)));
+        Optional<Measured<Section>> end = largest(profiles(usage.ref(END)));
+        if (start.isPresent() && end.isPresent()) {
+          List<Section> ends = List.of(start.get().value(), end.get().value());
+          return Measured.of(ends, How.PROPERTY, start.get().evidence());
+        }
+      }
+    }
+    return null;
+  }
+
   private Optional<Measured<Section>> sectionOf(long material) {
-    return profiles(file.find(material))
+    IfcRecord at = file.find(material);
+    boolean usage = at != null && at.is("IfcMaterialProfileSetUsage");
+    return at != null && usage
+        ? largest(Stream.concat(profiles(at.ref(START)), profiles(at.ref(END))))
+        : largest(profiles(at));
+  }
+
+  private Optional<Measured<Section>> largest(Stream<IfcRecord> profiles) {
+    return profiles
         .map(p -> p.ref("Profile"))
         .filter(Objects::nonNull)
         .flatMap(p -> measured(p).stream())
         .max(Comparator.comparingDouble(m -> m.value().perimeterM()));
   }
 
-  /** From a usage to its set, from a set to its profiles; those of insulation are no pipe. */
-  private static Stream<IfcRecord> profiles(@Nullable IfcRecord material) {
-    if (material == null) {
+  /** The profiles of a set, or a single one; those of insulation are no pipe. */
+  private static Stream<IfcRecord> profiles(@Nullable IfcRecord at) {
+    if (at == null) {
       return Stream.of();
     }
-    IfcRecord set =
-        material.is("IfcMaterialProfileSetUsage") ? material.ref("ForProfileSet") : null;
-    IfcRecord at = set == null ? material : set;
     Stream<IfcRecord> found =
         at.is("IfcMaterialProfileSet") ? at.refs("MaterialProfiles").stream() : Stream.of(at);
     return found
         .filter(p -> p.is("IfcMaterialProfile"))
-        .filter(p -> !isInsulation(p.text("Name")) && !isInsulation(p.text("Category")));
-  }
-
-  private static boolean isInsulation(@Nullable String name) {
-    return name != null && Words.isInsulation(name);
+        .filter(p -> !MaterialLayers.isInsulation(p));
   }
 
   private Optional<Measured<Section>> measured(IfcRecord profile) {

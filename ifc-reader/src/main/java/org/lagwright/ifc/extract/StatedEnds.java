@@ -18,10 +18,12 @@ final class StatedEnds {
 
   private final Placeholders placeholders;
   private final NominalSizes nominals;
+  private final ProfileReader profiles;
   private final double lengthUnitM;
   private final BareSizes bare;
 
-  StatedEnds(Placeholders placeholders, double lengthUnitM) {
+  StatedEnds(Placeholders placeholders, ProfileReader profiles, double lengthUnitM) {
+    this.profiles = profiles;
     this.nominals = new NominalSizes(placeholders, lengthUnitM);
     this.bare = new BareSizes(lengthUnitM);
     this.placeholders = placeholders;
@@ -29,7 +31,7 @@ final class StatedEnds {
   }
 
   /**
-   * All that properties state for so many ends.
+   * All that properties, and profiles of the material, state for so many ends.
    *
    * @param ways how many ends the fitting has
    */
@@ -37,6 +39,10 @@ final class StatedEnds {
     List<Measured<List<Section>>> stated = new ArrayList<>(1);
     if (ways < 2 || ways > 3) {
       return stated;
+    }
+    Measured<List<Section>> tapering = ways == 2 ? profiles.endsOfMaterial(draft.step()) : null;
+    if (tapering != null) {
+      stated.add(tapering);
     }
     if (draft.isDuct()) {
       ofDuct(draft, ways, stated);
