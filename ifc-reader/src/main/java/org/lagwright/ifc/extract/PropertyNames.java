@@ -74,7 +74,7 @@ final class PropertyNames {
       new LatePattern("([+-]?\\d+(?:[.,]\\d*)?)\\s*(" + Sizes.UNIT + ")?");
   private static final LatePattern UNIT_IN_BRACKETS =
       new LatePattern(
-          "[\\[(](?:mm|cm|m|\u043c\u043c|\u0441\u043c|\u043c|in|inch|inches|\"|''|ft|feet|foot|\u00B0|deg|grad)[\\])]");
+          "[\\[(](?:\u00B0[cf]|k|mm|cm|m|\u043c\u043c|\u0441\u043c|\u043c|in|inch|inches|\"|''|ft|feet|foot|\u00B0|deg|grad)[\\])]");
 
   /** Units of length in names, millimetres first, which are written without a gap too. */
   private static final String[] UNITS = {

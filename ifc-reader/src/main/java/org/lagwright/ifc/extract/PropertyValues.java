@@ -14,6 +14,19 @@ final class PropertyValues {
   /** Complex properties and quantities of one set that are followed, each of them once. */
   private static final int MAX_COMPLEX = 100;
 
+  private static final String TEMPERATURE = "IFCTHERMODYNAMICTEMPERATUREMEASURE";
+
+  /** Types of values that do not say what they measure. */
+  private static final Set<String> PLAIN =
+      Set.of(
+          "IFCREAL",
+          "IFCINTEGER",
+          "IFCNUMERICMEASURE",
+          "IFCTEXT",
+          "IFCLABEL",
+          "IFCIDENTIFIER",
+          "IFCDESCRIPTIVEMEASURE");
+
   /** Kinds of simple quantities that are read. */
   enum Quantity {
     LENGTH("LengthValue"),
@@ -67,10 +80,11 @@ final class PropertyValues {
     }
     String measure = Units.measure(p.valueType("NominalValue"), p.ref("Unit"));
     String text = p.label("NominalValue");
-    // a figure that is written as text, and has a unit of length of its own
-    boolean length = text != null && measure != null && measure.contains("LENGTHMEASURE");
+    // a figure that is written as text, and has a unit of length of its own or is a temperature
+    boolean figure =
+        measure != null && measure.contains("LENGTHMEASURE") || isTemperature(name, measure);
     double number =
-        text != null && length ? PropertyNames.leadingNumber(text) : p.number("NominalValue");
+        text != null && figure ? PropertyNames.leadingNumber(text) : p.number("NominalValue");
     String enumerated = p.enumeration("NominalValue");
     String shown =
         text != null ? text : enumerated != null ? enumerated : inside(p, "NominalValue");
@@ -79,7 +93,7 @@ final class PropertyValues {
             set,
             name,
             once(shown),
-            si(number, measure, p.ref("Unit")),
+            si(name, number, measure, p.ref("Unit")),
             measure == null ? null : once(measure),
             false,
             fromType,
@@ -98,12 +112,28 @@ final class PropertyValues {
     return typed.size() == 0 ? p.raw(attribute) : typed.raw(0);
   }
 
-  private @Nullable Double si(double number, @Nullable String measure, @Nullable IfcRecord unit) {
-    double si = Double.isFinite(number) ? units.toSi(number, measure, unit) : Double.NaN;
+  private @Nullable Double si(
+      String name, double number, @Nullable String measure, @Nullable IfcRecord unit) {
+    if (!Double.isFinite(number)) {
+      return null;
+    }
+    double si =
+        unit == null && isTemperature(name, measure)
+            ? units.celsius(name, number, TEMPERATURE.equals(measure))
+            : units.toSi(number, measure, unit);
     return Double.isFinite(si) ? si : null;
   }
 
-  /** Lists and enumerations: one text of all members, the number of the first. */
+  /** True for what says by its type, or where it has none by its name, that it is a temperature. */
+  private static boolean isTemperature(String name, @Nullable String measure) {
+    boolean plain = measure == null || PLAIN.contains(measure);
+    return TEMPERATURE.equals(measure) || (plain && TemperatureScale.isNamed(name));
+  }
+
+  /**
+   * Lists and enumerations: one text of all members, the number of the first; of temperatures none
+   * if they differ, as of flow and return.
+   */
   private void listed(
       String set,
       String name,
@@ -121,16 +151,26 @@ final class PropertyValues {
       texts.add(values.text(i).orElse(typed.size() == 0 ? values.raw(i) : typed.raw(0)));
     }
     String measure = Units.measure(values.keyword(0).orElse(null), p.ref("Unit"));
+    boolean differ = isTemperature(name, measure) && !areEqual(texts);
     found.add(
         new Property(
             set,
             name,
             String.join(", ", texts),
-            si(values.number(0), measure, p.ref("Unit")),
+            differ ? null : si(name, values.number(0), measure, p.ref("Unit")),
             measure,
             false,
             fromType,
             p.id()));
+  }
+
+  private static boolean areEqual(List<String> texts) {
+    for (String text : texts) {
+      if (!text.equals(texts.get(0))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The set point if there is one, or equal bounds; else a range as text without a number. */
@@ -147,7 +187,7 @@ final class PropertyValues {
             set,
             name,
             Double.isFinite(value) ? inside(p, attribute) : lower + " to " + upper,
-            si(value, measure, p.ref("Unit")),
+            si(name, value, measure, p.ref("Unit")),
             measure,
             false,
             fromType,
@@ -187,7 +227,7 @@ final class PropertyValues {
                 set,
                 orEmpty(q.label("Name")),
                 q.raw(attribute),
-                si(q.number(attribute), measure, q.ref("Unit")),
+                si("", q.number(attribute), measure, q.ref("Unit")),
                 measure,
                 true,
                 fromType,

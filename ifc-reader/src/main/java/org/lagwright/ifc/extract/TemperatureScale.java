@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.DegreesInName;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /** The scale that temperatures are written in. */
@@ -30,6 +31,13 @@ enum TemperatureScale {
   /** Rounding of factors as files write them. */
   private static final double FACTOR_TOLERANCE = 1e-3;
 
+  /** Stems of words for temperature, folded: of most languages, of Czech, Finnish and Russian. */
+  private static final String[] STEMS = {
+    "temp", "teplot", "lampotila", "\u0442\u0435\u043c\u043f\u0435\u0440\u0430\u0442\u0443\u0440"
+  };
+
+  private static final Remembered<Boolean> NAMED = new Remembered<>();
+
   /** Units made of units are followed so far. */
   private static final int MAX_DEPTH = 5;
 
@@ -41,6 +49,27 @@ enum TemperatureScale {
   private static TemperatureScale of(IfcRecord unit, int depth) {
     TemperatureScale named = named(Units.name(unit));
     return named != UNKNOWN || depth > MAX_DEPTH ? named : byFactor(unit, depth);
+  }
+
+  /** The scale that the name of a property says; unknown if it says none. */
+  static TemperatureScale inName(String property) {
+    return named(DegreesInName.unit(property));
+  }
+
+  /** True if the name of a property says that it is a temperature. */
+  static boolean isNamed(String property) {
+    Boolean known = NAMED.find(property);
+    return known == null ? NAMED.keep(property, readNamed(property)) : known;
+  }
+
+  private static boolean readNamed(String property) {
+    String folded = Words.fold(property);
+    for (String stem : STEMS) {
+      if (folded.contains(stem)) {
+        return true;
+      }
+    }
+    return inName(property) != UNKNOWN;
   }
 
   /** {@code KELVIN}, {@code DEGREE_CELSIUS}, {@code °F}, {@code deg F}, {@code Fahrenheit}. */

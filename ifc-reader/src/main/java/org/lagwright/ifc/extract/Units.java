@@ -233,6 +233,27 @@ final class Units {
   }
 
   /**
+   * degC of a temperature without a unit of its own, on the scale of the file, where that or a type
+   * is missing on the scale that its name says. NaN where one of them is degF and the other not, as
+   * nothing tells which of them is wrong.
+   *
+   * @param typed true if the value says that it is a temperature
+   */
+  double celsius(String name, double value, boolean typed) {
+    TemperatureScale said = TemperatureScale.inName(name);
+    if (said == TemperatureScale.UNKNOWN) {
+      return temperatures.celsius(value);
+    }
+    if (!typed || !assigned.containsKey(TEMPERATURE)) {
+      return said.celsius(value);
+    }
+    boolean fahrenheit = temperatures == TemperatureScale.FAHRENHEIT;
+    return fahrenheit == (said == TemperatureScale.FAHRENHEIT)
+        ? temperatures.celsius(value)
+        : Double.NaN;
+  }
+
+  /**
    * The measure of a value with its own unit: a bare number in a unit of length or angle is a
    * length or an angle, and must not be taken for one in the unit of the file.
    */

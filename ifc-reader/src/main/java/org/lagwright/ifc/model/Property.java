@@ -24,11 +24,14 @@ public record Property(
     boolean fromType,
     long step) {
 
-  /** The name without a code in square brackets in front of it, as in {@code [MED] Medium}. */
+  /**
+   * The name without a code in square brackets in front of it, as in {@code [MED] Medium}, and
+   * without a unit of temperature behind it.
+   */
   public String plainName() {
     int end = name.startsWith("[") ? name.indexOf(']') : -1;
     String plain = end < 0 ? "" : name.substring(end + 1).strip();
-    return plain.isEmpty() ? name : plain;
+    return DegreesInName.without(plain.isEmpty() ? name : plain);
   }
 
   /** Where it stands, for {@link Measured}. */

@@ -76,6 +76,61 @@ class TemperatureUnitTest {
         .isEqualTo(70, within(1e-9));
   }
 
+  /** What has no type is on the scale that its name says, else on that of the file. */
+  @ParameterizedTest(name = "{0}: {1} {2}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Vorlauftemperatur|IFCREAL(158.)|FAHRENHEIT|70",
+        "Vorlauftemperatur|IFCTEXT('158')|FAHRENHEIT|70",
+        "Vorlauftemperatur|IFCREAL(343.15)|KELVIN|70",
+        "Vorlauftemperatur|IFCREAL(70.)|KELVIN|70",
+        "Supply Temp (°F)|IFCREAL(158.)|KELVIN|70",
+        "Supply Temp (°F)|IFCTEXT('158')||70",
+        "Supply Temp [K]|IFCREAL(343.15)||70",
+        "Temperatur in °C|IFCREAL(70.)|FAHRENHEIT|70",
+        "Supply Temp (°F)|IFCTHERMODYNAMICTEMPERATUREMEASURE(158.)||70",
+        "Supply Temp (°C)|IFCTHERMODYNAMICTEMPERATUREMEASURE(343.15)|KELVIN|70",
+        "Supply Temp (°F)|IFCTHERMODYNAMICTEMPERATUREMEASURE(158.)|KELVIN|",
+        "Leistung|IFCREAL(158.)|FAHRENHEIT|158",
+        "Vorlauftemperatur|IFCTEXT('warm')|FAHRENHEIT|",
+      })
+  void nameSaysThatAFigureIsATemperatureAndOnWhichScale(
+      String name, String value, @Nullable String unit, @Nullable Double celsius) {
+    String ofFile = unit == null ? "#902,#903" : "#902,#903,#905";
+    String own = "#2=IFCPROPERTYSINGLEVALUE('%s',$,%s,$);\n".formatted(name, value);
+    String units = unit == null ? "" : converted(unit, "1.8", "$");
+
+    assertThat(number(name, own, ofFile, units))
+        .satisfies(
+            number -> {
+              if (celsius == null) {
+                assertThat(number).isNull();
+              } else {
+                assertThat(number).isCloseTo(celsius, within(1e-9));
+              }
+            });
+  }
+
+  @ParameterizedTest
+  @CsvSource({"70.,70.", "70.,"})
+  void listOfOneTemperatureIsThatTemperature(String first, @Nullable String second) {
+    assertThat(ofList(first, second)).isEqualTo(70);
+  }
+
+  @Test
+  void listOfSeveralTemperaturesTellsNone() {
+    assertThat(ofList("70.", "55.")).isNull();
+  }
+
+  private static @Nullable Double ofList(String first, @Nullable String second) {
+    String measure = "IFCTHERMODYNAMICTEMPERATUREMEASURE(%s)";
+    String values =
+        measure.formatted(first) + (second == null ? "" : "," + measure.formatted(second));
+    String list = "#2=IFCPROPERTYLISTVALUE('Temperature',$,(%s),$);\n".formatted(values);
+    return number("Temperature", list, "#902,#903", "");
+  }
+
   private static String converted(String name, String factor, String offset) {
     return converted(name, factor, offset, KELVIN);
   }
@@ -97,9 +152,19 @@ class TemperatureUnitTest {
     return number(measure, value, "#905", "#902,#903", unit);
   }
 
-  /** The number of a property #2 of a pipe. */
   private static @Nullable Double number(
       String measure, double value, String own, String ofFile, String units) {
+    String name = "Vorlauftemperatur";
+    return number(
+        name,
+        "#2=IFCPROPERTYSINGLEVALUE('%s',$,%s(%s),%s);\n".formatted(name, measure, value, own),
+        ofFile,
+        units);
+  }
+
+  /** The number of a property #2 of a pipe. */
+  private static @Nullable Double number(
+      String name, String property, String ofFile, String units) {
     String records =
         """
         #900=IFCPROJECT('p',$,$,$,$,$,$,$,#901);
@@ -107,13 +172,12 @@ class TemperatureUnitTest {
         #902=IFCSIUNIT(*,.LENGTHUNIT.,.MILLI.,.METRE.);
         #903=IFCSIUNIT(*,.PLANEANGLEUNIT.,$,.RADIAN.);
         #1=IFCPIPESEGMENT('1',$,'Pipe',$,$,$,$,$,$);
-        #2=IFCPROPERTYSINGLEVALUE('Vorlauftemperatur',$,%s(%s),%s);
         #4=IFCPROPERTYSET('4',$,'Set',$,(#2));
         #5=IFCRELDEFINESBYPROPERTIES('5',$,$,$,(#1),#4);
         """
-            .formatted(ofFile, measure, value, own);
-    return element(read("IFC4", records + units), 1)
-        .findProperty("Vorlauftemperatur")
+            .formatted(ofFile);
+    return element(read("IFC4", records + property + units), 1)
+        .findProperty(name)
         .orElseThrow()
         .number();
   }
