@@ -130,6 +130,12 @@ public final class TestElement {
     return this;
   }
 
+  /** A system that states a property for all that belongs to it. */
+  public TestElement inSystemStating(String name, Property stated) {
+    systems.add(new MepSystem(900, "sys-" + name, name, null, null, null, List.of(stated)));
+    return this;
+  }
+
   public TestElement property(String name, String text) {
     return property(new Property("Set", name, text, null, null, false, false, step));
   }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.ifc.model.PropertyList;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
@@ -31,13 +32,15 @@ final class BelongingReader {
 
   private final IfcFile file;
   private final Relations relations;
+  private final PropertyReader properties;
   private final Map<Long, Optional<MepSystem>> systems = new ConcurrentHashMap<>();
   private final Map<Long, List<String>> materialNames = new ConcurrentHashMap<>();
   private final Set<Long> met = ConcurrentHashMap.newKeySet();
 
-  BelongingReader(IfcFile file, Relations relations) {
-    this.file = file;
-    this.relations = relations;
+  BelongingReader(OpenedFile opened) {
+    this.file = opened.file();
+    this.relations = opened.relations();
+    this.properties = opened.properties();
   }
 
   /**
@@ -111,7 +114,7 @@ final class BelongingReader {
     }
   }
 
-  private static Optional<MepSystem> system(@Nullable IfcRecord group) {
+  private Optional<MepSystem> system(@Nullable IfcRecord group) {
     // a zone, though a system from IFC4 on, groups what is served, whatever flows in a pipe there
     boolean serves = group != null && group.is("IfcSystem") && !group.is("IfcZone");
     if (group == null || !serves || group.is("IfcStructuralAnalysisModel")) {
@@ -131,7 +134,8 @@ final class BelongingReader {
             name == null ? "" : name,
             group.text("LongName"),
             group.text("ObjectType"),
-            predefined));
+            predefined,
+            properties.propertiesOf(group.id(), PropertyList.UNCOUNTED)));
   }
 
   /** Names of the materials of an element; of its type if it has none of its own. */

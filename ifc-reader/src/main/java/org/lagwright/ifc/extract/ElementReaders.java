@@ -28,7 +28,7 @@ final class ElementReaders {
     lengthUnitM = opened.lengthUnitM();
     vocabulary = new Vocabulary(opened.source().index());
     ports = new PortReader(opened);
-    belongings = new BelongingReader(opened.file(), opened.relations());
+    belongings = new BelongingReader(opened);
     profiles = new ProfileReader(opened.file(), opened.relations(), shapes, lengthUnitM);
     layers = new MaterialLayers(opened.file(), opened.relations(), lengthUnitM);
     drafts = new DraftReader(opened, ports, shapes, new AirLines(belongings), vocabulary, folding);

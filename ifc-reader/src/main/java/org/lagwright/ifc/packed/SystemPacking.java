@@ -1,6 +1,8 @@
 package org.lagwright.ifc.packed;
 
+import java.util.List;
 import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.ifc.model.Property;
 
 /** Systems, each of which has many elements. */
 final class SystemPacking implements Packing<MepSystem> {
@@ -20,6 +22,8 @@ final class SystemPacking implements Packing<MepSystem> {
     return from.shared(from.vocabulary().systems, WHOLE);
   }
 
+  private static final Packing<List<Property>> PROPERTIES = Packings.PROPERTY.list();
+
   private static final Packing<MepSystem> WHOLE =
       new Packing<>() {
         @Override
@@ -30,6 +34,7 @@ final class SystemPacking implements Packing<MepSystem> {
           to.text(system.longName());
           to.word(system.objectType());
           to.word(system.predefinedType());
+          PROPERTIES.write(system.properties(), to);
         }
 
         @Override
@@ -40,7 +45,8 @@ final class SystemPacking implements Packing<MepSystem> {
               Packings.TEXT.read(from),
               from.text(),
               from.word(),
-              from.word());
+              from.word(),
+              PROPERTIES.read(from));
         }
       };
 }

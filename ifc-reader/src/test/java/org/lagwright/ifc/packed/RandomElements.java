@@ -19,6 +19,7 @@ import org.lagwright.ifc.model.OpenEnd;
 import org.lagwright.ifc.model.Place;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.Section;
 
 /** Elements of which every value may be anything that its type allows. */
@@ -156,7 +157,25 @@ final class RandomElements {
 
   private MepSystem system() {
     return new MepSystem(
-        step(), text(), text(), orNull(this::text), orNull(this::text), orNull(this::text));
+        step(),
+        text(),
+        text(),
+        orNull(this::text),
+        orNull(this::text),
+        orNull(this::text),
+        list(this::property));
+  }
+
+  private Property property() {
+    return new Property(
+        text(),
+        text(),
+        text(),
+        orNull(this::figure),
+        orNull(this::text),
+        random.nextBoolean(),
+        random.nextBoolean(),
+        step());
   }
 
   private Place place() {

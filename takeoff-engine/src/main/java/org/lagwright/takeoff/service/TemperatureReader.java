@@ -15,9 +15,9 @@ import org.lagwright.ifc.model.Property;
 
 /**
  * How warm the medium is by the model itself: properties that tell a service temperature, of the
- * element or its ports, temperatures in what names its system or medium, pressures in the names of
- * steam. The first of them that the service can have counts, and another one is kept beside it.
- * Operating limits are never service temperatures.
+ * element, its ports or its system, temperatures in what names its system or medium, pressures in
+ * the names of steam. The first of them that the service can have counts, and another one is kept
+ * beside it. Operating limits are never service temperatures.
  */
 final class TemperatureReader {
 
@@ -39,6 +39,8 @@ final class TemperatureReader {
   /** Rounding of a zero that was turned from one scale into another, kelvin. */
   private static final double ZERO_K = 0.01;
 
+  private static final String PROPERTY = "property ";
+  private static final String OF_SYSTEM = "property of its system ";
   private static final String FROM_PORTS = "properties of its ports";
   private static final String HOT = "hot";
   private static final String COLD = "cold";
@@ -81,14 +83,15 @@ final class TemperatureReader {
     if (!votes.temperatureRangesC().containsKey(service.kind())) {
       return null;
     }
-    List<ToldTemperature> all = new ArrayList<>(byProperties(told, service, false));
+    List<ToldTemperature> all = new ArrayList<>(byProperties(told, PROPERTY, service, false));
     ToldTemperature byPorts = byPorts(element, service, oneMedium);
     if (byPorts != null) {
       all.add(byPorts);
     }
+    all.addAll(bySystems(element, service, oneMedium));
     all.addAll(names.of(element, told, service, oneMedium));
     if (mayFreeze(service)) {
-      all.addAll(byProperties(told, service, true));
+      all.addAll(byProperties(told, PROPERTY, service, true));
     }
     ToldTemperature chosen = ToldTemperature.first(all);
     if ((chosen == null || !chosen.believed()) && service.medium().equals(STEAM)) {
@@ -115,7 +118,7 @@ final class TemperatureReader {
       MepElement element, List<Property> told, Service service) {
     for (Property property : told) {
       if (!property.quantity() && mediumProperties.contains(property.plainName())) {
-        ToldTemperature found = steam(property.text(), "property " + property.name(), service);
+        ToldTemperature found = steam(property.text(), PROPERTY + property.name(), service);
         if (found != null) {
           return found;
         }
@@ -150,20 +153,34 @@ final class TemperatureReader {
   }
 
   /**
-   * What the properties of the element tell.
+   * What properties of the element or its system tell.
    *
+   * @param from whose they are, in words
    * @param zero true for zeros alone, which stand for a figure that nobody gave unless the medium
    *     may be as cold and nothing else tells; false for all others
    */
-  private List<ToldTemperature> byProperties(List<Property> told, Service service, boolean zero) {
+  private List<ToldTemperature> byProperties(
+      List<Property> told, String from, Service service, boolean zero) {
     List<ToldTemperature> found = new ArrayList<>();
     for (Property property : told) {
       Tells tells = properties.get(key(property.plainName()));
       boolean asked = tells != null && !property.quantity() && fits(tells, service);
       Double celsius = asked ? number(property) : null;
       if (celsius != null && celsius > COLDEST_C && isZero(celsius, property.text()) == zero) {
-        found.add(figure(celsius, "property " + property.name(), property.text(), service));
+        found.add(figure(celsius, from + property.name(), property.text(), service));
       }
+    }
+    return found;
+  }
+
+  /** What its systems state; of several, where several media may meet, nobody knows which. */
+  private List<ToldTemperature> bySystems(MepElement element, Service service, boolean oneMedium) {
+    if (!oneMedium && element.systems().size() > 1) {
+      return List.of();
+    }
+    List<ToldTemperature> found = new ArrayList<>();
+    for (MepSystem system : element.systems()) {
+      found.addAll(byProperties(system.properties(), OF_SYSTEM, service, false));
     }
     return found;
   }

@@ -67,6 +67,31 @@ class ToldTemperatureTest {
 
   @ParameterizedTest
   @CsvSource({
+    "Heating flow, Flow Temperature, 70",
+    "Heating flow, Vorlauftemperatur [\u00B0C], 70",
+    "Heating return, R\u00FCcklauftemperatur, 50",
+    "Heating return, Fluid Temperature (\u00B0F), 50",
+    "Heating return, Flow Temperature, ",
+    "Heating flow, Flow Temperature, 0",
+  })
+  void systemStatesTheTemperatureOfAllThatBelongsToIt(
+      String system, String name, @Nullable Double celsius) {
+    double figure = celsius == null ? 70 : celsius;
+    Property stated =
+        new Property("Set", name, String.valueOf(figure), figure, "IFCREAL", false, false, 1);
+    Classification found =
+        classify(TestElement.pipe(1, 60.3, 1).inSystemStating(system, stated), Map.of());
+
+    if (celsius == null || celsius == 0) {
+      assertThat(found.told()).isNull();
+    } else {
+      assertThat(told(found).celsius()).isEqualTo(celsius);
+      assertThat(told(found).from()).isEqualTo("property of its system " + name);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
     "Heating flow 1/2",
     "Heating flow riser 4",
     "Heating flow DN 65/50",
