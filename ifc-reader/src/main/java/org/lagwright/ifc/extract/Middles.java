@@ -17,16 +17,21 @@ import org.lagwright.ifc.schema.IfcRecord;
 
 /**
  * Where the middle of an element lies: the centre of the open ends of its body, else of its ports,
- * else the origin of its placement. Where that is the zero of the file, at which exporters place
- * what is drawn in the coordinates of the whole, it is the one place at which all its ports lie,
- * else the middle of the box around its body.
+ * else the origin of its placement. Where that is the zero of the file or of what contains it, at
+ * which exporters place what is drawn in the coordinates of the whole or not drawn at all, it is
+ * the one place at which all its ports lie, else the middle of the box around its body, else
+ * unknown.
  */
 record Middles(IfcFile file, Placements placements, CornerReader corners) {
 
   private static final Point ZERO = new Point(0, 0, 0);
 
-  /** World position in metres, null if nothing tells. */
-  @Nullable Point of(IfcRecord element, Draft draft) {
+  /**
+   * World position in metres, null if nothing tells.
+   *
+   * @param container what contains the element, 0 if nothing does
+   */
+  @Nullable Point of(IfcRecord element, Draft draft, long container) {
     List<Point> points = new ArrayList<>(3);
     for (ShapeEnd end : draft.shape().ends()) {
       points.add(end.centreM());
@@ -36,26 +41,37 @@ record Middles(IfcFile file, Placements placements, CornerReader corners) {
         points.add(port.positionM());
       }
     }
-    return points.isEmpty() ? withoutEnds(element, draft) : centre(points);
+    return points.isEmpty() ? withoutEnds(element, draft, container) : centre(points);
   }
 
   /** Ports that all lie at one place tell nothing of ends, but of the place. */
-  private @Nullable Point withoutEnds(IfcRecord element, Draft draft) {
+  private @Nullable Point withoutEnds(IfcRecord element, Draft draft, long container) {
     Point own = originM(element);
-    if (own != null && own.distanceM(ZERO) > 0) {
+    IfcRecord around = container == 0 ? null : file.find(container);
+    Point zero = around == null ? null : originM(around);
+    if (isPlace(own, zero)) {
       return own;
     }
     IfcRecord port = draft.ports().isEmpty() ? null : file.find(draft.ports().get(0).step());
     Point atM = port == null ? null : originM(port);
-    if (atM != null && atM.distanceM(ZERO) > 0) {
+    if (isPlace(atM, zero)) {
       return atM;
     }
     Optional<BodyCorners> body = corners.cornersOf(element);
     if (body.isEmpty()) {
-      return own;
+      return null;
     }
     Box box = body.get().box();
     return centre(List.of(box.low(), box.high()));
+  }
+
+  private static boolean isPlace(@Nullable Point atM, @Nullable Point zero) {
+    return atM != null && atM.distanceM(ZERO) > 0 && (zero == null || atM.distanceM(zero) > 0);
+  }
+
+  /** True if the placement of an element can be read. */
+  boolean arePlaced(IfcRecord element) {
+    return originM(element) != null;
   }
 
   private @Nullable Point originM(IfcRecord product) {

@@ -82,12 +82,13 @@ final class PlaceReader implements Premises {
 
   /** The place of an element. Its own IsExternal counts where the space is silent. */
   Place placeOf(IfcRecord element, Draft draft) {
-    Point middle = middles.of(element, draft);
-    if (middle == null && (draft.kind == null || draft.kind.isLagged())) {
+    long container = container(element.id());
+    Point middle = middles.of(element, draft, container);
+    boolean lagged = draft.kind == null || draft.kind.isLagged();
+    if (middle == null && lagged && !middles.arePlaced(element)) {
       notePlacement(element, draft);
     }
     List<Evidence> basis = new ArrayList<>();
-    long container = container(element.id());
     Structure contained = structure(container);
     Structure inSpace = spaceOf(element.id(), contained, middle, basis);
     Structure onStorey = storeyOf(element.id(), contained, inSpace, middle, basis);

@@ -9,6 +9,7 @@ import static org.lagwright.ifc.extract.InlineModel.value;
 
 import java.util.Locale;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -231,6 +232,24 @@ class PlaceTest {
                 """);
 
     assertThat(boiler.place().positionM()).isEqualTo(new Point(xM, yM, zM));
+  }
+
+  /** Where nothing is drawn, exporters write the zero of the file or of the storey. */
+  @ParameterizedTest
+  @CsvSource({"$,0,", "#40,0,", "#40,500,6.5"})
+  void elementWithoutBodyAtTheZeroOfFileOrStoreyHasNoPlace(
+      String storey, double placedMm, @Nullable Double middleM) {
+    MepModel model =
+        InlineModel.read(
+            "#1=IFCVALVE('1',$,'Valve DN50',$,$,#30,$,$,$);\n"
+                + placed(30, placedMm, 0, 0).replace("PLACEMENT($", "PLACEMENT(" + storey)
+                + "#2=IFCBUILDINGSTOREY('2',$,'Upper',$,$,#40,$,$,$,3000.);\n"
+                + placed(40, 6000, 0, 3000)
+                + "#3=IFCRELCONTAINEDINSPATIALSTRUCTURE('3',$,$,$,(#1),#2);\n");
+    Point atM = InlineModel.element(model, 1).place().positionM();
+
+    assertThat(atM).isEqualTo(middleM == null ? null : new Point(middleM, 0, 3));
+    assertThat(InlineModel.codes(model)).doesNotContain("PLACE_UNKNOWN");
   }
 
   @Test
