@@ -261,14 +261,18 @@ final class FigureCursor {
     return eighths > 0 ? whole + eighths / 8.0 : Double.NaN;
   }
 
-  /** A part of an inch: halves down to sixty-fourths; stays here if there is none. */
+  /**
+   * A part of an inch: halves down to sixty-fourths, and the five and six quarters that pipes are
+   * called by; stays here if there is none.
+   */
   private double over(double numerator) {
     int before = at;
     at++;
     int digits = isOneOf("/", before) ? skipDigits() : 0;
     int denominator = digits == 0 || digits > 2 ? 0 : Integer.parseInt(text, before + 1, at, 10);
     boolean common = Integer.bitCount(denominator) == 1 && denominator > 1 && denominator <= 64;
-    if (common && numerator < denominator) {
+    boolean quarters = denominator == 4 && (numerator == 5 || numerator == 6);
+    if (common && (numerator < denominator || quarters)) {
       return numerator / denominator;
     }
     at = before;

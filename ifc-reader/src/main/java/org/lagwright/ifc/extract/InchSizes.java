@@ -68,11 +68,26 @@ final class InchSizes {
         add(text, cursor, text.charAt(at) != 'D', sizes);
       }
     }
-    cursor.goTo(sizes.isEmpty() ? 0 : text.length());
-    while (cursor.next()) {
-      add(text, cursor, false, sizes);
+    if (sizes.isEmpty()) {
+      addBehindSigns(text, sizes);
+      cursor.goTo(0);
+      while (cursor.next()) {
+        add(text, cursor, false, sizes);
+      }
     }
     return sizes;
+  }
+
+  /** A figure right behind the sign of a diameter, which is a letter, does not stand by itself. */
+  private static void addBehindSigns(String text, List<Integer> to) {
+    FigureCursor cursor = new FigureCursor(text);
+    for (int at = 1; at < text.length(); at++) {
+      boolean sign = Sizes.ROUND_SIGNS.indexOf(text.charAt(at - 1)) >= 0;
+      if (sign && Character.isLetter(text.charAt(at - 1)) && Sizes.isDigit(text.charAt(at))) {
+        cursor.goTo(at);
+        add(text, cursor, false, to);
+      }
+    }
   }
 
   /** True if a text may hold NPS or Rp; behind DN only what has a sign is in inches. */

@@ -137,13 +137,17 @@ final class SizesInText {
     return ends;
   }
 
-  /** The first figure behind a diameter sign, {@code d =} or OD, null if there is none. */
+  /**
+   * The first figure behind a diameter sign, {@code d =}, {@code da =} or OD, null if there is
+   * none.
+   */
   private static FigureCursor.@Nullable Figure behindSign(String text) {
     FigureCursor cursor = new FigureCursor(text);
     for (int i = 0; i < text.length(); i++) {
       boolean named = (text.charAt(i) | 0x20) == 'd' && !Sizes.isInWord(text, i - 1);
       boolean outside = text.startsWith("OD", i) && !Sizes.isInWord(text, i - 1);
-      cursor.goTo(named ? i + 1 : i);
+      boolean ofOutside = named && i + 1 < text.length() && (text.charAt(i + 1) | 0x20) == 'a';
+      cursor.goTo(ofOutside ? i + 2 : named ? i + 1 : i);
       boolean signed =
           outside ? takeOutside(i + 2, cursor) : cursor.takeSign(named ? "=" : SIGNS_BEFORE);
       FigureCursor.Figure found = signed ? cursor.take() : null;
