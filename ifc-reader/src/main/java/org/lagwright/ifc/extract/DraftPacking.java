@@ -40,6 +40,7 @@ final class DraftPacking {
           to.word(names.objectType());
           to.word(names.typeName());
           to.text(names.tag());
+          TEXTS.write(names.described(), to);
           PROPERTIES.write(worded.properties(), to);
         }
 
@@ -47,7 +48,12 @@ final class DraftPacking {
         public Worded read(PackedReader from) {
           return new Worded(
               Packings.WORD.read(from),
-              new Names(Packings.TEXT.read(from), from.word(), from.word(), from.text()),
+              new Names(
+                  Packings.TEXT.read(from),
+                  from.word(),
+                  from.word(),
+                  from.text(),
+                  TEXTS.read(from)),
               PROPERTIES.read(from));
         }
       };

@@ -10,9 +10,15 @@ import org.lagwright.ifc.schema.IfcRecord;
  * goes ("pipe - manifold to tank"), so it is asked last.
  *
  * @param own Name of the occurrence, empty if absent
+ * @param described descriptions and tags, also of the type, that may tell a size; they are asked
+ *     for nothing else
  */
 record Names(
-    String own, @Nullable String objectType, @Nullable String typeName, @Nullable String tag) {
+    String own,
+    @Nullable String objectType,
+    @Nullable String typeName,
+    @Nullable String tag,
+    List<String> described) {
 
   static Names of(IfcRecord element, @Nullable IfcRecord type) {
     String own = element.label("Name");
@@ -20,7 +26,26 @@ record Names(
         own == null ? "" : own,
         blankToNull(element.label("ObjectType")),
         type == null ? null : blankToNull(type.label("Name")),
-        blankToNull(element.text("Tag")));
+        blankToNull(element.text("Tag")),
+        described(element, type));
+  }
+
+  private static List<String> described(IfcRecord element, @Nullable IfcRecord type) {
+    List<String> described = new ArrayList<>(0);
+    addSize(element.label("Description"), described);
+    addSize(element.label("Tag"), described);
+    if (type != null) {
+      addSize(type.label("Description"), described);
+      addSize(type.label("ElementType"), described);
+      addSize(type.label("Tag"), described);
+    }
+    return List.copyOf(described);
+  }
+
+  private static void addSize(@Nullable String text, List<String> to) {
+    if (text != null && SizeTexts.mayHold(text) && !Words.tellsOfInsulation(text)) {
+      to.add(text);
+    }
   }
 
   private static @Nullable String blankToNull(@Nullable String text) {

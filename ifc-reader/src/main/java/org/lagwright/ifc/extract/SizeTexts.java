@@ -49,7 +49,8 @@ final class SizeTexts {
 
   /**
    * Properties first, as they hold the size and nothing else; the own name last. A straight piece
-   * has one size: what names several of them tells nothing of it.
+   * has one size: what names several of them tells nothing of it. Descriptions and tags count only
+   * where no body and no other text tells a size.
    */
   static List<Text> of(Draft draft) {
     boolean one = draft.isSegment();
@@ -65,6 +66,31 @@ final class SizeTexts {
         texts.add(new Text(name, new Evidence(draft.step(), "name", name)));
       }
     }
+    List<String> described = draft.names().described();
+    if (!described.isEmpty() && draft.shape().section() == null && !mayHold(texts)) {
+      for (String text : described) {
+        if (!(one && SizeLists.isIn(text))) {
+          texts.add(new Text(text, new Evidence(draft.step(), "description or tag", text)));
+        }
+      }
+    }
     return texts;
+  }
+
+  private static boolean mayHold(List<Text> texts) {
+    for (Text text : texts) {
+      if (mayHold(text.value())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if a text may tell a size. */
+  static boolean mayHold(String text) {
+    return DnInText.next(text, 0) != null
+        || Sizes.multiplies(text)
+        || Sizes.mayHoldDiameter(text)
+        || !InchSizes.in(text).isEmpty();
   }
 }

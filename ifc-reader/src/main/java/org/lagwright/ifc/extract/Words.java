@@ -313,6 +313,11 @@ final class Words {
     return INSULATED.isOf(text);
   }
 
+  /** True for a text that speaks of insulation in any way. */
+  static boolean tellsOfInsulation(String text) {
+    return isInsulation(text) || isInsulated(text) || isInsulant(text);
+  }
+
   /** True for paint and vapour barriers, which insulate nothing. */
   static boolean isCoat(String text) {
     return COAT.isOf(text);

@@ -61,7 +61,7 @@ public final class TouchingEndsBenchmark {
     Draft draft =
         new Draft(
             drafts.size() + 1,
-            new Worded("IfcPipeSegment", new Names("", null, null, null), List.of()),
+            new Worded("IfcPipeSegment", new Names("", null, null, null, List.of()), List.of()),
             Drawn.of(
                 new Shape(
                     Form.STRAIGHT,

@@ -74,6 +74,41 @@ class WrittenSizesTest {
     assertThat(size(pipe)).isEqualTo(size);
   }
 
+  /** They tell a size where nothing else does, but what is around a pipe is no size of it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Rohr|Stahlrohr 60,3x2,9||60.3 mm",
+        "Rohr||DN50|60.3 mm",
+        "Rohr DN80|Stahlrohr 60,3x2,9|DN50|88.9 mm",
+        "Rohr|2\" insulation||",
+        "Rohr|||"
+      })
+  void descriptionOrTagTellsASizeThatNoNameDoes(
+      String name, @Nullable String description, @Nullable String tag, @Nullable String size) {
+    String record =
+        "#1=IFCPIPESEGMENT('1',$,'%s',%s,$,$,$,%s,$);\n"
+            .formatted(name, quoted(description), quoted(tag));
+
+    assertThat(size(first(record))).isEqualTo(size);
+  }
+
+  @Test
+  void descriptionOfATypeTellsASizeToo() {
+    MepElement pipe =
+        first(
+            bare("IFCPIPESEGMENT", "Rohr")
+                + "#2=IFCPIPESEGMENTTYPE('2',$,'Standard','60,3 x 2,9',$,$,$,$,$,.RIGIDSEGMENT.);\n"
+                + "#3=IFCRELDEFINESBYTYPE('3',$,$,$,(#1),#2);\n");
+
+    assertThat(size(pipe)).isEqualTo("60.3 mm");
+  }
+
+  private static String quoted(@Nullable String text) {
+    return text == null ? "$" : "'" + text + "'";
+  }
+
   /** ASME B36.10M: 2 1/2 inches are 73.0 mm outside, 3/4 of an inch 26.7 mm. */
   @ParameterizedTest
   @CsvSource({"36.5,NPS 2 1/2,DN65", "13.35,NPS 3/4,DN20", "24.15,NPS 1 1/2,DN40"})
