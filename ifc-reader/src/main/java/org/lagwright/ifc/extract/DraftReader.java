@@ -85,11 +85,14 @@ final class DraftReader {
     if (!own.repeated().isEmpty()) {
       repeatedToo.add(own.repeated());
     }
+    Drawn drawn = drawn(kind, shape(record, names, reading, wanted, itsPorts), itsPorts, wanted);
+    boolean unsized = (kind == null || kind.isLagged()) && drawn.shape().section() == null;
+    Names asked = unsized ? names.described(record, type) : names;
     Draft draft =
         new Draft(
             record.id(),
-            new Worded(record.entityName(), names, wanted),
-            drawn(kind, shape(record, names, reading, wanted, itsPorts), itsPorts, wanted),
+            new Worded(record.entityName(), asked, wanted),
+            drawn,
             reading,
             own.all(),
             record.is("IfcFlowSegment"),

@@ -23,7 +23,7 @@ final class FittingSections {
   private static final String OTHER_END = "size of another end";
 
   private static final String OF_BODY =
-      "The size is that of the body, which is wider than its pipe; nothing tells of the pipe";
+      "The size is that of the body, which may be wider than its pipe; nothing tells of the pipe";
 
   private static final String ANY_EDGE =
       "Nothing tells along which of its edges the box runs; the longest is taken";

@@ -10,8 +10,8 @@ import org.lagwright.ifc.schema.IfcRecord;
  * goes ("pipe - manifold to tank"), so it is asked last.
  *
  * @param own Name of the occurrence, empty if absent
- * @param described descriptions and tags, also of the type, that may tell a size; they are asked
- *     for nothing else
+ * @param described descriptions and tags, also of the type, that may tell a size, where no body
+ *     does; they are asked for nothing else
  */
 record Names(
     String own,
@@ -27,19 +27,20 @@ record Names(
         blankToNull(element.label("ObjectType")),
         type == null ? null : blankToNull(type.label("Name")),
         blankToNull(element.text("Tag")),
-        described(element, type));
+        List.of());
   }
 
-  private static List<String> described(IfcRecord element, @Nullable IfcRecord type) {
-    List<String> described = new ArrayList<>(0);
-    addSize(element.label("Description"), described);
-    addSize(element.label("Tag"), described);
+  /** These, with descriptions and tags. */
+  Names described(IfcRecord element, @Nullable IfcRecord type) {
+    List<String> texts = new ArrayList<>(0);
+    addSize(element.label("Description"), texts);
+    addSize(element.label("Tag"), texts);
     if (type != null) {
-      addSize(type.label("Description"), described);
-      addSize(type.label("ElementType"), described);
-      addSize(type.label("Tag"), described);
+      addSize(type.label("Description"), texts);
+      addSize(type.label("ElementType"), texts);
+      addSize(type.label("Tag"), texts);
     }
-    return List.copyOf(described);
+    return new Names(own, objectType, typeName, tag, List.copyOf(texts));
   }
 
   private static void addSize(@Nullable String text, List<String> to) {

@@ -67,7 +67,7 @@ final class SizeTexts {
       }
     }
     List<String> described = draft.names().described();
-    if (!described.isEmpty() && draft.shape().section() == null && !mayHold(texts)) {
+    if (!described.isEmpty() && !mayHold(texts)) {
       for (String text : described) {
         if (!(one && SizeLists.isIn(text))) {
           texts.add(new Text(text, new Evidence(draft.step(), "description or tag", text)));
