@@ -64,6 +64,10 @@ final class MeshMeasurer {
     boolean allMet = !atPorts.isEmpty() && atPorts.size() == hints.portsM().size() && !onePort;
     List<Found> ends =
         PolygonReading.asCircles(allMet ? atPorts : choose(found), hints.stated().diametersM());
+    List<Found> cut = hints.straight() && !allMet ? CutDuct.ends(mesh, topology) : List.of();
+    if (!cut.isEmpty()) {
+      return straight(cut);
+    }
     Prism straight = isSheared(ends) ? null : prism.of(ends);
     if (straight != null) {
       return straight.measure(hints);
