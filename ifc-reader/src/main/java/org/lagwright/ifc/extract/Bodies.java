@@ -148,19 +148,15 @@ final class Bodies {
 
   /** What the body is, whether it was chosen or not; null if none was measured. */
   private static <T> @Nullable T drawn(Measured<T> measured) {
-    if (isDrawn(measured.how())) {
+    if (measured.how().isDrawn()) {
       return measured.value();
     }
     for (Candidate<T> lost : measured.lost()) {
-      if (isDrawn(lost.how())) {
+      if (lost.how().isDrawn()) {
         return lost.value();
       }
     }
     return null;
-  }
-
-  private static boolean isDrawn(How how) {
-    return how == How.SOLID || how == How.MESH;
   }
 
   private static boolean sameNumber(

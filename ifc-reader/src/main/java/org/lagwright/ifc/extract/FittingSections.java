@@ -257,8 +257,7 @@ final class FittingSections {
      * else agrees with it.
      */
     private boolean isOfBodyOnly(Measured<Section> chosen) {
-      boolean isDrawn = chosen.how() == How.SOLID || chosen.how() == How.MESH;
-      return isDrawn
+      return chosen.how().isDrawn()
           && FittingEnds.sitsInPipes(draft)
           && chosen.value() instanceof Section.Round round
           && (draft.form == Form.FLANGE || !PipeSizes.isOutsideDiameter(round.outsideDiameterM()))

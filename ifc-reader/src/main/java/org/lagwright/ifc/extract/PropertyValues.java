@@ -151,7 +151,7 @@ final class PropertyValues {
       texts.add(values.text(i).orElse(typed.size() == 0 ? values.raw(i) : typed.raw(0)));
     }
     String measure = Units.measure(values.keyword(0).orElse(null), p.ref("Unit"));
-    boolean differ = isTemperature(name, measure) && !areEqual(texts);
+    boolean differ = isTemperature(name, measure) && Set.copyOf(texts).size() > 1;
     found.add(
         new Property(
             set,
@@ -162,15 +162,6 @@ final class PropertyValues {
             false,
             fromType,
             p.id()));
-  }
-
-  private static boolean areEqual(List<String> texts) {
-    for (String text : texts) {
-      if (!text.equals(texts.get(0))) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** The set point if there is one, or equal bounds; else a range as text without a number. */

@@ -56,7 +56,7 @@ final class WeakSources {
     Measured<Section> section = draft.section();
     return draft.kind == Kind.PIPE_SEGMENT
         && section != null
-        && isDrawn(section.how())
+        && section.how().isDrawn()
         && section.value() instanceof Section.Rectangular;
   }
 
@@ -66,7 +66,7 @@ final class WeakSources {
       return false;
     }
     for (Candidate<T> other : measured.lost()) {
-      if (isDrawn(other.how())) {
+      if (other.how().isDrawn()) {
         return false;
       }
     }
@@ -75,9 +75,5 @@ final class WeakSources {
 
   private static boolean isWritten(How how) {
     return how == How.PROPERTY || how == How.QUANTITY_SET || how == How.TEXT;
-  }
-
-  private static boolean isDrawn(How how) {
-    return how == How.SOLID || how == How.MESH;
   }
 }

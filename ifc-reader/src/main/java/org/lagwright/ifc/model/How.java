@@ -15,5 +15,10 @@ public enum How {
   /** Read out of a name or another free text. */
   TEXT,
   /** Taken over from a connected element. */
-  NEIGHBOUR
+  NEIGHBOUR;
+
+  /** True if it was measured on the body of the element. */
+  public boolean isDrawn() {
+    return this == SOLID || this == MESH;
+  }
 }

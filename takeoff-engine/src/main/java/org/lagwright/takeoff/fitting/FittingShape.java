@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Form;
-import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Section;
@@ -193,7 +192,7 @@ record FittingShape(
         return 0;
       }
       return read.lost().stream()
-          .filter(candidate -> candidate.how() == How.SOLID || candidate.how() == How.MESH)
+          .filter(candidate -> candidate.how().isDrawn())
           .map(Candidate::value)
           .filter(Section.Round.class::isInstance)
           .mapToDouble(Section::largestSideM)

@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.FindingCode;
-import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -86,10 +85,6 @@ final class Facts {
   }
 
   private static boolean isDrawn(Measured<?> measured) {
-    return isDrawn(measured.how()) || measured.lost().stream().anyMatch(c -> isDrawn(c.how()));
-  }
-
-  private static boolean isDrawn(How how) {
-    return how == How.SOLID || how == How.MESH;
+    return measured.how().isDrawn() || measured.lost().stream().anyMatch(c -> c.how().isDrawn());
   }
 }
