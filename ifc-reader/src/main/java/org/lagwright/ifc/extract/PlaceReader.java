@@ -32,8 +32,11 @@ final class PlaceReader implements Premises {
   private static final String IN_ITS_BODY = "its middle lies in the body of";
   private static final String OF_ITS_SPACE = "storey of its space";
 
-  /** How exporters write true and false. */
-  private static final List<String> TRUTHS = List.of("T", "F", "TRUE", "FALSE");
+  /** How exporters write true. */
+  private static final List<String> YES = List.of("T", "TRUE", "1", "YES", "JA", "OUI");
+
+  /** How they write false. */
+  private static final List<String> NO = List.of("F", "FALSE", "0", "NO", "NEIN", "NON");
 
   /** Higher than any storey, the halls of power stations and atria among them; common practice. */
   private static final double HIGHEST_STOREY_M = 30;
@@ -388,7 +391,7 @@ final class PlaceReader implements Premises {
 
   private static @Nullable Property stated(List<Property> properties) {
     for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.EXTERNAL)) {
-      if (p.name().equalsIgnoreCase("IsExternal") && TRUTHS.contains(bare(p))) {
+      if (p.name().equalsIgnoreCase("IsExternal") && (isTrue(p) || NO.contains(bare(p)))) {
         return p;
       }
     }
@@ -396,7 +399,7 @@ final class PlaceReader implements Premises {
   }
 
   private static boolean isTrue(Property stated) {
-    return bare(stated).startsWith("T");
+    return YES.contains(bare(stated));
   }
 
   private static String bare(Property property) {

@@ -1,7 +1,9 @@
 package org.lagwright.ifc.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Point;
@@ -9,17 +11,18 @@ import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /**
- * Reads the bodies of spaces as regions: extruded footprints, meshes, what half spaces leave of
- * them, and bounding boxes where there is no body. Holes in a footprint are not left out: whoever
- * asks takes the smallest region that holds a point.
+ * Reads the bodies of spaces as regions: extruded footprints with their holes, meshes, what half
+ * spaces and other bodies leave of them, and bounding boxes where there is no body.
  */
 public final class RegionReader {
 
   private final Placements placements;
   private final Coordinates coordinates;
   private final Bodies bodies;
+  private final Curves curves;
   private final Profiles profiles;
   private final MeshReader meshes;
+  private final HalfSpaceRegions halfSpaces;
   private final int maxDepth;
 
   /**
@@ -30,9 +33,10 @@ public final class RegionReader {
     this.placements = placements;
     this.coordinates = new Coordinates(units);
     this.bodies = new Bodies(coordinates);
-    Curves curves = new Curves(coordinates);
+    this.curves = new Curves(coordinates);
     this.profiles = new Profiles(coordinates, curves);
     this.meshes = new MeshReader(coordinates, curves);
+    this.halfSpaces = new HalfSpaceRegions(coordinates, curves);
     this.maxDepth = file.step().limits().maxReferenceDepth();
   }
 
@@ -55,12 +59,7 @@ public final class RegionReader {
   private @Nullable Region region(Item item, int depth) {
     IfcRecord record = item.record();
     if (record.is("IfcBooleanResult")) {
-      IfcRecord first = record.ref("FirstOperand");
-      Region uncut =
-          first == null || depth >= maxDepth
-              ? null
-              : region(new Item(first, item.frame()), depth + 1);
-      return uncut == null ? null : cut(record, uncut, item.frame());
+      return combined(item, depth);
     }
     if (record.is("IfcExtrudedAreaSolid")) {
       return extruded(item);
@@ -79,7 +78,19 @@ public final class RegionReader {
       return null;
     }
     Frame frame = item.frame().times(own);
-    return PrismRegion.of(frame, frame.vector(direction.times(depth)), corners(profile));
+    Vec axis = frame.vector(direction.times(depth));
+    return PrismRegion.of(frame, axis, corners(profile), holes(solid.ref("SweptArea")));
+  }
+
+  private List<List<Vec>> holes(@Nullable IfcRecord profile) {
+    List<List<Vec>> holes = new ArrayList<>();
+    if (profile != null && profile.is("IfcArbitraryProfileDefWithVoids")) {
+      for (IfcRecord curve : profile.refs("InnerCurves")) {
+        Path path = curves.read(curve);
+        holes.add(path == null ? List.of() : path.points());
+      }
+    }
+    return holes;
   }
 
   private static List<Vec> corners(Profile profile) {
@@ -91,33 +102,62 @@ public final class RegionReader {
     return outline == null || !outline.isUsable() ? List.of() : outline.corners();
   }
 
-  /** Sloping ceilings; other cuts change little of a room. */
-  private Region cut(IfcRecord result, Region uncut, Frame frame) {
-    IfcRecord tool = result.ref("SecondOperand");
-    IfcRecord plane =
-        tool == null || !tool.keyword().equals("IFCHALFSPACESOLID")
-            ? null
-            : tool.ref("BaseSurface");
-    Frame position = plane == null ? null : coordinates.axes(plane, "Position").frame();
-    if (tool == null || position == null || !"DIFFERENCE".equals(result.enumeration("Operator"))) {
-      return uncut;
+  /**
+   * What sloping ceilings and columns leave, and niches beside a room. What cuts is no combination
+   * itself, so that no file asks for more steps than it has records.
+   */
+  private @Nullable Region combined(Item item, int depth) {
+    Region first = operand(item, "FirstOperand", depth);
+    IfcRecord tool = item.record().ref("SecondOperand");
+    if (first == null || tool == null) {
+      return first;
     }
-    boolean removesBehind = !"F".equals(tool.enumeration("AgreementFlag"));
-    Vec kept = frame.vector(Vec.of(position.ez()).times(removesBehind ? 1 : -1));
-    return new Cut(uncut, frame.point(Vec.of(position.origin())), kept);
+    Region second = tool.is("IfcBooleanResult") ? null : operand(item, "SecondOperand", depth);
+    Predicate<Point> within =
+        second == null ? halfSpaces.holding(tool, item.frame()) : second::holds;
+    String operator = item.record().enumeration("Operator");
+    if (within == null || operator == null) {
+      return first;
+    }
+    return switch (operator) {
+      case "DIFFERENCE" -> new Part(first, within.negate());
+      case "INTERSECTION" -> new Part(first, within);
+      default -> second == null ? first : new Either(first, second);
+    };
   }
 
-  /** What lies on the side of a plane that its normal points to. */
-  private record Cut(Region uncut, Vec on, Vec normal) implements Region {
+  private @Nullable Region operand(Item item, String attribute, int depth) {
+    IfcRecord operand = item.record().ref(attribute);
+    return operand == null || operand.is("IfcHalfSpaceSolid") || depth >= maxDepth
+        ? null
+        : region(new Item(operand, item.frame()), depth + 1);
+  }
+
+  /** What of a region fulfils a condition. */
+  private record Part(Region whole, Predicate<Point> kept) implements Region {
 
     @Override
     public Box box() {
-      return uncut.box();
+      return whole.box();
     }
 
     @Override
     public boolean holds(Point worldM) {
-      return Vec.of(worldM).minus(on).dot(normal) >= 0 && uncut.holds(worldM);
+      return whole.holds(worldM) && kept.test(worldM);
+    }
+  }
+
+  /** Two regions as one. */
+  private record Either(Region one, Region other) implements Region {
+
+    @Override
+    public Box box() {
+      return one.box().and(other.box());
+    }
+
+    @Override
+    public boolean holds(Point worldM) {
+      return one.holds(worldM) || other.holds(worldM);
     }
   }
 

@@ -1,0 +1,52 @@
+package org.lagwright.ifc.geometry;
+
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/** Tells which points half spaces hold, be they plain or bounded by a polygon. */
+final class HalfSpaceRegions {
+
+  private final Coordinates coordinates;
+  private final Curves curves;
+
+  HalfSpaceRegions(Coordinates coordinates, Curves curves) {
+    this.coordinates = coordinates;
+    this.curves = curves;
+  }
+
+  /** True for the world positions within it; null for what is no half space that is read here. */
+  @Nullable Predicate<Point> holding(IfcRecord halfSpace, Frame frame) {
+    IfcRecord plane = halfSpace.is("IfcHalfSpaceSolid") ? halfSpace.ref("BaseSurface") : null;
+    Frame position =
+        plane == null || !plane.is("IfcPlane") ? null : coordinates.axes(plane, "Position").frame();
+    if (position == null) {
+      return null;
+    }
+    Predicate<Point> behind = behind(halfSpace, position, frame);
+    if (!halfSpace.is("IfcPolygonalBoundedHalfSpace")) {
+      return behind;
+    }
+    PrismRegion column = column(halfSpace, frame);
+    return column == null ? null : behind.and(column::holdsInPlan);
+  }
+
+  /** With agreement its material lies opposite to the normal of the plane. */
+  private static Predicate<Point> behind(IfcRecord halfSpace, Frame position, Frame frame) {
+    boolean agrees = !"F".equals(halfSpace.enumeration("AgreementFlag"));
+    Vec out = frame.vector(Vec.of(position.ez()).times(agrees ? 1 : -1));
+    Vec on = frame.point(Vec.of(position.origin()));
+    return worldM -> Vec.of(worldM).minus(on).dot(out) < 0;
+  }
+
+  private @Nullable PrismRegion column(IfcRecord halfSpace, Frame frame) {
+    Frame own = coordinates.axes(halfSpace, "Position").frame();
+    Path boundary = curves.read(halfSpace.ref("PolygonalBoundary"));
+    if (own == null || boundary == null) {
+      return null;
+    }
+    Frame at = frame.times(own);
+    return PrismRegion.of(at, Vec.of(at.ez()), boundary.points());
+  }
+}
