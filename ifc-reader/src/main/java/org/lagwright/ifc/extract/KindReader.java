@@ -107,7 +107,7 @@ final class KindReader {
    */
   static Reading read(IfcRecord element, @Nullable IfcRecord type, Names names) {
     if (element.is("IfcCovering")) {
-      return new Reading(covering(element, type), Form.UNKNOWN);
+      return new Reading(covering(element, type, names), Form.UNKNOWN);
     }
     if (!element.is("IfcDistributionElement")) {
       return new Reading(Kind.OTHER, Form.UNKNOWN);
@@ -154,8 +154,14 @@ final class KindReader {
     return INSULATION.contains(predefined(covering, type));
   }
 
-  private static Kind covering(IfcRecord element, @Nullable IfcRecord type) {
-    return COVERINGS_OF_ROOMS.contains(predefined(element, type)) ? Kind.OTHER : Kind.COVERING;
+  /** Fire collars and sleeves through walls come as coverings; they insulate nothing. */
+  private static Kind covering(IfcRecord element, @Nullable IfcRecord type, Names names) {
+    String predefined = predefined(element, type);
+    boolean beside =
+        !predefined.equals("INSULATION")
+            && names.all().stream().noneMatch(Words::isInsulation)
+            && isBesideThePipe(Form.UNKNOWN, names.all());
+    return beside || COVERINGS_OF_ROOMS.contains(predefined) ? Kind.OTHER : Kind.COVERING;
   }
 
   private static @Nullable Reading byClass(IfcRecord element, @Nullable IfcRecord type) {

@@ -105,7 +105,7 @@ final class Layers {
   }
 
   /** True for bodies that are wider than the pipe they sit in, which is all that is measured. */
-  private static boolean isBoxed(Form form) {
+  static boolean isBoxed(Form form) {
     return switch (form) {
       case FLANGE, COUPLING, UNION, VALVE_BODY, STRAINER, DAMPER, PUMP, METER -> true;
       default -> false;
@@ -177,27 +177,15 @@ final class Layers {
    */
   static List<Stack> stacks(
       List<Covering> coverings, @Nullable Section element, List<Section> ends) {
-    List<List<Covering>> groups = new ArrayList<>();
-    List<Covering> longestFirst = new ArrayList<>(coverings);
-    longestFirst.sort(Comparator.comparingDouble((Covering c) -> c.extent.length()).reversed());
-    for (Covering covering : longestFirst) {
-      groups.stream()
-          .filter(g -> g.stream().anyMatch(c -> c.extent.overlaps(covering.extent)))
-          .findFirst()
-          .orElseGet(
-              () -> {
-                groups.add(new ArrayList<>());
-                return groups.get(groups.size() - 1);
-              })
-          .add(covering);
-    }
-    return groups.stream()
-        .map(group -> stack(group, element, ends))
+    return Stretches.of(coverings).stream()
+        .map(stretch -> stack(stretch, element, ends))
         .sorted(Comparator.comparingDouble(Stack::share).reversed())
         .toList();
   }
 
-  private static Stack stack(List<Covering> group, @Nullable Section element, List<Section> ends) {
+  private static Stack stack(
+      Stretches.Stretch along, @Nullable Section element, List<Section> ends) {
+    List<Covering> group = withoutJackets(along.coverings());
     List<Covering> layers = new ArrayList<>();
     for (Covering covering : group) {
       if (layers.stream().noneMatch(layer -> isSame(layer, covering))) {
@@ -209,26 +197,40 @@ final class Layers {
     for (Covering layer : layers) {
       statedM = statedM == null || layer.statedM == null ? null : statedM + layer.statedM;
     }
-    double from = group.stream().mapToDouble(c -> c.extent.from()).min().orElse(0);
-    double to = group.stream().mapToDouble(c -> c.extent.to()).max().orElse(1);
     Section bare = bare(layers, element, ends, statedM);
     Optional<Double> drawnM = told ? drawnM(layers, bare) : Optional.empty();
-    double share = (to - from) * around(group, to - from);
-    return new Stack(Optional.ofNullable(statedM), drawnM, share);
+    return new Stack(Optional.ofNullable(statedM), drawnM, along.share());
   }
 
-  /** Part of the circumference that half shells and boards leave no gap on. */
-  private static double around(List<Covering> group, double share) {
-    double most = 0;
-    for (Covering one : group) {
-      double around = one.piece == null ? share : 0;
-      for (Covering other : group) {
-        Beside piece = isSameRing(one, other) ? other.piece : null;
-        around += piece == null ? 0 : piece.around() * other.extent.length();
+  /** Foil and sheet around a layer are none; all of them if there is nothing else. */
+  private static List<Covering> withoutJackets(List<Covering> group) {
+    List<Covering> insulation = new ArrayList<>();
+    for (Covering covering : group) {
+      if (!isJacket(covering, group)) {
+        insulation.add(covering);
       }
-      most = Math.max(most, around);
     }
-    return Math.min(1, most / share);
+    return insulation.isEmpty() ? group : insulation;
+  }
+
+  /** True for a thin wall, and for a full body hardly wider than another one. */
+  private static boolean isJacket(Covering one, List<Covering> group) {
+    if (one.piece != null || one.statedM != null) {
+      return false;
+    }
+    if (one.wallM != null) {
+      return Thicknesses.isThin(one.wallM);
+    }
+    for (Covering other : group) {
+      Optional<Double> overM =
+          one.outer == null || other.outer == null
+              ? Optional.empty()
+              : Thicknesses.between(other.outer, one.outer);
+      if (overM.isPresent() && Thicknesses.isThin(overM.get())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** False if pieces of one layer differ, so that nobody can say how thick it is. */
@@ -249,7 +251,7 @@ final class Layers {
         || Math.abs(one.wallM - other.wallM) < SAME_SIZE_M;
   }
 
-  private static boolean isSameRing(Covering one, Covering other) {
+  static boolean isSameRing(Covering one, Covering other) {
     return one.piece != null
         && other.piece != null
         && Math.abs(one.piece.gapM() - other.piece.gapM()) < SAME_SIZE_M;
