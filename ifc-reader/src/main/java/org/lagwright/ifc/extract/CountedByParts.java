@@ -78,7 +78,10 @@ final class CountedByParts {
     for (Draft part : drafts.all()) {
       long step = part.isLagged() ? relations.wholeOf(part.step()) : 0;
       Draft whole = step == 0 ? null : drafts.find(step);
-      if (whole != null && whole.isLagged() && !isPartOf(step, part.step())) {
+      if (whole != null
+          && whole.isLagged()
+          && !InsulationReader.isInsulationOf(whole, part)
+          && !isPartOf(step, part.step())) {
         List<Draft> parts = found.get(whole);
         if (parts == null) {
           parts = new ArrayList<>(2);

@@ -53,13 +53,24 @@ final class CoveringBodies {
     return known;
   }
 
-  /** What of it lies along an element; all of it if its items are not told apart. */
+  /**
+   * What of it lies along an element; all of it if its items are not told apart. A short box may
+   * run along another of its edges than the longest.
+   */
   Shape along(Draft covering, Draft host) {
     return along(covering, host.shape());
   }
 
   private Shape along(Draft covering, Shape host) {
-    return itemsOf(covering).along(host, shape(covering));
+    Shape along = itemsOf(covering).along(host, shape(covering));
+    if (along.mayLieOtherwise() && !Coaxiality.runsAlong(along, host)) {
+      for (Shape other : along.otherReadings()) {
+        if (Coaxiality.runsAlong(other, host)) {
+          return other;
+        }
+      }
+    }
+    return along;
   }
 
   /** True if what lies along an element leaves room for insulation between both surfaces. */

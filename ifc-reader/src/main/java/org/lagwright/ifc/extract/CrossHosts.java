@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -31,8 +32,8 @@ final class CrossHosts implements CoveringFiles {
   /** Told anew of every element that a covering of another file was found for. */
   private static final Set<ReadFinding> CHOSEN = Set.of(ReadFinding.INSULATION_CONFLICT);
 
-  /** Told of what is no covering only. */
-  private static final Set<ReadFinding> TURNED = Set.of(ReadFinding.PROXY_LOOKS_LIKE_SERVICE);
+  /** What was said of a pipe, fitting or proxy does not hold for what lies around one. */
+  private static final Set<ReadFinding> TURNED = EnumSet.allOf(ReadFinding.class);
 
   /**
    * What a covering may lie around.

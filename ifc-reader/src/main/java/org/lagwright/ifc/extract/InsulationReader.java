@@ -13,11 +13,13 @@ import org.lagwright.ifc.geometry.BodyCorners;
 import org.lagwright.ifc.geometry.Box;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.model.Section;
 
 /**
  * Insulation that the model already shows: coverings that name what they cover, are a part of it or
@@ -86,6 +88,9 @@ final class InsulationReader {
     }
     for (long id : relations.partsOf(host.step())) {
       Draft part = drafts.find(id);
+      if (part != null && isUndrawnInsulation(part, host)) {
+        turn(part);
+      }
       host(part == null && host.isLagged() ? reader.insulationPart(id) : part, host);
     }
     if (host.kind == Kind.COVERING) {
@@ -95,6 +100,14 @@ final class InsulationReader {
         host(host, whole);
       }
     }
+  }
+
+  /** Nothing but what it is a part of tells where it lies. */
+  private boolean isUndrawnInsulation(Draft part, Draft host) {
+    return host.isLagged()
+        && isInsulation(part)
+        && part.section() == null
+        && !bodies.shape(part).isDrawn();
   }
 
   private void host(@Nullable Draft covering, Draft host) {
@@ -165,9 +178,24 @@ final class InsulationReader {
     return List.copyOf(loose);
   }
 
+  /** A short box may run along another of its edges than the longest. */
   private void hostAround(Draft orphan, CoveringHosts<Draft> hosts) {
     Shape body = bodies.shape(orphan);
+    if (!hostAround(orphan, body, hosts)) {
+      for (Shape other : body.otherReadings()) {
+        if (hostAround(orphan, other, hosts)) {
+          return;
+        }
+      }
+    }
+  }
+
+  /**
+   * @return true if something is found that it lies around
+   */
+  private boolean hostAround(Draft orphan, Shape body, CoveringHosts<Draft> hosts) {
     List<CoveringHosts.Inside<Draft>> inside = new ArrayList<>();
+    boolean found = false;
     for (CoveringHosts.Inside<Draft> each : hosts.inside(body)) {
       if (each.host() != orphan && mayBeHost(each.host(), orphan)) {
         inside.add(each);
@@ -175,9 +203,19 @@ final class InsulationReader {
     }
     for (CoveringHosts.Inside<Draft> each : CoveringHosts.outermost(inside, body, orphan.names())) {
       if (orphan.kind == Kind.COVERING || bodies.isWider(orphan, each)) {
-        orphan.kind = Kind.COVERING;
+        turn(orphan);
         host(orphan, each.host());
+        found = true;
       }
+    }
+    return found;
+  }
+
+  /** What was said of a pipe or fitting does not hold for what lies around one. */
+  private static void turn(Draft orphan) {
+    if (orphan.kind != Kind.COVERING) {
+      orphan.kind = Kind.COVERING;
+      orphan.forgetFindings();
     }
   }
 
@@ -213,13 +251,36 @@ final class InsulationReader {
     return draft.kind == Kind.COVERING ? !hosted.contains(draft.key()) : isInsulation(draft);
   }
 
-  /** Proxies and pipes that are called insulation; they are that only around something else. */
+  /**
+   * Proxies, pipes, ducts and fittings that are called insulation; they are that only around
+   * something else. An insulating flange or union is none.
+   */
   static boolean isInsulation(Draft draft) {
-    boolean drawnAsOther =
-        draft.kind == Kind.OTHER
-            || draft.kind == Kind.PIPE_SEGMENT
-            || draft.kind == Kind.DUCT_SEGMENT;
-    return drawnAsOther && draft.isCalledInsulation;
+    Kind kind = draft.kind;
+    boolean fitting = kind != null && kind.isFitting();
+    boolean insulating = fitting && draft.formIsWorded && Layers.isBoxed(draft.form);
+    boolean drawnAsOther = kind == Kind.OTHER || fitting || (kind != null && kind.isSegment());
+    return drawnAsOther && draft.isCalledInsulation && !insulating;
+  }
+
+  /** True if a part of a pipe, duct or fitting is not that once more, but drawn around it. */
+  static boolean isInsulationOf(Draft whole, Draft part) {
+    Section bare = widest(whole.shape().ends());
+    Section outer = widest(part.shape().ends());
+    return isInsulation(part)
+        && bare != null
+        && outer != null
+        && Thicknesses.between(bare, outer).isPresent()
+        && Coaxiality.runsAlong(part.shape(), whole.shape());
+  }
+
+  private static @Nullable Section widest(List<ShapeEnd> ends) {
+    Section widest = null;
+    for (ShapeEnd end : ends) {
+      boolean wider = widest == null || end.section().largestSideM() > widest.largestSideM();
+      widest = wider ? end.section() : widest;
+    }
+    return widest;
   }
 
   /** Most elements of most files have none, and are passed over without asking further. */
