@@ -6,6 +6,7 @@ import org.lagwright.ifc.geometry.Beside;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
@@ -69,6 +70,7 @@ final class Coverings {
     Coaxiality.Extent extent = Coaxiality.extent(along, host.shape());
     Section outer = along.section() == null ? null : along.section().value();
     Double wallM = profiles.drawnWallM(along).orElse(null);
+    wallM = wallM == null && extent != null ? wallOfFacesM(covering, host, along) : wallM;
     Double statedM = Layers.statedM(covering.properties(), lengthUnitM);
     statedM = statedM == null ? layers.thicknessM(covering.step()) : statedM;
     Beside piece = extent == null && isStraightPiece(host) ? bodies.beside(covering, host) : null;
@@ -82,6 +84,13 @@ final class Coverings {
         statedM == null && !drawn ? Layers.wordedM(covering.names()) : statedM,
         wallM,
         extent == null ? Coaxiality.Extent.WHOLE : extent);
+  }
+
+  /** Wall of a ring of faces around a pipe, which may keep off it as tubes do. */
+  private @Nullable Double wallOfFacesM(Draft covering, Draft host, Shape along) {
+    boolean faces = along.section() != null && along.section().how() == How.MESH;
+    Beside ring = faces && isStraightPiece(host) ? bodies.beside(covering, host) : null;
+    return ring != null && ring.round() ? ring.wallM() : null;
   }
 
   private static boolean isStraightPiece(Draft host) {

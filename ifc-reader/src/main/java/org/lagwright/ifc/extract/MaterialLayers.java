@@ -51,12 +51,17 @@ final class MaterialLayers {
             || file.count("IfcMaterialProfile") > 0;
   }
 
-  /** All layers of a covering together in metres, null if it has none. */
+  /**
+   * All layers of a covering that may insulate together in metres, null if it has none: neither
+   * sheet and foil nor air that moves.
+   */
   @Nullable Double thicknessM(long covering) {
     for (long id : any ? relations.materialsOf(covering) : Links.NONE) {
       double sumM = 0;
       for (IfcRecord layer : layers(id)) {
-        sumM += metres(layer);
+        boolean none =
+            Thicknesses.isThin(metres(layer)) || "T".equals(layer.enumeration("IsVentilated"));
+        sumM += none ? 0 : metres(layer);
       }
       if (Thicknesses.isPossible(sumM)) {
         return sumM;

@@ -15,6 +15,7 @@ import static org.lagwright.ifc.extract.InsulationTest.ring;
 import static org.lagwright.ifc.extract.InsulationTest.thickness;
 import static org.lagwright.ifc.extract.Network.at;
 
+import java.util.StringJoiner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -50,6 +51,26 @@ class InsulationThicknessTest {
     assertThat(codes(model)).doesNotContain("COVERING_WITHOUT_HOST");
   }
 
+  /** An air gap, 30 mm of foam, and its sheet. */
+  @ParameterizedTest
+  @CsvSource({".T.,30", ".F.,40", "$,40"})
+  void layersOfACoveringThatInsulateAreItsThickness(String ventilated, double thicknessMm) {
+    String layers =
+        """
+        #70=IFCMATERIAL('Sheet',$,$);
+        #71=IFCMATERIAL('Foam',$,$);
+        #72=IFCMATERIALLAYER($,10.,%s,$,$,$,$);
+        #73=IFCMATERIALLAYER(#71,30.,.F.,$,$,$,$);
+        #74=IFCMATERIALLAYER(#70,1.,$,$,$,$,$);
+        #75=IFCMATERIALLAYERSET((#72,#73,#74),$,$);
+        #76=IFCRELASSOCIATESMATERIAL('76',$,$,$,(#200),#75);
+        """
+            .formatted(ventilated);
+
+    assertThat(mm(of(read(PIPE + related("Wool") + layers), 1)))
+        .isCloseTo(thicknessMm, within(1e-6));
+  }
+
   /** The bore of a tube is wider than the pipe, so that it can be pushed over it. */
   @Test
   void gapBetweenPipeAndHollowCoveringIsNoInsulation() {
@@ -57,6 +78,46 @@ class InsulationThicknessTest {
 
     assertThat(mm(of(model, 1))).isCloseTo(19, within(1e-6));
     assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  /** The same drawn as faces, with twelve corners around. */
+  @Test
+  void gapBetweenPipeAndRingOfFacesIsNoInsulation() {
+    MepModel model = read(PIPE + ringOfFaces(64, 64 + 2 * 19));
+
+    assertThat(mm(of(model, 1))).isCloseTo(19, within(0.01));
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  private static String ringOfFaces(double boreMm, double outerMm) {
+    int n = 12;
+    StringJoiner points = new StringJoiner(",");
+    StringJoiner faces = new StringJoiner(",");
+    for (int ring = 0; ring < 4; ring++) {
+      double radiusMm = (ring == 0 || ring == 3 ? boreMm : outerMm) / 2;
+      for (int i = 0; i < n; i++) {
+        double angle = 2 * Math.PI * i / n;
+        points.add(
+            "(%.6f,%.6f,%s)"
+                .formatted(
+                    radiusMm * Math.cos(angle),
+                    radiusMm * Math.sin(angle),
+                    ring < 2 ? "0." : "2500."));
+        int a = ring * n + i + 1;
+        int b = ring * n + (i + 1) % n + 1;
+        int c = (ring + 1) % 4 * n + (i + 1) % n + 1;
+        int d = (ring + 1) % 4 * n + i + 1;
+        faces.add("(%d,%d,%d),(%d,%d,%d)".formatted(a, c, b, a, d, c));
+      }
+    }
+    return """
+        #200=IFCCOVERING('c',$,'Foam',$,$,#14,#210,$,.INSULATION.);
+        #210=IFCPRODUCTDEFINITIONSHAPE($,$,(#211));
+        #211=IFCSHAPEREPRESENTATION($,'Body','Tessellation',(#212));
+        #212=IFCTRIANGULATEDFACESET(#213,$,.T.,(%s),$);
+        #213=IFCCARTESIANPOINTLIST3D((%s));
+        """
+        .formatted(faces, points);
   }
 
   @Test
