@@ -87,6 +87,8 @@ class ShapelessPatternTest {
     "IFCCABLESEGMENTTYPE,Cable,OTHER",
     "IFCDUCTSEGMENTTYPE,Kabelkanal 60x40,OTHER",
     "IFCPIPESEGMENTTYPE,Leerrohr M25,OTHER",
+    "IFCPIPESEGMENTTYPE,Futterrohr 139.7,OTHER",
+    "IFCPIPESEGMENTTYPE,PEX-Rohr 16 im Schutzrohr,PIPE_SEGMENT",
     "IFCPIPESEGMENTTYPE,Steel pipe,PIPE_SEGMENT"
   })
   void flowSegmentsOfAnIfc2x3FileAreWhatTheirTypeSays(String type, String name, Kind kind) {

@@ -71,7 +71,11 @@ class WordsTest {
         "Tubo eléctrico corrugado",
         "Schacht DN1000",
         "Inspection chamber",
-        "Regard 1000"
+        "Regard 1000",
+        "Futterrohr DN150",
+        "Schutzrohr DN100",
+        "Mauerhülse",
+        "Pipe sleeve"
       })
   void cablesAndTheirCarriersAreNeitherPipeNorDuct(String name) {
     assertThat(Words.isNeitherPipeNorDuct(name)).isTrue();
