@@ -39,10 +39,11 @@ final class MeshMeasurer {
    * @param what what the faces belong to, for the evidence
    */
   MeshMeasurer(Mesh mesh, long step, String what, ShapeHints hints, How how) {
-    this.mesh = mesh;
+    MeshTopology drawn = new MeshTopology(mesh);
+    this.mesh = Seams.sewn(mesh, drawn);
     this.hints = hints;
-    this.topology = new MeshTopology(mesh);
-    this.from = new MeshEvidence(mesh, step, what, how);
+    this.topology = this.mesh == mesh ? drawn : new MeshTopology(this.mesh);
+    this.from = new MeshEvidence(this.mesh, step, what, how);
     this.prism = new MeshPrism(topology, from);
     this.bend = new MeshBend(topology, from, hints.stated().diametersM());
   }
