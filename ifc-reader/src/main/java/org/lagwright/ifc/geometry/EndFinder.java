@@ -141,8 +141,9 @@ final class EndFinder {
 
   private List<Found> find(boolean oneSize, double rectangularSharp) {
     List<Found> all = new ArrayList<>();
+    FlangeBacks backs = new FlangeBacks(mesh, topology);
     for (Map.Entry<Integer, List<Integer>> patch : topology.patches().entrySet()) {
-      addPatch(patch.getKey(), patch.getValue(), rectangularSharp, all);
+      addPatch(patch.getKey(), patch.getValue(), rectangularSharp, all, backs);
     }
     for (int[] loop : MeshTopology.loops(topology.openEdges())) {
       List<Vec> points = mesh.points(loop);
@@ -158,7 +159,7 @@ final class EndFinder {
         ends.add(end);
       }
     }
-    return ends;
+    return backs.takenOff(ends);
   }
 
   /** False for the rim of a tray or a rail, which runs along its turned up edges. */
@@ -171,7 +172,12 @@ final class EndFinder {
     return true;
   }
 
-  private void addPatch(int patch, List<Integer> faces, double rectangularSharp, List<Found> into) {
+  private void addPatch(
+      int patch,
+      List<Integer> faces,
+      double rectangularSharp,
+      List<Found> into,
+      FlangeBacks backs) {
     if (faces.size() == 1 && isWall(faces.get(0), patch)) {
       return;
     }
@@ -191,8 +197,13 @@ final class EndFinder {
     if (!isSharp(boundary, patch, outline.normal(), sharp)) {
       return;
     }
-    boolean rim = loops.size() == 2 && isRim(outline, loops.get(loops.get(0) == outer ? 1 : 0));
-    into.add(outward(outline, topology.piece(faces.get(0)), mesh.points(outer), rim));
+    int[] hole = loops.size() == 2 ? loops.get(loops.get(0) == outer ? 1 : 0) : null;
+    boolean rim = hole != null && isRim(outline, hole);
+    Found end = outward(outline, topology.piece(faces.get(0)), mesh.points(outer), rim);
+    into.add(end);
+    if (hole != null) {
+      backs.add(end, hole);
+    }
   }
 
   private boolean isRim(Outline outline, int[] inner) {

@@ -88,9 +88,9 @@ class DuctBendTest {
     assertThat(bendRadiusM(measured()).value()).isCloseTo(0.6, within(2e-4));
   }
 
-  /** The frames are all that is seen of the ends; the duct between them is narrower. */
+  /** The frames are all that is seen of the ends; the duct comes out of their backs. */
   @Test
-  void radiusBetweenFramesOfADuctIsNotKnown() {
+  void ductBetweenFramesTellsSizeAndRadius() {
     int[][] duct = rings(0.5, Math.PI / 2, 0.04, 0.25, 0.15, false);
     int[][] frame = rings(0.5, Math.PI / 2, 0.04, 0.28, 0.18, false);
     int last = duct.length - 1;
@@ -103,9 +103,9 @@ class DuctBendTest {
         new ShapeHints(List.of(new Point(-0.04, 0, 0), new Point(0.5, 0.54, 0)), null, false);
     Shape shape = TinyModel.item(TinyModel.METRES, ports, mesh.triangulated(100));
     assertThat(shape.form()).isEqualTo(Form.BEND);
-    assertThat(shape.bendRadiusM()).isNull();
-    assertThat(shape.lengthM()).isNull();
-    assertThat(shape.problems()).hasSize(1);
+    assertThat(shape.ends().get(0).section().largestSideM()).isCloseTo(0.5, within(1e-6));
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.5, within(1e-4));
+    assertThat(shape.problems()).isEmpty();
   }
 
   /** A finely drawn throat and a square heel: most corners lie on the arc all the same. */
