@@ -33,6 +33,9 @@ final class BendFit {
   /** Differences below this share of the pipe's radius are rounding. */
   private static final double EXACT = 1e-6;
 
+  /** Corners of the tip of a mitre over those of both ends. */
+  private static final double TIP = 0.25;
+
   /** How near to the plane of an end, over the pipe's radius, corners belong to its ring. */
   private static final double IN_END = 0.01;
 
@@ -83,7 +86,9 @@ final class BendFit {
   static @Nullable Fit of(List<Vec> corners, BendLegs legs, double pipeRadius) {
     double[] halvesM = new double[corners.size()];
     Arrays.fill(halvesM, pipeRadius);
-    return new BendFit(corners, halvesM, legs, pipeRadius).best();
+    BendFit fit = new BendFit(corners, halvesM, legs, pipeRadius);
+    Fit best = fit.best();
+    return best == null || fit.isDrawn(best.radiusM()) ? best : null;
   }
 
   /**
@@ -145,6 +150,23 @@ final class BendFit {
     }
     double radius = found == largest ? largest : narrowed(found, step);
     return fits(radius) ? new Fit(radius, legs.lengthM(radius)) : null;
+  }
+
+  /**
+   * True if there are corners on an arc between tangents. Of a bend of two or three pieces there
+   * are none: all lie on the legs, and no more than the tip of a mitre reaches an arc that fits
+   * them.
+   */
+  private boolean isDrawn(double radius) {
+    double toM = legs.tangentM(radius) + IN_END * pipeRadius;
+    int onArc = 0;
+    int inEnds = 0;
+    for (Vec corner : corners) {
+      Vec v = corner.minus(legs.corner());
+      onArc += v.dot(legs.toA()) < toM && v.dot(legs.toB()) < toM ? 1 : 0;
+      inEnds += isInEnd(corner) ? 1 : 0;
+    }
+    return onArc > TIP * inEnds;
   }
 
   /** Corners of the ends are on the surface of any arc between them, so they do not count. */
