@@ -1,6 +1,7 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.lagwright.ifc.geometry.EndFinder.Found;
 
@@ -31,6 +32,16 @@ final class CutDuct {
     boolean isSame(Vec other, double otherM) {
       double sameWayM = normal.dot(other) > 0 ? otherM : -otherM;
       return isParallel(other) && Math.abs(sameWayM - atM) < SAME_M;
+    }
+
+    /** True if all corners lie in it, however a face between them leans. */
+    boolean holds(List<Vec> corners) {
+      for (Vec corner : corners) {
+        if (Math.abs(corner.dot(normal) - atM) > SAME_M) {
+          return false;
+        }
+      }
+      return true;
     }
 
     boolean isParallel(Vec direction) {
@@ -68,7 +79,7 @@ final class CutDuct {
   /** The two ends, square to the axis; empty for anything else, a plain box among it. */
   static List<Found> ends(Mesh mesh, MeshTopology topology) {
     List<Plane> planes = new ArrayList<>(FEWEST_PLANES);
-    for (int face = 0; face < mesh.faces().size(); face++) {
+    for (int face : largestFirst(mesh, topology)) {
       if (topology.area(face) > 0) {
         add(mesh, face, topology.normal(face), planes);
       }
@@ -79,11 +90,23 @@ final class CutDuct {
     return planes.size() < FEWEST_PLANES ? List.of() : new CutDuct(planes).longest();
   }
 
+  /** The faces; where corners are rounded, the small ones last, which lean. */
+  private static List<Integer> largestFirst(Mesh mesh, MeshTopology topology) {
+    List<Integer> faces = new ArrayList<>(mesh.faces().size());
+    for (int face = 0; face < mesh.faces().size(); face++) {
+      faces.add(face);
+    }
+    if (mesh.stepM() > 0) {
+      faces.sort(Comparator.comparingDouble(face -> -topology.area(face)));
+    }
+    return faces;
+  }
+
   private static void add(Mesh mesh, int face, Vec normal, List<Plane> planes) {
-    Vec corner = mesh.vertices().get(mesh.faces().get(face).loops().get(0)[0]);
-    double atM = corner.dot(normal);
+    int[] loop = mesh.faces().get(face).loops().get(0);
+    double atM = mesh.vertices().get(loop[0]).dot(normal);
     for (Plane plane : planes) {
-      if (plane.isSame(normal, atM)) {
+      if (plane.isSame(normal, atM) || mesh.stepM() > 0 && plane.holds(mesh.points(loop))) {
         return;
       }
     }

@@ -22,6 +22,9 @@ final class GoredBend {
   /** Walls whose corners lie this far out, over the radius, are no bore. */
   private static final double OUTER = 0.97;
 
+  /** Share of the walls in faces so small that rounded corners tilt them. */
+  private static final double TILTED = 0.02;
+
   /** Cosine of the angle up to which a wall is level with the plane of the bend. */
   private static final double CHEEK = 0.9;
 
@@ -122,18 +125,20 @@ final class GoredBend {
   private boolean isMadeOf(Vec[] line) {
     double outerM2 = 0;
     double wholeM2 = 0;
+    double leaningM2 = 0;
     for (int face = 0; face < mesh.faces().size(); face++) {
       double areaM2 = topology.area(face);
       if (areaM2 > 0 && !isEnd(face) && !isOnJoint(face, line)) {
         int piece = pieceOf(face, line);
-        if (piece < 0) {
+        if (piece < 0 && mesh.stepM() == 0) {
           return false;
         }
+        leaningM2 += piece < 0 ? areaM2 : 0;
         wholeM2 += areaM2;
-        outerM2 += isOuter(face, line[piece], line[piece + 1]) ? areaM2 : 0;
+        outerM2 += piece >= 0 && isOuter(face, line[piece], line[piece + 1]) ? areaM2 : 0;
       }
     }
-    return outerM2 > wholeM2 / 2;
+    return outerM2 > wholeM2 / 2 && leaningM2 <= TILTED * wholeM2;
   }
 
   private boolean isEnd(int face) {

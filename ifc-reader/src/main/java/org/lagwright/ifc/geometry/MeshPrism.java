@@ -12,6 +12,12 @@ final class MeshPrism {
   /** Walls this parallel to the axis (sine) make a body cut at a slant, not a bend. */
   private static final double WALL_PARALLEL = 0.01;
 
+  /** Rounded corners lie this many steps off the plane of their end, as it is fitted. */
+  private static final double STEPS_OFF = 3;
+
+  /** Share of the surface in faces so small that rounded corners tilt them. */
+  private static final double TILTED = 0.01;
+
   /** Corners of circles are as far from the middle but for this share. */
   private static final double UNEVEN = 0.005;
 
@@ -116,14 +122,17 @@ final class MeshPrism {
     if (square || axis.equals(Vec.ZERO) || isRoundAtItsEnds(a, axis)) {
       return null;
     }
+    double leaningM2 = 0;
     for (int face = 0; face < mesh.faces().size(); face++) {
       Vec normal = topology.normal(face);
       boolean atEnd = liesIn(a, face, normal) || liesIn(b, face, normal);
-      if (!atEnd && lean(face, axis) > WALL_PARALLEL) {
+      boolean leans = !atEnd && lean(face, axis) > WALL_PARALLEL;
+      if (leans && mesh.stepM() == 0) {
         return null;
       }
+      leaningM2 += leans ? topology.area(face) : 0;
     }
-    return between(a, b);
+    return leaningM2 < TILTED * topology.areaM2() ? between(a, b) : null;
   }
 
   /** A pipe that is cut at a slant is round across its axis; a bend drawn in one step is not. */
@@ -160,10 +169,26 @@ final class MeshPrism {
   }
 
   private boolean liesIn(Found end, int face, Vec normal) {
-    Vec corner = mesh.vertices().get(mesh.faces().get(face).loops().get(0)[0]);
-    double off = corner.minus(end.outline().centre()).dot(end.outward());
-    return mesh.faces().get(face).plane()
-        && normal.cross(end.outward()).norm() < WALL_PARALLEL
-        && Math.abs(off) < WALL_PARALLEL * end.outline().largestHalfM();
+    int[] loop = mesh.faces().get(face).loops().get(0);
+    double within = WALL_PARALLEL * end.outline().largestHalfM();
+    if (!mesh.faces().get(face).plane() || Math.abs(offM(loop[0], end)) >= within) {
+      return false;
+    }
+    return normal.cross(end.outward()).norm() < WALL_PARALLEL
+        || mesh.stepM() > 0 && isFlushWith(end, loop);
+  }
+
+  /** True of a face of rounded corners that all lie in the plane of an end, however it leans. */
+  private boolean isFlushWith(Found end, int[] loop) {
+    for (int corner : loop) {
+      if (Math.abs(offM(corner, end)) > STEPS_OFF * mesh.stepM()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private double offM(int corner, Found end) {
+    return mesh.vertices().get(corner).minus(end.outline().centre()).dot(end.outward());
   }
 }
