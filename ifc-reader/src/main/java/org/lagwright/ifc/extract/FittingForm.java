@@ -23,6 +23,9 @@ final class FittingForm {
   /** A cross has four ends; nothing that is fitted into a line has more. */
   private static final int MOST_WAYS = 4;
 
+  private static final String ONE_END =
+      "only one open end of the body is recognised, and nothing else calls it a cap";
+
   private final Draft draft;
   private final List<Neighbours.Joint> joints;
 
@@ -243,6 +246,9 @@ final class FittingForm {
 
   /** Neither words nor enumeration tell. */
   private Form unstated() {
+    if (built == Form.CAP && draft.ports().isEmpty()) {
+      draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, ONE_END);
+    }
     if (built != Form.UNKNOWN && built != Form.STRAIGHT) {
       return built;
     }

@@ -41,8 +41,8 @@ final class WeakSources {
   static void noteBody(Draft draft) {
     List<String> problems = new ArrayList<>(draft.shape().problems());
     boolean used = draft.section() == null || !isWeak(draft.section());
-    if (isPipeWithSides(draft)) {
-      problems.add("a pipe is drawn with flat sides, which count as those of a duct");
+    if (isPipeNotRound(draft)) {
+      problems.add("a pipe is drawn with flat sides or oval, which counts as a duct");
     }
     boolean drawn = draft.shape().isDrawn() || draft.shape().isOnlyBoxed();
     if (!problems.isEmpty() && used && drawn) {
@@ -51,13 +51,16 @@ final class WeakSources {
     }
   }
 
-  /** True for a box in the place of a pipe: a trench, a casing, or a body that stands for one. */
-  private static boolean isPipeWithSides(Draft draft) {
+  /**
+   * True for a box in the place of a pipe: a trench, a casing, or a body that stands for one; also
+   * for circles of four corners, and for a pipe whose slanted cut is taken for its end.
+   */
+  private static boolean isPipeNotRound(Draft draft) {
     Measured<Section> section = draft.section();
-    return draft.kind == Kind.PIPE_SEGMENT
+    return (draft.kind == Kind.PIPE_SEGMENT || draft.kind == Kind.PIPE_FITTING)
         && section != null
         && section.how().isDrawn()
-        && section.value() instanceof Section.Rectangular;
+        && !(section.value() instanceof Section.Round);
   }
 
   /** True if a value was written and nothing that is drawn gives another. */

@@ -43,7 +43,7 @@ final class EndFinder {
 
   /**
    * No fitting or valve that is insulated has an end as small as this: what is drawn so on its body
-   * is a screw, a slot or a chamfer.
+   * is a screw, a slot, a chamfer or the edge of a sheet.
    */
   private static final double SMALLEST_M = 0.004;
 
@@ -127,7 +127,7 @@ final class EndFinder {
   private static List<Found> withoutDetails(List<Found> all) {
     List<Found> left = new ArrayList<>(all.size());
     for (Found end : all) {
-      if (end.outline.largestHalfM() >= SMALLEST_M / 2) {
+      if (Math.min(end.outline.u().norm(), end.outline.v().norm()) >= SMALLEST_M / 2) {
         left.add(end);
       }
     }

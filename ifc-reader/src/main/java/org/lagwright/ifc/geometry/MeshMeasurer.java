@@ -7,6 +7,7 @@ import org.lagwright.ifc.geometry.EndFinder.Found;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
 
 /** Measures a mesh by its ends. */
 final class MeshMeasurer {
@@ -20,6 +21,12 @@ final class MeshMeasurer {
   private static final int MOST_WALLS = 24;
 
   private static final String SIDES = "flat sides of the body look like ends too";
+
+  private static final String COARSE =
+      "corners are rounded to a millimetre or so, sizes and ends are no surer than that";
+
+  /** Share of a step by which a side may be longer or shorter than whole ones. */
+  private static final double WHOLE = 0.05;
 
   private static final String CURVED =
       "body is curved between its ends, length is the distance between them";
@@ -49,6 +56,34 @@ final class MeshMeasurer {
   }
 
   Shape measure() {
+    Shape shape = measured();
+    return mesh.rounding().isTooCoarse() && isRounded(shape)
+        ? Parts.withProblem(shape, COARSE)
+        : shape;
+  }
+
+  /**
+   * True if the corners of an end do not lie on whole steps by design: those of a round one, and of
+   * a flat one whose sides are no whole steps long, unless it may be a slanted side of the body.
+   */
+  private boolean isRounded(Shape shape) {
+    for (ShapeEnd end : shape.ends()) {
+      Section section = end.section();
+      boolean flat = section instanceof Section.Rectangular;
+      boolean whole = isWhole(section.largestSideM()) && isWhole(section.smallestSideM());
+      if (!flat || !whole && shape.form() != Form.UNKNOWN) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isWhole(double sideM) {
+    double stepM = mesh.rounding().writtenM();
+    return Math.abs(sideM - stepM * Math.rint(sideM / stepM)) < WHOLE * stepM;
+  }
+
+  private Shape measured() {
     EndFinder finder = new EndFinder(mesh, topology);
     List<Found> found = finder.find(hints.straight());
     List<Found> atPorts = atPorts(found);

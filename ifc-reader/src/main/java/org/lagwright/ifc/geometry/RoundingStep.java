@@ -22,10 +22,13 @@ final class RoundingStep {
   private static final double LEAST_M = 5e-7;
 
   /**
-   * Coarser steps do not count: bodies of whole centimetres are not rounded to them, and what is
+   * Coarser steps count as this: bodies of whole centimetres are not rounded to them, and what is
    * rounded to millimetres shows its facets no longer.
    */
-  private static final double MOST_M = 1e-4;
+  private static final double USUAL_M = 1e-4;
+
+  /** The coarsest step that counts in full: a thousandth of a foot is 0.305 mm. */
+  private static final double MOST_M = 4e-4;
 
   /** Some write no more decimals than nine of a number in full. */
   private static final double NINE_DECIMALS = 0.6e-9;
@@ -98,9 +101,19 @@ final class RoundingStep {
 
   /** The step in metres; 0 if the coordinates are not rounded. */
   double stepM() {
+    double stepM = writtenM();
+    return stepM < LEAST_M ? 0 : stepM > MOST_M ? USUAL_M : stepM;
+  }
+
+  /** What the coordinates are multiples of, metres, however coarse; 0 if of nothing. */
+  double writtenM() {
     double byDecimals = decimals > MOST_DECIMALS ? 0 : 1 / POWERS[decimals];
-    double stepM = Math.min(MOST_M, unitM * Math.max(byDecimals, byLargest()));
-    return stepM < LEAST_M ? 0 : stepM;
+    return unitM * Math.max(byDecimals, byLargest());
+  }
+
+  /** True of round bodies that were rounded to more than any of their facets can stand. */
+  boolean isTooCoarse() {
+    return writtenM() > MOST_M;
   }
 
   private double byLargest() {

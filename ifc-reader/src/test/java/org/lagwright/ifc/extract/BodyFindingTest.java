@@ -106,21 +106,46 @@ class BodyFindingTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"IFCPIPESEGMENT,true", "IFCDUCTSEGMENT,false"})
-  void pipeDrawnWithFlatSidesIsTold(String keyword, boolean told) {
+  @CsvSource({
+    "IFCPIPESEGMENT,Part,true",
+    "IFCPIPEFITTING,Elbow,true",
+    "IFCDUCTSEGMENT,Part,false",
+    "IFCDUCTFITTING,Elbow,false"
+  })
+  void pipeDrawnWithFlatSidesIsTold(String keyword, String name, boolean told) {
     String box =
         """
-        #1=%s('g',$,'Part',$,$,$,#2,$,$);
+        #1=%s('g',$,'%s',$,$,$,#2,$,$);
         #2=IFCPRODUCTDEFINITIONSHAPE($,$,(#3));
         #3=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#4));
         #4=IFCEXTRUDEDAREASOLID(#5,$,#6,3000.);
         #5=IFCRECTANGLEPROFILEDEF(.AREA.,$,$,100.,100.);
         #6=IFCDIRECTION((0.,0.,1.));
         """
-            .formatted(keyword);
+            .formatted(keyword, name);
 
     MepModel model = InlineModel.read(box);
-    assertThat(model.findings().stream().anyMatch(each -> each.message().contains("flat sides")))
+    assertThat(
+            model.findings().stream()
+                .anyMatch(each -> each.message().contains("flat sides or oval")))
+        .isEqualTo(told);
+  }
+
+  /** A pyramid on a square: nothing calls it a cap but that it has one end. */
+  @ParameterizedTest
+  @CsvSource({"Part,true", "End cap,false"})
+  void capThatOnlyTheBodyMakesIsTold(String name, boolean told) {
+    MepModel model =
+        InlineModel.read(
+            """
+            #1=IFCDUCTFITTING('g',$,'%s',$,$,$,#2,$,$);
+            #2=IFCPRODUCTDEFINITIONSHAPE($,$,(#3));
+            #3=IFCSHAPEREPRESENTATION($,'Body','Tessellation',(#4));
+            #4=IFCTRIANGULATEDFACESET(#5,$,.T.,((1,2,3),(1,3,4),(1,2,5),(2,3,5),(3,4,5),(4,1,5)),$);
+            #5=IFCCARTESIANPOINTLIST3D(((0.,0.,0.),(400.,0.,0.),(400.,400.,0.),(0.,400.,0.),(200.,200.,300.)));
+            """
+                .formatted(name));
+    assertThat(model.findings().stream().anyMatch(each -> each.message().contains("open end")))
         .isEqualTo(told);
   }
 }

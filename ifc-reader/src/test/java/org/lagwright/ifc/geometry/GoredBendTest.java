@@ -85,6 +85,41 @@ class GoredBendTest {
     assertThat(bendRadiusM(shape).value()).isCloseTo(0.16, within(1e-3));
   }
 
+  /** Low faces next to the joints lean by degrees where corners are rounded. */
+  @ParameterizedTest
+  @CsvSource({"3,60,0.25", "3,90,0.24", "4,90,0.24"})
+  void roundedBendWithLowFacesHasTheRadiusOfItsArc(int pieces, double degrees, double arcM) {
+    MeshText mesh = new MeshText();
+    int[][] joints = rings(mesh, RADIUS, arcM, Math.toRadians(degrees), pieces, 0);
+    int[][] all = new int[2 * pieces][];
+    for (int i = 0; i < pieces; i++) {
+      all[2 * i] = joints[i];
+      all[2 * i + 1] = between(mesh, joints[i], joints[i + 1]);
+    }
+    all[2 * pieces - 1] = joints[pieces];
+    mesh.tube(all);
+    for (double[] point : mesh.points) {
+      for (int i = 0; i < 3; i++) {
+        point[i] = Math.rint(point[i] * 1e4) / 1e4;
+      }
+    }
+    Shape shape = TinyModel.item(TinyModel.METRES, mesh.triangulated(100));
+    assertThat(bendRadiusM(shape).value()).isCloseTo(arcM, within(3e-3));
+  }
+
+  /** A ring on a piece, close to its second joint. */
+  private static int[] between(MeshText mesh, int[] from, int[] to) {
+    int[] ring = new int[from.length];
+    for (int i = 0; i < ring.length; i++) {
+      double[] a = mesh.points.get(from[i]);
+      double[] b = mesh.points.get(to[i]);
+      ring[i] = mesh.points.size();
+      mesh.points.add(
+          new double[] {a[0] + 0.98 * (b[0] - a[0]), a[1] + 0.98 * (b[1] - a[1]), a[2]});
+    }
+    return ring;
+  }
+
   @Test
   void longerEndPiecesAreTangents() {
     MeshText mesh = new MeshText();

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Section;
 
 /**
  * Meshes at a slant whose coordinates are rounded: no three corners of an end lie in its plane any
@@ -189,5 +190,65 @@ class RoundedMeshTest {
     double stepM = written == Written.SEVEN_DIGITS ? 1e-4 : Math.ulp(256f);
 
     assertThat(rounding.stepM()).isCloseTo(stepM, within(1e-12));
+  }
+
+  /** A pipe along the z axis from one cut at a slant to another across it, with low faces there. */
+  private static MeshText cutPipe() {
+    MeshText mesh = new MeshText();
+    double[] slantX = {1, 0, 1};
+    double[] slantY = {0, 1, 0.5};
+    mesh.tube(
+        mesh.ring(new double[] {0, 0, 0}, slantX, Y, 0.03015, 24),
+        mesh.ring(new double[] {0, 0, 0.002}, slantX, Y, 0.03015, 24),
+        mesh.ring(new double[] {0, 0, 0.7}, X, slantY, 0.03015, 24));
+    return mesh;
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {1e-4, 1e-5, 1e-6})
+  void pipeCutAtASlantIsRoundAndAsLongAsItsAxis(double stepM) {
+    ShapeHints straight = new ShapeHints(List.of(), null, true);
+    String mesh = rounded(cutPipe(), 0.7, stepM).triangulated(100);
+    Shape shape = TinyModel.item(TinyModel.METRES, straight, mesh);
+    assertThat(shape.form()).isEqualTo(Form.STRAIGHT);
+    assertThat(section(shape).value()).isInstanceOf(Section.Round.class);
+    assertThat(section(shape).value().largestSideM()).isCloseTo(0.0603, within(2e-4));
+    assertThat(lengthM(shape).value()).isCloseTo(0.7, within(5e-4));
+  }
+
+  /** In feet with three decimals, 0.3 mm. */
+  @Test
+  void reducerInThousandthsOfAFootKeepsBothEnds() {
+    MeshText mesh = new MeshText();
+    mesh.tube(
+        ring(mesh, 0, 0.1978, 24),
+        ring(mesh, 0.1, 0.1978, 24),
+        ring(mesh, 0.3, 0.1384, 24),
+        ring(mesh, 0.4, 0.1384, 24));
+    String written = rounded(mesh, 0.7, 1e-3).triangulated(100);
+    Shape shape = TinyModel.item(new GeometryUnits(0.3048, 1), written);
+    assertThat(shape.form()).isEqualTo(Form.REDUCER);
+    assertThat(shape.ends().get(0).section().largestSideM()).isCloseTo(0.1206, within(3e-4));
+    assertThat(shape.ends().get(1).section().largestSideM()).isCloseTo(0.0844, within(3e-4));
+  }
+
+  /** A circle has no corners on whole millimetres, while those of a box may be meant so. */
+  @Test
+  void roundBodyOnWholeMillimetresIsTold() {
+    MeshText pipe = new MeshText();
+    pipe.tube(ring(pipe, 0, 0.05, 24), ring(pipe, 1, 0.05, 24));
+    assertThat(measured(pipe, 1e-3).problems()).anyMatch(each -> each.contains("rounded"));
+    MeshText fine = new MeshText();
+    fine.tube(ring(fine, 0, 0.05, 24), ring(fine, 1, 0.05, 24));
+    assertThat(measured(fine, 1e-4).problems()).isEmpty();
+    MeshText box = new MeshText();
+    box.tube(rectangle(box, 0), rectangle(box, 1));
+    Shape duct = TinyModel.item(TinyModel.METRES, box.triangulated(100));
+    assertThat(duct.problems()).noneMatch(each -> each.contains("rounded"));
+  }
+
+  private static int[] rectangle(MeshText mesh, double z) {
+    return mesh.rectangle(
+        new double[] {0, 0, z}, new double[] {0.2, 0, 0}, new double[] {0, 0.1, 0});
   }
 }
