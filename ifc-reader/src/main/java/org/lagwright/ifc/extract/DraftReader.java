@@ -174,16 +174,32 @@ final class DraftReader {
     if (kind != null && !kind.isLagged()) {
       return Shape.NOTHING;
     }
-    List<Point> portsM = new ArrayList<>(itsPorts.size());
-    for (Port port : itsPorts) {
-      if (port.positionM() != null) {
-        portsM.add(port.positionM());
-      }
+    List<Point> portsM = placesOf(itsPorts);
+    if (portsM.size() < leastEnds(reading)) {
+      // those that the file leaves out may lie at any of the drawn ends
+      portsM = List.of();
     }
     Double lengthM = lengthM(own);
     boolean straight = record.is("IfcFlowSegment");
     StatedSizes stated = new WordedSizes(own, names, lengthUnitM);
     return shapes.measure(record, new ShapeHints(portsM, lengthM, straight, stated));
+  }
+
+  private static List<Point> placesOf(List<Port> ports) {
+    List<Point> placesM = new ArrayList<>(ports.size());
+    for (Port port : ports) {
+      if (port.positionM() != null) {
+        placesM.add(port.positionM());
+      }
+    }
+    return placesM;
+  }
+
+  /** How many ends there are at least, as it is called; some exporters write joined ports only. */
+  private static int leastEnds(KindReader.Reading reading) {
+    Kind kind = reading.kind();
+    boolean inLine = kind == Kind.VALVE || kind == Kind.INLINE;
+    return inLine ? 2 : FittingForm.ways(reading.form());
   }
 
   /** The length that the properties of an element state, null if none do; reads them anew. */

@@ -102,6 +102,31 @@ class PartlyJoinedFittingTest {
     assertThat(part.form()).isNotEqualTo(Form.WYE);
   }
 
+  /** Some exporters write only those ports at which something is joined. */
+  @Test
+  void twoPortsOfAJunctionLeaveItItsThirdEnd() {
+    MepElement junction =
+        breeches(".JUNCTION.", 0)
+            .port(2, 0, at(0, 0, 0), WEST)
+            .port(2, 1, at(600, -225, 0), EAST)
+            .element(2);
+
+    assertThat(junction.ends()).containsExactlyInAnyOrder(wide(500), wide(250), wide(250));
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void reducerWithAPortAtOneOfItsEndsHasBothItsSizes(boolean west) {
+    MepElement reducer =
+        fitting(".TRANSITION.", REDUCER)
+            .port(2, 0, at(west ? 0 : 500, 0, 0), west ? WEST : EAST)
+            .element(2);
+
+    assertThat(reducer.form()).isEqualTo(Form.REDUCER);
+    assertThat(reducer.ends()).containsExactlyInAnyOrder(wide(500), wide(300));
+    assertThat(value(reducer.section())).isEqualTo(wide(500));
+  }
+
   @Test
   void enumerationAndNeighboursThatAgreeWinOverAnEndThatIsDrawn() {
     MepElement part = breeches(".TRANSITION.", 1 | 2).element(2);
