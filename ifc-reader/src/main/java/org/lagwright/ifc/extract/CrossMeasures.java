@@ -35,6 +35,7 @@ final class CrossMeasures {
           ReadFinding.ANGLE_UNKNOWN,
           ReadFinding.NO_GEOMETRY,
           ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED,
+          ReadFinding.SIZE_FROM_NOMINAL,
           ReadFinding.INSULATION_IN_BODY);
 
   private final Joining joining;

@@ -128,6 +128,22 @@ class CrossMeasuresTest {
         .satisfies(f -> assertThat(f.values().get(0)).isEqualTo("2"));
   }
 
+  /** What its own file had for want of a pipe that is met. */
+  @Test
+  void nominalSizeThatNoLongerCountsIsNotTold() {
+    List<MepModel> models =
+        deal(
+            0b010,
+            List.of(
+                n -> n.pipe(1, at(0, 0, 0), EAST, 1000, 60.3),
+                n -> n.drum(2, "Flange DN 50", ".CONNECTOR.", at(1000, 0, 0), EAST, 40, 165),
+                n -> n.pipe(3, at(1040, 0, 0), EAST, 1000, 60.3)));
+
+    MepElement flange = element(models.get(1), 2000);
+    assertThat(Objects.requireNonNull(flange.section()).how()).isEqualTo(How.NEIGHBOUR);
+    assertThat(codes(models.get(1))).doesNotContain("SIZE_FROM_NOMINAL");
+  }
+
   /** Its ports say where it ends, and connect nothing. */
   @Test
   void portsThatOnlyTouchTellAsMuch() {
