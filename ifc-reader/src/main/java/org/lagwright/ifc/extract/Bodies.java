@@ -193,11 +193,14 @@ final class Bodies {
     return from.distanceM(to) < JointMaker.SAME_PLACE_M ? null : Axis.between(from, to).unit();
   }
 
-  /** True for what can be told apart by its body: measured, placed and lagged. */
+  /**
+   * True for what can be told apart by its body: measured, placed and lagged. A cap has one end and
+   * often no length; two of them never lie at one place.
+   */
   static boolean isMeasured(MepElement element) {
     return element.kind().isLagged()
         && element.section() != null
-        && element.lengthM() != null
+        && (element.lengthM() != null || (element.form() == Form.CAP && isDrawn(element.section())))
         && element.place().positionM() != null;
   }
 }

@@ -217,15 +217,19 @@ final class Repeats {
     return null;
   }
 
+  /** Of several that one file draws in each other the one of the same name. */
   private @Nullable MepElement samePlace(MepElement element, int model) {
+    MepElement found = null;
     if (joining.haveOneOrigin(model, element.key().model())) {
       for (MepElement first : byPlace.get(model).near(element)) {
-        if (Bodies.areAlike(first, element)) {
+        boolean alike = Bodies.areAlike(first, element);
+        if (alike && first.name().equals(element.name())) {
           return first;
         }
+        found = found == null && alike ? first : found;
       }
     }
-    return null;
+    return found;
   }
 
   private Shared pair(MepElement first, MepElement repeating) {
@@ -300,7 +304,7 @@ final class Repeats {
       for (Port port : joining.now(element).ports()) {
         ElementKey other = port.connectedTo();
         if (other != null && first != null) {
-          connect(joining.now(first), port, itself(other));
+          connect(joining.now(first), element, port, itself(other));
         } else if (other != null && firsts.containsKey(other)) {
           replace(joining.now(element), port, port.connectedTo(itself(other)));
         }
@@ -315,10 +319,11 @@ final class Repeats {
 
   /**
    * Connects an element where a repetition of it is connected, unless it is there already, or none
-   * of its ends is open.
+   * of its ends is open. Under another origin only what lies at one of its ends is sure.
    */
-  private void connect(MepElement first, Port repeating, ElementKey other) {
-    Point atM = repeating.positionM();
+  private void connect(MepElement first, MepElement element, Port repeating, ElementKey other) {
+    boolean isMoved = Bodies.apartM(first, element) >= OTHER_ORIGIN_M;
+    Point atM = isMoved ? moved(repeating.positionM(), element, first) : repeating.positionM();
     boolean isConnected = first.key().equals(other);
     Port open = null;
     for (Port port : first.ports()) {
@@ -328,7 +333,9 @@ final class Repeats {
       open = here ? port : open;
     }
     boolean isWhole = !first.ports().isEmpty() && first.openEnds().isEmpty() && !repeating.tap();
-    if (isConnected || atM == null || (open == null && isWhole)) {
+    if (isConnected
+        || atM == null
+        || (open == null && (isWhole || (isMoved && !ends(first, atM))))) {
       return;
     }
     joined.add(first.key());
@@ -341,6 +348,28 @@ final class Repeats {
       left.removeIf(end -> isNear(end.positionM(), atM));
       joining.change(first.toBuilder().ports(ports).openEnds(left).build());
     }
+  }
+
+  /** A place of one element, as it lies at another that is placed like it. */
+  private static @Nullable Point moved(@Nullable Point atM, MepElement from, MepElement to) {
+    Point fromM = from.place().positionM();
+    Point toM = to.place().positionM();
+    return atM == null || fromM == null || toM == null
+        ? null
+        : new Point(
+            atM.x() - fromM.x() + toM.x(),
+            atM.y() - fromM.y() + toM.y(),
+            atM.z() - fromM.z() + toM.z());
+  }
+
+  /** True if one of the ends that nothing is joined to lies there. */
+  private static boolean ends(MepElement element, Point atM) {
+    for (OpenEnd end : element.openEnds()) {
+      if (isNear(end.positionM(), atM)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void replace(MepElement element, Port before, Port now) {

@@ -10,6 +10,7 @@ import static org.lagwright.ifc.extract.Network.at;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -17,9 +18,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.MepSystem;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 
 /** Several files as one model. */
@@ -65,6 +68,53 @@ class ModelJoinerTest {
     assertThat(codes(models)).containsOnlyOnce("REPEATED_ELEMENTS");
   }
 
+  @Test
+  void ofPipesDrawnInEachOtherThatOfTheSameNameIsTheElement() {
+    String two = pipe("%s", 0, 0) + "#2=IFCPIPESEGMENT('%s',$,'Drain',$,$,#30,#10,$,$);\n";
+    List<MepModel> models = join(two.formatted("a", "b"), two.formatted("c", "d"));
+
+    assertThat(repeats(models)).isEqualTo(new ElementKey(0, 1));
+    assertThat(element(models.get(1), 2).repeats()).isEqualTo(new ElementKey(0, 2));
+  }
+
+  @Test
+  void capWithoutLengthInTheSamePlaceIsOneElementToo() {
+    List<MepModel> models = join(cap("a", 0), cap("b", 0), cap("c", 5));
+
+    assertThat(element(models.get(0), 1).form()).isEqualTo(Form.CAP);
+    assertThat(element(models.get(0), 1).lengthM()).isNull();
+    assertThat(repeats(models)).isEqualTo(new ElementKey(0, 1));
+    assertThat(element(models.get(2), 1).repeats()).isNull();
+  }
+
+  /** A cone that is open at its round end of 60 mm. */
+  private static String cap(String globalId, double xMm) {
+    int corners = 24;
+    StringBuilder points = new StringBuilder();
+    StringBuilder faces = new StringBuilder();
+    for (int i = 1; i <= corners; i++) {
+      double turn = 2 * Math.PI * i / corners;
+      points.append("(%s,%s,0.),".formatted(30 * Math.cos(turn), 30 * Math.sin(turn)));
+      faces.append(
+          "#%d=IFCINDEXEDPOLYGONALFACE((%d,%d,%d));\n"
+              .formatted(100 + i, i, i % corners + 1, corners + 1));
+    }
+    String sides =
+        IntStream.rangeClosed(1, corners)
+            .mapToObj(i -> "#" + (100 + i))
+            .collect(Collectors.joining(","));
+    return """
+        #1=IFCPIPEFITTING('%s',$,'Cap',$,$,#30,#10,$,$);
+        #10=IFCPRODUCTDEFINITIONSHAPE($,$,(#11));
+        #11=IFCSHAPEREPRESENTATION($,'Body','Tessellation',(#12));
+        #12=IFCPOLYGONALFACESET(#13,.F.,(%s),$);
+        #13=IFCCARTESIANPOINTLIST3D((%s(0.,0.,20.)));
+        """
+            .formatted(globalId, sides, points)
+        + faces
+        + placed(30, xMm, 0, 0);
+  }
+
   /** What joins it in one file, or its words there, may tell another form. */
   @Test
   void fittingWhoseFormTwoFilesTellOtherwiseIsOneAndItIsTold() {
@@ -102,6 +152,35 @@ class ModelJoinerTest {
     assertThat(element(models.get(0), 2000).ports())
         .extracting(Port::connectedTo)
         .containsExactly(new ElementKey(0, 1000), new ElementKey(0, 3000));
+  }
+
+  /** A drum of which each of two files joins one end; the later one lies two kilometres away. */
+  @Test
+  void jointsUnderAnotherOriginAreThoseOfTheElementThatCounts() {
+    double[] east = at(1, 0, 0);
+    double[] west = at(-1, 0, 0);
+    double awayMm = 2e6;
+    String one = drum(0).pipe(1, at(0, 0, 0), west, 500, 60.3).text();
+    String other = drum(awayMm).pipe(3, at(awayMm + 100, 0, 0), east, 500, 60.3).text();
+    List<MepModel> models = join(one, other);
+
+    assertThat(element(models.get(1), 2000).repeats()).isEqualTo(new ElementKey(0, 2000));
+    assertThat(element(models.get(0), 2000).form()).isEqualTo(Form.COUPLING);
+    assertThat(element(models.get(0), 2000).ports())
+        .satisfiesExactlyInAnyOrder(
+            port -> {
+              assertThat(port.connectedTo()).isEqualTo(new ElementKey(0, 1000));
+              assertThat(port.positionM()).isEqualTo(new Point(0, 0, 0));
+            },
+            port -> {
+              assertThat(port.connectedTo()).isEqualTo(new ElementKey(1, 3000));
+              Point atM = Objects.requireNonNull(port.positionM());
+              assertThat(atM.distanceM(new Point(0.1, 0, 0))).isLessThan(1e-9);
+            });
+  }
+
+  private static Network drum(double xMm) {
+    return new Network().drum(2, "Coupling", "$", at(xMm, 0, 0), at(1, 0, 0), 100, 60.3);
   }
 
   private static Network coupling() {
