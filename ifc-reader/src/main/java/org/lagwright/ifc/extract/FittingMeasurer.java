@@ -273,7 +273,7 @@ final class FittingMeasurer {
           draft.shape().problems().isEmpty()
               ? "The body gives no size"
               : String.join("; ", draft.shape().problems()));
-    } else if (!isWiderThanItsPipe(draft.form)) {
+    } else if (!isWiderThanItsPipe(draft.form) || WeakSources.isPipeNotRound(draft)) {
       WeakSources.noteBody(draft);
     }
   }

@@ -55,7 +55,7 @@ final class WeakSources {
    * True for a box in the place of a pipe: a trench, a casing, or a body that stands for one; also
    * for circles of four corners, and for a pipe whose slanted cut is taken for its end.
    */
-  private static boolean isPipeNotRound(Draft draft) {
+  static boolean isPipeNotRound(Draft draft) {
     Measured<Section> section = draft.section();
     return (draft.kind == Kind.PIPE_SEGMENT || draft.kind == Kind.PIPE_FITTING)
         && section != null

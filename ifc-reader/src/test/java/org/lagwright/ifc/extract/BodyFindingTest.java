@@ -108,6 +108,7 @@ class BodyFindingTest {
   @ParameterizedTest
   @CsvSource({
     "IFCPIPESEGMENT,Part,true",
+    "IFCPIPEFITTING,Part,true",
     "IFCPIPEFITTING,Elbow,true",
     "IFCDUCTSEGMENT,Part,false",
     "IFCDUCTFITTING,Elbow,false"
