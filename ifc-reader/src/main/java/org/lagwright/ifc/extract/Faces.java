@@ -48,7 +48,8 @@ final class Faces {
     return Sizes.sameSection(a, b);
   }
 
-  private static boolean lookApart(ShapeEnd a, ShapeEnd b) {
+  /** True if both lie on one axis and face away from each other. */
+  static boolean lookApart(ShapeEnd a, ShapeEnd b) {
     return leadsOut(b.centreM(), a) && leadsOut(a.centreM(), b);
   }
 

@@ -58,6 +58,13 @@ final class FittingEnds {
     return !met().isEmpty();
   }
 
+  /** The end across from the only one that meets a line, if it is of another shape; else null. */
+  @Nullable Section unlikeMet() {
+    return FittingMeasurer.isWiderThanItsPipe(draft.form)
+        ? new MetEnds(draft, joints, joined, ways()).unlikeMet()
+        : null;
+  }
+
   /** The sections, run and run before branch; null if unknown. */
   @Nullable Measured<List<Section>> choose() {
     EndOptions options = new EndOptions();

@@ -273,8 +273,14 @@ final class FittingMeasurer {
           draft.shape().problems().isEmpty()
               ? "The body gives no size"
               : String.join("; ", draft.shape().problems()));
-    } else if (!isWiderThanItsPipe(draft.form) || WeakSources.isPipeNotRound(draft)) {
+    } else if (!isWiderThanItsPipe(draft.form)
+        || WeakSources.isPipeNotRound(draft)
+        || isOfStraightBody(draft, draft.section())) {
       WeakSources.noteBody(draft);
     }
+  }
+
+  private static boolean isOfStraightBody(Draft draft, Measured<Section> size) {
+    return size.how().isDrawn() && draft.shape().form() == Form.STRAIGHT;
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.NominalSizes.Nominal;
 import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
@@ -106,6 +107,11 @@ final class FittingSections {
     }
 
     void bodyAndLines() {
+      Section open = openEnd();
+      if (open != null) {
+        How how = drawn == null ? How.MESH : drawn.how();
+        options.add(open, how, new Evidence(draft.step(), "its other end", Sizes.inWords(open)));
+      }
       boolean allKnown = met.size() == ends.ways() || ends.areMet();
       boolean drawnFirst =
           !wide
@@ -121,11 +127,19 @@ final class FittingSections {
         options.addAll(drawn);
       }
       if (!met.isEmpty()) {
-        addMet(FittingMeasurer.largest(met), drawnFirst && !allKnown);
+        addMet(FittingMeasurer.largest(met), open != null || (drawnFirst && !allKnown));
       }
       if (!drawnFirst && drawn != null) {
         addBody(drawn);
       }
+    }
+
+    /** The end across from the only one that meets a line, if that is a smaller one. */
+    private @Nullable Section openEnd() {
+      Section open = insulated || met.isEmpty() ? null : ends.unlikeMet();
+      boolean larger =
+          open != null && FittingMeasurer.isLarger(open, FittingMeasurer.largest(met).section());
+      return larger ? open : null;
     }
 
     private boolean isInSocket(Section end) {

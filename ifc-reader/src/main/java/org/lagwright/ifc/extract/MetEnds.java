@@ -42,10 +42,47 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
     }
     // what sits in a line has its size at both ends, also where only one of them is joined
     if (known.size() == 1 && joints.size() <= 2) {
-      return List.of(known.get(0), known.get(0));
+      Section other = unlikeMet();
+      return List.of(known.get(0), other == null ? known.get(0) : other);
     }
     // drains and taps of a valve that lead nowhere are no ends of the line
     return known.size() > 1 ? known : List.of();
+  }
+
+  /**
+   * The drawn end across from the only one that meets something, if one is round and the other has
+   * sides, as of boxes that share out air: no line has both. Null if there is none.
+   */
+  @Nullable Section unlikeMet() {
+    List<ShapeEnd> ends = draft.shape().ends();
+    ShapeEnd joined = null;
+    for (Neighbours.Joint joint : joints) {
+      if (joint.met() != null) {
+        if (joined != null) {
+          return null;
+        }
+        joined = drawnAt(joint, ends);
+      }
+    }
+    if (joined == null) {
+      return null;
+    }
+    boolean round = joined.section() instanceof Section.Round;
+    for (ShapeEnd end : ends) {
+      if (end.section() instanceof Section.Round != round && Faces.lookApart(joined, end)) {
+        return end.section();
+      }
+    }
+    return null;
+  }
+
+  private static @Nullable ShapeEnd drawnAt(Neighbours.Joint joint, List<ShapeEnd> ends) {
+    for (ShapeEnd end : ends) {
+      if (distanceM(joint, end.centreM()) < JointMaker.SAME_PLACE_M) {
+        return end;
+      }
+    }
+    return null;
   }
 
   /** At each drawn end what is met there, or what is met at an end drawn alike. */

@@ -203,14 +203,15 @@ final class JoinedPieces {
         if (i == j) {
           continue;
         }
+        List<ShapeEnd> closed = closed(pieces.get(i), pieces.get(j));
+        boolean meet = !closed.isEmpty();
         if (runAlongEachOther(pieces.get(i), pieces.get(j))
-            || isFlange(pieces.get(i), pieces.get(j))) {
+            || (meet && isFlange(pieces.get(i), pieces.get(j)))) {
           return null;
         }
-        int before = open.size();
-        open.removeAll(closed(pieces.get(i), pieces.get(j)));
-        met[i] |= open.size() < before;
-        met[j] |= open.size() < before;
+        open.removeAll(closed);
+        met[i] |= meet;
+        met[j] |= meet;
       }
       free.addAll(open);
     }
@@ -245,7 +246,7 @@ final class JoinedPieces {
         && Math.max(oneM, otherM) > Mesh.WELD_M;
   }
 
-  /** True of a flat piece that is wider than one which runs the same way. */
+  /** True of a flat piece that is wider than the one on it, which runs the same way. */
   private static boolean isFlange(Shape piece, Shape on) {
     Section section = piece.ends().get(0).section();
     double lengthM = atM(piece, piece.ends().get(1).centre());
