@@ -4,7 +4,7 @@ package org.lagwright.ifc.extract;
 final class Measurers {
 
   private final Placeholders placeholders;
-  private final PropertyReader properties;
+  private final PortSizes ports;
   private final FittingSections sizes;
   private final StatedEnds ends;
   private final SegmentMeasurer segments;
@@ -14,9 +14,9 @@ final class Measurers {
     double lengthUnitM = opened.lengthUnitM();
     NominalSizes nominals = new NominalSizes(placeholders, lengthUnitM);
     StatedSections stated = new StatedSections(placeholders, nominals, profiles, lengthUnitM);
-    SegmentSections sections = new SegmentSections(stated, profiles, lengthUnitM);
     this.placeholders = placeholders;
-    this.properties = opened.properties();
+    this.ports = new PortSizes(opened.properties(), lengthUnitM);
+    SegmentSections sections = new SegmentSections(stated, profiles, ports, lengthUnitM);
     this.sizes = new FittingSections(stated, nominals, profiles, lengthUnitM);
     this.ends = new StatedEnds(placeholders, profiles, lengthUnitM);
     this.segments = new SegmentMeasurer(placeholders, nominals, sections, lengthUnitM);
@@ -33,7 +33,7 @@ final class Measurers {
    * @param drafts what they may be joined to
    */
   Neighbours neighbours(DraftLookup drafts) {
-    return new Neighbours(drafts, new PortSizes(properties, lengthUnitM));
+    return new Neighbours(drafts, ports);
   }
 
   FittingMeasurer fittings(Neighbours neighbours) {

@@ -123,7 +123,7 @@ final class Neighbours {
       Port port = ports.get(i);
       Found met = found.get(i);
       met = met != null && met.ofBody && line ? null : met;
-      Found stated = met == null ? portSizes.of(port).orElse(null) : null;
+      Found stated = met == null ? portSizes.of(port, draft.isDuct()).orElse(null) : null;
       joints.add(new Joint(port, axisAt(port), met, stated));
     }
     return joints;

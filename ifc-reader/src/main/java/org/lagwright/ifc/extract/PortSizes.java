@@ -21,10 +21,10 @@ final class PortSizes {
   }
 
   /**
-   * The outside of a pipe: stated, or by table from the nominal size; or the sides of a duct. Empty
-   * if the port states none.
+   * The outside of a pipe: stated, or by table from the nominal size; or the sides of a duct, or
+   * its diameter, which is its nominal size. Empty if the port states none.
    */
-  Optional<Found> of(Port port) {
+  Optional<Found> of(Port port, boolean duct) {
     if (!port.isInFile()) {
       return Optional.empty();
     }
@@ -33,7 +33,7 @@ final class PortSizes {
       return Optional.empty();
     }
     Found size = round(own, PropertyNames.Role.OUTSIDE_DIAMETER);
-    size = size == null ? nominal(own) : size;
+    size = size == null ? nominal(own, duct) : size;
     size = size == null ? sides(own) : size;
     return Optional.ofNullable(size == null ? round(own, PropertyNames.Role.DIAMETER) : size);
   }
@@ -48,14 +48,22 @@ final class PortSizes {
     return null;
   }
 
-  private static @Nullable Found nominal(List<Property> own) {
+  private static @Nullable Found nominal(List<Property> own, boolean duct) {
     for (Property p : PropertyNames.listOf(own, PropertyNames.Role.NOMINAL)) {
-      Optional<Section> section = NominalSizes.section(p);
-      if (section.isPresent()) {
-        return found(section.get(), p);
+      Optional<Double> mm = NominalSizes.figureMm(p);
+      Section section = mm.isEmpty() ? null : nominal(mm.get(), duct);
+      if (section != null) {
+        return found(section, p);
       }
     }
     return null;
+  }
+
+  private static @Nullable Section nominal(double mm, boolean duct) {
+    if (!duct) {
+      return NominalSizes.section(mm).orElse(null);
+    }
+    return mm >= 1000 * Sizes.SMALLEST_SIDE_M ? new Section.Round(mm / 1000) : null;
   }
 
   /** The sides of a duct; a width without a height is a diameter. */

@@ -3,14 +3,17 @@ package org.lagwright.ifc.extract;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.Neighbours.Found;
 import org.lagwright.ifc.extract.NominalSizes.Nominal;
+import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Section;
 
 /**
- * The cross-section of a straight pipe or duct: what its body, material profile, properties and
- * names say, and the choice. The body wins unless it was drawn with the wrong one of the diameters
- * of a pipe: nominal size or bore.
+ * The cross-section of a straight pipe or duct: what its body, material profile, properties, names
+ * and ports say, and the choice. The body wins unless it was drawn with the wrong one of the
+ * diameters of a pipe: nominal size or bore.
  */
 final class SegmentSections {
 
@@ -18,10 +21,13 @@ final class SegmentSections {
   private final ProfileReader profiles;
   private final DrawnInsulation drawnInsulation;
   private final OverallSizes overall;
+  private final PortSizes ports;
 
-  SegmentSections(StatedSections stated, ProfileReader profiles, double lengthUnitM) {
+  SegmentSections(
+      StatedSections stated, ProfileReader profiles, PortSizes ports, double lengthUnitM) {
     this.stated = stated;
     this.profiles = profiles;
+    this.ports = ports;
     this.drawnInsulation = new DrawnInsulation(lengthUnitM);
     this.overall = new OverallSizes(lengthUnitM);
   }
@@ -49,6 +55,9 @@ final class SegmentSections {
     overall.addTo(options, draft);
     takeInsulationOff(draft, nominals, options);
     contradict(draft, nominals, options);
+    if (options.leading() != null || nominals.isEmpty()) {
+      byPorts(draft, options);
+    }
     return Sizes.withoutNoise(options.choose());
   }
 
@@ -92,5 +101,28 @@ final class SegmentSections {
       }
     }
     stated.boreWiderThan(draft, leading, options);
+  }
+
+  /** What the ports at its ends state; those of branches at its side state other sizes. */
+  private void byPorts(Draft draft, Options<Section> options) {
+    for (Port port : draft.ports().size() > 2 ? List.<Port>of() : draft.ports()) {
+      Optional<Found> stated = ports.of(port, draft.isDuct());
+      if (stated.isPresent()) {
+        add(stated.get(), draft, options);
+      }
+    }
+  }
+
+  private static void add(Found stated, Draft draft, Options<Section> options) {
+    Section section = stated.section();
+    Section leading = options.leading();
+    if (leading != null
+        && !draft.isDuct()
+        && !Sizes.sameSection(section, leading)
+        && PipeSizes.mayBeOfOneNominal(section, leading)) {
+      options.rule(section, How.PROPERTY, stated.evidence(), StatedSections.NOMINAL);
+    } else {
+      options.add(section, How.PROPERTY, stated.evidence());
+    }
   }
 }

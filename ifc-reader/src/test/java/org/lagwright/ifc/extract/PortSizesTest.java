@@ -161,4 +161,51 @@ class PortSizesTest {
 
     assertThat(codes(network.read())).doesNotContain("SECTION_CONFLICT");
   }
+
+  @ParameterizedTest(name = "a port of {1} {2} on a pipe drawn {0} mm wide contradicts it: {3}")
+  @CsvSource({
+    "60.3, NominalDiameter, 80., true",
+    "60.3, OuterDiameter, 88.9, true",
+    "60.3, NominalDiameter, 50., false",
+    "54., NominalDiameter, 50., false",
+    "60.3, OuterDiameter, 60.3, false",
+  })
+  void portThatContradictsTheBodyOfItsPipeIsTold(
+      double drawnMm, String name, double statedMm, boolean told) {
+    Network network = pipeWithPorts(drawnMm);
+    state(network, 1, 2, name, mm(statedMm));
+    MepModel model = network.read();
+
+    assertThat(diameterMm(element(model, 1000))).isEqualTo(drawnMm);
+    assertThat(codes(model).contains("SECTION_CONFLICT")).isEqualTo(told);
+  }
+
+  @Test
+  void portOfABranchAtTheSideOfAPipeContradictsNothing() {
+    Network network = pipeWithPorts(60.3).port(1, 3, at(500, 30.15, 0), NORTH);
+    state(network, 1, 3, "NominalDiameter", mm(20));
+
+    assertThat(codes(network.read())).doesNotContain("SECTION_CONFLICT");
+  }
+
+  /** Of ducts the nominal size is the diameter; pipes of 200 mm are 219.1 mm wide. */
+  @Test
+  void nominalSizeOfThePortOfADuctIsItsDiameter() {
+    Network network =
+        new Network()
+            .fitting(1, "IFCDUCTFITTING", "Bend", ".BEND.")
+            .port(1, 1, at(0, 0, 0), WEST)
+            .port(1, 2, at(200, 200, 0), NORTH);
+    state(network, 1, 1, "NominalDiameter", mm(200));
+    state(network, 1, 2, "NominalDiameter", mm(200));
+
+    assertThat(ends(network.element(1))).isEqualTo("200.0 mm, 200.0 mm");
+  }
+
+  private static Network pipeWithPorts(double diameterMm) {
+    return new Network()
+        .pipe(1, at(0, 0, 0), EAST, 1000, diameterMm)
+        .port(1, 1, at(0, 0, 0), WEST)
+        .port(1, 2, at(1000, 0, 0), EAST);
+  }
 }
