@@ -32,6 +32,9 @@ final class NominalSizes {
   /** No pipe has a smaller one. */
   private static final int SMALLEST_DN = 6;
 
+  /** Metres as they are written miss whole millimetres by less. */
+  private static final double WHOLE_MM = 1e-6;
+
   private final Placeholders placeholders;
   private final BareSizes bare;
   private final double lengthUnitM;
@@ -269,6 +272,11 @@ final class NominalSizes {
    * pipe is drawn.
    */
   Optional<Double> mm(Draft draft, Property p) {
+    Optional<Double> mm = inMmOrInches(draft, p);
+    return mm.isPresent() ? mm : inMetres(p);
+  }
+
+  private Optional<Double> inMmOrInches(Draft draft, Property p) {
     Optional<Double> asDn = figureMm(p);
     if (draft.isDuct() || !PropertyNames.isBare(p) || Words.fold(p.name()).contains("dn")) {
       return asDn;
@@ -280,6 +288,19 @@ final class NominalSizes {
     return dn > 0 && saysInches(draft, dn) && !isOnlyMm(draft, asDn, dn)
         ? Optional.of(inchesMm)
         : asDn;
+  }
+
+  /** A bare figure below one that is whole millimetres, and no eighth of an inch, is in metres. */
+  private Optional<Double> inMetres(Property p) {
+    if (!PropertyNames.isBare(p) || InchSizes.isUnit(lengthUnitM)) {
+      return Optional.empty();
+    }
+    Double number = p.number();
+    double metres = number == null ? PropertyNames.leadingNumber(p.text()) : number;
+    double mm = Math.rint(metres * 1000);
+    boolean whole = Math.abs(metres * 1000 - mm) < WHOLE_MM;
+    boolean eighth = metres * 8 == Math.rint(metres * 8);
+    return metres < 1 && mm >= SMALLEST_DN && whole && !eighth ? Optional.of(mm) : Optional.empty();
   }
 
   private boolean saysInches(Draft draft, int dn) {
@@ -312,12 +333,6 @@ final class NominalSizes {
     }
     Measured<Section> drawn = draft.shape().section();
     return drawn != null && mayBe(dn, drawn.value()) && !mayBe(dnOfInches, drawn.value());
-  }
-
-  /** The outside of a pipe of the nominal size that a property states, by table. */
-  static Optional<Section> section(Property p) {
-    Optional<Double> mm = figureMm(p);
-    return mm.isPresent() ? section(mm.get()) : Optional.empty();
   }
 
   /** The outside of a pipe by table. */

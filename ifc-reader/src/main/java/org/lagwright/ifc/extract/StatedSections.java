@@ -281,7 +281,7 @@ final class StatedSections {
   /** Of round ducts the nominal size is the diameter. */
   private void nominalDiameters(Draft draft, List<Stated> stated) {
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.NOMINAL)) {
-      Optional<Double> mm = NominalSizes.figureMm(p);
+      Optional<Double> mm = nominals.mm(draft, p);
       if (mm.isPresent() && mm.get() >= 1000 * Sizes.SMALLEST_SIDE_M) {
         double diameterM = mm.get() / 1000;
         boolean unit = !PropertyNames.isBare(p);

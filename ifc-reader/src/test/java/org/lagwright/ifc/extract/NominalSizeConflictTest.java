@@ -106,4 +106,36 @@ class NominalSizeConflictTest {
     assertThat(lost(element(model, 1))).isEqualTo("48.3 mm Part DN40 differs");
     assertThat(codes(model)).contains("SECTION_CONFLICT");
   }
+
+  @ParameterizedTest(name = "{0} drawn {1} mm wide with a bare nominal diameter of {2}: {3}")
+  @CsvSource({
+    "IFCPIPESEGMENT, 60.3, 0.08, SECTION_CONFLICT",
+    "IFCPIPESEGMENT, 60.3, 0.05, ''",
+    "IFCPIPESEGMENT, 21.3, 0.5, ''",
+    "IFCPIPESEGMENT, 26.9, 0.75, ''",
+    "IFCDUCTSEGMENT, 250, 0.315, SECTION_CONFLICT",
+    "IFCDUCTSEGMENT, 315, 0.315, ''",
+  })
+  void bareFigureBelowOneIsInMetresUnlessItMayBeInches(
+      String keyword, double drawnMm, double bare, String code) {
+    MepModel model =
+        read(
+            "#1=%s('1',$,'Part',$,$,#14,#10,$,$);\n".formatted(keyword)
+                + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$," + drawnMm / 2 + ")")
+                + properties("NominalDiameter", "IFCREAL(" + bare + ")"));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(drawnMm);
+    assertThat(String.join(",", codes(model))).isEqualTo(code);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"IFCPIPESEGMENT, 60.3", "IFCDUCTSEGMENT, 50"})
+  void bareFigureInMetresIsTheSizeOfWhatIsNotDrawn(String keyword, double outsideMm) {
+    MepModel model =
+        read(
+            "#1=%s('1',$,'Part',$,$,$,$,$,$);\n".formatted(keyword)
+                + properties("NominalDiameter", "IFCREAL(0.05)"));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(outsideMm);
+  }
 }
