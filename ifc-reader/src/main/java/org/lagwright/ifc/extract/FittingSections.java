@@ -136,7 +136,7 @@ final class FittingSections {
 
     /** The end across from the only one that meets a line, if that is a smaller one. */
     private @Nullable Section openEnd() {
-      Section open = insulated || met.isEmpty() ? null : ends.unlikeMet();
+      Section open = insulated || met.size() != 1 ? null : ends.unlikeMet();
       boolean larger =
           open != null && FittingMeasurer.isLarger(open, FittingMeasurer.largest(met).section());
       return larger ? open : null;

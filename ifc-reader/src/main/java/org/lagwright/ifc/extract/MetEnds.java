@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 
@@ -54,15 +55,10 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
    * sides, as of boxes that share out air: no line has both. Null if there is none.
    */
   @Nullable Section unlikeMet() {
-    List<ShapeEnd> ends = draft.shape().ends();
+    List<ShapeEnd> ends = mayChangeShape() ? draft.shape().ends() : List.of();
     ShapeEnd joined = null;
     for (Neighbours.Joint joint : joints) {
-      if (joint.met() != null) {
-        if (joined != null) {
-          return null;
-        }
-        joined = drawnAt(joint, ends);
-      }
+      joined = joint.met() == null ? joined : drawnAt(joint, ends);
     }
     if (joined == null) {
       return null;
@@ -74,6 +70,14 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
       }
     }
     return null;
+  }
+
+  /** Pipes are round all the way: what has sides at the end of a valve or pump is its motor. */
+  private boolean mayChangeShape() {
+    return draft.isDuct()
+        || draft.form == Form.DAMPER
+        || draft.form == Form.SILENCER
+        || draft.form == Form.STRAINER;
   }
 
   private static @Nullable ShapeEnd drawnAt(Neighbours.Joint joint, List<ShapeEnd> ends) {

@@ -55,6 +55,15 @@ class ShapeChangingBoxTest {
     assertThat(value(box.section())).isEqualTo(OUTLET);
   }
 
+  /** Its motor is in line with the only pipe that it meets. */
+  @Test
+  void motorAcrossFromThePipeIsNoEndOfAValve() {
+    MepElement valve = item("IFCVALVE", 780).pipe(1, at(0, 0, 0), WEST, 1000, 250).element(2);
+
+    assertThat(valve.ends()).containsOnly(INLET);
+    assertThat(value(valve.section())).isEqualTo(INLET);
+  }
+
   /** A case wider than both its ends is none of them. */
   @ParameterizedTest
   @CsvSource({"false,false", "true,false", "false,true", "true,true"})
