@@ -6,8 +6,9 @@ import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 
 /**
- * Flanges of duct fittings that are drawn as plates of their own around the last of a sleeve. They
- * are not the size of the duct, and among the other pieces they would be taken for an end of it.
+ * Flanges of duct fittings that are drawn as plates of their own around the last of a sleeve, and
+ * frames around a casing that goes through them. They are not the size of the duct, and among the
+ * other pieces they would be taken for an end of it.
  */
 final class Collars {
 
@@ -67,7 +68,11 @@ final class Collars {
   private static boolean liesAroundOneOf(List<Shape> pieces, Shape plate) {
     Vec axis = plate.ends().get(1).out();
     for (Shape piece : pieces) {
-      for (ShapeEnd end : inLine(piece, axis).ends()) {
+      Shape inLine = inLine(piece, axis);
+      if (goesThrough(inLine, plate)) {
+        return true;
+      }
+      for (ShapeEnd end : inLine.ends()) {
         if (liesAround(plate, end)) {
           return true;
         }
@@ -100,6 +105,27 @@ final class Collars {
       }
     }
     return false;
+  }
+
+  /** True if a piece goes through a frame, as of a damper in a wall, and out of both its faces. */
+  private static boolean goesThrough(Shape piece, Shape frame) {
+    if (piece.ends().size() != 2) {
+      return false;
+    }
+    ShapeEnd start = piece.ends().get(0);
+    double standsOffM = standsOffM(frame.ends().get(0).section(), start.section());
+    if (!(standsOffM > SAME_M) || standsOffM > WIDEST_M) {
+      return false;
+    }
+    for (ShapeEnd face : frame.ends()) {
+      Vec way = face.centre().minus(start.centre());
+      double atM = -way.dot(start.out());
+      boolean onAxis = way.across(start.out()).norm() < SAME_M;
+      if (!onAxis || atM < SAME_M || atM > lengthM(piece) - SAME_M) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** How far a plate stands off a duct at all its sides; NaN if not by the same all around. */

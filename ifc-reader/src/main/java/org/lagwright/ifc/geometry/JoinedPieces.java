@@ -206,6 +206,7 @@ final class JoinedPieces {
         List<ShapeEnd> closed = closed(pieces.get(i), pieces.get(j));
         boolean meet = !closed.isEmpty();
         if (runAlongEachOther(pieces.get(i), pieces.get(j))
+            || endsInside(pieces.get(i), pieces.get(j))
             || (meet && isFlange(pieces.get(i), pieces.get(j)))) {
           return null;
         }
@@ -244,6 +245,17 @@ final class JoinedPieces {
     double otherM = atM(a, b.ends().get(1).centre());
     return Math.min(oneM, otherM) < atM(a, a.ends().get(1).centre()) - Mesh.WELD_M
         && Math.max(oneM, otherM) > Mesh.WELD_M;
+  }
+
+  /**
+   * True for a box both of whose ends would lie inside another piece: it sticks out of that with
+   * its sides, so that these are its ends, as those of a duct in a wider frame.
+   */
+  private boolean endsInside(Shape piece, Shape other) {
+    return !asDrawn
+        && !areParallel(piece, other)
+        && isIn(other, piece.ends().get(0).centre())
+        && isIn(other, piece.ends().get(1).centre());
   }
 
   /** True of a flat piece that is wider than the one on it, which runs the same way. */
