@@ -267,15 +267,28 @@ final class FittingSections {
     }
 
     /**
-     * True for a body in pipes that is no pipe of any table, or the disc of a flange, where nothing
-     * else agrees with it.
+     * True for a body in pipes where nothing else agrees with it: that of a valve or the like, of
+     * which it is chance if a table has such a pipe, the disc of a flange, and what is no pipe of
+     * any table.
      */
     private boolean isOfBodyOnly(Measured<Section> chosen) {
       return chosen.how().isDrawn()
           && FittingEnds.sitsInPipes(draft)
           && chosen.value() instanceof Section.Round round
-          && (draft.form == Form.FLANGE || !PipeSizes.isOutsideDiameter(round.outsideDiameterM()))
+          && (draft.kind != Kind.PIPE_FITTING
+              || draft.form == Form.FLANGE
+              || !PipeSizes.isOutsideDiameter(round.outsideDiameterM()))
+          && !isCalledSo(round)
           && Options.firstAgreeing(chosen).isEmpty();
+    }
+
+    private boolean isCalledSo(Section body) {
+      for (Nominal each : sizes) {
+        if (each.mayBe(body)) {
+          return true;
+        }
+      }
+      return false;
     }
 
     /** True for the size of one end in a text that names those of all. */

@@ -54,11 +54,12 @@ class LoneBodyTest {
     "IFCPUMP, P 1, 46, true",
     "IFCPIPEFITTING, Union, 51, true",
     "IFCPIPEFITTING, Flange, 165.1, true",
-    "IFCVALVE, V 17, 60.3, false",
+    "IFCVALVE, V 17, 60.3, true",
+    "IFCPUMP, P 1, 165.1, true",
     "IFCPIPEFITTING, Coupling, 42.4, false",
     "IFCDAMPER, Damper, 205, false",
   })
-  void bodyThatIsNoPipeIsToldIfNothingTellsOfThePipe(
+  void bodyThatNeedNotBeThePipeIsToldIfNothingTellsOfThePipe(
       String keyword, String name, double drawnMm, boolean told) {
     MepModel model = lone(keyword, name, drawnMm).read();
 
