@@ -22,6 +22,8 @@ import org.lagwright.ifc.schema.IfcRecord;
 /** Reads one element by itself: names, kind, wanted properties, ports and shape. */
 final class DraftReader {
 
+  private static final String CONTROLLER = "it is a flow controller that nothing names";
+
   private final IfcFile file;
   private final Relations relations;
   private final PropertyReader properties;
@@ -98,6 +100,9 @@ final class DraftReader {
             record.is("IfcFlowSegment"),
             vocabulary,
             folding);
+    if (KindReader.isAssumedValve(reading, record, type, names)) {
+      draft.note(ReadFinding.KIND_ASSUMED, Effect.ASSUMED, "valve or damper", CONTROLLER);
+    }
     if (aired != null) {
       draft.note(
           ReadFinding.KIND_ASSUMED,

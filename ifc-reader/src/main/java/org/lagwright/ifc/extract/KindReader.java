@@ -142,6 +142,15 @@ final class KindReader {
     return description == null || !Words.isPipe(description) || Words.isTube(description);
   }
 
+  /** True for a general controller that neither a type nor a name calls a valve. */
+  static boolean isAssumedValve(
+      Reading reading, IfcRecord element, @Nullable IfcRecord type, Names names) {
+    return reading.kind() == Kind.VALVE
+        && element.keyword().equals("IFCFLOWCONTROLLER")
+        && (type == null || isGeneral(type))
+        && formInWords(names.all()).isEmpty();
+  }
+
   /** A type that names a family only; a junction box or a cable carrier is no pipe. */
   private static boolean isGeneral(IfcRecord type) {
     return type.keyword().startsWith("IFCFLOW")

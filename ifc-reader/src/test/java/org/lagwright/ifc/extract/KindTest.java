@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.step.StepBytes;
@@ -132,6 +133,29 @@ class KindTest {
 
     assertThat(element.kind()).isEqualTo(kind);
     assertThat(element.form()).isEqualTo(form);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Nozzle 3,,true",
+    "Nozzle 3,IFCFLOWCONTROLLERTYPE,true",
+    "Nozzle 3,IFCVALVETYPE,false",
+    "Ball valve,,false",
+  })
+  void controllerThatNothingNamesIsToldToBeAssumedAValve(
+      String name, @Nullable String typeKeyword, boolean told) {
+    MepModel model =
+        InlineModel.read(
+            "IFC2X3",
+            InlineModel.MILLIMETRES
+                + "#1=IFCFLOWCONTROLLER('1',$,'%s',$,$,$,$,$);\n".formatted(name)
+                + (typeKeyword == null
+                    ? ""
+                    : "#2=%s('2',$,'T',$,$,$,$,$,$,.NOTDEFINED.);\n".formatted(typeKeyword)
+                        + "#3=IFCRELDEFINESBYTYPE('3',$,$,$,(#1),#2);\n"));
+
+    assertThat(InlineModel.element(model, 1).kind()).isEqualTo(Kind.VALVE);
+    assertThat(InlineModel.codes(model).contains("KIND_ASSUMED")).isEqualTo(told);
   }
 
   /** A tap or drain cock ends its line and gets no box, whoever says so: type or occurrence. */
