@@ -42,7 +42,30 @@ final class FlangeBacks {
     for (Found end : ends) {
       bare.add(takenOff(end, ends));
     }
-    return bare;
+    List<Found> agreed = new ArrayList<>(ends.size());
+    for (int i = 0; i < ends.size(); i++) {
+      agreed.add(isAlone(i, ends, bare) ? ends.get(i) : bare.get(i));
+    }
+    return agreed;
+  }
+
+  /**
+   * True if the other end of a run that has one size keeps it: what begins behind one of two equal
+   * flanges only may be a shaft or a foot, and the run would have two sizes.
+   */
+  private static boolean isAlone(int of, List<Found> ends, List<Found> bare) {
+    Found end = ends.get(of);
+    for (int i = 0; i < ends.size(); i++) {
+      Found other = ends.get(i);
+      if (other != end
+          && bare.get(i) == other
+          && other.outward().dot(end.outward()) < 0
+          && EndFinder.onOneAxis(end, other)
+          && Ends.same(end.outline().section(), other.outline().section())) {
+        return bare.get(of) != end;
+      }
+    }
+    return false;
   }
 
   private Found takenOff(Found end, List<Found> ends) {

@@ -68,4 +68,21 @@ class FlangeBacksTest {
     assertThat(shape.ends().get(0).section().largestSideM()).isCloseTo(0.0889, within(1e-6));
     assertThat(shape.ends().get(1).section().largestSideM()).isCloseTo(0.0603, within(1e-6));
   }
+
+  /** The run widens towards its other end, and nothing tells how wide the pipe is there. */
+  @Test
+  void bothEndsOfARunKeepTheirSizeWhereOneOfThemHasNoBack() {
+    mesh.tube(
+        runRing(-0.15, 0.22),
+        runRing(-0.13, 0.22),
+        runRing(-0.13, 0.11),
+        runRing(0.08, 0.11),
+        runRing(0.15, 0.22));
+    mesh.tube(branchRing(0, 0.06), branchRing(0.2, 0.06));
+    Shape shape = TinyModel.item(TinyModel.METRES, mesh.faceted(100));
+    assertThat(shape.form()).isEqualTo(Form.TEE);
+    assertThat(shape.ends())
+        .extracting(end -> Math.round(1000 * end.section().largestSideM()))
+        .containsExactly(220L, 220L, 60L);
+  }
 }
