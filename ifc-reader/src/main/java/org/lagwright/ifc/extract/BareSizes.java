@@ -153,7 +153,7 @@ final class BareSizes {
     }
     Optional<Section> mm = Sizes.diameter(text);
     boolean inMm = mm.isPresent() && Sizes.sameSection(mm.get(), drawn.value());
-    return !inMm && NominalSizes.mayBe(dn, drawn.value()) ? dn : 0;
+    return !inMm && PipeSizes.mayBe(dn, drawn.value()) ? dn : 0;
   }
 
   /**

@@ -38,12 +38,12 @@ final class BendMeasurer {
    * @param joined what the joints make, null if they do not tell
    */
   void measure(Draft draft, @Nullable Shape joined) {
-    if (draft.form != Form.BEND && draft.form != Form.LATERAL) {
+    if (draft.form() != Form.BEND && draft.form() != Form.LATERAL) {
       return;
     }
-    Shape made = joined != null && joined.form() == draft.form ? joined : null;
+    Shape made = joined != null && joined.form() == draft.form() ? joined : null;
     draft.change().angleDeg = angle(draft, made);
-    if (draft.form == Form.BEND) {
+    if (draft.form() == Form.BEND) {
       if (draft.angleDeg() == null) {
         draft.note(ReadFinding.ANGLE_UNKNOWN, Effect.NONE);
       }
@@ -56,7 +56,7 @@ final class BendMeasurer {
     Options<Double> options = new Options.Angles();
     boolean longWay = made != null && isLongWayRound(draft, made);
     options.addAll(made == null || !longWay ? null : made.angleDeg());
-    if (draft.shape().form() == draft.form) {
+    if (draft.shape().form() == draft.form()) {
       options.addAll(draft.shape().angleDeg());
     }
     options.addAll(made == null || longWay ? null : made.angleDeg());
@@ -72,7 +72,7 @@ final class BendMeasurer {
         options.add(deg.get(), How.TEXT, new Evidence(draft.step(), "name", text));
       }
     }
-    if (draft.form == Form.BEND) {
+    if (draft.form() == Form.BEND) {
       addBare(options, draft);
     }
     return options.choose();

@@ -190,7 +190,7 @@ final class Bodies {
     }
     Point from = ends.get(0).positionM();
     Point to = ends.get(1).positionM();
-    return from.distanceM(to) < JointMaker.SAME_PLACE_M ? null : Axis.between(from, to).unit();
+    return from.distanceM(to) < Drawn.SAME_PLACE_M ? null : Axis.between(from, to).unit();
   }
 
   /**

@@ -42,7 +42,7 @@ final class BoxAxes {
   static void choose(List<Draft> drafts, double toleranceM, Workers workers) {
     List<Draft> boxes = new ArrayList<>();
     for (Draft draft : drafts) {
-      if (draft.mayLieOtherwise && !draft.isWhollyConnected) {
+      if (draft.mayLieOtherwise() && !draft.isWhollyConnected()) {
         boxes.add(draft);
       }
     }

@@ -78,7 +78,7 @@ final class BracketJoints {
   private static @Nullable Draft partAt(Point atM, List<Draft> parts) {
     Draft found = null;
     for (Draft part : parts) {
-      if (OpenEnds.isAnEnd(part.shape().ends(), atM) && !OpenEnds.isConnected(part.joints(), atM)) {
+      if (Drawn.isAnEnd(part.shape().ends(), atM) && !OpenEnds.isConnected(part.joints(), atM)) {
         if (found != null) {
           return null;
         }
@@ -100,7 +100,7 @@ final class BracketJoints {
 
   private static @Nullable Point outward(Draft part, Point atM) {
     for (ShapeEnd end : part.shape().ends()) {
-      if (OpenEnds.isAnEnd(List.of(end), atM)) {
+      if (Drawn.isAnEnd(List.of(end), atM)) {
         return end.outward();
       }
     }

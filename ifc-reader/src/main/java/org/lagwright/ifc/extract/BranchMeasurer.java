@@ -32,7 +32,7 @@ final class BranchMeasurer {
    * @param joined what the joints make, null if they do not tell
    */
   void measure(Draft draft, @Nullable Shape joined) {
-    if (draft.form != Form.TEE && draft.form != Form.LATERAL) {
+    if (draft.form() != Form.TEE && draft.form() != Form.LATERAL) {
       return;
     }
     Options<Double> options = new Options.Lengths();

@@ -63,8 +63,8 @@ final class CountedByParts {
   }
 
   static void leaveOut(Draft bracket, List<Draft> parts) {
-    bracket.kind = Kind.OTHER;
-    bracket.form = Form.UNKNOWN;
+    bracket.isOf(Kind.OTHER);
+    bracket.hasForm(Form.UNKNOWN);
     bracket.forgetFindings();
     bracket.note(
         ReadFinding.COUNTED_BY_PARTS,
@@ -111,7 +111,7 @@ final class CountedByParts {
     boolean alike = false;
     int pieces = 0;
     for (Draft part : parts) {
-      alike |= part.kind == whole.kind && part.section() != null;
+      alike |= part.kind() == whole.kind() && part.section() != null;
       pieces += isPieceOf(part, whole) ? 1 : 0;
       lengthM += orNothing(part.lengthM());
     }
@@ -125,7 +125,7 @@ final class CountedByParts {
     for (ShapeEnd end : ends) {
       boolean met = false;
       for (Draft part : parts) {
-        met |= OpenEnds.isAnEnd(part.shape().ends(), end.centreM());
+        met |= Drawn.isAnEnd(part.shape().ends(), end.centreM());
       }
       drawn &= met;
     }
@@ -134,9 +134,9 @@ final class CountedByParts {
 
   /** True for a straight piece of the pipe or duct that a fitting belongs to. */
   private static boolean isPieceOf(Draft part, Draft fitting) {
-    Kind ofLine = fitting.kind == Kind.PIPE_FITTING ? Kind.PIPE_SEGMENT : Kind.DUCT_SEGMENT;
-    boolean fitted = fitting.kind != null && fitting.kind.isFitting();
-    return fitted && part.kind == ofLine && part.section() != null;
+    Kind ofLine = fitting.kind() == Kind.PIPE_FITTING ? Kind.PIPE_SEGMENT : Kind.DUCT_SEGMENT;
+    boolean fitted = fitting.kind() != null && fitting.kind().isFitting();
+    return fitted && part.kind() == ofLine && part.section() != null;
   }
 
   private static double orNothing(@Nullable Measured<Double> lengthM) {

@@ -99,7 +99,7 @@ final class CoveringBodies {
 
   /** True for what lies beside a duct, such as a board, though a single one is less wide. */
   boolean liesOutside(Draft covering, Draft host) {
-    if (host.kind != Kind.DUCT_SEGMENT
+    if (host.kind() != Kind.DUCT_SEGMENT
         || outer(covering, host) == null
         || Coaxiality.runsAlong(along(covering, host), host.shape())) {
       return false;

@@ -77,9 +77,9 @@ final class Coverings {
     if (piece != null) {
       return Layers.Covering.of(piece, statedM);
     }
-    boolean drawn = wallM != null || (outer != null && !Layers.isWide(host.form));
+    boolean drawn = wallM != null || (outer != null && !Layers.isWide(host.form()));
     return Layers.Covering.of(
-        host.form,
+        host.form(),
         outer,
         statedM == null && !drawn ? Layers.wordedM(covering.names()) : statedM,
         wallM,
@@ -94,7 +94,7 @@ final class Coverings {
   }
 
   private static boolean isStraightPiece(Draft host) {
-    return host.kind == Kind.PIPE_SEGMENT || host.kind == Kind.DUCT_SEGMENT;
+    return host.kind() == Kind.PIPE_SEGMENT || host.kind() == Kind.DUCT_SEGMENT;
   }
 
   boolean isDrawn(Draft covering) {
@@ -129,7 +129,7 @@ final class Coverings {
 
   /** An element as what its coverings are measured against. */
   static Layers.Host sizeOf(Draft host) {
-    return new Layers.Host(host.kind, host.form, sectionOf(host));
+    return new Layers.Host(host.kind(), host.form(), sectionOf(host));
   }
 
   static @Nullable Section sectionOf(Draft host) {

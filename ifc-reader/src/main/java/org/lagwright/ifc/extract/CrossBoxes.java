@@ -80,7 +80,7 @@ final class CrossBoxes {
         boolean side = CrossJoints.isAtTheSide(place.element, end);
         ends.add(TouchingEnds.open(draft, end, side));
       }
-      if (draft != null && place.isBox && draft.mayLieOtherwise) {
+      if (draft != null && place.isBox && draft.mayLieOtherwise()) {
         boxes.put(draft.key(), draft);
       }
     }
@@ -149,7 +149,7 @@ final class CrossBoxes {
       points.add(place.atM);
     }
     // sizes that were chosen are rounded, ends are as drawn
-    double reachM = toleranceM + JointMaker.SAME_PLACE_M;
+    double reachM = toleranceM + Drawn.SAME_PLACE_M;
     PointGrid grid = new PointGrid(points, reachM);
     BitSet near = new BitSet();
     for (int i = 0; i < points.size(); i++) {

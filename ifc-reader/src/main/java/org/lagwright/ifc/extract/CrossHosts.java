@@ -177,7 +177,7 @@ final class CrossHosts implements CoveringFiles {
     List<CoveringHosts.Inside<Host>> on = CoveringHosts.outermost(inside, body, covering.names());
     boolean any = false;
     for (CoveringHosts.Inside<Host> each : on) {
-      if (covering.kind == Kind.COVERING || bodies.isWider(covering, each)) {
+      if (covering.kind() == Kind.COVERING || bodies.isWider(covering, each)) {
         any |= host(covering, each.host());
       }
     }
@@ -210,7 +210,7 @@ final class CrossHosts implements CoveringFiles {
     ElementKey key = covering.key();
     return !key.equals(host.key)
         && joining.haveOneOrigin(key.model(), host.key.model())
-        && (covering.kind == Kind.COVERING || !host.insulation);
+        && (covering.kind() == Kind.COVERING || !host.insulation);
   }
 
   /**
@@ -226,7 +226,7 @@ final class CrossHosts implements CoveringFiles {
     if (host.key.model() != covering.key().model()) {
       found.computeIfAbsent(host.key, key -> new LinkedHashSet<>()).add(covering);
       joining.hosted(covering.key());
-      if (covering.kind != Kind.COVERING) {
+      if (covering.kind() != Kind.COVERING) {
         turn(covering);
       }
     }
@@ -235,7 +235,7 @@ final class CrossHosts implements CoveringFiles {
 
   /** What is called insulation and lies around something is that. */
   private void turn(Draft covering) {
-    covering.kind = Kind.COVERING;
+    covering.isOf(Kind.COVERING);
     MepElement element = joining.find(covering.key());
     if (element != null) {
       joining.change(

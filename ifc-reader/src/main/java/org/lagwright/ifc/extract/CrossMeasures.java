@@ -97,7 +97,7 @@ final class CrossMeasures {
       }
     }
     for (Draft draft : items.values()) {
-      forms.add(draft.isSegment() ? draft.form : fittingsOf(draft).formOf(draft));
+      forms.add(draft.isSegment() ? draft.form() : fittingsOf(draft).formOf(draft));
     }
     int at = 0;
     for (Draft draft : items.values()) {
@@ -135,7 +135,7 @@ final class CrossMeasures {
     } else {
       joining.change(
           ElementMaker.measured(before.toBuilder(), draft)
-              .is(draft.kind == null ? before.kind() : draft.kind, draft.form)
+              .is(draft.kind() == null ? before.kind() : draft.kind(), draft.form())
               .existingInsulation(insulation(before, draft))
               .build());
       joining.forget(draft.key(), MEASURED);

@@ -40,28 +40,17 @@ final class Draft {
 
   private final long step;
 
-  /** How many properties it has in all, as {@link PropertyReader.Reading#all}. */
-  final int propertyCount;
+  private final int propertyCount;
+  private final boolean generalSegment;
 
-  final boolean generalSegment;
+  private @Nullable Kind kind;
+  private Form form;
 
-  @Nullable Kind kind;
-  Form form;
-
-  /** True if words told the form, not the enumeration of its class. */
-  final boolean formIsWorded;
-
-  /** True if one of its names calls it insulation. */
-  final boolean isCalledInsulation;
-
-  /** True if a property or a name states insulation on it or a lining in it. */
-  final boolean statesInsulation;
-
-  /** True if the file connects all its ports, and it has no more ends than ports. */
-  final boolean isWhollyConnected;
-
-  /** True if it is drawn as a box that may run along another edge, as no port tells. */
-  final boolean mayLieOtherwise;
+  private final boolean formIsWorded;
+  private final boolean isCalledInsulation;
+  private final boolean statesInsulation;
+  private final boolean isWhollyConnected;
+  private final boolean mayLieOtherwise;
 
   private final Vocabulary vocabulary;
 
@@ -227,6 +216,61 @@ final class Draft {
     return step;
   }
 
+  /** What it is, null as long as nothing tells whether it is of pipes or of ducts. */
+  @Nullable Kind kind() {
+    return kind;
+  }
+
+  /** What it is shaped like, as far as is known by now. */
+  Form form() {
+    return form;
+  }
+
+  /** Sets what it is. */
+  void isOf(@Nullable Kind nowKind) {
+    kind = nowKind;
+  }
+
+  /** Sets what it is shaped like. */
+  void hasForm(Form nowForm) {
+    form = nowForm;
+  }
+
+  /** How many properties it has in all, as {@link PropertyReader.Reading#all}. */
+  int propertyCount() {
+    return propertyCount;
+  }
+
+  /** True for a segment of which the file does not say whether it is a pipe or a duct. */
+  boolean generalSegment() {
+    return generalSegment;
+  }
+
+  /** True if words told the form, not the enumeration of its class. */
+  boolean formIsWorded() {
+    return formIsWorded;
+  }
+
+  /** True if one of its names calls it insulation. */
+  boolean isCalledInsulation() {
+    return isCalledInsulation;
+  }
+
+  /** True if a property or a name states insulation on it or a lining in it. */
+  boolean statesInsulation() {
+    return statesInsulation;
+  }
+
+  /** True if the file connects all its ports, and it has no more ends than ports. */
+  boolean isWhollyConnected() {
+    return isWhollyConnected;
+  }
+
+  /** True if it is drawn as a box that may run along another edge, as no port tells. */
+  boolean mayLieOtherwise() {
+    return mayLieOtherwise;
+  }
+
   String ifcClass() {
     return worded().ifcClass();
   }
@@ -334,12 +378,12 @@ final class Draft {
     return kind == null ? generalSegment : kind.isSegment();
   }
 
-  /** True for {@link Kind#isLaggedItem}, and for a general element that is no segment. */
   /** True if it is known to be something that gets insulation. */
   boolean isLagged() {
     return kind != null && kind.isLagged();
   }
 
+  /** True for {@link Kind#isLaggedItem}, and for a general element that is no segment. */
   boolean isLaggedItem() {
     return kind == null ? !generalSegment : kind.isLaggedItem();
   }

@@ -146,7 +146,7 @@ final class DraftReader {
 
   /** True for a covering that its enumeration or a name of it calls insulation. */
   boolean isCalledInsulation(Draft covering) {
-    if (covering.isCalledInsulation) {
+    if (covering.isCalledInsulation()) {
       return true;
     }
     IfcRecord record = file.find(covering.step());
@@ -204,7 +204,7 @@ final class DraftReader {
   private static int leastEnds(KindReader.Reading reading) {
     Kind kind = reading.kind();
     boolean inLine = kind == Kind.VALVE || kind == Kind.INLINE;
-    return inLine ? 2 : FittingForm.ways(reading.form());
+    return inLine ? 2 : reading.form().ways();
   }
 
   /** The length that the properties of an element state, null if none do; reads them anew. */

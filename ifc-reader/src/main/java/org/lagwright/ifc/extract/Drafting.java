@@ -19,7 +19,7 @@ final class Drafting implements Workers.Work<Drafting.Drafted> {
 
   /** Some drafts, and what was seen on them that concerns all. */
   static final class Drafted {
-    private final List<Draft> drafts = new ArrayList<>(ModelExtractor.RUN);
+    private final List<Draft> drafts = new ArrayList<>(Drafts.RUN);
     private final List<List<PropertyReader.Repeated>> repeated = new ArrayList<>();
     private final Placeholders.Seen seen = new Placeholders.Seen();
   }
@@ -58,7 +58,7 @@ final class Drafting implements Workers.Work<Drafting.Drafted> {
       if (record != null && !opened.relations().onlyDeclares(ids[i])) {
         Draft draft = reader.read(record, drafted.repeated);
         drafted.seen.look(draft);
-        if (draft.kind == null || draft.kind.isLagged()) {
+        if (draft.kind() == null || draft.kind().isLagged()) {
           draft.fold();
         } else {
           draft.foldMeasured();

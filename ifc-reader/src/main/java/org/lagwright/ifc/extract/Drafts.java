@@ -7,6 +7,9 @@ import org.lagwright.ifc.model.ElementKey;
 /** All elements of one file while they are being worked out, in its order. */
 final class Drafts implements DraftLookup {
 
+  /** Elements that one thread works on before it hands them on. */
+  static final int RUN = 32;
+
   private final List<Draft> all;
 
   /** Places in the list, from 1 on, by instance number; 0 is none. A third at least are. */

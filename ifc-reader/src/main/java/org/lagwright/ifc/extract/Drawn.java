@@ -2,6 +2,8 @@ package org.lagwright.ifc.extract;
 
 import java.util.List;
 import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 
 /**
@@ -11,6 +13,12 @@ import org.lagwright.ifc.model.Port;
  * @param joints the ports, and the ends that touch other elements; the ports first, in their order
  */
 record Drawn(Shape shape, List<Port> ports, List<Port> joints) {
+
+  /**
+   * An end of a body and a port or joint of the same element this near are one; they lie up to 15
+   * mm apart in public files.
+   */
+  static final double SAME_PLACE_M = 0.02;
 
   /** True if some joint is not as the file has it. */
   boolean areJoined() {
@@ -37,11 +45,21 @@ record Drawn(Shape shape, List<Port> ports, List<Port> joints) {
       return false;
     }
     for (Port port : ports) {
-      if (port.positionM() != null && OpenEnds.isAnEnd(shape.ends(), port.positionM())) {
+      if (port.positionM() != null && isAnEnd(shape.ends(), port.positionM())) {
         return false;
       }
     }
     return true;
+  }
+
+  /** True if one of the drawn ends lies at a place. */
+  static boolean isAnEnd(List<ShapeEnd> drawn, Point atM) {
+    for (ShapeEnd end : drawn) {
+      if (end.centreM().distanceM(atM) < SAME_PLACE_M) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What is still asked for once the element is measured: where it ends, and what went wrong. */

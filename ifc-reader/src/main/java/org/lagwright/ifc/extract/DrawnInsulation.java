@@ -155,7 +155,7 @@ final class DrawnInsulation {
 
   /** A tabulated pipe around what is none: the wall of the pipe around its bore or its lining. */
   private static boolean isWall(Draft draft, Sheath sheath) {
-    return draft.kind != Kind.DUCT_SEGMENT
+    return draft.kind() != Kind.DUCT_SEGMENT
         && sheath.inner().value() instanceof Section.Round inner
         && sheath.outer() instanceof Section.Round outer
         && PipeSizes.isOutsideDiameter(outer.outsideDiameterM())

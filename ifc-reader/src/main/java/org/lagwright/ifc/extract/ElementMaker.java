@@ -47,11 +47,11 @@ final class ElementMaker {
             .typeClass(typeClass(record, draft));
     MepElement element =
         measured(named, draft)
-            .is(Objects.requireNonNull(draft.kind), draft.form)
+            .is(Objects.requireNonNull(draft.kind()), draft.form())
             .ports(draft.joints())
             .systems(belongings.systemsOf(draft.step()))
             .place(places.placeOf(record, draft))
-            .properties(properties.propertiesOf(draft.step(), draft.propertyCount))
+            .properties(properties.propertiesOf(draft.step(), draft.propertyCount()))
             .materials(belongings.materialsOf(draft.step()))
             .layers(belongings.layersOf(record))
             .existingInsulation(insulation.of(draft.key()))
@@ -77,7 +77,7 @@ final class ElementMaker {
 
   /** Of a radiator, say, that its own class does not tell from a wash basin. */
   private @Nullable String typeClass(IfcRecord record, Draft draft) {
-    boolean asked = draft.kind == Kind.TERMINAL || draft.kind == Kind.EQUIPMENT;
+    boolean asked = draft.kind() == Kind.TERMINAL || draft.kind() == Kind.EQUIPMENT;
     long typeId = asked && KindReader.isFamily(record) ? relations.typeOf(record.id()) : 0;
     IfcRecord type = typeId == 0 ? null : file.find(typeId);
     return type == null ? null : type.entityName();

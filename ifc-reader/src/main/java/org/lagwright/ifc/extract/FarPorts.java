@@ -48,7 +48,7 @@ final class FarPorts {
 
   /** True if all ends are drawn, so that nothing of the body reaches far beyond them. */
   private static boolean isWhole(Shape shape) {
-    int ways = FittingForm.ways(shape.form());
+    int ways = shape.form().ways();
     return ways == shape.ends().size() && ways > 1;
   }
 

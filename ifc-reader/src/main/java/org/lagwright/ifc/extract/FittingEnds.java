@@ -49,8 +49,8 @@ final class FittingEnds {
 
   /** How many ends the element has: its form tells, else its ports and what touches it. */
   int ways() {
-    int byForm = FittingForm.ways(draft.form);
-    return byForm > 0 && !FittingMeasurer.isWiderThanItsPipe(draft.form) ? byForm : joints.size();
+    int byForm = draft.form().ways();
+    return byForm > 0 && !draft.form().isWiderThanItsPipe() ? byForm : joints.size();
   }
 
   /** True if every end meets a line, or is drawn like one that does. */
@@ -60,7 +60,7 @@ final class FittingEnds {
 
   /** The end across from the only one that meets a line, if it is of another shape; else null. */
   @Nullable Section unlikeMet() {
-    return FittingMeasurer.isWiderThanItsPipe(draft.form)
+    return draft.form().isWiderThanItsPipe()
         ? new MetEnds(draft, joints, joined, ways()).unlikeMet()
         : null;
   }
@@ -69,7 +69,7 @@ final class FittingEnds {
   @Nullable Measured<List<Section>> choose() {
     EndOptions options = new EndOptions();
     List<Section> met = met();
-    boolean wider = FittingMeasurer.isWiderThanItsPipe(draft.form);
+    boolean wider = draft.form().isWiderThanItsPipe();
     boolean nominal = isDrawnWithNominalSize();
     boolean allDrawn = isSolid() && draft.shape().ends().size() == ways();
     boolean drawnFirst = !wider && !insulated && !nominal && allDrawn && !isBlockOnPipes();
@@ -167,7 +167,7 @@ final class FittingEnds {
   private boolean isBodyOnly() {
     Measured<Section> chosen = draft.section();
     Measured<Section> body = draft.shape().section();
-    return FittingMeasurer.isWiderThanItsPipe(draft.form)
+    return draft.form().isWiderThanItsPipe()
         && chosen != null
         && body != null
         && (chosen.how() == How.PROPERTY || chosen.how() == How.TEXT)
@@ -196,21 +196,23 @@ final class FittingEnds {
 
   /** True for valves and inline items that sit in pipes mostly. */
   private static boolean isInPipes(Draft draft) {
-    return draft.kind == Kind.VALVE
-        || draft.form == Form.PUMP
-        || draft.form == Form.METER
-        || draft.form == Form.STRAINER;
+    return draft.kind() == Kind.VALVE
+        || draft.form() == Form.PUMP
+        || draft.form() == Form.METER
+        || draft.form() == Form.STRAINER;
   }
 
   /** True for these and for fittings of pipes. */
   static boolean sitsInPipes(Draft draft) {
-    return draft.kind == Kind.PIPE_FITTING || isInPipes(draft);
+    return draft.kind() == Kind.PIPE_FITTING || isInPipes(draft);
   }
 
   /** True for a pipe fitting drawn with sides, all of whose ends meet round pipes: a block. */
   boolean isBlockOnPipes() {
     Measured<Section> body = draft.shape().section();
-    if (draft.kind != Kind.PIPE_FITTING || body == null || body.value() instanceof Section.Round) {
+    if (draft.kind() != Kind.PIPE_FITTING
+        || body == null
+        || body.value() instanceof Section.Round) {
       return false;
     }
     List<Section> met = met();
@@ -228,7 +230,7 @@ final class FittingEnds {
    */
   boolean isDrawnWithNominalSize() {
     Measured<Section> drawn = draft.shape().section();
-    if (draft.form != Form.BEND || drawn == null || joints.isEmpty()) {
+    if (draft.form() != Form.BEND || drawn == null || joints.isEmpty()) {
       return false;
     }
     for (Neighbours.Joint joint : joints) {

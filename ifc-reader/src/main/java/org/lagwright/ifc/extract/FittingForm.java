@@ -50,14 +50,14 @@ final class FittingForm {
     this.statedEnds = statedEnds;
     this.built = built();
     this.stated = stated();
-    this.worded = draft.formIsWorded || stated != draft.form;
+    this.worded = draft.formIsWorded() || stated != draft.form();
   }
 
   static Form of(
       Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined, StatedEnds statedEnds) {
     FittingForm reader = new FittingForm(draft, joints, joined, statedEnds);
     Form stated = reader.stated;
-    if (joints.size() > MOST_WAYS && !reader.worded && draft.kind == Kind.PIPE_FITTING) {
+    if (joints.size() > MOST_WAYS && !reader.worded && draft.kind() == Kind.PIPE_FITTING) {
       return reader.manifold();
     }
     Form form = stated == Form.UNKNOWN ? reader.unstated() : reader.settle();
@@ -69,19 +69,19 @@ final class FittingForm {
    * obstruction closes the line unless it is joined at both sides, as an orifice plate is.
    */
   private Form stated() {
-    if (draft.form == Form.CAP && !draft.formIsWorded && joints.size() > 1) {
+    if (draft.form() == Form.CAP && !draft.formIsWorded() && joints.size() > 1) {
       return Form.UNKNOWN;
     }
-    boolean byEnumeration = draft.form == Form.TEE && !draft.formIsWorded;
-    if (draft.form != Form.UNKNOWN && !byEnumeration) {
-      return draft.form;
+    boolean byEnumeration = draft.form() == Form.TEE && !draft.formIsWorded();
+    if (draft.form() != Form.UNKNOWN && !byEnumeration) {
+      return draft.form();
     }
     Form said = inProperties();
-    if (byEnumeration && ways(said) == 2 && hasTwoEnds()) {
-      note(draft.form.label(), said.label());
+    if (byEnumeration && said.ways() == 2 && hasTwoEnds()) {
+      note(draft.form().label(), said.label());
       return said;
     }
-    return byEnumeration && ways(said) < 3 ? draft.form : said;
+    return byEnumeration && said.ways() < 3 ? draft.form() : said;
   }
 
   /** True if nothing that is drawn, joined or stated shows a third end. */
@@ -109,17 +109,6 @@ final class FittingForm {
         ReadFinding.FORM_CONFLICT, Effect.ASSUMED, built, "as it is built", "the file", said);
   }
 
-  /** How many ends a form has; 0 where that is not fixed. */
-  static int ways(Form form) {
-    return switch (form) {
-      case CAP -> 1;
-      case BEND, REDUCER, TRANSITION, OFFSET, COUPLING, UNION, FLANGE, STRAIGHT -> 2;
-      case TEE, LATERAL, WYE -> 3;
-      case CROSS -> 4;
-      default -> 0;
-    };
-  }
-
   /**
    * A body with more or fewer ends than joints has plugs, spindles or walls that look like ends.
    */
@@ -127,7 +116,7 @@ final class FittingForm {
     Form drawn = draft.shape().form();
     boolean believable =
         drawn != Form.UNKNOWN
-            && (joints.isEmpty() || ways(drawn) == joints.size() || areSomeOf(drawn));
+            && (joints.isEmpty() || drawn.ways() == joints.size() || areSomeOf(drawn));
     if (believable && drawn != Form.STRAIGHT) {
       return drawn;
     }
@@ -142,14 +131,14 @@ final class FittingForm {
    */
   private boolean areSomeOf(Form drawn) {
     if (!draft.ports().isEmpty()
-        || joints.size() > ways(drawn)
-        || joints.size() == ways(draft.form)) {
+        || joints.size() > drawn.ways()
+        || joints.size() == draft.form().ways()) {
       return false;
     }
     List<ShapeEnd> ends = draft.shape().ends();
     for (Neighbours.Joint joint : joints) {
       Point atM = joint.port().positionM();
-      if (atM == null || !OpenEnds.isAnEnd(ends, atM)) {
+      if (atM == null || !Drawn.isAnEnd(ends, atM)) {
         return false;
       }
     }
@@ -169,16 +158,16 @@ final class FittingForm {
 
   private Form settle() {
     boolean silent = built == Form.UNKNOWN || built == Form.STRAIGHT || built == stated;
-    if (silent || ways(stated) == 0 || stated == Form.CAP) {
+    if (silent || stated.ways() == 0 || stated == Form.CAP) {
       return stated;
     }
-    if (ways(stated) == ways(built)) {
+    if (stated.ways() == built.ways()) {
       return sameWays();
     }
     if (mayBeJoinedInPart() || isBranchedForSure()) {
       return stated;
     }
-    boolean joinedSo = joints.size() == ways(built);
+    boolean joinedSo = joints.size() == built.ways();
     return worded && !joinedSo ? stated : contradicted();
   }
 
@@ -187,16 +176,17 @@ final class FittingForm {
    * joined, and drawn so that they cannot be told: ports that the file leaves out prove nothing.
    */
   private boolean isBranchedForSure() {
-    boolean fewer = ways(stated) > 2 && ways(built) < ways(stated);
-    boolean drawnSo = draft.shape().ends().size() > 1 && ways(draft.shape().form()) == ways(built);
-    return fewer && !drawnSo && (worded || statesEnds(ways(stated)));
+    boolean fewer = stated.ways() > 2 && built.ways() < stated.ways();
+    boolean drawnSo =
+        draft.shape().ends().size() > 1 && draft.shape().form().ways() == built.ways();
+    return fewer && !drawnSo && (worded || statesEnds(stated.ways()));
   }
 
   /** Joints found by touch are not all that there are, where words or the body show more ends. */
   private boolean mayBeJoinedInPart() {
-    return joints.size() < ways(stated)
+    return joints.size() < stated.ways()
         && isTouched()
-        && (worded || draft.shape().ends().size() >= ways(stated));
+        && (worded || draft.shape().ends().size() >= stated.ways());
   }
 
   /** True if some joint was found by touch. */
@@ -211,7 +201,7 @@ final class FittingForm {
 
   /** Both have two ends, or both have three. */
   private Form sameWays() {
-    if (ways(stated) == 3) {
+    if (stated.ways() == 3) {
       // a slanting branch makes a lateral of a tee
       return built;
     }
@@ -287,7 +277,7 @@ final class FittingForm {
    * A transition changes the shape of the section, a reducer only its size; pipes are all round.
    */
   private Form byEnds(Form stated) {
-    if (draft.kind == Kind.PIPE_FITTING) {
+    if (draft.kind() == Kind.PIPE_FITTING) {
       return Form.REDUCER;
     }
     List<ShapeEnd> drawn = draft.shape().ends();

@@ -40,8 +40,8 @@ final class FittingInsulation {
         pipes.add(joint.met());
       }
     }
-    boolean told = draft.form == Form.BEND ? !pipes.isEmpty() : pipes.size() == ways;
-    if (drawn == null || !told || FittingMeasurer.isWiderThanItsPipe(draft.form)) {
+    boolean told = draft.form() == Form.BEND ? !pipes.isEmpty() : pipes.size() == ways;
+    if (drawn == null || !told || draft.form().isWiderThanItsPipe()) {
       return false;
     }
     Found widest = FittingMeasurer.largest(pipes);

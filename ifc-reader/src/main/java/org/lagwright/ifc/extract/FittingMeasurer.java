@@ -59,20 +59,20 @@ final class FittingMeasurer {
 
   /** The form of an item; sizes are asked only once the forms of all are known. */
   Form formOf(Draft draft) {
-    if (draft.kind != null && !draft.kind.isFitting()) {
-      return isGeneralController(draft) && neighbours.areDucts(draft) ? Form.DAMPER : draft.form;
+    if (draft.kind() != null && !draft.kind().isFitting()) {
+      return isGeneralController(draft) && neighbours.areDucts(draft) ? Form.DAMPER : draft.form();
     }
     List<Neighbours.Joint> joints = neighbours.jointsOf(draft);
     return FittingForm.of(draft, joints, JointShape.of(draft, joints), statedEnds);
   }
 
   private static boolean isInLine(Draft draft) {
-    return draft.kind == Kind.VALVE || draft.kind == Kind.INLINE;
+    return draft.kind() == Kind.VALVE || draft.kind() == Kind.INLINE;
   }
 
   /** What IFC2X3 calls a valve and a damper alike, if no type of a damper told. */
   private static boolean isGeneralController(Draft draft) {
-    return draft.kind == Kind.VALVE && draft.ifcClass().equals("IfcFlowController");
+    return draft.kind() == Kind.VALVE && draft.ifcClass().equals("IfcFlowController");
   }
 
   /** Measures an item whose form is set. */
@@ -123,17 +123,8 @@ final class FittingMeasurer {
   /** True if the body of an item gives a size; the sides of a valve are none. */
   private static boolean isDrawn(Draft draft) {
     boolean allEnds =
-        isWiderThanItsPipe(draft.form)
-            || draft.shape().ends().size() == FittingForm.ways(draft.form);
+        draft.form().isWiderThanItsPipe() || draft.shape().ends().size() == draft.form().ways();
     return allEnds && draft.shape().section() != null && !FittingEnds.isBoxInPipes(draft);
-  }
-
-  /** True for forms whose body need not have the size of the line it sits in. */
-  static boolean isWiderThanItsPipe(Form form) {
-    return switch (form) {
-      case BEND, TEE, LATERAL, CROSS, WYE, REDUCER, TRANSITION, OFFSET -> false;
-      default -> true;
-    };
   }
 
   static Neighbours.Found largest(List<Neighbours.Found> sizes) {
@@ -153,9 +144,9 @@ final class FittingMeasurer {
   private @Nullable Measured<Double> length(
       Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joined) {
     Options<Double> options = new Options.Lengths();
-    Shape made = joined != null && joined.form() == draft.form ? joined : null;
+    Shape made = joined != null && joined.form() == draft.form() ? joined : null;
     List<Neighbours.Joint> faces =
-        made != null || !goesStraightThrough(draft.form) ? List.of() : faces(joints);
+        made != null || !goesStraightThrough(draft.form()) ? List.of() : faces(joints);
     // motors and handles are ends of the body too, and farther apart than its faces
     boolean facesFirst = draft.shape().ends().size() > 2;
     if (facesFirst) {
@@ -165,7 +156,7 @@ final class FittingMeasurer {
     options.addAll(made == null || !longWay ? null : made.lengthM());
     options.addAll(draft.shape().lengthM());
     if (made != null && !longWay) {
-      boolean noArc = draft.form == Form.BEND && BendMeasurer.isArcUntoldByEnds(draft, made);
+      boolean noArc = draft.form() == Form.BEND && BendMeasurer.isArcUntoldByEnds(draft, made);
       options.addAll(noArc ? null : made.lengthM());
     } else if (made == null && !facesFirst) {
       faceToFace(draft, faces, options);
@@ -175,7 +166,7 @@ final class FittingMeasurer {
   }
 
   private static boolean goesStraightThrough(Form form) {
-    int ways = FittingForm.ways(form);
+    int ways = form.ways();
     return form != Form.BEND && (ways == 0 || ways == 2);
   }
 
@@ -233,7 +224,9 @@ final class FittingMeasurer {
 
   /** How far the axes of both ends lie apart; what is less than a tenth of a millimetre is none. */
   private @Nullable Measured<Double> eccentricity(Draft draft, @Nullable Shape joined) {
-    if (draft.form != Form.REDUCER && draft.form != Form.TRANSITION && draft.form != Form.OFFSET) {
+    if (draft.form() != Form.REDUCER
+        && draft.form() != Form.TRANSITION
+        && draft.form() != Form.OFFSET) {
       return null;
     }
     Options<Double> options = new Options.Lengths();
@@ -273,7 +266,7 @@ final class FittingMeasurer {
           draft.shape().problems().isEmpty()
               ? "The body gives no size"
               : String.join("; ", draft.shape().problems()));
-    } else if (!isWiderThanItsPipe(draft.form)
+    } else if (!draft.form().isWiderThanItsPipe()
         || WeakSources.isPipeNotRound(draft)
         || isOfStraightBody(draft, draft.section())) {
       WeakSources.noteBody(draft);

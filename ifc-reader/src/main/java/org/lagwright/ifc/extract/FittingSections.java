@@ -97,9 +97,9 @@ final class FittingSections {
       }
       this.drawn = draft.shape().section();
       this.insulated = draft.drawnInsulation() != null;
-      this.wide = FittingMeasurer.isWiderThanItsPipe(draft.form);
-      this.wideForSure = wide && draft.form != Form.UNKNOWN;
-      this.haveSeveralSizes = !wide && draft.form != Form.BEND && draft.form != Form.OFFSET;
+      this.wide = draft.form().isWiderThanItsPipe();
+      this.wideForSure = wide && draft.form() != Form.UNKNOWN;
+      this.haveSeveralSizes = !wide && draft.form() != Form.BEND && draft.form() != Form.OFFSET;
       this.outsides = stated.outsides(draft);
       this.best = wide || insulated ? null : StatedSections.best(outsides);
       this.others = stated.others(draft);
@@ -196,7 +196,7 @@ final class FittingSections {
     /** The sleeve or cap of a duct is hardly wider than the duct: one of the two is wrong. */
     private boolean isFarWider(Section body, Section duct) {
       boolean sleeve =
-          draft.form == Form.CAP || draft.form == Form.COUPLING || draft.form == Form.UNION;
+          draft.form() == Form.CAP || draft.form() == Form.COUPLING || draft.form() == Form.UNION;
       return sleeve && draft.isDuct() && body.largestSideM() > WIDEST_SLEEVE * duct.largestSideM();
     }
 
@@ -227,7 +227,7 @@ final class FittingSections {
 
     /** Where no pipe is met, a stated thickness tells that the body is drawn with it. */
     void takeInsulationOff() {
-      if (drawn != null && met.isEmpty() && !wide && !insulated && draft.statesInsulation) {
+      if (drawn != null && met.isEmpty() && !wide && !insulated && draft.statesInsulation()) {
         Optional<DrawnInsulation.Bare> bare =
             drawnInsulation.underFitting(draft, drawn, options.stated(), sizes);
         if (bare.isPresent()) {
@@ -275,8 +275,8 @@ final class FittingSections {
       return chosen.how().isDrawn()
           && FittingEnds.sitsInPipes(draft)
           && chosen.value() instanceof Section.Round round
-          && (draft.kind != Kind.PIPE_FITTING
-              || draft.form == Form.FLANGE
+          && (draft.kind() != Kind.PIPE_FITTING
+              || draft.form() == Form.FLANGE
               || !PipeSizes.isOutsideDiameter(round.outsideDiameterM()))
           && !isCalledSo(round)
           && Options.firstAgreeing(chosen).isEmpty();
@@ -387,7 +387,7 @@ final class FittingSections {
   }
 
   private static void nominal(Draft draft) {
-    if (draft.kind == Kind.DUCT_FITTING || draft.section() == null) {
+    if (draft.kind() == Kind.DUCT_FITTING || draft.section() == null) {
       return;
     }
     if (!(draft.section().value() instanceof Section.Round round)) {

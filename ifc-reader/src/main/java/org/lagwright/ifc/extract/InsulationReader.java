@@ -65,7 +65,7 @@ final class InsulationReader {
     }
     collectAround();
     for (Draft draft : drafts.all()) {
-      if (draft.kind != Kind.COVERING && mayHaveInsulation(draft)) {
+      if (draft.kind() != Kind.COVERING && mayHaveInsulation(draft)) {
         read(draft);
       }
     }
@@ -93,7 +93,7 @@ final class InsulationReader {
       }
       host(part == null && host.isLagged() ? reader.insulationPart(id) : part, host);
     }
-    if (host.kind == Kind.COVERING) {
+    if (host.kind() == Kind.COVERING) {
       long wholeId = relations.wholeOf(host.step());
       Draft whole = drafts.find(wholeId);
       if (whole != null) {
@@ -111,7 +111,7 @@ final class InsulationReader {
   }
 
   private void host(@Nullable Draft covering, Draft host) {
-    if (covering != null && covering.kind == Kind.COVERING && host.kind != Kind.COVERING) {
+    if (covering != null && covering.kind() == Kind.COVERING && host.kind() != Kind.COVERING) {
       hosted.add(covering.key());
       coveringsByHost.computeIfAbsent(host.key(), k -> new LinkedHashSet<>()).add(covering);
     }
@@ -202,7 +202,7 @@ final class InsulationReader {
       }
     }
     for (CoveringHosts.Inside<Draft> each : CoveringHosts.outermost(inside, body, orphan.names())) {
-      if (orphan.kind == Kind.COVERING || bodies.isWider(orphan, each)) {
+      if (orphan.kind() == Kind.COVERING || bodies.isWider(orphan, each)) {
         turn(orphan);
         host(orphan, each.host());
         found = true;
@@ -213,14 +213,14 @@ final class InsulationReader {
 
   /** What was said of a pipe or fitting does not hold for what lies around one. */
   private static void turn(Draft orphan) {
-    if (orphan.kind != Kind.COVERING) {
-      orphan.kind = Kind.COVERING;
+    if (orphan.kind() != Kind.COVERING) {
+      orphan.isOf(Kind.COVERING);
       orphan.forgetFindings();
     }
   }
 
   private boolean isWithoutHost(Draft orphan) {
-    return orphan.kind == Kind.COVERING && !hosted.contains(orphan.key());
+    return orphan.kind() == Kind.COVERING && !hosted.contains(orphan.key());
   }
 
   private CoveringHosts<Draft> hosts() {
@@ -244,11 +244,11 @@ final class InsulationReader {
 
   /** A pipe called insulated may be what a covering lies around, but not what its like does. */
   private static boolean mayBeHost(Draft host, Draft orphan) {
-    return orphan.kind == Kind.COVERING || !isInsulation(host);
+    return orphan.kind() == Kind.COVERING || !isInsulation(host);
   }
 
   private boolean mayLieAround(Draft draft) {
-    return draft.kind == Kind.COVERING ? !hosted.contains(draft.key()) : isInsulation(draft);
+    return draft.kind() == Kind.COVERING ? !hosted.contains(draft.key()) : isInsulation(draft);
   }
 
   /**
@@ -256,11 +256,11 @@ final class InsulationReader {
    * something else. An insulating flange or union is none.
    */
   static boolean isInsulation(Draft draft) {
-    Kind kind = draft.kind;
+    Kind kind = draft.kind();
     boolean fitting = kind != null && kind.isFitting();
-    boolean insulating = fitting && draft.formIsWorded && Layers.isBoxed(draft.form);
+    boolean insulating = fitting && draft.formIsWorded() && Layers.isBoxed(draft.form());
     boolean drawnAsOther = kind == Kind.OTHER || fitting || (kind != null && kind.isSegment());
-    return drawnAsOther && draft.isCalledInsulation && !insulating;
+    return drawnAsOther && draft.isCalledInsulation() && !insulating;
   }
 
   /** True if a part of a pipe, duct or fitting is not that once more, but drawn around it. */

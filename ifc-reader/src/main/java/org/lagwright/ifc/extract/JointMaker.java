@@ -12,18 +12,12 @@ import org.lagwright.ifc.model.Port;
 /** Puts joints that were found by touch among the ports of an element. */
 final class JointMaker {
 
-  /**
-   * An end of a body and a port or joint of the same element this near are one; they lie up to 15
-   * mm apart in public files.
-   */
-  static final double SAME_PLACE_M = 0.02;
-
   private JointMaker() {}
 
   /** The port nearest to a place, among those not seen; -1 if none lies there. */
   static int nearest(List<Port> ports, Point atM, boolean[] seen) {
     int nearest = -1;
-    double leastM = SAME_PLACE_M;
+    double leastM = Drawn.SAME_PLACE_M;
     for (int i = 0; i < ports.size(); i++) {
       Point positionM = ports.get(i).positionM();
       if (!seen[i] && positionM != null && positionM.distanceM(atM) < leastM) {

@@ -379,7 +379,7 @@ final class KindReader {
 
   /** A proxy stands for anything, so its name alone makes it no pipe; but the user should know. */
   static void noteProxy(Draft draft) {
-    if (draft.kind == Kind.OTHER && UNTOLD.contains(draft.ifcClass())) {
+    if (draft.kind() == Kind.OTHER && UNTOLD.contains(draft.ifcClass())) {
       draft.names().all().stream()
           .filter(name -> Words.isPipe(name) || Words.isDuct(name))
           .findFirst()

@@ -74,7 +74,7 @@ final class Making implements Workers.Work<Making.Made> {
       if (piece == null) {
         made.add(element);
       } else {
-        piece.add(element, draft.propertyCount);
+        piece.add(element, draft.propertyCount());
       }
       globalIds.add(element.globalId());
       itsSystems.addAll(element.systems());

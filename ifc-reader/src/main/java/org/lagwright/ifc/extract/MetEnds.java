@@ -20,7 +20,7 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
   /** The sizes met, in the order of the ends; empty unless every end is known. */
   List<Section> sections() {
     List<Section> sections =
-        FittingMeasurer.isWiderThanItsPipe(draft.form) || draft.shape().ends().size() != ways
+        draft.form().isWiderThanItsPipe() || draft.shape().ends().size() != ways
             ? metAtJoints()
             : metAtEnds();
     return FittingEnds.withoutNoise(sections);
@@ -38,7 +38,7 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
           ? known
           : FittingEnds.sections(joined.ends());
     }
-    if (!FittingMeasurer.isWiderThanItsPipe(draft.form)) {
+    if (!draft.form().isWiderThanItsPipe()) {
       return List.of();
     }
     // what sits in a line has its size at both ends, also where only one of them is joined
@@ -75,14 +75,14 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
   /** Pipes are round all the way: what has sides at the end of a valve or pump is its motor. */
   private boolean mayChangeShape() {
     return draft.isDuct()
-        || draft.form == Form.DAMPER
-        || draft.form == Form.SILENCER
-        || draft.form == Form.STRAINER;
+        || draft.form() == Form.DAMPER
+        || draft.form() == Form.SILENCER
+        || draft.form() == Form.STRAINER;
   }
 
   private static @Nullable ShapeEnd drawnAt(Neighbours.Joint joint, List<ShapeEnd> ends) {
     for (ShapeEnd end : ends) {
-      if (distanceM(joint, end.centreM()) < JointMaker.SAME_PLACE_M) {
+      if (distanceM(joint, end.centreM()) < Drawn.SAME_PLACE_M) {
         return end;
       }
     }
@@ -115,7 +115,7 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
    */
   private @Nullable Section metAt(ShapeEnd end, List<ShapeEnd> ends) {
     Section nearest = null;
-    double leastM = JointMaker.SAME_PLACE_M;
+    double leastM = Drawn.SAME_PLACE_M;
     for (Neighbours.Joint joint : joints) {
       double distanceM = distanceM(joint, end.centreM());
       if (joint.met() != null && distanceM < leastM && !isNearerToAnother(joint, distanceM, ends)) {

@@ -35,9 +35,6 @@ public final class ModelExtractor {
 
   private static final int SYNTAX_FINDINGS = 20;
 
-  /** Elements that one thread works on before it hands them on. */
-  static final int RUN = 32;
-
   /** A model of more elements than this is folded while it is worked out, and packed for good. */
   private static final int LARGE = 10_000;
 
@@ -135,7 +132,7 @@ public final class ModelExtractor {
   private MepModel run(DoubleConsumer progress) {
     noteFile();
     Drafting drafting = new Drafting(opened, readers.drafts, ids, progress);
-    workers.inOrder(ids.length, RUN, drafting);
+    workers.inOrder(ids.length, Drafts.RUN, drafting);
     Drafts drafts = new Drafts(drafting.drafts());
     opened.relations().forgetPartners();
     Placeholders placeholders =
@@ -193,7 +190,7 @@ public final class ModelExtractor {
     ElementMaker maker = new ElementMaker(opened, places, readers.belongings, insulation, circles);
     Making making =
         new Making(drafts.all(), maker, opened.properties(), folding ? readers.vocabulary : null);
-    workers.inOrder(drafts.all().size(), RUN, making);
+    workers.inOrder(drafts.all().size(), Drafts.RUN, making);
     for (Draft draft : drafts.all()) {
       findings.addAll(draft.findings());
     }

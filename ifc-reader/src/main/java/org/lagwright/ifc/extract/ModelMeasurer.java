@@ -32,7 +32,7 @@ final class ModelMeasurer {
   int measure(double joinToleranceM) {
     BoxAxes.choose(drafts.all(), joinToleranceM, workers);
     SegmentWork segmentWork = new SegmentWork(drafts.all(), segments, new ArrayList<>());
-    workers.inOrder(drafts.all().size(), ModelExtractor.RUN, segmentWork);
+    workers.inOrder(drafts.all().size(), Drafts.RUN, segmentWork);
     SidePorts.markBranches(drafts, segmentWork.tapped);
     int joined =
         TouchingEnds.join(drafts.all(), joinToleranceM, workers)
@@ -62,7 +62,7 @@ final class ModelMeasurer {
     public List<Draft> on(int from, int to) {
       List<Draft> here = new ArrayList<>(0);
       for (Draft draft : drafts.subList(from, to)) {
-        if (draft.kind == null || draft.isSegment()) {
+        if (draft.kind() == null || draft.isSegment()) {
           measure(draft, here);
         }
       }
@@ -93,20 +93,20 @@ final class ModelMeasurer {
 
   /** First the forms of all, as the size of one is taken through others; then all sizes. */
   private void measureItems(List<Draft> items) {
-    List<Form> forms = workers.gather(items, ModelExtractor.RUN, new FormWork(fittings));
+    List<Form> forms = workers.gather(items, Drafts.RUN, new FormWork(fittings));
     for (int i = 0; i < items.size(); i++) {
       settle(items.get(i), forms.get(i));
     }
-    workers.inOrder(items.size(), ModelExtractor.RUN, new ItemWork(items, fittings));
+    workers.inOrder(items.size(), Drafts.RUN, new ItemWork(items, fittings));
   }
 
   /** Sets the form of an item, which may tell that it is something else than its class says. */
   static void settle(Draft item, Form form) {
-    item.form = form;
+    item.hasForm(form);
     if (form == Form.APPARATUS) {
-      item.kind = Kind.EQUIPMENT;
-    } else if (form == Form.DAMPER && item.kind == Kind.VALVE) {
-      item.kind = Kind.INLINE;
+      item.isOf(Kind.EQUIPMENT);
+    } else if (form == Form.DAMPER && item.kind() == Kind.VALVE) {
+      item.isOf(Kind.INLINE);
     }
   }
 

@@ -138,7 +138,7 @@ final class Neighbours {
     }
     ShapeEnd nearest = null;
     for (ShapeEnd end : next.shape().ends()) {
-      double bestM = nearest == null ? JointMaker.SAME_PLACE_M : nearest.centreM().distanceM(portM);
+      double bestM = nearest == null ? Drawn.SAME_PLACE_M : nearest.centreM().distanceM(portM);
       nearest = end.centreM().distanceM(portM) < bestM ? end : nearest;
     }
     Point out = nearest == null ? alongPorts(next, portM) : nearest.outward();
@@ -150,7 +150,7 @@ final class Neighbours {
     List<Port> ports = segment.ports();
     Point a = ports.size() == 2 ? ports.get(0).positionM() : null;
     Point b = ports.size() == 2 ? ports.get(1).positionM() : null;
-    if (a == null || b == null || !(a.distanceM(b) > JointMaker.SAME_PLACE_M)) {
+    if (a == null || b == null || !(a.distanceM(b) > Drawn.SAME_PLACE_M)) {
       return null;
     }
     Point near = a.distanceM(atM) < b.distanceM(atM) ? a : b;
@@ -212,7 +212,7 @@ final class Neighbours {
       return false;
     }
     Axis axis = Axis.between(ends.get(0).centreM(), ends.get(1).centreM());
-    return axis.at(axis.along(atM)).distanceM(atM) < JointMaker.SAME_PLACE_M
+    return axis.at(axis.along(atM)).distanceM(atM) < Drawn.SAME_PLACE_M
         && Math.abs(axis.cosine(out)) > SideSearch.STEEPEST;
   }
 
@@ -221,9 +221,9 @@ final class Neighbours {
     if (portM == null) {
       return Optional.empty();
     }
-    boolean body = FittingMeasurer.isWiderThanItsPipe(fitting.form);
+    boolean body = fitting.form().isWiderThanItsPipe();
     ShapeEnd nearest = null;
-    double nearestM = JointMaker.SAME_PLACE_M;
+    double nearestM = Drawn.SAME_PLACE_M;
     for (ShapeEnd end : fitting.shape().ends()) {
       double distanceM = end.centreM().distanceM(portM);
       if (distanceM < nearestM) {
@@ -252,7 +252,7 @@ final class Neighbours {
   }
 
   private static boolean keepsSize(Draft item) {
-    return switch (item.form) {
+    return switch (item.form()) {
       case REDUCER, TRANSITION, TEE, CROSS, LATERAL, WYE, APPARATUS -> false;
       default -> item.isLaggedItem() && item.joints().size() == 2;
     };

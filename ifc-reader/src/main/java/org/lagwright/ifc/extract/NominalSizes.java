@@ -74,7 +74,7 @@ final class NominalSizes {
 
     /** True if a pipe of this nominal size may have this section; some are named by it. */
     boolean mayBe(Section section) {
-      return NominalSizes.mayBe(dn, section)
+      return PipeSizes.mayBe(dn, section)
           || Sizes.sameSection(section, new Section.Round(mm / 1000));
     }
 
@@ -105,11 +105,6 @@ final class NominalSizes {
           && Sizes.sameLength(round.outsideDiameterM(), mm / 1000)
           && !PipeSizes.isOutsideDiameter(round.outsideDiameterM());
     }
-  }
-
-  /** True if a pipe of this nominal size may have this section. */
-  static boolean mayBe(int dn, Section section) {
-    return section instanceof Section.Round round && PipeSizes.mayBe(dn, round.outsideDiameterM());
   }
 
   /**
@@ -332,7 +327,9 @@ final class NominalSizes {
       }
     }
     Measured<Section> drawn = draft.shape().section();
-    return drawn != null && mayBe(dn, drawn.value()) && !mayBe(dnOfInches, drawn.value());
+    return drawn != null
+        && PipeSizes.mayBe(dn, drawn.value())
+        && !PipeSizes.mayBe(dnOfInches, drawn.value());
   }
 
   /** The outside of a pipe by table. */

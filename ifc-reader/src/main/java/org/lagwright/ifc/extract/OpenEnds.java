@@ -31,7 +31,7 @@ final class OpenEnds {
     }
     for (Port port : draft.ports()) {
       Point atM = port.positionM();
-      if (atM != null && !isAnEnd(drawn, atM) && port.connectedTo() == null) {
+      if (atM != null && !Drawn.isAnEnd(drawn, atM) && port.connectedTo() == null) {
         open.add(new OpenEnd(atM, port.direction(), null));
       }
     }
@@ -41,17 +41,7 @@ final class OpenEnds {
   /** Branches on the side of a straight piece leave both of its ends open. */
   private static boolean isAtTheSide(Draft draft, Port joint) {
     Point atM = joint.positionM();
-    return joint.tap() && atM != null && !isAnEnd(draft.shape().ends(), atM);
-  }
-
-  /** True if one of the drawn ends lies at a place. */
-  static boolean isAnEnd(List<ShapeEnd> drawn, Point atM) {
-    for (ShapeEnd end : drawn) {
-      if (end.centreM().distanceM(atM) < JointMaker.SAME_PLACE_M) {
-        return true;
-      }
-    }
-    return false;
+    return joint.tap() && atM != null && !Drawn.isAnEnd(draft.shape().ends(), atM);
   }
 
   /** True if a joint lies at an end; that at the other end of a thin piece lies near both. */
@@ -60,7 +50,7 @@ final class OpenEnds {
       Point atM = joint.positionM();
       if (joint.connectedTo() != null
           && atM != null
-          && atM.distanceM(end.centreM()) < JointMaker.SAME_PLACE_M
+          && atM.distanceM(end.centreM()) < Drawn.SAME_PLACE_M
           && !isAtTheBack(atM, end, drawn)) {
         return true;
       }
@@ -85,7 +75,7 @@ final class OpenEnds {
       Point positionM = joint.positionM();
       if (joint.connectedTo() != null
           && positionM != null
-          && positionM.distanceM(atM) < JointMaker.SAME_PLACE_M) {
+          && positionM.distanceM(atM) < Drawn.SAME_PLACE_M) {
         return true;
       }
     }

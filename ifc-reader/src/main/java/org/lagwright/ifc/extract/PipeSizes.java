@@ -143,6 +143,11 @@ final class PipeSizes {
     return mm >= 0.85 * dn && mm <= 1.45 * dn + 8;
   }
 
+  /** As {@link #mayBe(int, double)}; false for what is not round. */
+  static boolean mayBe(int dn, Section section) {
+    return section instanceof Section.Round round && mayBe(dn, round.outsideDiameterM());
+  }
+
   /**
    * True if a diameter is a whole number of millimetres that may be the nominal size of another.
    */

@@ -87,7 +87,7 @@ final class PlaceReader implements Premises {
   Place placeOf(IfcRecord element, Draft draft) {
     long container = container(element.id());
     Point middle = middles.of(element, draft, container);
-    boolean lagged = draft.kind == null || draft.kind.isLagged();
+    boolean lagged = draft.kind() == null || draft.kind().isLagged();
     if (middle == null && lagged && !middles.arePlaced(element)) {
       notePlacement(element, draft);
     }

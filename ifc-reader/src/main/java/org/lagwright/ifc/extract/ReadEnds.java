@@ -33,7 +33,7 @@ final class ReadEnds {
 
   /** An end that another file joined is open in its own. */
   private static boolean isKnown(List<OpenEnd> ends, Point atM) {
-    return ends.stream().anyMatch(e -> e.positionM().distanceM(atM) < JointMaker.SAME_PLACE_M);
+    return ends.stream().anyMatch(e -> e.positionM().distanceM(atM) < Drawn.SAME_PLACE_M);
   }
 
   /** The body as its ends tell it, null if there are fewer than two or one points nowhere. */

@@ -114,10 +114,10 @@ final class Remeasurer implements Origin {
     Draft draft =
         now.readers.drafts.read(
             record, now.readers.ports.again(element.ports()), new ArrayList<>());
-    boolean settled = draft.kind == null || element.kind() == Kind.OTHER;
-    draft.kind = settled ? element.kind() : draft.kind;
+    boolean settled = draft.kind() == null || element.kind() == Kind.OTHER;
+    draft.isOf(settled ? element.kind() : draft.kind());
     draft.join(element.ports());
-    if (draft.mayLieOtherwise) {
+    if (draft.mayLieOtherwise()) {
       lieAs(element, draft);
     }
     if (draft.isSegment()) {
@@ -148,8 +148,8 @@ final class Remeasurer implements Origin {
 
   /** Gives an element that was read once more what had been decided of it. */
   static void settle(Draft draft, MepElement element) {
-    draft.kind = element.kind();
-    draft.form = element.form();
+    draft.isOf(element.kind());
+    draft.hasForm(element.form());
     Figures figures = draft.change();
     figures.section = element.section();
     figures.ends = element.endSections();
@@ -178,7 +178,7 @@ final class Remeasurer implements Origin {
       return reading().readers.drafts.insulationPart(step);
     }
     Draft draft = reading().readers.drafts.read(record, List.of(), new ArrayList<>());
-    draft.kind = element.kind();
+    draft.isOf(element.kind());
     return draft;
   }
 
@@ -193,7 +193,7 @@ final class Remeasurer implements Origin {
 
   private static boolean endsWhere(MepElement element, Shape reading) {
     for (OpenEnd end : ReadEnds.of(element)) {
-      if (!OpenEnds.isAnEnd(reading.ends(), end.positionM())) {
+      if (!Drawn.isAnEnd(reading.ends(), end.positionM())) {
         return false;
       }
     }

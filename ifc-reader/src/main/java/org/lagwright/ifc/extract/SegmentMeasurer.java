@@ -51,15 +51,16 @@ final class SegmentMeasurer {
 
   /** A general segment that nothing named is told apart by its shape. */
   void settleKind(Draft draft) {
-    if (draft.kind == null) {
+    if (draft.kind() == null) {
       Measured<Section> section =
           draft.section() != null ? draft.section() : draft.shape().section();
       boolean round = section == null || section.value() instanceof Section.Round;
-      draft.kind = KindReader.byShape(draft.generalSegment, round);
+      Kind kind = KindReader.byShape(draft.generalSegment(), round);
+      draft.isOf(kind);
       draft.note(
           ReadFinding.KIND_ASSUMED,
           Effect.ASSUMED,
-          KindReader.inWords(draft.kind),
+          KindReader.inWords(kind),
           section == null
               ? "no shape could be measured"
               : "its section is " + (round ? "round" : "not round"));
@@ -68,7 +69,7 @@ final class SegmentMeasurer {
 
   /** The nominal size as the model gives it, and the outside diameter by table if none is known. */
   private static void nominal(Draft draft, List<Nominal> stated) {
-    if (draft.kind == Kind.DUCT_SEGMENT) {
+    if (draft.kind() == Kind.DUCT_SEGMENT) {
       return;
     }
     Measured<Section> section = draft.section();

@@ -57,7 +57,7 @@ final class SidePorts {
     for (Port port : ports) {
       Point atM = port.positionM();
       if (atM != null) {
-        boolean here = OpenEnds.isAnEnd(ends, atM);
+        boolean here = Drawn.isAnEnd(ends, atM);
         atAnEnd |= here;
         elsewhere |= !here;
       }
@@ -72,8 +72,7 @@ final class SidePorts {
   private static boolean isAtTheSide(Port port, Axis axis, ShapeEnd end, int ports) {
     Point atM = port.positionM();
     double alongM = atM == null ? Double.NaN : axis.along(atM);
-    boolean between =
-        alongM > JointMaker.SAME_PLACE_M && alongM < axis.lengthM() - JointMaker.SAME_PLACE_M;
+    boolean between = alongM > Drawn.SAME_PLACE_M && alongM < axis.lengthM() - Drawn.SAME_PLACE_M;
     if (atM == null || !between) {
       return false;
     }
@@ -81,8 +80,8 @@ final class SidePorts {
     Point out = port.direction();
     boolean across =
         ports > ENDS && out != null && Math.abs(axis.cosine(out)) <= SideSearch.STEEPEST;
-    return offM <= end.section().largestSideM() / 2 + JointMaker.SAME_PLACE_M
-        && (across || offM > JointMaker.SAME_PLACE_M);
+    return offM <= end.section().largestSideM() / 2 + Drawn.SAME_PLACE_M
+        && (across || offM > Drawn.SAME_PLACE_M);
   }
 
   /** Marks the ports of what is connected to the sides of these pieces. */

@@ -153,7 +153,7 @@ abstract class SideSearch<P> {
         mayMeet(loose.piece, main.piece)
             && alongM > toleranceM
             && alongM < axis.lengthM() - toleranceM;
-    if (!besideIt || !JointMaker.sameLine(loose.kind, main.kind)) {
+    if (!besideIt || !JointMaker.sameLine(loose.kind(), main.kind())) {
       return;
     }
     Point foot = axis.at(alongM);

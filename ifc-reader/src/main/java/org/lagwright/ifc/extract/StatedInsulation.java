@@ -25,7 +25,7 @@ final class StatedInsulation {
 
   /** True if the element may state something; cheap. */
   boolean mayBeOf(Draft draft) {
-    return draft.statesInsulation
+    return draft.statesInsulation()
         || layers.insulationOn(draft.step()).isPresent()
         || layers.liningIn(draft.step()).isPresent();
   }

@@ -50,7 +50,7 @@ final class Taps extends SideSearch<Draft> {
 
   @Override
   boolean mayBranch(Draft piece) {
-    return piece.isSegment() || (piece.kind != null && piece.kind.isFitting());
+    return piece.isSegment() || (piece.kind() != null && piece.kind().isFitting());
   }
 
   @Override
@@ -61,8 +61,8 @@ final class Taps extends SideSearch<Draft> {
   /** True for what may be drawn around a piece that goes through it. */
   static boolean sitsAround(Draft piece) {
     return !piece.isSegment()
-        && !piece.isCalledInsulation
-        && FittingMeasurer.isWiderThanItsPipe(piece.form)
+        && !piece.isCalledInsulation()
+        && piece.form().isWiderThanItsPipe()
         && Coaxiality.isStraight(piece.shape());
   }
 
@@ -81,11 +81,11 @@ final class Taps extends SideSearch<Draft> {
     if (!(toleranceM > 0)) {
       return 0;
     }
-    Taps taps = new Taps(workers.gather(drafts, ModelExtractor.RUN, new Collecting()), toleranceM);
+    Taps taps = new Taps(workers.gather(drafts, Drafts.RUN, new Collecting()), toleranceM);
     if (taps.isEmpty()) {
       return 0;
     }
-    return taps.join(workers.gather(drafts, ModelExtractor.RUN, taps.new Looking()));
+    return taps.join(workers.gather(drafts, Drafts.RUN, taps.new Looking()));
   }
 
   /** Collects the open ends. */
@@ -105,7 +105,7 @@ final class Taps extends SideSearch<Draft> {
   }
 
   private static void collect(Draft draft, List<Loose<Draft>> into) {
-    if (draft.isWhollyConnected) {
+    if (draft.isWhollyConnected()) {
       return;
     }
     Drawn all = draft.drawn();
@@ -120,7 +120,7 @@ final class Taps extends SideSearch<Draft> {
     }
     for (ShapeEnd end : drawn) {
       if (!OpenEnds.isConnected(all.joints(), end, drawn)) {
-        into.add(new Loose<>(draft, draft.kind, end.centreM(), end.outward(), end.section()));
+        into.add(new Loose<>(draft, draft.kind(), end.centreM(), end.outward(), end.section()));
       }
     }
   }
@@ -151,7 +151,7 @@ final class Taps extends SideSearch<Draft> {
       return;
     }
     Axis axis = Axis.between(from, to);
-    lookAlong(new Main<>(main, main.kind, axis, section.value()), into);
+    lookAlong(new Main<>(main, main.kind(), axis, section.value()), into);
   }
 
   /** Each end is joined once, to the main whose surface is nearest. */

@@ -103,7 +103,7 @@ final class TouchingEnds {
 
   /** The ends that may be joined. */
   static List<Loose> ends(List<Draft> drafts, Workers workers) {
-    return workers.gather(drafts, ModelExtractor.RUN, new Collecting());
+    return workers.gather(drafts, Drafts.RUN, new Collecting());
   }
 
   /**
@@ -143,7 +143,7 @@ final class TouchingEnds {
   }
 
   private static void collect(Draft draft, List<Loose> into) {
-    if (draft.isWhollyConnected) {
+    if (draft.isWhollyConnected()) {
       return;
     }
     Drawn all = draft.drawn();
@@ -210,7 +210,7 @@ final class TouchingEnds {
 
   private static boolean mayJoin(Loose a, Loose b) {
     return a.draft != b.draft
-        && JointMaker.sameLine(a.draft.kind, b.draft.kind)
+        && JointMaker.sameLine(a.draft.kind(), b.draft.kind())
         && facing(a.outward, b.outward)
         && sizesAgree(a, b);
   }
@@ -258,11 +258,11 @@ final class TouchingEnds {
       return false;
     }
     Measured<Section> drawn = draft.shape().section();
-    return draft.kind == Kind.VALVE
-        || draft.kind == Kind.INLINE
+    return draft.kind() == Kind.VALVE
+        || draft.kind() == Kind.INLINE
         || drawn == null
         || drawn.how() != How.SOLID
-        || FittingMeasurer.isWiderThanItsPipe(draft.form);
+        || draft.form().isWiderThanItsPipe();
   }
 
   private static boolean mayHold(Section body, Section pipe) {

@@ -69,7 +69,7 @@ final class TypeSizes {
     return given
         && !(round.isPresent() && Sizes.sameSection(round.get(), drawn))
         && !(sides.isPresent() && Sizes.sameSection(sides.get(), drawn))
-        && !(dn > 0 && NominalSizes.mayBe(dn, drawn))
+        && !(dn > 0 && PipeSizes.mayBe(dn, drawn))
         && !(outsideM.isPresent() && Sizes.sameSection(new Section.Round(outsideM.get()), drawn));
   }
 

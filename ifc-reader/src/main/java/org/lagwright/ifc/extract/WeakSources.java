@@ -57,7 +57,7 @@ final class WeakSources {
    */
   static boolean isPipeNotRound(Draft draft) {
     Measured<Section> section = draft.section();
-    return (draft.kind == Kind.PIPE_SEGMENT || draft.kind == Kind.PIPE_FITTING)
+    return (draft.kind() == Kind.PIPE_SEGMENT || draft.kind() == Kind.PIPE_FITTING)
         && section != null
         && section.how().isDrawn()
         && !(section.value() instanceof Section.Round);
