@@ -93,6 +93,10 @@ class ArchitectureTest {
       slices().matching("org.lagwright.ifc.(*)..").should().beFreeOfCycles();
 
   @ArchTest
+  static final ArchRule noPackageOfTheReaderIsInACycle =
+      slices().matching("org.lagwright.ifc.(**)").should().beFreeOfCycles();
+
+  @ArchTest
   static final ArchRule outputsKnowNeitherTheUseCaseNorTheCommandLine =
       noClasses()
           .that()

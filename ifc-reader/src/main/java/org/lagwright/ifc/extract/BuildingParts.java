@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.lagwright.ifc.extract.place.PlaceReader;
 import org.lagwright.ifc.geometry.BoxReader;
 import org.lagwright.ifc.model.BuildingPart;
 import org.lagwright.ifc.model.BuildingPartList;

@@ -5,6 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.draft.Assembly;
+import org.lagwright.ifc.extract.draft.Draft;
+import org.lagwright.ifc.extract.draft.Drafts;
+import org.lagwright.ifc.extract.draft.Drawn;
+import org.lagwright.ifc.extract.graph.BracketJoints;
+import org.lagwright.ifc.extract.insulation.InsulationReader;
+import org.lagwright.ifc.extract.property.Relations;
 import org.lagwright.ifc.geometry.ShapeEnd;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
@@ -19,7 +26,7 @@ import org.lagwright.ifc.model.ReadFinding;
  * What other elements are connected to stays counted, as services are followed through it, unless
  * parts are drawn where it is joined.
  */
-final class CountedByParts {
+public final class CountedByParts {
 
   /** Parts need not make up all of a length, as joints lie between them. */
   private static final double LENGTH_SHARE = 0.9;
@@ -62,7 +69,8 @@ final class CountedByParts {
     return assemblies;
   }
 
-  static void leaveOut(Draft bracket, List<Draft> parts) {
+  /** The whole counts no more, as its parts do; their names are noted. */
+  public static void leaveOut(Draft bracket, List<Draft> parts) {
     bracket.isOf(Kind.OTHER);
     bracket.hasForm(Form.UNKNOWN);
     bracket.forgetFindings();
@@ -106,7 +114,7 @@ final class CountedByParts {
   }
 
   /** True if a part is what the whole is called, and no length of the whole is lost. */
-  static boolean areWhole(List<Draft> parts, Draft whole) {
+  public static boolean areWhole(List<Draft> parts, Draft whole) {
     double lengthM = 0;
     boolean alike = false;
     int pieces = 0;
@@ -119,7 +127,7 @@ final class CountedByParts {
   }
 
   /** True if nothing is drawn of the whole, or parts end wherever it ends. */
-  static boolean drawWhole(List<Draft> parts, Draft whole) {
+  public static boolean drawWhole(List<Draft> parts, Draft whole) {
     List<ShapeEnd> ends = whole.shape().ends();
     boolean drawn = !whole.shape().isDrawn() || ends.size() > 1;
     for (ShapeEnd end : ends) {

@@ -3,6 +3,13 @@ package org.lagwright.ifc.extract;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleConsumer;
+import org.lagwright.ifc.extract.draft.Draft;
+import org.lagwright.ifc.extract.draft.DraftReader;
+import org.lagwright.ifc.extract.draft.Drafts;
+import org.lagwright.ifc.extract.measure.Placeholders;
+import org.lagwright.ifc.extract.property.OpenedFile;
+import org.lagwright.ifc.extract.property.PropertyReader;
+import org.lagwright.ifc.extract.property.RepeatedProperties;
 import org.lagwright.ifc.schema.IfcRecord;
 import org.lagwright.ifc.threads.Workers;
 

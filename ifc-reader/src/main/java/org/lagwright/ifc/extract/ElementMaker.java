@@ -2,13 +2,24 @@ package org.lagwright.ifc.extract;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.draft.Draft;
+import org.lagwright.ifc.extract.draft.KindReader;
+import org.lagwright.ifc.extract.graph.Circles;
+import org.lagwright.ifc.extract.graph.OpenEnds;
+import org.lagwright.ifc.extract.insulation.InsulationReader;
+import org.lagwright.ifc.extract.measure.SectionWidth;
+import org.lagwright.ifc.extract.place.PlaceReader;
+import org.lagwright.ifc.extract.property.BelongingReader;
+import org.lagwright.ifc.extract.property.OpenedFile;
+import org.lagwright.ifc.extract.property.PropertyReader;
+import org.lagwright.ifc.extract.property.Relations;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /** Makes an element of the model from what was worked out of it. Safe for several threads. */
-final class ElementMaker {
+public final class ElementMaker {
 
   private final IfcFile file;
   private final Relations relations;
@@ -63,7 +74,7 @@ final class ElementMaker {
   }
 
   /** Gives an element the figures that were decided for it. */
-  static MepElement.Builder measured(MepElement.Builder element, Draft draft) {
+  public static MepElement.Builder measured(MepElement.Builder element, Draft draft) {
     return element
         .section(draft.section())
         .width(SectionWidth.of(draft))

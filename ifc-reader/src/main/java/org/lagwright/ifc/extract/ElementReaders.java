@@ -1,5 +1,16 @@
 package org.lagwright.ifc.extract;
 
+import org.lagwright.ifc.extract.draft.AirLines;
+import org.lagwright.ifc.extract.draft.DraftReader;
+import org.lagwright.ifc.extract.draft.PortReader;
+import org.lagwright.ifc.extract.insulation.CoveringBodies;
+import org.lagwright.ifc.extract.insulation.CoveringFiles;
+import org.lagwright.ifc.extract.insulation.Coverings;
+import org.lagwright.ifc.extract.insulation.InsulationChoice;
+import org.lagwright.ifc.extract.measure.ProfileReader;
+import org.lagwright.ifc.extract.property.BelongingReader;
+import org.lagwright.ifc.extract.property.MaterialLayers;
+import org.lagwright.ifc.extract.property.OpenedFile;
 import org.lagwright.ifc.geometry.CornerReader;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.packed.Vocabulary;

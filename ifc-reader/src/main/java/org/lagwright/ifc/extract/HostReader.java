@@ -2,6 +2,8 @@ package org.lagwright.ifc.extract;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.property.Relations;
+import org.lagwright.ifc.extract.text.Units;
 import org.lagwright.ifc.geometry.Frame;
 import org.lagwright.ifc.geometry.GeometryUnits;
 import org.lagwright.ifc.geometry.Placements;

@@ -1,7 +1,21 @@
 package org.lagwright.ifc.extract;
 
+import org.lagwright.ifc.extract.draft.DraftLookup;
+import org.lagwright.ifc.extract.measure.FittingMeasurer;
+import org.lagwright.ifc.extract.measure.FittingSections;
+import org.lagwright.ifc.extract.measure.Neighbours;
+import org.lagwright.ifc.extract.measure.NominalSizes;
+import org.lagwright.ifc.extract.measure.Placeholders;
+import org.lagwright.ifc.extract.measure.PortSizes;
+import org.lagwright.ifc.extract.measure.ProfileReader;
+import org.lagwright.ifc.extract.measure.SegmentMeasurer;
+import org.lagwright.ifc.extract.measure.SegmentSections;
+import org.lagwright.ifc.extract.measure.StatedEnds;
+import org.lagwright.ifc.extract.measure.StatedSections;
+import org.lagwright.ifc.extract.property.OpenedFile;
+
 /** What decides the figures of the elements of one file. */
-final class Measurers {
+public final class Measurers {
 
   private final Placeholders placeholders;
   private final PortSizes ports;
@@ -23,7 +37,8 @@ final class Measurers {
     this.lengthUnitM = lengthUnitM;
   }
 
-  SegmentMeasurer segments() {
+  /** What measures straight pieces. */
+  public SegmentMeasurer segments() {
     return segments;
   }
 
@@ -32,11 +47,12 @@ final class Measurers {
    *
    * @param drafts what they may be joined to
    */
-  Neighbours neighbours(DraftLookup drafts) {
+  public Neighbours neighbours(DraftLookup drafts) {
     return new Neighbours(drafts, ports);
   }
 
-  FittingMeasurer fittings(Neighbours neighbours) {
+  /** What measures fittings, valves and inline parts beside these neighbours. */
+  public FittingMeasurer fittings(Neighbours neighbours) {
     return new FittingMeasurer(neighbours, placeholders, sizes, ends, lengthUnitM);
   }
 }

@@ -2,12 +2,21 @@ package org.lagwright.ifc.extract;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lagwright.ifc.extract.draft.Draft;
+import org.lagwright.ifc.extract.draft.Drafts;
+import org.lagwright.ifc.extract.graph.BoxAxes;
+import org.lagwright.ifc.extract.graph.SidePorts;
+import org.lagwright.ifc.extract.graph.Taps;
+import org.lagwright.ifc.extract.graph.TouchingEnds;
+import org.lagwright.ifc.extract.measure.FittingMeasurer;
+import org.lagwright.ifc.extract.measure.Neighbours;
+import org.lagwright.ifc.extract.measure.SegmentMeasurer;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.threads.Workers;
 
 /** Decides the figures of all elements: segments first, as fittings take over their sizes. */
-final class ModelMeasurer {
+public final class ModelMeasurer {
 
   private final Drafts drafts;
   private final SegmentMeasurer segments;
@@ -101,7 +110,7 @@ final class ModelMeasurer {
   }
 
   /** Sets the form of an item, which may tell that it is something else than its class says. */
-  static void settle(Draft item, Form form) {
+  public static void settle(Draft item, Form form) {
     item.hasForm(form);
     if (form == Form.APPARATUS) {
       item.isOf(Kind.EQUIPMENT);

@@ -4,6 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.draft.Assembly;
+import org.lagwright.ifc.extract.draft.Draft;
+import org.lagwright.ifc.extract.draft.Drawn;
+import org.lagwright.ifc.extract.draft.Figures;
+import org.lagwright.ifc.extract.graph.ReadEnds;
+import org.lagwright.ifc.extract.insulation.CoveringFiles;
+import org.lagwright.ifc.extract.insulation.Coverings;
+import org.lagwright.ifc.extract.insulation.InsulationChoice;
+import org.lagwright.ifc.extract.insulation.LooseCovering;
+import org.lagwright.ifc.extract.measure.Placeholders;
+import org.lagwright.ifc.extract.property.OpenedFile;
 import org.lagwright.ifc.geometry.Shape;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Kind;
@@ -17,7 +28,7 @@ import org.lagwright.ifc.schema.IfcRecord;
  * Works out single elements of a file once more, after all of it was read: few are joined to those
  * of another file, and what they were worked out from would take much memory until then.
  */
-final class Remeasurer implements Origin {
+public final class Remeasurer implements Origin {
 
   private final OpenedFile opened;
   private final ReadOptions options;
@@ -57,13 +68,14 @@ final class Remeasurer implements Origin {
   }
 
   /** The GlobalId of a record, empty if it has none. */
-  String globalId(long step) {
+  public String globalId(long step) {
     IfcRecord record = opened.file().find(step);
     String globalId = record == null ? null : record.text("GlobalId");
     return globalId == null ? "" : globalId;
   }
 
-  Placeholders placeholders() {
+  /** Values that stand in too many places of this file to be measured. */
+  public Placeholders placeholders() {
     return placeholders;
   }
 
@@ -72,30 +84,32 @@ final class Remeasurer implements Origin {
    *
    * @param seenInOthers what was seen in other files of the same exporter
    */
-  MepModel again(List<Placeholders.Seen> seenInOthers) {
+  public MepModel again(List<Placeholders.Seen> seenInOthers) {
     return ModelExtractor.again(opened.file(), opened.source(), options, seenInOthers);
   }
 
   /** What may lie around elements of other files. */
-  List<LooseCovering> loose() {
+  public List<LooseCovering> loose() {
     return loose;
   }
 
   /** Elements of parts, which other files may hold too. */
-  List<Assembly> assemblies() {
+  public List<Assembly> assemblies() {
     return assemblies;
   }
 
-  Coverings coverings() {
+  /** The coverings of this file. */
+  public Coverings coverings() {
     return reading().readers.coverings;
   }
 
   /** Chooses the insulation of elements of this file. */
-  InsulationChoice choice(CoveringFiles files) {
+  public InsulationChoice choice(CoveringFiles files) {
     return reading().readers.choice(files);
   }
 
-  Measurers measurers() {
+  /** What its elements are measured with. */
+  public Measurers measurers() {
     return reading().measurers;
   }
 
@@ -105,7 +119,7 @@ final class Remeasurer implements Origin {
    *
    * @return null if the file has no such record any more
    */
-  @Nullable Draft draft(MepElement element) {
+  public @Nullable Draft draft(MepElement element) {
     IfcRecord record = opened.file().find(element.key().step());
     if (record == null) {
       return null;
@@ -134,7 +148,7 @@ final class Remeasurer implements Origin {
    * @param choice chooses its insulation
    * @return null if the file has no such record any more
    */
-  @Nullable Draft decided(MepElement element, InsulationChoice choice) {
+  public @Nullable Draft decided(MepElement element, InsulationChoice choice) {
     Draft draft = draft(element);
     if (draft != null) {
       settle(draft, element);
@@ -147,7 +161,7 @@ final class Remeasurer implements Origin {
   }
 
   /** Gives an element that was read once more what had been decided of it. */
-  static void settle(Draft draft, MepElement element) {
+  public static void settle(Draft draft, MepElement element) {
     draft.isOf(element.kind());
     draft.hasForm(element.form());
     Figures figures = draft.change();
@@ -172,7 +186,7 @@ final class Remeasurer implements Origin {
    * @param element as it was read, null if it is but a part of another one
    * @return null if the file has no such record any more
    */
-  @Nullable Draft covering(long step, @Nullable MepElement element) {
+  public @Nullable Draft covering(long step, @Nullable MepElement element) {
     IfcRecord record = opened.file().find(step);
     if (record == null || element == null) {
       return reading().readers.drafts.insulationPart(step);

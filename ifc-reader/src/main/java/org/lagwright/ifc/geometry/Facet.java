@@ -20,7 +20,7 @@ record Facet(List<List<Vec>> loops, Role role, @Nullable Patch patch) {
   }
 
   /** What a facet is to the body. */
-  enum Role {
+  public enum Role {
     /** Outer surface. */
     OUTER,
     /** Surface of a bore, a void or a cut. */

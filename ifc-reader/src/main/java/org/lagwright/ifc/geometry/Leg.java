@@ -34,7 +34,7 @@ sealed interface Leg {
   List<Vec> points(double stepRad);
 
   /** A straight piece. */
-  record Line(Vec start, Vec end) implements Leg {
+  public record Line(Vec start, Vec end) implements Leg {
     @Override
     public Vec startTangent() {
       return end.minus(start).unit();

@@ -8,6 +8,7 @@ import static org.lagwright.ifc.extract.InlineModel.placed;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.extract.join.ModelJoiner;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Place;
 

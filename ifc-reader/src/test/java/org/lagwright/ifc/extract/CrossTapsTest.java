@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.extract.join.ModelJoiner;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;

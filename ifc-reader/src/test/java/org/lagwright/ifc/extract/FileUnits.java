@@ -1,5 +1,6 @@
 package org.lagwright.ifc.extract;
 
+import org.lagwright.ifc.extract.text.Units;
 import org.lagwright.ifc.geometry.GeometryUnits;
 import org.lagwright.ifc.schema.IfcFile;
 

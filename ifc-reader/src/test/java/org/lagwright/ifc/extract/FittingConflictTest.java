@@ -13,6 +13,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.extract.measure.FittingMeasurer;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;

@@ -11,6 +11,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;

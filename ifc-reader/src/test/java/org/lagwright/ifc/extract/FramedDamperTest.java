@@ -7,6 +7,7 @@ import static org.lagwright.ifc.extract.Network.at;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Section;

@@ -7,6 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.join.ModelJoiner;
+import org.lagwright.ifc.extract.property.PropertyReader;
+import org.lagwright.ifc.extract.property.Relations;
+import org.lagwright.ifc.extract.text.Units;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
@@ -19,10 +23,10 @@ import org.lagwright.ifc.step.StepLimits;
 import org.lagwright.ifc.threads.Workers;
 
 /** Models written out in the test. */
-final class InlineModel {
+public final class InlineModel {
 
   /** Project #900 in millimetres, radians and degrees Celsius. */
-  static final String MILLIMETRES =
+  public static final String MILLIMETRES =
       """
       #900=IFCPROJECT('p',$,$,$,$,$,$,$,#901);
       #901=IFCUNITASSIGNMENT((#902,#903));
@@ -47,7 +51,7 @@ final class InlineModel {
   }
 
   /** The records, not yet measured. */
-  static IfcFile file(String schema, String records) {
+  public static IfcFile file(String schema, String records) {
     String text =
         "ISO-10303-21;\nHEADER;\nFILE_SCHEMA(('%s'));\nENDSEC;\nDATA;\n%sENDSEC;\nEND-ISO-10303-21;\n"
             .formatted(schema, records);
@@ -56,7 +60,7 @@ final class InlineModel {
   }
 
   /** What reads the properties of a file. */
-  static PropertyReader propertyReader(IfcFile file) {
+  public static PropertyReader propertyReader(IfcFile file) {
     try (Workers workers = new Workers(1)) {
       return new PropertyReader(file, new Relations(file, workers), new Units(file, 0));
     }

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.extract.text.WordedThickness;
 import org.lagwright.ifc.model.MepModel;
 
 /** How thick insulation is, from whatever tells it: walls, layers of material, parts, texts. */

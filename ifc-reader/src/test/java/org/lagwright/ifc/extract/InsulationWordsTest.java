@@ -13,6 +13,7 @@ import static org.lagwright.ifc.extract.InsulationTest.ring;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.extract.text.Words;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepModel;
 

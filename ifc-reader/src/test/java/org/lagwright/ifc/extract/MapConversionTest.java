@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.extract.join.ModelJoiner;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ReadFinding;

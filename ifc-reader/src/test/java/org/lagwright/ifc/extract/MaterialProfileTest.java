@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.model.MepElement;
 
 /** Sizes of what is not drawn, by the profiles of its material. */

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.MepElement;

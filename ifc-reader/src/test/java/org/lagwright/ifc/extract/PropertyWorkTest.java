@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.extract.property.PropertyReader;
 
 /**
  * What reading properties costs, counted in bytes that the thread asks for: those that answer no

@@ -8,6 +8,7 @@ import static org.lagwright.ifc.extract.InlineModel.element;
 
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;

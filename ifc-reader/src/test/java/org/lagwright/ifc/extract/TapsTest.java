@@ -12,6 +12,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.extract.graph.TouchingEndsBenchmark;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.MepElement;

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.extract.graph.PointGrid;
+import org.lagwright.ifc.extract.graph.TouchingEnds;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;

@@ -1,0 +1,433 @@
+package org.lagwright.ifc.extract.draft;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.property.PropertyReader;
+import org.lagwright.ifc.extract.text.PropertyNames;
+import org.lagwright.ifc.extract.text.Thicknesses;
+import org.lagwright.ifc.extract.text.Words;
+import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.model.Section;
+import org.lagwright.ifc.packed.PackedReader;
+import org.lagwright.ifc.packed.PackedWriter;
+import org.lagwright.ifc.packed.Packing;
+import org.lagwright.ifc.packed.Vocabulary;
+
+/**
+ * One element while it is being worked out: what was read, and what has been decided so far. It is
+ * open to be worked on by one thread; between the steps of the work all elements are folded into
+ * few bytes, from which what is asked is made anew. Folded ones may be asked by several threads.
+ */
+public final class Draft {
+
+  private static final byte[] NO_BYTES = {};
+
+  /** Classes of inline items that sit in ducts. */
+  private static final List<String> DUCT_ITEMS =
+      List.of("IfcDamper", "IfcDuctSilencer", "IfcAirTerminalBox");
+
+  /** Of an element of which nothing is decided yet. */
+  private static final byte[] NO_FIGURES = new byte[9];
+
+  private final long step;
+
+  private final int propertyCount;
+  private final boolean generalSegment;
+
+  private @Nullable Kind kind;
+  private Form form;
+
+  private final boolean formIsWorded;
+  private final boolean isCalledInsulation;
+  private final boolean statesInsulation;
+  private final boolean isWhollyConnected;
+  private final boolean mayLieOtherwise;
+
+  private final Vocabulary vocabulary;
+
+  /** False if it stays open all the time, as the model is small. */
+  private final boolean folds;
+
+  private @Nullable Open open;
+
+  /** What was drawn, and behind it what is worded; others look at it while it is replaced. */
+  private volatile byte[] readBytes = NO_BYTES;
+
+  private byte[] figureBytes = NO_FIGURES;
+  private List<Finding> findings = List.of();
+
+  /** All that is known, while it is open. */
+  private record Open(Worded worded, Drawn drawn, Figures figures) {}
+
+  /** An element as it was read, open. */
+  public Draft(
+      long step,
+      Worded worded,
+      Drawn drawn,
+      KindReader.Reading reading,
+      int propertyCount,
+      boolean generalSegment,
+      Vocabulary vocabulary,
+      boolean folds) {
+    this.step = step;
+    this.open = new Open(worded, drawn, new Figures());
+    this.kind = reading.kind();
+    this.form = reading.form();
+    this.formIsWorded = reading.worded();
+    this.propertyCount = propertyCount;
+    this.generalSegment = generalSegment;
+    this.vocabulary = vocabulary;
+    this.folds = folds;
+    this.isWhollyConnected = drawn.isWhollyConnected();
+    this.mayLieOtherwise = drawn.mayLieOtherwise();
+    this.isCalledInsulation = isCalledInsulation(worded.names());
+    this.statesInsulation =
+        PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_THICKNESS)
+            || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_MATERIAL)
+            || PropertyNames.anyAnswers(
+                worded.properties(), PropertyNames.Role.INSULATION_OR_SHUT_OFF)
+            || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING_THICKNESS)
+            || StatedInsulation.hasLining(worded.properties()) != null
+            || Thicknesses.anyInSetOfInsulation(worded.properties())
+            || isCalledInsulated(worded.names());
+  }
+
+  private static boolean isCalledInsulation(Names names) {
+    for (String name : names.all()) {
+      if (Words.isInsulation(name)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if a name may tell the thickness of its insulation; asks few further. */
+  private static boolean isCalledInsulated(Names names) {
+    for (String name : names.all()) {
+      if (name.contains("mm") && Words.isInsulated(name)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Makes everything from its bytes, to be asked and changed by one thread until it is folded. */
+  public void open() {
+    if (open == null) {
+      PackedReader from = reader(readBytes);
+      Drawn drawn = DraftPacking.DRAWN.read(from);
+      open = new Open(DraftPacking.WORDED.read(from), drawn, figures());
+    }
+  }
+
+  /** Lets go of what {@link #open} made; for who changed nothing. */
+  public void close() {
+    if (folds) {
+      open = null;
+    }
+  }
+
+  /** Keeps but the bytes. */
+  public void fold() {
+    if (folds) {
+      Open all = all();
+      if (readBytes.length == 0) {
+        keep(all.drawn, all.worded);
+      }
+      fold(all.figures);
+    }
+  }
+
+  /** Folds it and lets go of what nobody asks for any more once the figures are decided. */
+  public void foldMeasured() {
+    Open all = all();
+    Open left = new Open(all.worded.afterMeasuring(), all.drawn.afterMeasuring(), all.figures);
+    if (folds) {
+      keep(left.drawn, left.worded);
+      fold(left.figures);
+    } else {
+      open = left;
+    }
+  }
+
+  private Open all() {
+    return Objects.requireNonNull(open, "element is folded");
+  }
+
+  private void fold(Figures figures) {
+    byte[] bytes = bytes(DraftPacking.FIGURES, figures);
+    figureBytes = Arrays.equals(bytes, NO_FIGURES) ? NO_FIGURES : bytes;
+    open = null;
+  }
+
+  private void keep(Drawn nowDrawn, Worded nowWorded) {
+    PackedWriter to = new PackedWriter(vocabulary, step);
+    DraftPacking.DRAWN.write(nowDrawn, to);
+    DraftPacking.WORDED.write(nowWorded, to);
+    readBytes = to.bytes();
+  }
+
+  private <T> byte[] bytes(Packing<T> packing, T part) {
+    PackedWriter to = new PackedWriter(vocabulary, step);
+    packing.write(part, to);
+    return to.bytes();
+  }
+
+  private PackedReader reader(byte[] bytes) {
+    return new PackedReader(vocabulary, step, bytes);
+  }
+
+  private Worded worded() {
+    Open all = open;
+    if (all != null) {
+      return all.worded;
+    }
+    PackedReader from = reader(readBytes);
+    DraftPacking.DRAWN.read(from);
+    return DraftPacking.WORDED.read(from);
+  }
+
+  /** Where it lies and what it is connected to. */
+  public Drawn drawn() {
+    Open all = open;
+    return all != null ? all.drawn : DraftPacking.DRAWN.read(reader(readBytes));
+  }
+
+  private Figures figures() {
+    Open all = open;
+    return all != null ? all.figures : DraftPacking.FIGURES.read(reader(figureBytes));
+  }
+
+  /** Names it among the elements of all files. */
+  public ElementKey key() {
+    return vocabulary.key(step);
+  }
+
+  /** Instance number of its record. */
+  public long step() {
+    return step;
+  }
+
+  /** What it is, null as long as nothing tells whether it is of pipes or of ducts. */
+  public @Nullable Kind kind() {
+    return kind;
+  }
+
+  /** What it is shaped like, as far as is known by now. */
+  public Form form() {
+    return form;
+  }
+
+  /** Sets what it is. */
+  public void isOf(@Nullable Kind nowKind) {
+    kind = nowKind;
+  }
+
+  /** Sets what it is shaped like. */
+  public void hasForm(Form nowForm) {
+    form = nowForm;
+  }
+
+  /** How many properties it has in all, as {@link PropertyReader.Reading#all}. */
+  public int propertyCount() {
+    return propertyCount;
+  }
+
+  /** True for a segment of which the file does not say whether it is a pipe or a duct. */
+  public boolean generalSegment() {
+    return generalSegment;
+  }
+
+  /** True if words told the form, not the enumeration of its class. */
+  public boolean formIsWorded() {
+    return formIsWorded;
+  }
+
+  /** True if one of its names calls it insulation. */
+  public boolean isCalledInsulation() {
+    return isCalledInsulation;
+  }
+
+  /** True if a property or a name states insulation on it or a lining in it. */
+  public boolean statesInsulation() {
+    return statesInsulation;
+  }
+
+  /** True if the file connects all its ports, and it has no more ends than ports. */
+  public boolean isWhollyConnected() {
+    return isWhollyConnected;
+  }
+
+  /** True if it is drawn as a box that may run along another edge, as no port tells. */
+  public boolean mayLieOtherwise() {
+    return mayLieOtherwise;
+  }
+
+  /** Name of its class in the schema of its file. */
+  public String ifcClass() {
+    return worded().ifcClass();
+  }
+
+  /** What it is called. */
+  public Names names() {
+    return worded().names();
+  }
+
+  /** Those that answer some question about the element. */
+  public List<Property> properties() {
+    return worded().properties();
+  }
+
+  /** What was measured on its body, in the coordinates of the world. */
+  public Shape shape() {
+    return drawn().shape();
+  }
+
+  /** Its ports, as the file has them. */
+  public List<Port> ports() {
+    return drawn().ports();
+  }
+
+  /** The ports, and the ends that touch other elements; the ports first, in their order. */
+  public List<Port> joints() {
+    return drawn().joints();
+  }
+
+  /** Sets what {@link #joints} gives. */
+  public void join(List<Port> joints) {
+    Drawn before = drawn();
+    redraw(new Drawn(before.shape(), before.ports(), List.copyOf(joints)));
+  }
+
+  /** Sets the shape of what was not measured at first. */
+  public void measured(Shape shape) {
+    Drawn before = drawn();
+    redraw(new Drawn(shape, before.ports(), before.joints()));
+  }
+
+  private void redraw(Drawn now) {
+    Open all = open;
+    if (folds) {
+      keep(now, worded());
+    }
+    open = all == null ? null : new Open(all.worded, now, all.figures);
+  }
+
+  /** Its section as decided so far. */
+  public @Nullable Measured<Section> section() {
+    Open all = open;
+    return all != null ? all.figures.section : DraftPacking.sectionOf(reader(figureBytes));
+  }
+
+  /** Insulation that was drawn into the body. */
+  public @Nullable ExistingInsulation drawnInsulation() {
+    Open all = open;
+    return all != null
+        ? all.figures.drawnInsulation
+        : DraftPacking.insulationOf(reader(figureBytes));
+  }
+
+  /** The sections of its ends as decided so far. */
+  public @Nullable Measured<List<Section>> ends() {
+    return figures().ends;
+  }
+
+  /** Its nominal size, in the words of the trade. */
+  public @Nullable String nominalSize() {
+    return figures().nominalSize;
+  }
+
+  /** Its length as decided so far. */
+  public @Nullable Measured<Double> lengthM() {
+    return figures().lengthM;
+  }
+
+  /** The angle of a bend or branch as decided so far. */
+  public @Nullable Measured<Double> angleDeg() {
+    return figures().angleDeg;
+  }
+
+  /** The radius of the axis of a bend as decided so far. */
+  public @Nullable Measured<Double> bendRadiusM() {
+    return figures().bendRadiusM;
+  }
+
+  /** How far the axes of the ends of a reducer lie apart. */
+  public @Nullable Measured<Double> eccentricityM() {
+    return figures().eccentricityM;
+  }
+
+  /** From the axis of the run to the end of a branch. */
+  public @Nullable Measured<Double> branchLengthM() {
+    return figures().branchLengthM;
+  }
+
+  /**
+   * The figures, to be set.
+   *
+   * @throws NullPointerException if the element is folded
+   */
+  public Figures change() {
+    return all().figures;
+  }
+
+  /** True for what belongs to ducts and has their sizes. */
+  public boolean isDuct() {
+    return kind == Kind.DUCT_SEGMENT
+        || kind == Kind.DUCT_FITTING
+        || (kind == Kind.INLINE && DUCT_ITEMS.contains(ifcClass()));
+  }
+
+  /** True for a straight piece, of whatever line. */
+  public boolean isSegment() {
+    return kind == null ? generalSegment : kind.isSegment();
+  }
+
+  /** True if it is known to be something that gets insulation. */
+  public boolean isLagged() {
+    return kind != null && kind.isLagged();
+  }
+
+  /** True for {@link Kind#isLaggedItem}, and for a general element that is no segment. */
+  public boolean isLaggedItem() {
+    return kind == null ? !generalSegment : kind.isLaggedItem();
+  }
+
+  /** Adds a finding about it. */
+  public void note(ReadFinding code, Effect effect, String... values) {
+    if (findings.isEmpty()) {
+      findings = new ArrayList<>(2);
+    }
+    findings.add(Finding.about(key(), code, effect, values));
+  }
+
+  /** Lets go of what was noted, where the figures that it is about count no more. */
+  public void forgetFindings() {
+    findings = List.of();
+  }
+
+  /** Lets go of everything but the findings, once the element is made. */
+  public void finish() {
+    open = null;
+    readBytes = NO_BYTES;
+    figureBytes = NO_FIGURES;
+  }
+
+  /** What was noted so far. */
+  public List<Finding> findings() {
+    return findings;
+  }
+}

@@ -1,0 +1,152 @@
+package org.lagwright.ifc.extract.draft;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.property.MaterialLayers;
+import org.lagwright.ifc.extract.text.PropertyNames;
+import org.lagwright.ifc.extract.text.PropertyNames.Role;
+import org.lagwright.ifc.extract.text.Thicknesses;
+import org.lagwright.ifc.extract.text.WordedThickness;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Property;
+
+/**
+ * Insulation on an element and lining in it as the element itself states them: a thickness among
+ * its properties, a layer, profile or constituent of its material, or a text that says what it is
+ * insulated with.
+ */
+public final class StatedInsulation {
+
+  private final MaterialLayers layers;
+  private final double lengthUnitM;
+
+  /** Reads a file, whose unit of length is given in metres. */
+  public StatedInsulation(MaterialLayers layers, double lengthUnitM) {
+    this.layers = layers;
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  /** True if the element may state something; cheap. */
+  public boolean mayBeOf(Draft draft) {
+    return draft.statesInsulation()
+        || layers.insulationOn(draft.step()).isPresent()
+        || layers.liningIn(draft.step()).isPresent();
+  }
+
+  /** Insulation on the outside. */
+  public Optional<ExistingInsulation> on(Draft draft) {
+    List<Property> properties = draft.properties();
+    Optional<Property> thickness = thickness(properties, Role.INSULATION_THICKNESS);
+    if (thickness.isPresent()) {
+      return Optional.of(by(thickness.get(), materialOf(properties)));
+    }
+    Optional<ExistingInsulation> byLayers = layers.insulationOn(draft.step());
+    if (byLayers.isPresent()) {
+      return byLayers;
+    }
+    Optional<ExistingInsulation> byText = byText(properties);
+    byText = byText.isPresent() ? byText : byTextInDoubt(properties);
+    return byText.isPresent() ? byText : byName(draft);
+  }
+
+  /** Lining on the inside. */
+  public Optional<ExistingInsulation> in(Draft draft) {
+    Optional<Property> thickness = thickness(draft.properties(), Role.LINING_THICKNESS);
+    if (thickness.isPresent()) {
+      return Optional.of(by(thickness.get(), null));
+    }
+    if (!draft.isDuct()) {
+      return Optional.empty();
+    }
+    Optional<ExistingInsulation> byLayers = layers.liningIn(draft.step());
+    Property told = byLayers.isPresent() ? null : hasLining(draft.properties());
+    return told == null
+        ? byLayers
+        : Optional.of(new ExistingInsulation(null, null, 1, told.evidence(), List.of()));
+  }
+
+  /** The property that says yes to a lining, null if none does; how thick it is, is not told. */
+  public static @Nullable Property hasLining(List<Property> properties) {
+    for (int i = 0; i < properties.size(); i++) {
+      Property p = properties.get(i);
+      if (PropertyNames.answers(p, Role.HAS_LINING)
+          && (p.text().equals("T") || p.text().equalsIgnoreCase("true"))) {
+        return p;
+      }
+    }
+    return null;
+  }
+
+  private Optional<Property> thickness(List<Property> properties, PropertyNames.Role role) {
+    return Thicknesses.firstPossible(
+        Thicknesses.stated(properties, role, lengthUnitM), lengthUnitM);
+  }
+
+  private ExistingInsulation by(Property thickness, @Nullable String material) {
+    return new ExistingInsulation(
+        Thicknesses.metres(thickness, lengthUnitM), material, 1, thickness.evidence(), List.of());
+  }
+
+  private static @Nullable String materialOf(List<Property> properties) {
+    for (Property p : PropertyNames.listOf(properties, Role.INSULATION_MATERIAL)) {
+      if (!p.text().isBlank() && p.number() == null && !isYesOrNo(p)) {
+        return p.text();
+      }
+    }
+    return null;
+  }
+
+  /** What a text names is there; how thick it is only if the text tells. */
+  private static Optional<ExistingInsulation> byText(List<Property> properties) {
+    for (Property p : PropertyNames.listOf(properties, Role.INSULATION_MATERIAL)) {
+      Double thicknessM = WordedThickness.metres(p.text()).orElse(null);
+      if (isYesOrNo(p)) {
+        if (p.text().equals("T")) {
+          return Optional.of(new ExistingInsulation(null, null, 1, p.evidence(), List.of()));
+        }
+      } else if (thicknessM != null || WordedThickness.says(p.text())) {
+        return Optional.of(
+            new ExistingInsulation(thicknessM, p.text(), 1, p.evidence(), List.of()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * A name that is insulation in one language and shutting off in another, as isolation is: it is
+   * insulation where its text tells how thick.
+   */
+  private static Optional<ExistingInsulation> byTextInDoubt(List<Property> properties) {
+    for (Property p : PropertyNames.listOf(properties, Role.INSULATION_OR_SHUT_OFF)) {
+      Optional<Double> thicknessM = WordedThickness.metres(p.text());
+      if (thicknessM.isPresent() && WordedThickness.says(p.text())) {
+        return Optional.of(
+            new ExistingInsulation(thicknessM.get(), p.text(), 1, p.evidence(), List.of()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** True for a yes or no that is no. */
+  public static boolean isNo(Property p) {
+    return isYesOrNo(p) && p.text().equals("F");
+  }
+
+  private static boolean isYesOrNo(Property p) {
+    return "IFCBOOLEAN".equals(p.measure()) || "IFCLOGICAL".equals(p.measure());
+  }
+
+  /** A name such as "flexible duct, insulated 25 mm"; without a figure it may be meant to be. */
+  private static Optional<ExistingInsulation> byName(Draft draft) {
+    for (String name : draft.names().all()) {
+      Optional<Double> thicknessM = WordedThickness.ofInsulated(name);
+      if (thicknessM.isPresent()) {
+        Evidence evidence = new Evidence(draft.step(), draft.ifcClass(), name);
+        return Optional.of(new ExistingInsulation(thicknessM.get(), null, 1, evidence, List.of()));
+      }
+    }
+    return Optional.empty();
+  }
+}

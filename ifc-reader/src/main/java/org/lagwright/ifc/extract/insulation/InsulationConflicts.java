@@ -1,0 +1,190 @@
+package org.lagwright.ifc.extract.insulation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.draft.Draft;
+import org.lagwright.ifc.extract.draft.StatedInsulation;
+import org.lagwright.ifc.extract.text.PropertyNames;
+import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Thicknesses;
+import org.lagwright.ifc.extract.text.WordedThickness;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Property;
+import org.lagwright.ifc.model.ReadFinding;
+
+/** Tells where what a model says of the insulation of an element contradicts itself. */
+final class InsulationConflicts {
+
+  private final double lengthUnitM;
+
+  InsulationConflicts(double lengthUnitM) {
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  /**
+   * A covering that states another thickness than it is drawn with, or pieces that differ.
+   *
+   * @param covering its record in words
+   */
+  void noteStacks(Draft host, String covering, List<Layers.Stack> stacks) {
+    for (Layers.Stack stack : stacks) {
+      if (stack.statedM().isPresent()
+          && stack.drawnM().isPresent()
+          && !Thicknesses.same(stack.statedM().get(), stack.drawnM().get())) {
+        conflict(
+            host,
+            Sizes.millimetres(stack.drawnM().get()) + " as drawn around it",
+            Sizes.millimetres(stack.statedM().get()) + " by the properties of " + covering);
+      }
+    }
+    Optional<Double> longest = stacks.get(0).thicknessM();
+    stacks.stream()
+        .flatMap(stack -> stack.thicknessM().stream())
+        .filter(m -> longest.isPresent() && !Thicknesses.same(m, longest.get()))
+        .findFirst()
+        .ifPresent(
+            m ->
+                conflict(
+                    host,
+                    Sizes.millimetres(longest.orElse(m)) + " on most of it",
+                    Sizes.millimetres(m) + " on another part"));
+  }
+
+  /**
+   * Two coverings of different thickness that both lie close around the element, and so are no
+   * layers around each other; the thicker one is taken.
+   *
+   * @param named the record of the one in words
+   * @param otherNamed that of the other
+   */
+  void noteSamePlace(
+      Draft host, Layers.Covering one, String named, Layers.Covering other, String otherNamed) {
+    double oneM = Objects.requireNonNull(one.wallM());
+    double otherM = Objects.requireNonNull(other.wallM());
+    String inWords = Sizes.millimetres(oneM) + " by " + named;
+    String otherInWords = Sizes.millimetres(otherM) + " by " + otherNamed;
+    boolean thicker = oneM > otherM;
+    conflict(
+        host,
+        thicker ? inWords : otherInWords,
+        (thicker ? otherInWords : inWords) + ", drawn at the same place");
+  }
+
+  /**
+   * Two coverings of different thickness, of which one has no body or stands in another file.
+   *
+   * @param takenM what is taken to be there, null if not known
+   */
+  void noteUnclear(
+      Draft host,
+      @Nullable Double takenM,
+      Layers.Covering one,
+      String named,
+      Layers.Covering other,
+      String otherNamed) {
+    conflict(
+        host,
+        takenM == null ? "not known" : Sizes.millimetres(takenM),
+        "%s by %s and %s by %s, and not whether these are layers"
+            .formatted(
+                Sizes.millimetres(Objects.requireNonNull(one.ownM())),
+                named,
+                Sizes.millimetres(Objects.requireNonNull(other.ownM())),
+                otherNamed));
+  }
+
+  /** Coverings without bodies that are alike in all they tell: pieces, layers, or written twice. */
+  void noteAlike(Draft host, List<Undrawn> coverings) {
+    double sumM = 0;
+    double takenM = 0;
+    for (Undrawn each : coverings) {
+      sumM += thicknessM(each);
+    }
+    for (Undrawn each : Undrawn.withoutRepeats(coverings)) {
+      takenM += thicknessM(each);
+    }
+    conflict(
+        host,
+        Sizes.millimetres(takenM) + ", counting once what is written alike",
+        Sizes.millimetres(sumM) + " if its " + coverings.size() + " coverings are layers");
+  }
+
+  private static double thicknessM(Undrawn covering) {
+    Double statedM = covering.covering().statedM();
+    return statedM == null ? 0 : statedM;
+  }
+
+  /**
+   * Everything else that the element shows or states, against the thickness that was chosen.
+   *
+   * @param shown what else may show it: the body, layers of the material
+   */
+  void compare(
+      Draft draft, Optional<ExistingInsulation> chosen, List<Optional<ExistingInsulation>> shown) {
+    Double chosenM = chosen.isPresent() ? chosen.get().thicknessM() : null;
+    List<String> others = new ArrayList<>();
+    if (chosen.isEmpty()) {
+      addBareFigures(draft, others);
+    }
+    if (chosenM != null) {
+      for (Optional<ExistingInsulation> other : shown) {
+        Double otherM = other.isPresent() ? other.get().thicknessM() : null;
+        if (otherM != null && !Thicknesses.same(otherM, chosenM)) {
+          others.add(inWords(other.get(), otherM));
+        }
+      }
+      addTexts(draft, chosenM, others);
+    }
+    for (Property p :
+        Thicknesses.stated(
+            draft.properties(), PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM)) {
+      double statedM = Thicknesses.metres(p, lengthUnitM);
+      if (chosenM == null ? chosen.isEmpty() : !Thicknesses.same(statedM, chosenM)) {
+        others.add(p.evidence().toString());
+      }
+    }
+    if (!others.isEmpty()) {
+      String taken = chosenM == null ? "none" : inWords(chosen.orElseThrow(), chosenM);
+      conflict(draft, taken, String.join(", ", others));
+    }
+  }
+
+  /**
+   * What is called insulation and is but a figure may be its thickness, or the number of a type.
+   */
+  private void addBareFigures(Draft draft, List<String> others) {
+    for (Property p :
+        PropertyNames.listOf(draft.properties(), PropertyNames.Role.INSULATION_MATERIAL)) {
+      boolean bare =
+          !PropertyNames.isTyped(p)
+              && (p.number() != null || !Double.isNaN(PropertyNames.leadingNumber(p.text())));
+      if (bare && Thicknesses.isPossible(Thicknesses.metres(p, lengthUnitM))) {
+        others.add(p.evidence().toString());
+      }
+    }
+  }
+
+  /** Texts that name another thickness, and what denies that there is insulation. */
+  private static void addTexts(Draft draft, double chosenM, List<String> others) {
+    for (Property p :
+        PropertyNames.listOf(draft.properties(), PropertyNames.Role.INSULATION_MATERIAL)) {
+      Optional<Double> wordedM = WordedThickness.metres(p.text());
+      boolean another = wordedM.isPresent() && !Thicknesses.same(wordedM.get(), chosenM);
+      if (another || StatedInsulation.isNo(p) || WordedThickness.denies(p.text())) {
+        others.add(p.evidence().toString());
+      }
+    }
+  }
+
+  private static String inWords(ExistingInsulation chosen, double thicknessM) {
+    return Sizes.millimetres(thicknessM) + " (" + chosen.evidence() + ")";
+  }
+
+  private static void conflict(Draft draft, String taken, String other) {
+    draft.note(ReadFinding.INSULATION_CONFLICT, Effect.NONE, taken, other);
+  }
+}

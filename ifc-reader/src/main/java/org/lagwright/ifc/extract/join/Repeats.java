@@ -1,0 +1,412 @@
+package org.lagwright.ifc.extract.join;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.OpenEnd;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.ReadFinding;
+
+/**
+ * Marks elements that an earlier file holds already: by GlobalId, if they are alike and in the same
+ * place or have none, or by body and place under another GlobalId. The same GlobalId elsewhere is
+ * another element: storeys are made by copying files. A shift of kilometres between all of them is
+ * another origin and no other place. Where only one of two has a body, or of two coverings a host,
+ * that one counts, whichever file it is in.
+ */
+final class Repeats {
+
+  /** Farther than any building; the same element under another origin. */
+  private static final double OTHER_ORIGIN_M = 1000;
+
+  /** Placements of one element in two exports. */
+  private static final double SAME_ELEMENT_M = 0.01;
+
+  /** What was found for want of a body, which another file has. */
+  private static final Set<ReadFinding> WITHOUT_BODY =
+      EnumSet.of(
+          ReadFinding.NO_GEOMETRY,
+          ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED,
+          ReadFinding.ANGLE_UNKNOWN,
+          ReadFinding.SIZE_FROM_NOMINAL);
+
+  private record Pair(int first, int repeating) implements Comparable<Pair> {
+    @Override
+    public int compareTo(Pair other) {
+      int byFirst = Integer.compare(first, other.first);
+      return byFirst != 0 ? byFirst : Integer.compare(repeating, other.repeating);
+    }
+  }
+
+  /** What two files share. */
+  private static final class Shared {
+    int byId;
+    int byPlace;
+    int elsewhere;
+    String example = "";
+    String exampleElsewhere = "";
+  }
+
+  private final Joining joining;
+  private final RepeatedCoverings coverings;
+  private final Map<String, List<MepElement>> byId = new HashMap<>();
+  private final List<PlaceIndex> byPlace = new ArrayList<>();
+  private final Map<Pair, Shared> shared = new TreeMap<>();
+
+  /** What repeats an element, and that element. */
+  private final Map<ElementKey, MepElement> firsts = new HashMap<>();
+
+  private final Set<ElementKey> joined;
+  private final Set<ElementKey> insulated;
+
+  /** True if an element of a later file counts in the place of an earlier one. */
+  private boolean isAnyReplaced;
+
+  private Repeats(Joining joining, Set<ElementKey> joined, Set<ElementKey> insulated) {
+    this.joining = joining;
+    this.coverings = new RepeatedCoverings(joining);
+    this.joined = joined;
+    this.insulated = insulated;
+  }
+
+  /**
+   * @param joined given the elements that were connected in the place of a repetition
+   * @param insulated given the repetitions that show insulation or a lining
+   * @return all repetitions, in the order of the files
+   */
+  static Collection<ElementKey> mark(
+      Joining joining, Set<ElementKey> joined, Set<ElementKey> insulated) {
+    Repeats repeats = new Repeats(joining, joined, insulated);
+    joining.read().forEach(repeats::take);
+    if (repeats.isAnyReplaced) {
+      repeats.followReplaced();
+    }
+    if (!repeats.firsts.isEmpty()) {
+      joining.read().forEach(repeats::reconnect);
+    }
+    repeats.shared.forEach(repeats::note);
+    return new TreeSet<>(repeats.firsts.keySet());
+  }
+
+  private void take(MepModel model) {
+    for (MepElement each : model.elements()) {
+      MepElement element = joining.now(each);
+      MepElement first = sameId(element);
+      boolean identified = first != null;
+      if (first == null) {
+        first = samePlace(element);
+      }
+      if (first == null) {
+        first = sameWithoutBody(element);
+        identified = first != null;
+      }
+      if (first == null) {
+        noteElsewhere(element);
+      } else if (identified && isToCount(element, first)) {
+        replace(first, element);
+      } else {
+        repeat(first, element, identified);
+      }
+    }
+    index(model);
+  }
+
+  /** An earlier element of the same GlobalId, of which this is the body or the other way. */
+  private @Nullable MepElement sameWithoutBody(MepElement element) {
+    for (MepElement first : byId.getOrDefault(element.globalId(), List.of())) {
+      if (Bodies.isOneWithoutBody(first, element) || coverings.areOne(first, element)) {
+        return first;
+      }
+    }
+    return null;
+  }
+
+  /** True for what only its own file draws, or holds a host of. */
+  private boolean isToCount(MepElement element, MepElement first) {
+    return Bodies.isOnlyDrawn(element, first) || coverings.isOnlyHosted(element, first);
+  }
+
+  /** It counts in the place of what an earlier file holds. */
+  private void replace(MepElement earlier, MepElement counting) {
+    isAnyReplaced = true;
+    byId.getOrDefault(earlier.globalId(), List.of()).remove(earlier);
+    repeat(counting, joining.now(earlier), true);
+  }
+
+  /** What repeats an element that was replaced later repeats what counts now. */
+  private void followReplaced() {
+    for (Map.Entry<ElementKey, MepElement> entry : firsts.entrySet()) {
+      MepElement first = entry.getValue();
+      while (firsts.containsKey(first.key())) {
+        first = Objects.requireNonNull(firsts.get(first.key()));
+      }
+      MepElement element = first == entry.getValue() ? null : joining.find(entry.getKey());
+      if (element != null) {
+        entry.setValue(first);
+        joining.change(element.toBuilder().repeats(first.key()).build());
+      }
+    }
+  }
+
+  private void index(MepModel model) {
+    List<MepElement> own = new ArrayList<>();
+    for (MepElement each : model.elements()) {
+      if (!firsts.containsKey(each.key())) {
+        own.add(joining.now(each));
+      }
+    }
+    for (MepElement element : own) {
+      if (!element.globalId().isEmpty()) {
+        byId.computeIfAbsent(element.globalId(), id -> new ArrayList<>(1)).add(element);
+      }
+    }
+    byPlace.add(new PlaceIndex(own));
+  }
+
+  private @Nullable MepElement sameId(MepElement element) {
+    for (MepElement first : byId.getOrDefault(element.globalId(), List.of())) {
+      double apartM = Bodies.apartM(first, element);
+      boolean unknown = Double.isNaN(apartM) || apartM >= OTHER_ORIGIN_M;
+      boolean here = apartM <= SAME_ELEMENT_M && Bodies.mayBeOne(first, element);
+      if (here || (unknown && Bodies.areAlike(first, element))) {
+        return first;
+      }
+    }
+    return null;
+  }
+
+  /** The GlobalId of an earlier element that this one is not. */
+  private void noteElsewhere(MepElement element) {
+    List<MepElement> firsts = byId.getOrDefault(element.globalId(), List.of());
+    if (!firsts.isEmpty() && element.kind() != Kind.OTHER) {
+      Shared pair = pair(firsts.get(0), element);
+      pair.elsewhere++;
+      pair.exampleElsewhere = element.globalId();
+    }
+  }
+
+  private @Nullable MepElement samePlace(MepElement element) {
+    if (Bodies.isMeasured(element)) {
+      for (int model = 0; model < byPlace.size(); model++) {
+        MepElement first = samePlace(element, model);
+        if (first != null) {
+          return first;
+        }
+      }
+    }
+    return null;
+  }
+
+  /** Of several that one file draws in each other the one of the same name. */
+  private @Nullable MepElement samePlace(MepElement element, int model) {
+    MepElement found = null;
+    if (joining.haveOneOrigin(model, element.key().model())) {
+      for (MepElement first : byPlace.get(model).near(element)) {
+        boolean alike = Bodies.areAlike(first, element);
+        if (alike && first.name().equals(element.name())) {
+          return first;
+        }
+        found = found == null && alike ? first : found;
+      }
+    }
+    return found;
+  }
+
+  private Shared pair(MepElement first, MepElement repeating) {
+    Pair files = new Pair(first.key().model(), repeating.key().model());
+    return shared.computeIfAbsent(files, p -> new Shared());
+  }
+
+  /** What only the later file shows or states belongs to the element all the same. */
+  private void repeat(MepElement first, MepElement element, boolean identified) {
+    firsts.put(element.key(), first);
+    joining.change(element.toBuilder().repeats(first.key()).build());
+    if (Bodies.isOnlyDrawn(first, element)) {
+      joining.forget(element.key(), WITHOUT_BODY);
+    }
+    if (element.kind() == Kind.COVERING) {
+      // the one that counts tells of it, if there is anything to tell
+      joining.hosted(element.key());
+    }
+    Shared pair = pair(first, element);
+    pair.byId += identified ? 1 : 0;
+    pair.byPlace += identified ? 0 : 1;
+    pair.example = pair.example.isEmpty() ? element.globalId() : pair.example;
+    MepElement kept = joining.now(first);
+    ExistingInsulation shown = element.existingInsulation();
+    ExistingInsulation lined = element.lining();
+    if (shown != null || lined != null) {
+      insulated.add(element.key());
+      kept =
+          kept.toBuilder()
+              .existingInsulation(
+                  kept.existingInsulation() == null ? shown : kept.existingInsulation())
+              .lining(kept.lining() == null ? lined : kept.lining())
+              .build();
+      joining.change(kept);
+    }
+    if (kept.systems().isEmpty() && !element.systems().isEmpty()) {
+      kept = kept.toBuilder().systems(element.systems()).build();
+      joining.change(kept);
+    }
+    if (kept.kind().isLagged() && (kept.section() == null || kept.lengthM() == null)) {
+      joining.change(withFigures(kept, element));
+    }
+  }
+
+  /** Size and length of an element of which only another file knows them. */
+  private MepElement withFigures(MepElement kept, MepElement element) {
+    String file = joining.file(element.key().model());
+    boolean size = kept.section() == null;
+    return kept.toBuilder()
+        .section(size ? from(file, element.section()) : kept.section())
+        .ends(kept.endSections() == null && size ? element.endSections() : kept.endSections())
+        .lengthM(kept.lengthM() == null ? from(file, element.lengthM()) : kept.lengthM())
+        .build();
+  }
+
+  private static <T> @Nullable Measured<T> from(String file, @Nullable Measured<T> measured) {
+    if (measured == null || measured.how() == How.NEIGHBOUR) {
+      return null;
+    }
+    Evidence where = measured.evidence();
+    return new Measured<>(
+        measured.value(),
+        measured.how(),
+        new Evidence(where.step(), where.path() + " in " + file, where.raw()),
+        measured.lost());
+  }
+
+  /** What is connected to a repetition is connected to the element itself, and the other way. */
+  private void reconnect(MepModel model) {
+    for (MepElement element : model.elements()) {
+      MepElement first = firsts.get(element.key());
+      for (Port port : joining.now(element).ports()) {
+        ElementKey other = port.connectedTo();
+        if (other != null && first != null) {
+          connect(joining.now(first), element, port, itself(other));
+        } else if (other != null && firsts.containsKey(other)) {
+          replace(joining.now(element), port, port.connectedTo(itself(other)));
+        }
+      }
+    }
+  }
+
+  private ElementKey itself(ElementKey element) {
+    MepElement first = firsts.get(element);
+    return first == null ? element : first.key();
+  }
+
+  /**
+   * Connects an element where a repetition of it is connected, unless it is there already, or none
+   * of its ends is open. Under another origin only what lies at one of its ends is sure.
+   */
+  private void connect(MepElement first, MepElement element, Port repeating, ElementKey other) {
+    boolean isMoved = Bodies.apartM(first, element) >= OTHER_ORIGIN_M;
+    Point atM = isMoved ? moved(repeating.positionM(), element, first) : repeating.positionM();
+    boolean isConnected = first.key().equals(other);
+    Port open = null;
+    for (Port port : first.ports()) {
+      isConnected |= other.equals(port.connectedTo());
+      boolean here = atM != null && port.positionM() != null && isNear(port.positionM(), atM);
+      isConnected |= here && port.connectedTo() != null;
+      open = here ? port : open;
+    }
+    boolean isWhole = !first.ports().isEmpty() && first.openEnds().isEmpty() && !repeating.tap();
+    if (isConnected
+        || atM == null
+        || (open == null && (isWhole || (isMoved && !ends(first, atM))))) {
+      return;
+    }
+    joined.add(first.key());
+    if (open != null) {
+      replace(first, open, open.connectedTo(other));
+    } else {
+      List<Port> ports = new ArrayList<>(first.ports());
+      ports.add(Port.withoutRecord(atM, repeating.direction(), other, repeating.tap()));
+      List<OpenEnd> left = new ArrayList<>(first.openEnds());
+      left.removeIf(end -> isNear(end.positionM(), atM));
+      joining.change(first.toBuilder().ports(ports).openEnds(left).build());
+    }
+  }
+
+  /** A place of one element, as it lies at another that is placed like it. */
+  private static @Nullable Point moved(@Nullable Point atM, MepElement from, MepElement to) {
+    Point fromM = from.place().positionM();
+    Point toM = to.place().positionM();
+    return atM == null || fromM == null || toM == null
+        ? null
+        : new Point(
+            atM.x() - fromM.x() + toM.x(),
+            atM.y() - fromM.y() + toM.y(),
+            atM.z() - fromM.z() + toM.z());
+  }
+
+  /** True if one of the ends that nothing is joined to lies there. */
+  private static boolean ends(MepElement element, Point atM) {
+    for (OpenEnd end : element.openEnds()) {
+      if (isNear(end.positionM(), atM)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void replace(MepElement element, Port before, Port now) {
+    List<Port> ports = new ArrayList<>(element.ports());
+    ports.set(ports.indexOf(before), now);
+    List<OpenEnd> left = new ArrayList<>(element.openEnds());
+    Point atM = before.positionM();
+    left.removeIf(end -> atM != null && isNear(end.positionM(), atM));
+    joining.change(element.toBuilder().ports(ports).openEnds(left).build());
+  }
+
+  private static boolean isNear(Point one, Point other) {
+    return one.distanceM(other) <= SAME_ELEMENT_M;
+  }
+
+  private void note(Pair files, Shared pair) {
+    if (pair.byId + pair.byPlace > 0) {
+      joining.note(
+          Finding.ofFile(
+              files.repeating,
+              ReadFinding.REPEATED_ELEMENTS,
+              Effect.NONE,
+              String.valueOf(pair.byId + pair.byPlace),
+              joining.file(files.first),
+              String.valueOf(pair.byId),
+              String.valueOf(pair.byPlace),
+              pair.example));
+    }
+    if (pair.elsewhere > 0) {
+      joining.note(
+          Finding.ofFile(
+              files.repeating,
+              ReadFinding.SAME_ID_ELSEWHERE,
+              Effect.NONE,
+              String.valueOf(pair.elsewhere),
+              joining.file(files.first),
+              pair.exampleElsewhere));
+    }
+  }
+}

@@ -1,0 +1,207 @@
+package org.lagwright.ifc.extract.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.draft.Draft;
+import org.lagwright.ifc.extract.draft.KindReader;
+import org.lagwright.ifc.extract.measure.NominalSizes.Nominal;
+import org.lagwright.ifc.extract.text.PipeSizes;
+import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.geometry.Coaxiality;
+import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.ShapeMeasurer;
+import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
+import org.lagwright.ifc.model.ReadFinding;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * Size and length of straight pipes and ducts: collects what geometry, ports, properties,
+ * quantities and texts say, chooses, and notes where they differ.
+ */
+public final class SegmentMeasurer {
+
+  private static final String ACROSS = "straight across a curved piece";
+
+  private final NominalSizes nominals;
+  private final SegmentSections sections;
+  private final StatedLengths lengths;
+
+  /** Measures with these. */
+  public SegmentMeasurer(
+      Placeholders placeholders,
+      NominalSizes nominals,
+      SegmentSections sections,
+      double lengthUnitM) {
+    this.nominals = nominals;
+    this.sections = sections;
+    this.lengths = new StatedLengths(placeholders, lengthUnitM);
+  }
+
+  /** Sets section and length, and notes what is doubtful. */
+  public void measure(Draft draft) {
+    List<Nominal> stated = nominals.of(draft);
+    draft.change().section = sections.choose(draft, stated);
+    nominal(draft, stated);
+    length(draft);
+    note(draft);
+  }
+
+  /** A general segment that nothing named is told apart by its shape. */
+  public void settleKind(Draft draft) {
+    if (draft.kind() == null) {
+      Measured<Section> section =
+          draft.section() != null ? draft.section() : draft.shape().section();
+      boolean round = section == null || section.value() instanceof Section.Round;
+      Kind kind = KindReader.byShape(draft.generalSegment(), round);
+      draft.isOf(kind);
+      draft.note(
+          ReadFinding.KIND_ASSUMED,
+          Effect.ASSUMED,
+          KindReader.inWords(kind),
+          section == null
+              ? "no shape could be measured"
+              : "its section is " + (round ? "round" : "not round"));
+    }
+  }
+
+  /** The nominal size as the model gives it, and the outside diameter by table if none is known. */
+  private static void nominal(Draft draft, List<Nominal> stated) {
+    if (draft.kind() == Kind.DUCT_SEGMENT) {
+      return;
+    }
+    Measured<Section> section = draft.section();
+    if (section != null) {
+      Nominal meant = NominalSizes.meant(stated, section.value());
+      draft.change().nominalSize = meant == null ? null : NominalSizes.named(meant.dn());
+    } else if (!stated.isEmpty()) {
+      Nominal first = stated.get(0);
+      draft.change().nominalSize = NominalSizes.named(first.dn());
+      draft.change().section = byTable(draft, first, stated);
+    }
+  }
+
+  private static @Nullable Measured<Section> byTable(
+      Draft draft, Nominal nominal, List<Nominal> stated) {
+    Optional<PipeSizes.Size> size = PipeSizes.called(nominal.dn());
+    if (size.isEmpty()) {
+      return null;
+    }
+    Section section = size.get().section();
+    nominal.noteFrom(draft);
+    Options<Section> options = new Options.Sections();
+    options.add(section, nominal.how(), nominal.evidence());
+    for (Nominal other : stated) {
+      if (other.contradicts(section, nominal)) {
+        options.add(other.section(), other.how(), other.evidence());
+      } else if (other != nominal) {
+        options.rule(section, other.how(), other.evidence(), StatedSections.NOMINAL);
+      }
+    }
+    return options.choose();
+  }
+
+  private void length(Draft draft) {
+    Options<Double> options = new Options.Lengths();
+    Measured<Double> drawn = draft.shape().lengthM();
+    boolean solidFirst = drawn != null && drawn.how() == How.SOLID;
+    if (solidFirst) {
+      options.addAll(drawn);
+    }
+    portDistance(draft, options);
+    if (!solidFirst) {
+      options.addAll(drawn);
+    }
+    lengths.addTo(options, draft);
+    draft.change().lengthM = options.choose();
+  }
+
+  private static void portDistance(Draft draft, Options<Double> options) {
+    Port first = null;
+    List<Point> placesM = new ArrayList<>();
+    for (Port port : draft.ports()) {
+      Point atM = port.positionM();
+      if (atM != null) {
+        first = first == null ? port : first;
+        placesM.add(atM);
+      }
+    }
+    double farthestM = new FarthestPoints(placesM).apartM();
+    if (first != null && ShapeMeasurer.isPossible(farthestM)) {
+      Evidence evidence =
+          new Evidence(first.step(), "distance of ports", Sizes.metres(farthestM) + " m");
+      if (isStraightAcross(draft.shape(), farthestM, options.leading())) {
+        options.rule(farthestM, How.PORTS, evidence, ACROSS);
+      } else {
+        options.add(farthestM, How.PORTS, evidence);
+      }
+    }
+  }
+
+  /**
+   * True if a distance is that of the drawn ends, and the way between them that was drawn as a
+   * solid is longer: a curved piece, such as a flexible duct.
+   */
+  private static boolean isStraightAcross(Shape drawn, double apartM, @Nullable Double alongM) {
+    List<ShapeEnd> ends = drawn.ends();
+    return alongM != null
+        && alongM > apartM
+        && ends.size() == 2
+        && !Coaxiality.isStraight(drawn)
+        && Sizes.sameLength(ends.get(0).centreM().distanceM(ends.get(1).centreM()), apartM);
+  }
+
+  /** A piece of which nothing gives the size has that of its ports or neighbours, if they agree. */
+  public void takeOver(Draft draft, Neighbours neighbours) {
+    if (draft.section() != null) {
+      return;
+    }
+    draft.open();
+    List<Neighbours.Found> met = new ArrayList<>();
+    List<Neighbours.Found> stated = new ArrayList<>();
+    for (Neighbours.Joint joint : neighbours.jointsOf(draft)) {
+      addKnown(joint.met(), met);
+      addKnown(joint.stated(), stated);
+    }
+    takeAgreed(draft, met, How.NEIGHBOUR);
+    if (draft.section() == null) {
+      takeAgreed(draft, stated, How.PROPERTY);
+      WeakSources.note(draft, draft.section(), null);
+    }
+    draft.fold();
+  }
+
+  private static void addKnown(Neighbours.@Nullable Found size, List<Neighbours.Found> to) {
+    if (size != null) {
+      to.add(size);
+    }
+  }
+
+  private static void takeAgreed(Draft draft, List<Neighbours.Found> sizes, How how) {
+    for (Neighbours.Found size : sizes) {
+      if (!Sizes.sameSection(size.section(), sizes.get(0).section())) {
+        return;
+      }
+    }
+    if (!sizes.isEmpty()) {
+      Neighbours.Found first = sizes.get(0);
+      draft.change().section =
+          Measured.of(Sizes.withoutNoise(first.section()), how, first.evidence());
+    }
+  }
+
+  private static void note(Draft draft) {
+    Conflicts.noteSizes(draft);
+    Conflicts.noteLength(draft, draft.lengthM());
+    WeakSources.note(draft, draft.section(), draft.lengthM());
+    WeakSources.noteBody(draft);
+  }
+}

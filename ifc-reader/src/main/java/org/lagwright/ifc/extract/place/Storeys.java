@@ -1,0 +1,179 @@
+package org.lagwright.ifc.extract.place;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.property.Relations;
+import org.lagwright.ifc.geometry.Frame;
+import org.lagwright.ifc.geometry.Placements;
+import org.lagwright.ifc.schema.IfcFile;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/** At which height the floors of the storeys lie in the world coordinates of the file. */
+final class Storeys {
+
+  /** Placements nearer than this are at one height. */
+  private static final double SAME_HEIGHT_M = 0.001;
+
+  /** Of a building that stands no higher, storeys may lie as high above its ground floor. */
+  private static final double ABOVE_SEA_M = 100;
+
+  private static final TreeMap<Double, Long> NO_FLOORS = new TreeMap<>();
+
+  /** What lies this far below a floor still stands on it. */
+  private static final double INTO_FLOOR_M = 0.05;
+
+  /** How far below the lowest floor pits and drains still belong to it: one more storey. */
+  private static final double UNDER_LOWEST_M = 5;
+
+  private final IfcFile file;
+  private final Relations relations;
+  private final Placements placements;
+  private final double lengthUnitM;
+
+  /** Whether a building states its storeys above the sea. */
+  private final Map<Long, Boolean> aboveSea = new ConcurrentHashMap<>();
+
+  /** Storeys by the height of their floors, of each building and site and, under 0, of all. */
+  private @Nullable Map<Long, TreeMap<Double, Long>> byFloor;
+
+  /** True if any storey is part of a site. */
+  private boolean underSites;
+
+  Storeys(IfcFile file, Relations relations, Placements placements, double lengthUnitM) {
+    this.file = file;
+    this.relations = relations;
+    this.placements = placements;
+    this.lengthUnitM = lengthUnitM;
+  }
+
+  /** Elevation as the storey states it, in metres; null where it does not. */
+  @Nullable Double elevationM(IfcRecord storey) {
+    double elevation = storey.number("Elevation") * lengthUnitM;
+    return Double.isFinite(elevation) ? elevation : null;
+  }
+
+  /**
+   * World height of a storey's floor: that of its placement. Some exporters place all storeys at
+   * the height of the building and only state the elevation, which then counts from there; unless
+   * it is the height of the placement itself, or all are stated above the sea.
+   */
+  @Nullable Double floorM(IfcRecord storey) {
+    Double placedM = heightM(storey);
+    Double statedM = elevationM(storey);
+    long buildingId = buildingOf(storey.id());
+    IfcRecord building = file.find(buildingId);
+    Double baseM = building == null ? null : heightM(building);
+    if (placedM == null) {
+      return statedM == null ? null : statedM + (baseM == null ? 0 : baseM);
+    }
+    boolean unplaced = Math.abs(placedM - (baseM == null ? 0 : baseM)) < SAME_HEIGHT_M;
+    if (!unplaced || statedM == null || Math.abs(statedM - placedM) < SAME_HEIGHT_M) {
+      return placedM;
+    }
+    return baseM != null && baseM > ABOVE_SEA_M && areAboveSea(buildingId, baseM)
+        ? statedM
+        : Double.valueOf(placedM + statedM);
+  }
+
+  /**
+   * True if the elevations of all storeys of a building lie nearer to its own height than to zero,
+   * where the ground floor is otherwise.
+   */
+  private boolean areAboveSea(long building, double baseM) {
+    Boolean known = aboveSea.get(building);
+    if (known == null) {
+      known = true;
+      for (IfcRecord storey : file.all("IfcBuildingStorey")) {
+        Double statedM = elevationM(storey);
+        boolean fromBase = statedM != null && Math.abs(statedM - baseM) >= Math.abs(statedM);
+        known = known && !(fromBase && buildingOf(storey.id()) == building);
+      }
+      aboveSea.put(building, known);
+    }
+    return known;
+  }
+
+  /** True for buildings and, where the schema has them, for other facilities. */
+  static boolean isBuilding(IfcRecord record) {
+    return record.is("IfcBuilding") || record.is("IfcFacility");
+  }
+
+  /** The building that a storey, or a part of one, stands in; 0 if there is none. */
+  private long buildingOf(long storey) {
+    long at = relations.wholeOf(storey);
+    for (int i = 0; i < file.step().limits().maxReferenceDepth() && at != 0; i++) {
+      IfcRecord record = file.find(at);
+      if (record != null && isBuilding(record)) {
+        return at;
+      }
+      at = relations.wholeOf(at);
+    }
+    return 0;
+  }
+
+  private @Nullable Double heightM(IfcRecord product) {
+    Frame frame = placements.of(product);
+    return frame == null ? null : frame.origin().z();
+  }
+
+  /**
+   * The storey whose floor is the next one below a world height.
+   *
+   * @param within the building or site where it stands, 0 if that is not known
+   */
+  Optional<Long> below(double heightM, long within) {
+    return storey(floors(within).floorEntry(heightM + INTO_FLOOR_M));
+  }
+
+  /** The lowest storey there for what lies not far below it, as drains do. */
+  Optional<Long> lowest(double heightM, long within) {
+    Map.Entry<Double, Long> lowest = floors(within).firstEntry();
+    return storey(lowest != null && lowest.getKey() - heightM > UNDER_LOWEST_M ? null : lowest);
+  }
+
+  private static Optional<Long> storey(Map.@Nullable Entry<Double, Long> floor) {
+    return floor == null ? Optional.empty() : Optional.of(floor.getValue());
+  }
+
+  /** Those of a site are all where the file puts its storeys under no site. */
+  private synchronized TreeMap<Double, Long> floors(long within) {
+    if (byFloor == null) {
+      byFloor = new HashMap<>();
+      for (IfcRecord storey : file.all("IfcBuildingStorey")) {
+        Double floorM = floorM(storey);
+        if (floorM != null) {
+          note(0, floorM, storey.id());
+          noteAbove(floorM, storey.id());
+        }
+      }
+    }
+    IfcRecord record = underSites || within == 0 ? null : file.find(within);
+    boolean anySite = record != null && record.is("IfcSite");
+    return byFloor.getOrDefault(anySite ? Long.valueOf(0) : within, NO_FLOORS);
+  }
+
+  /** Notes a storey under all buildings and sites that it is part of. */
+  private void noteAbove(double floorM, long storey) {
+    long at = relations.wholeOf(storey);
+    for (int i = 0; i < file.step().limits().maxReferenceDepth() && at != 0; i++) {
+      IfcRecord record = file.find(at);
+      boolean site = record != null && record.is("IfcSite");
+      if (site || record != null && isBuilding(record)) {
+        note(at, floorM, storey);
+      }
+      underSites |= site;
+      at = relations.wholeOf(at);
+    }
+  }
+
+  private void note(long within, double floorM, long storey) {
+    Objects.requireNonNull(byFloor)
+        .computeIfAbsent(within, unseen -> new TreeMap<>())
+        .putIfAbsent(floorM, storey);
+  }
+}
