@@ -144,7 +144,7 @@ final class BendChain {
 
   /** Removes the ends that meet, and tells how many pairs they were. */
   private int takeJoined(List<ShapeEnd> ends) {
-    double withinM = howOf(pieces) == How.SOLID ? Mesh.WELD_M : MESH_JOINT_M;
+    double withinM = howOf(pieces) == How.SOLID ? Vec.WELD_M : MESH_JOINT_M;
     int joints = 0;
     for (int i = ends.size() - 1; i > 0; i--) {
       for (int j = i - 1; j >= 0; j--) {

@@ -121,7 +121,7 @@ final class BendFit {
     long outside =
         corners.stream()
             .map(p -> legs.corner().plus(p.minus(legs.corner()).across(normal)))
-            .filter(p -> legs.fromAxisM(p, radius) > half * OUTSIDE + Mesh.WELD_M)
+            .filter(p -> legs.fromAxisM(p, radius) > half * OUTSIDE + Vec.WELD_M)
             .count();
     return outside <= corners.size() / 20;
   }

@@ -85,14 +85,14 @@ record BendSides(BendLegs legs, List<Vec> corners, double[] halvesM, double larg
       double high = Math.max(height[i], height[next]);
       double beyondM = Math.max(0, Math.max(low - aboveM, aboveM - high));
       double share =
-          high - low < Mesh.WELD_M ? 0 : (aboveM - height[i]) / (height[next] - height[i]);
+          high - low < Vec.WELD_M ? 0 : (aboveM - height[i]) / (height[next] - height[i]);
       double inside = Math.max(0, Math.min(1, share));
       double here = x[i] + inside * (x[next] - x[i]);
-      double widest = high - low < Mesh.WELD_M ? Math.max(x[i], x[next]) : here;
-      if (beyondM < nearestM - Mesh.WELD_M) {
+      double widest = high - low < Vec.WELD_M ? Math.max(x[i], x[next]) : here;
+      if (beyondM < nearestM - Vec.WELD_M) {
         halfM = 0;
       }
-      if (beyondM < nearestM + Mesh.WELD_M) {
+      if (beyondM < nearestM + Vec.WELD_M) {
         nearestM = Math.min(nearestM, beyondM);
         halfM = Math.max(halfM, widest);
       }

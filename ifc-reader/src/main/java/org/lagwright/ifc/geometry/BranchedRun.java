@@ -8,7 +8,6 @@ import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Point;
-import org.lagwright.ifc.model.Section;
 
 /**
  * A tee, or a valve with its motor, that is drawn as two straight bodies, one starting inside the
@@ -71,55 +70,23 @@ final class BranchedRun {
     Vec from = run.ends().get(0).centre();
     Vec along = run.ends().get(1).out();
     double lengthM = run.ends().get(1).centre().minus(from).dot(along);
-    double branchM = halfM(branch.ends().get(0), along);
+    double branchM = branch.ends().get(0).halfM(along);
     for (int i = 0; i < 2; i++) {
       ShapeEnd inner = branch.ends().get(i);
       ShapeEnd outer = branch.ends().get(1 - i);
       Vec toInner = inner.centre().minus(from);
       Vec toOuter = outer.centre().minus(from);
       double at = toInner.dot(along);
-      double leastM = branchM + Mesh.WELD_M;
+      double leastM = branchM + Vec.WELD_M;
       boolean between = at > leastM && at < lengthM - leastM;
       boolean square = Math.abs(outer.out().dot(along)) < SQUARE;
-      boolean starts = isWithin(run.ends().get(1), toInner);
-      boolean leaves = !isWithin(run.ends().get(1), toOuter) && toOuter.dot(outer.out()) > 0;
+      boolean starts = run.ends().get(1).contains(toInner);
+      boolean leaves = !run.ends().get(1).contains(toOuter) && toOuter.dot(outer.out()) > 0;
       if (between && square && starts && leaves) {
         return outer;
       }
     }
     return null;
-  }
-
-  /** True if a way from the axis ends within the section, or on its edge. */
-  static boolean isWithin(ShapeEnd end, Vec way) {
-    Vec off = way.across(end.out());
-    Point width = end.width();
-    if (width == null) {
-      return off.norm() < end.section().largestSideM() / 2 + Mesh.WELD_M;
-    }
-    Vec u = Vec.of(width);
-    Vec v = end.out().cross(u);
-    return Math.abs(off.dot(u)) < halfM(end, u) + Mesh.WELD_M
-        && Math.abs(off.dot(v)) < halfM(end, v) + Mesh.WELD_M;
-  }
-
-  /** How far a section reaches from its centre in a direction across its axis. */
-  static double halfM(ShapeEnd end, Vec direction) {
-    Section section = end.section();
-    Point width = end.width();
-    if (width == null || section instanceof Section.Round) {
-      return section.largestSideM() / 2;
-    }
-    boolean oval = section instanceof Section.Oval;
-    double widthM = oval ? ((Section.Oval) section).widthM() : sides(section).widthM();
-    double heightM = oval ? ((Section.Oval) section).heightM() : sides(section).heightM();
-    Vec u = Vec.of(width);
-    Vec v = end.out().cross(u);
-    return (Math.abs(u.dot(direction)) * widthM + Math.abs(v.dot(direction)) * heightM) / 2;
-  }
-
-  private static Section.Rectangular sides(Section section) {
-    return (Section.Rectangular) section;
   }
 
   /** The end nearest to each port; all of them unless each port has one of its own. */

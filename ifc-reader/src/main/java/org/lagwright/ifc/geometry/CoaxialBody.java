@@ -216,7 +216,7 @@ final class CoaxialBody {
 
   private Measured<Double> length(long step) {
     double lengthM = toM - fromM;
-    return Math.abs(lengthM - lengthOfLongest.value()) < Mesh.WELD_M
+    return Math.abs(lengthM - lengthOfLongest.value()) < Vec.WELD_M
         ? lengthOfLongest
         : Measured.of(
             lengthM,

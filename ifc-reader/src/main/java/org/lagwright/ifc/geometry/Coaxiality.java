@@ -39,7 +39,7 @@ public final class Coaxiality {
   /** How far off the axis of a body another one may be drawn, in metres. */
   public static double toleranceM(Shape body) {
     double sideM = body.section() == null ? 0 : body.section().value().largestSideM();
-    return Math.max(OFF_AXIS_M, OFF_AXIS * sideM) + Mesh.WELD_M;
+    return Math.max(OFF_AXIS_M, OFF_AXIS * sideM) + Vec.WELD_M;
   }
 
   /** True if both share their axis over more than half of the shorter one, or all their ends. */

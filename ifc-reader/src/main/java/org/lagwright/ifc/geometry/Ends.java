@@ -138,7 +138,7 @@ final class Ends {
     }
     Vec u = Vec.of(width);
     Vec v = end.out().cross(u);
-    return BranchedRun.halfM(end, u) > BranchedRun.halfM(end, v) ? u : v;
+    return end.halfM(u) > end.halfM(v) ? u : v;
   }
 
   /** True if two sections are equal but for tessellation; the sides may be swapped. */
@@ -184,7 +184,7 @@ final class Ends {
     }
     boolean fromA = a.section().perimeterM() > b.section().perimeterM();
     return oneSided
-        ? BranchedRun.isWithin(fromA ? a : b, fromA ? between : between.times(-1))
+        ? (fromA ? a : b).contains(fromA ? between : between.times(-1))
         : between.across(b.out()).norm() < Math.tan(RUN_RAD) * between.norm();
   }
 

@@ -55,7 +55,7 @@ final class JoinedPieces {
       Vec off = piece.ends().get(0).centre().minus(first.ends().get(0).centre());
       if (!(piece.ends().get(0).section() instanceof Section.Round)
           || !areParallel(piece, first)
-          || off.across(along(first)).norm() > Mesh.WELD_M) {
+          || off.across(along(first)).norm() > Vec.WELD_M) {
         return false;
       }
     }
@@ -142,7 +142,7 @@ final class JoinedPieces {
     List<ShapeEnd> ends = new ArrayList<>();
     for (Shape whole : wholes) {
       for (ShapeEnd end : whole.ends()) {
-        if (!end.isAmong(ends, Mesh.WELD_M)) {
+        if (!end.isAmong(ends, Vec.WELD_M)) {
           ends.add(end);
         }
       }
@@ -243,8 +243,8 @@ final class JoinedPieces {
     }
     double oneM = atM(a, b.ends().get(0).centre());
     double otherM = atM(a, b.ends().get(1).centre());
-    return Math.min(oneM, otherM) < atM(a, a.ends().get(1).centre()) - Mesh.WELD_M
-        && Math.max(oneM, otherM) > Mesh.WELD_M;
+    return Math.min(oneM, otherM) < atM(a, a.ends().get(1).centre()) - Vec.WELD_M
+        && Math.max(oneM, otherM) > Vec.WELD_M;
   }
 
   /**
@@ -289,8 +289,8 @@ final class JoinedPieces {
       Vec between = other.centre().minus(end.centre());
       boolean larger = end.section().perimeterM() >= other.section().perimeterM();
       if (end.out().dot(other.out()) < 0
-          && Math.abs(between.dot(end.out())) < Mesh.WELD_M
-          && BranchedRun.isWithin(larger ? end : other, between)) {
+          && Math.abs(between.dot(end.out())) < Vec.WELD_M
+          && (larger ? end : other).contains(between)) {
         return true;
       }
     }
@@ -300,9 +300,9 @@ final class JoinedPieces {
   /** True of a place inside a piece, or on its surface. */
   private static boolean isIn(Shape piece, Vec place) {
     double at = atM(piece, place);
-    return at > -Mesh.WELD_M
-        && at < atM(piece, piece.ends().get(1).centre()) + Mesh.WELD_M
-        && BranchedRun.isWithin(piece.ends().get(1), place.minus(piece.ends().get(0).centre()));
+    return at > -Vec.WELD_M
+        && at < atM(piece, piece.ends().get(1).centre()) + Vec.WELD_M
+        && piece.ends().get(1).contains(place.minus(piece.ends().get(0).centre()));
   }
 
   /** True if a piece that starts at right angles on this one reaches to its end or beyond. */
@@ -312,7 +312,7 @@ final class JoinedPieces {
       double beforeM = Math.abs(start.centre().minus(end.centre()).dot(along));
       if (Math.abs(start.out().dot(along)) < SQUARE
           && isIn(piece, start.centre())
-          && beforeM < BranchedRun.halfM(start, along) + Mesh.WELD_M) {
+          && beforeM < start.halfM(along) + Vec.WELD_M) {
         return true;
       }
     }

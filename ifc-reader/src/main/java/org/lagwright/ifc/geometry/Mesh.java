@@ -17,9 +17,6 @@ import org.jspecify.annotations.Nullable;
  */
 record Mesh(Vec origin, List<Vec> vertices, List<Face> faces, RoundingStep rounding) {
 
-  /** Vertices closer than this are one: a hundredth of a millimetre. */
-  static final double WELD_M = 1e-5;
-
   /**
    * A face with its loops of vertex numbers, the outer one first.
    *
@@ -108,7 +105,7 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces, RoundingStep round
     /**
      * Wide enough that most points lie in one cell together with all that could be one with them.
      */
-    private static final double CELL_M = 10 * WELD_M;
+    private static final double CELL_M = 10 * Vec.WELD_M;
 
     /** Odd, from the golden ratio, so that multiples spread over all bits. */
     private static final long MIX = 0x9E3779B97F4A7C15L;
@@ -194,12 +191,12 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces, RoundingStep round
         origin = world;
       }
       Vec point = world.minus(origin);
-      long toX = cell(point.x() + WELD_M);
-      long toY = cell(point.y() + WELD_M);
-      long toZ = cell(point.z() + WELD_M);
-      for (long x = cell(point.x() - WELD_M); x <= toX; x++) {
-        for (long y = cell(point.y() - WELD_M); y <= toY; y++) {
-          for (long z = cell(point.z() - WELD_M); z <= toZ; z++) {
+      long toX = cell(point.x() + Vec.WELD_M);
+      long toY = cell(point.y() + Vec.WELD_M);
+      long toZ = cell(point.z() + Vec.WELD_M);
+      for (long x = cell(point.x() - Vec.WELD_M); x <= toX; x++) {
+        for (long y = cell(point.y() - Vec.WELD_M); y <= toY; y++) {
+          for (long z = cell(point.z() - Vec.WELD_M); z <= toZ; z++) {
             int index = near(point, firstInCell[slot(x, y, z)]);
             if (index >= 0) {
               return index;
@@ -223,7 +220,7 @@ record Mesh(Vec origin, List<Vec> vertices, List<Face> faces, RoundingStep round
     /** The vertex at a point among those of a cell, and perhaps of others, from one on. */
     private int near(Vec point, int first) {
       for (int at = first; at > 0; at = nextInCell[at - 1]) {
-        if (vertices.get(at - 1).distanceTo(point) <= WELD_M) {
+        if (vertices.get(at - 1).distanceTo(point) <= Vec.WELD_M) {
           return at - 1;
         }
       }

@@ -95,7 +95,7 @@ final class Primitives {
   /** True if an end is the point of a cone. */
   static boolean isPointed(Shape shape) {
     for (ShapeEnd end : shape.ends()) {
-      if (end.section().largestSideM() < Mesh.WELD_M) {
+      if (end.section().largestSideM() < Vec.WELD_M) {
         return true;
       }
     }

@@ -89,7 +89,7 @@ final class ReturnBend {
 
   /** True if nearly all corners lie within the width of the centre line. */
   private boolean holds(List<Vec> corners, double beginsM, double halfM) {
-    double mostM = halfM * BendFit.OUTSIDE + Mesh.WELD_M;
+    double mostM = halfM * BendFit.OUTSIDE + Vec.WELD_M;
     int outside = 0;
     for (Vec corner : corners) {
       Vec off = corner.minus(middle);

@@ -36,7 +36,7 @@ final class Seams {
 
   private Seams(Mesh mesh) {
     this.mesh = mesh;
-    this.withinM = Math.max(Mesh.WELD_M, mesh.stepM());
+    this.withinM = Math.max(Vec.WELD_M, mesh.stepM());
   }
 
   /** The mesh itself if there is nothing to sew. */

@@ -38,4 +38,31 @@ public record ShapeEnd(Point centreM, Point outward, Section section, @Nullable 
   Vec out() {
     return Vec.of(outward);
   }
+
+  /** True if a way from its axis ends within the section, or on its edge. */
+  boolean contains(Vec way) {
+    Vec off = way.across(out());
+    if (width == null) {
+      return off.norm() < section.largestSideM() / 2 + Vec.WELD_M;
+    }
+    Vec u = Vec.of(width);
+    Vec v = out().cross(u);
+    return Math.abs(off.dot(u)) < halfM(u) + Vec.WELD_M
+        && Math.abs(off.dot(v)) < halfM(v) + Vec.WELD_M;
+  }
+
+  /** How far a section reaches from its centre in a direction across its axis. */
+  double halfM(Vec direction) {
+    if (width == null || section instanceof Section.Round) {
+      return section.largestSideM() / 2;
+    }
+    boolean oval = section instanceof Section.Oval;
+    double widthM =
+        oval ? ((Section.Oval) section).widthM() : ((Section.Rectangular) section).widthM();
+    double heightM =
+        oval ? ((Section.Oval) section).heightM() : ((Section.Rectangular) section).heightM();
+    Vec u = Vec.of(width);
+    Vec v = out().cross(u);
+    return (Math.abs(u.dot(direction)) * widthM + Math.abs(v.dot(direction)) * heightM) / 2;
+  }
 }

@@ -68,7 +68,7 @@ record SocketedBend(BendFit.Fit fit, double radiusM) {
 
   /** Corners between the planes where an arc begins and stops. */
   private static List<Vec> onWay(List<Vec> corners, BendLegs legs, double arcM) {
-    double tangentM = legs.tangentM(arcM) + Mesh.WELD_M;
+    double tangentM = legs.tangentM(arcM) + Vec.WELD_M;
     List<Vec> onWay = new ArrayList<>(corners.size());
     for (Vec corner : corners) {
       Vec v = corner.minus(legs.corner());
@@ -126,8 +126,8 @@ record SocketedBend(BendFit.Fit fit, double radiusM) {
     int below = 0;
     for (Vec corner : corners) {
       double off = corner.minus(legs.corner()).dot(normal);
-      above += off > Mesh.WELD_M ? 1 : 0;
-      below += off < -Mesh.WELD_M ? 1 : 0;
+      above += off > Vec.WELD_M ? 1 : 0;
+      below += off < -Vec.WELD_M ? 1 : 0;
     }
     return above > 2 && below > 2;
   }

@@ -55,7 +55,7 @@ final class TangentBend {
       ShapeEnd from = onAxisOf(end, bent.ends());
       tangentsM += from == null ? 0 : end.centre().minus(from.centre()).dot(end.out());
     }
-    if (tangentsM < Mesh.WELD_M) {
+    if (tangentsM < Vec.WELD_M) {
       return arc;
     }
     Evidence of = arc.evidence();

@@ -60,7 +60,7 @@ final class TurnedBody {
       boreM = Math.min(boreM, offM(corner));
       farM = Math.max(farM, offM(corner));
     }
-    boolean ring = boreM > Mesh.WELD_M && toM - fromM < farM - boreM;
+    boolean ring = boreM > Vec.WELD_M && toM - fromM < farM - boreM;
     double startM = endM(fromM);
     double finishM = endM(toM);
     if (ring || !(startM > 0) || !(finishM > 0)) {
@@ -81,12 +81,12 @@ final class TurnedBody {
     double nearM = Double.MAX_VALUE;
     double farM = 0;
     for (Vec corner : corners) {
-      if (Math.abs(alongM(corner) - atM) < Mesh.WELD_M) {
+      if (Math.abs(alongM(corner) - atM) < Vec.WELD_M) {
         nearM = Math.min(nearM, offM(corner));
         farM = Math.max(farM, offM(corner));
       }
     }
-    return farM - nearM > Mesh.WELD_M ? farM : 0;
+    return farM - nearM > Vec.WELD_M ? farM : 0;
   }
 
   private double alongM(Vec corner) {

@@ -14,6 +14,9 @@ record Vec(double x, double y, double z) {
   /** Shorter than this (metres, or the sine of an angle) a vector has no usable direction. */
   static final double TINY = 1e-12;
 
+  /** Corners closer than this are one: a hundredth of a millimetre. */
+  static final double WELD_M = 1e-5;
+
   static Vec of(Point p) {
     return new Vec(p.x(), p.y(), p.z());
   }
