@@ -12,7 +12,7 @@ import org.lagwright.ifc.extract.draft.Drawn;
 import org.lagwright.ifc.extract.graph.BracketJoints;
 import org.lagwright.ifc.extract.insulation.InsulationReader;
 import org.lagwright.ifc.extract.property.Relations;
-import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;

@@ -15,7 +15,7 @@ import org.lagwright.ifc.extract.insulation.InsulationChoice;
 import org.lagwright.ifc.extract.insulation.LooseCovering;
 import org.lagwright.ifc.extract.measure.Placeholders;
 import org.lagwright.ifc.extract.property.OpenedFile;
-import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;

@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.Coaxiality.Extent;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.shape.BendLegs;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Point;
 

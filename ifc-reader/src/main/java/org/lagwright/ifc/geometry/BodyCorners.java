@@ -3,6 +3,9 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.frame.Box;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Point;
 
 /** The corners of a body in the world, item by item; one at least. */

@@ -2,6 +2,7 @@ package org.lagwright.ifc.geometry;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.frame.Box;
 
 /**
  * What the body of one product encloses. Curved surfaces are measured as polygons with their

@@ -3,6 +3,9 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.frame.Item;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 
 /**
  * The items of a body one by one. One covering may be drawn as several of them, each around a pipe

@@ -1,6 +1,9 @@
 package org.lagwright.ifc.geometry;
 
 import java.util.Optional;
+import org.lagwright.ifc.geometry.curve.PlanRectangle;
+import org.lagwright.ifc.geometry.frame.GeometryUnits;
+import org.lagwright.ifc.geometry.frame.Placements;
 import org.lagwright.ifc.model.UprightBox;
 import org.lagwright.ifc.schema.IfcRecord;
 

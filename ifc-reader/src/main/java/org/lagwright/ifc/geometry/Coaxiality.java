@@ -2,6 +2,10 @@ package org.lagwright.ifc.geometry;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.frame.Box;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.shape.Shape;
 
 /** Whether one body lies along the axis of another one, and over which part of it. */
 public final class Coaxiality {
@@ -25,6 +29,7 @@ public final class Coaxiality {
     /** All of it. */
     public static final Extent WHOLE = new Extent(0, 1);
 
+    /** Share of the body, from 0 to 1. */
     public double length() {
       return to - from;
     }

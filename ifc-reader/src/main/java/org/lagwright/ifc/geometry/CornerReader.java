@@ -3,6 +3,15 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lagwright.ifc.geometry.frame.Bodies;
+import org.lagwright.ifc.geometry.frame.Coordinates;
+import org.lagwright.ifc.geometry.frame.Frame;
+import org.lagwright.ifc.geometry.frame.GeometryUnits;
+import org.lagwright.ifc.geometry.frame.Item;
+import org.lagwright.ifc.geometry.frame.Placements;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.mesh.Solid;
+import org.lagwright.ifc.geometry.solid.SolidReader;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /**

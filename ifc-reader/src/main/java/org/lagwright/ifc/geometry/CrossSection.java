@@ -3,6 +3,10 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.profile.OutlineFit;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 

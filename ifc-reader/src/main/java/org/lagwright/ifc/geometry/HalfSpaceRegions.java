@@ -2,6 +2,11 @@ package org.lagwright.ifc.geometry;
 
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.curve.Curves;
+import org.lagwright.ifc.geometry.curve.Path;
+import org.lagwright.ifc.geometry.frame.Coordinates;
+import org.lagwright.ifc.geometry.frame.Frame;
+import org.lagwright.ifc.geometry.frame.Vec;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.schema.IfcRecord;
 

@@ -5,7 +5,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.geometry.Bodies.MappedPart;
+import org.lagwright.ifc.geometry.frame.Bodies;
+import org.lagwright.ifc.geometry.frame.Bodies.MappedPart;
+import org.lagwright.ifc.geometry.frame.Frame;
+import org.lagwright.ifc.geometry.frame.Item;
+import org.lagwright.ifc.geometry.frame.Recent;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
+import org.lagwright.ifc.geometry.shape.StatedSizes;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 

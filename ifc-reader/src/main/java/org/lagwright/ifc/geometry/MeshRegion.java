@@ -2,6 +2,10 @@ package org.lagwright.ifc.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lagwright.ifc.geometry.curve.Polygons;
+import org.lagwright.ifc.geometry.frame.Box;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.mesh.Mesh;
 import org.lagwright.ifc.model.Point;
 
 /** The inside of a closed mesh of plane faces, whichever way round its faces are written. */

@@ -3,6 +3,10 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.curve.Polygons;
+import org.lagwright.ifc.geometry.frame.Box;
+import org.lagwright.ifc.geometry.frame.Frame;
+import org.lagwright.ifc.geometry.frame.Vec;
 import org.lagwright.ifc.model.Point;
 
 /**

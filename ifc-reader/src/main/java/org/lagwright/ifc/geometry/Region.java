@@ -1,5 +1,6 @@
 package org.lagwright.ifc.geometry;
 
+import org.lagwright.ifc.geometry.frame.Box;
 import org.lagwright.ifc.model.Point;
 
 /** A closed part of space, such as a room, that can be asked whether a point lies in it. */

@@ -5,6 +5,36 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.curve.Curves;
+import org.lagwright.ifc.geometry.curve.Leg;
+import org.lagwright.ifc.geometry.frame.Coordinates;
+import org.lagwright.ifc.geometry.frame.Item;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
+import org.lagwright.ifc.geometry.mesh.BranchedRun;
+import org.lagwright.ifc.geometry.mesh.EndFinder;
+import org.lagwright.ifc.geometry.mesh.FrameBore;
+import org.lagwright.ifc.geometry.mesh.Loft;
+import org.lagwright.ifc.geometry.mesh.Mesh;
+import org.lagwright.ifc.geometry.mesh.MeshMeasurer;
+import org.lagwright.ifc.geometry.mesh.TangentBend;
+import org.lagwright.ifc.geometry.profile.Bores;
+import org.lagwright.ifc.geometry.profile.Profiles;
+import org.lagwright.ifc.geometry.shape.Collars;
+import org.lagwright.ifc.geometry.shape.Parts;
+import org.lagwright.ifc.geometry.shape.Prism;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
+import org.lagwright.ifc.geometry.solid.BendChain;
+import org.lagwright.ifc.geometry.solid.Clippings;
+import org.lagwright.ifc.geometry.solid.CoaxialBody;
+import org.lagwright.ifc.geometry.solid.Extrusions;
+import org.lagwright.ifc.geometry.solid.JoinedPieces;
+import org.lagwright.ifc.geometry.solid.MainWall;
+import org.lagwright.ifc.geometry.solid.MeshReader;
+import org.lagwright.ifc.geometry.solid.Primitives;
+import org.lagwright.ifc.geometry.solid.Revolutions;
+import org.lagwright.ifc.geometry.solid.SolidReader;
+import org.lagwright.ifc.geometry.solid.Sweeps;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Section;
@@ -12,7 +42,7 @@ import org.lagwright.ifc.schema.IfcRecord;
 import org.lagwright.ifc.step.StepLimits;
 
 /** Measures body items of every class that is read, and decides between several of them. */
-final class Solids {
+public final class Solids {
 
   /** Bodies of a union that are looked at one by one; fittings have few. */
   private static final int MAX_OPERANDS = 100;

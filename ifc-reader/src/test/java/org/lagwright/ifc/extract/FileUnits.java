@@ -1,7 +1,7 @@
 package org.lagwright.ifc.extract;
 
 import org.lagwright.ifc.extract.text.Units;
-import org.lagwright.ifc.geometry.GeometryUnits;
+import org.lagwright.ifc.geometry.frame.GeometryUnits;
 import org.lagwright.ifc.schema.IfcFile;
 
 /** The units of a file, for tests that measure bodies by themselves. */

@@ -8,6 +8,8 @@ import static org.lagwright.ifc.geometry.Figures.lengthM;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.model.Form;
 
 /** Bends and pipes that are drawn piece by piece, end to end. */

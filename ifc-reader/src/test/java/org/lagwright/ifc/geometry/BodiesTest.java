@@ -9,6 +9,8 @@ import static org.lagwright.ifc.geometry.TinyModel.METRES;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.model.Section;
 
 class BodiesTest {

@@ -9,6 +9,10 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lagwright.ifc.geometry.frame.Box;
+import org.lagwright.ifc.geometry.frame.GeometryUnits;
+import org.lagwright.ifc.geometry.frame.Placements;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.schema.IfcFile;
 
 /**

@@ -7,6 +7,9 @@ import static org.lagwright.ifc.geometry.Figures.lengthM;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Section;
 

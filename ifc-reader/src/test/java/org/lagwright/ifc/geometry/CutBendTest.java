@@ -8,6 +8,8 @@ import static org.lagwright.ifc.geometry.Figures.lengthM;
 import static org.lagwright.ifc.geometry.Figures.section;
 
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Section;
 

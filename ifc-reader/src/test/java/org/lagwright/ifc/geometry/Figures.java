@@ -1,6 +1,7 @@
 package org.lagwright.ifc.geometry;
 
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 

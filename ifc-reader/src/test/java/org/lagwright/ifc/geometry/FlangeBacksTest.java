@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.geometry.Figures.lengthM;
 
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Form;
 
 /** Fittings with flanges or sockets in one mesh, joined to nothing. */

@@ -7,6 +7,8 @@ import static org.lagwright.ifc.geometry.Figures.section;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;

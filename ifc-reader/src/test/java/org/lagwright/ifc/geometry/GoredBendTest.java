@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Form;
 
 /** Round bends of straight pieces, and others whose corners do not tell the arc by themselves. */

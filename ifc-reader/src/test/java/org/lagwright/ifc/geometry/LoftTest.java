@@ -9,6 +9,14 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.mesh.Loft;
+import org.lagwright.ifc.geometry.mesh.Mesh;
+import org.lagwright.ifc.geometry.mesh.MeshTopology;
+import org.lagwright.ifc.geometry.shape.Ends;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 

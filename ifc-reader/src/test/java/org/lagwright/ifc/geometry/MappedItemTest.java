@@ -9,6 +9,7 @@ import static org.lagwright.ifc.geometry.Figures.section;
 import static org.lagwright.ifc.geometry.TinyModel.MM_RAD;
 
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;

@@ -14,6 +14,8 @@ import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Section;
 

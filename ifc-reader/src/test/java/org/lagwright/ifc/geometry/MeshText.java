@@ -3,6 +3,7 @@ package org.lagwright.ifc.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.lagwright.ifc.geometry.frame.Vec;
 
 /** Generates closed bodies of known size and writes them the different ways IFC knows. */
 final class MeshText {

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.profile.Outline;
+import org.lagwright.ifc.geometry.profile.OutlineFit;
 
 class OutlineFitTest {
 

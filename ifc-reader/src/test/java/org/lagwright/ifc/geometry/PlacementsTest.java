@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.geometry.frame.Frame;
+import org.lagwright.ifc.geometry.frame.Placements;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.schema.IfcFile;
 

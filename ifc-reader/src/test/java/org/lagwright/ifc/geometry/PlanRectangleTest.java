@@ -10,6 +10,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.geometry.curve.PlanRectangle;
+import org.lagwright.ifc.geometry.frame.Vec;
 import org.lagwright.ifc.model.UprightBox;
 
 class PlanRectangleTest {

@@ -9,6 +9,9 @@ import static org.lagwright.ifc.geometry.TinyModel.MM_RAD;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Point;

@@ -2,6 +2,10 @@ package org.lagwright.ifc.geometry;
 
 import java.util.Locale;
 import java.util.Random;
+import org.lagwright.ifc.geometry.frame.GeometryUnits;
+import org.lagwright.ifc.geometry.frame.Placements;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.schema.IfcFile;
 
 /**

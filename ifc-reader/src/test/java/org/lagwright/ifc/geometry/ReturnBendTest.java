@@ -9,6 +9,8 @@ import static org.lagwright.ifc.geometry.Figures.lengthM;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.model.Form;
 
 /** Bends that turn right round, with legs: length = leg + pi R + leg. */

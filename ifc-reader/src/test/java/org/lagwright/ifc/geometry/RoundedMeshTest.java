@@ -13,6 +13,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.geometry.frame.GeometryUnits;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.mesh.RoundingStep;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Section;
 

@@ -9,6 +9,7 @@ import static org.lagwright.ifc.geometry.Figures.lengthM;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Form;
 
 /** Faces that are no wider than a line, and faces with corners on the edges of their neighbours. */

@@ -7,6 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.mesh.SocketedBend;
+import org.lagwright.ifc.geometry.shape.BendLegs;
 
 /** A bend of 90 degrees between sockets of 15 mm: an arc of 60 mm from the x to the y axis. */
 class SocketedBendTest {

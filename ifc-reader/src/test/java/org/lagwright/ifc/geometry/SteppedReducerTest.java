@@ -6,6 +6,8 @@ import static org.lagwright.ifc.geometry.Figures.lengthM;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.model.Form;
 
 /** Cylinders set on one another along the z axis, each a closed body. */

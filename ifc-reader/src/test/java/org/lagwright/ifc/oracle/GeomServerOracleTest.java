@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lagwright.ifc.extract.FileUnits;
-import org.lagwright.ifc.geometry.GeometryUnits;
+import org.lagwright.ifc.geometry.frame.GeometryUnits;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.step.StepBytes;
 import org.lagwright.ifc.step.StepLimits;

@@ -2,8 +2,8 @@ package org.lagwright.ifc.oracle;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lagwright.ifc.geometry.Box;
-import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.Box;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.testmodels.check.TriangleMesh;
 

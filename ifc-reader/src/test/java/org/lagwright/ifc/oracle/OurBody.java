@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lagwright.ifc.geometry.BodyFigures;
 import org.lagwright.ifc.geometry.BodyMeasurer;
-import org.lagwright.ifc.geometry.GeometryUnits;
-import org.lagwright.ifc.geometry.Placements;
-import org.lagwright.ifc.geometry.Shape;
-import org.lagwright.ifc.geometry.ShapeHints;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
+import org.lagwright.ifc.geometry.frame.GeometryUnits;
+import org.lagwright.ifc.geometry.frame.Placements;
+import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 

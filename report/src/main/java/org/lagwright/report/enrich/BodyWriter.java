@@ -7,7 +7,7 @@ import java.util.Set;
 import org.lagwright.ifc.append.IfcAppender;
 import org.lagwright.ifc.append.IfcAppender.NewRecord;
 import org.lagwright.ifc.append.StepValue;
-import org.lagwright.ifc.geometry.GeometryUnits;
+import org.lagwright.ifc.geometry.frame.GeometryUnits;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.takeoff.body.Body;
 import org.lagwright.takeoff.body.Body.Facets;

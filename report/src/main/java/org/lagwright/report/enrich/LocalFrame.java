@@ -1,7 +1,7 @@
 package org.lagwright.report.enrich;
 
 import org.lagwright.ifc.extract.HostReader.Host;
-import org.lagwright.ifc.geometry.Frame;
+import org.lagwright.ifc.geometry.frame.Frame;
 import org.lagwright.ifc.model.Point;
 
 /**

@@ -7,7 +7,7 @@ import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.Remembered;
 import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.extract.text.SizesInText;
-import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 

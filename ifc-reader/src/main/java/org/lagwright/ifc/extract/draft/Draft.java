@@ -9,7 +9,7 @@ import org.lagwright.ifc.extract.property.PropertyReader;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Thicknesses;
 import org.lagwright.ifc.extract.text.Words;
-import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;

@@ -1,8 +1,8 @@
 package org.lagwright.ifc.extract.draft;
 
 import java.util.List;
-import org.lagwright.ifc.geometry.Shape;
-import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 

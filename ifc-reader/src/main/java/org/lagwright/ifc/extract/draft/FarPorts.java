@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.text.Sizes;
-import org.lagwright.ifc.geometry.Box;
-import org.lagwright.ifc.geometry.Shape;
-import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.Box;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 

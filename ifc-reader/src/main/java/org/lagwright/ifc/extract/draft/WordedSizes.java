@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lagwright.ifc.extract.text.PropertyNames;
-import org.lagwright.ifc.geometry.StatedSizes;
+import org.lagwright.ifc.geometry.shape.StatedSizes;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.Section;
 

@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.graph.TouchingEnds.Loose;
 import org.lagwright.ifc.extract.text.Sizes;
-import org.lagwright.ifc.geometry.Shape;
-import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.threads.Workers;
 

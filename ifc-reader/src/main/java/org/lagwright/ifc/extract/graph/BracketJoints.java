@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.DraftLookup;
 import org.lagwright.ifc.extract.draft.Drawn;
-import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.Drawn;
-import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.OpenEnd;
 import org.lagwright.ifc.model.Point;

@@ -7,7 +7,7 @@ import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.Drafts;
 import org.lagwright.ifc.extract.draft.Drawn;
 import org.lagwright.ifc.geometry.Coaxiality;
-import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
 

@@ -9,7 +9,7 @@ import org.lagwright.ifc.extract.property.BelongingReader;
 import org.lagwright.ifc.extract.property.MaterialLayers;
 import org.lagwright.ifc.geometry.Beside;
 import org.lagwright.ifc.geometry.Coaxiality;
-import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;

@@ -1,6 +1,6 @@
 package org.lagwright.ifc.extract.insulation;
 
-import org.lagwright.ifc.geometry.Box;
+import org.lagwright.ifc.geometry.frame.Box;
 import org.lagwright.ifc.model.ElementKey;
 
 /**

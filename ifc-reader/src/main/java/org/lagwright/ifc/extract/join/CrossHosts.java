@@ -24,7 +24,7 @@ import org.lagwright.ifc.extract.insulation.InsulationReader;
 import org.lagwright.ifc.extract.insulation.LooseCovering;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
 import org.lagwright.ifc.geometry.BodyCorners;
-import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Kind;

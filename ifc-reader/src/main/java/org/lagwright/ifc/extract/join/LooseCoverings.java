@@ -11,7 +11,7 @@ import org.lagwright.ifc.extract.graph.ReadEnds;
 import org.lagwright.ifc.extract.insulation.LooseCovering;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
 import org.lagwright.ifc.extract.place.Footprint;
-import org.lagwright.ifc.geometry.Box;
+import org.lagwright.ifc.geometry.frame.Box;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.Remeasurer;
 import org.lagwright.ifc.extract.insulation.LooseCovering;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
-import org.lagwright.ifc.geometry.Box;
+import org.lagwright.ifc.geometry.frame.Box;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Kind;

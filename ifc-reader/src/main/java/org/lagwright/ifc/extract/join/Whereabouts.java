@@ -5,7 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
 import org.lagwright.ifc.extract.text.Sizes;
-import org.lagwright.ifc.geometry.Box;
+import org.lagwright.ifc.geometry.frame.Box;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Georeference.MapConversion;

@@ -14,7 +14,7 @@ import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.extract.text.Thicknesses;
-import org.lagwright.ifc.geometry.Sheath;
+import org.lagwright.ifc.geometry.shape.Sheath;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;

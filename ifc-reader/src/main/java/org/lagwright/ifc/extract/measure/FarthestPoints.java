@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import org.lagwright.ifc.geometry.Box;
+import org.lagwright.ifc.geometry.frame.Box;
 import org.lagwright.ifc.model.Point;
 
 /**

@@ -7,7 +7,7 @@ import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.Drawn;
 import org.lagwright.ifc.extract.graph.OpenEnds;
 import org.lagwright.ifc.extract.text.Sizes;
-import org.lagwright.ifc.geometry.ShapeEnd;
+import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Sizes;
-import org.lagwright.ifc.geometry.Shape;
+import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;

@@ -1,6 +1,6 @@
 package org.lagwright.ifc.extract.place;
 
-import org.lagwright.ifc.geometry.Box;
+import org.lagwright.ifc.geometry.frame.Box;
 import org.locationtech.jts.geom.Envelope;
 
 /** Boxes as seen from above, by which an index of places knows them. */

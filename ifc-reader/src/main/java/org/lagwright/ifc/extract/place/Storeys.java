@@ -8,8 +8,8 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.property.Relations;
-import org.lagwright.ifc.geometry.Frame;
-import org.lagwright.ifc.geometry.Placements;
+import org.lagwright.ifc.geometry.frame.Frame;
+import org.lagwright.ifc.geometry.frame.Placements;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 

@@ -1,7 +1,7 @@
 package org.lagwright.ifc.extract.property;
 
 import org.lagwright.ifc.extract.text.Units;
-import org.lagwright.ifc.geometry.Placements;
+import org.lagwright.ifc.geometry.frame.Placements;
 import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.threads.Workers;

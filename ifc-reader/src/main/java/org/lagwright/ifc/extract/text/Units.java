@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.geometry.GeometryUnits;
+import org.lagwright.ifc.geometry.frame.GeometryUnits;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.ReadFinding;
