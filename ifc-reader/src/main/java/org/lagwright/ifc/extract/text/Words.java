@@ -254,7 +254,9 @@ public final class Words {
    * Not for a tee or valve that carries one.
    */
   public static boolean isBesideThePipe(String text) {
-    return BESIDE.isOf(text) && line(text) == null && form(text).isEmpty();
+    Line line = line(text);
+    boolean isLine = line != null && line != Line.NEITHER;
+    return BESIDE.isOf(text) && !isLine && form(text).isEmpty();
   }
 
   /** True if a text tells of a duct. */
