@@ -69,6 +69,21 @@ class LayersAlongPipeTest {
     assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
   }
 
+  /** None of them is long against all of them. */
+  @Test
+  void manyPiecesOneBehindTheOtherAreTheThicknessOfAllOfThePipe() {
+    StringBuilder pieces = new StringBuilder(PIPE);
+    for (int i = 0; i < 25; i++) {
+      pieces.append(covering(20 + i, "Wool", ring(120.3, 30), 100 * i, 100));
+    }
+    MepModel model = read(pieces.toString());
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+    assertThat(of(model, 1).share()).isCloseTo(1, within(0.001));
+    assertThat(of(model, 1).coverings()).hasSize(25);
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
   void sheetAroundTheInsulationIsNoneOfItsThickness(boolean hollow) {

@@ -1,6 +1,7 @@
 package org.lagwright.ifc.extract.insulation;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,7 +12,7 @@ import org.lagwright.ifc.geometry.Beside;
 /** Parts of an element along each of which the same coverings lie. */
 final class Stretches {
 
-  /** What is shorter, against all that coverings overlap on, is where pieces end. No source. */
+  /** What is shorter, against the longest stretch, is where pieces end. No source. */
   private static final double SHORT = 0.05;
 
   /**
@@ -69,7 +70,7 @@ final class Stretches {
   /** Between each two ends of coverings; what is short adds its share to the longest stretch. */
   private static List<Stretch> along(List<Layers.Covering> coverings) {
     TreeSet<Double> ends = ends(coverings);
-    return withoutShort(between(ends, coverings), ends.last() - ends.first());
+    return withoutShort(between(ends, coverings));
   }
 
   private static Map<List<Layers.Covering>, Double> between(
@@ -91,13 +92,13 @@ final class Stretches {
     return shares;
   }
 
-  private static List<Stretch> withoutShort(
-      Map<List<Layers.Covering>, Double> shares, double whole) {
+  private static List<Stretch> withoutShort(Map<List<Layers.Covering>, Double> shares) {
+    double longestShare = Collections.max(shares.values());
     List<Stretch> stretches = new ArrayList<>();
     double shortShare = 0;
     int longest = 0;
     for (Map.Entry<List<Layers.Covering>, Double> each : shares.entrySet()) {
-      if (each.getValue() < SHORT * whole) {
+      if (each.getValue() < SHORT * longestShare) {
         shortShare += each.getValue();
       } else {
         stretches.add(new Stretch(each.getKey(), each.getValue()));
