@@ -6,23 +6,23 @@ import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 
 /** The figures of a shape; a missing one fails the test with the shape's own reasons. */
-final class Figures {
+public final class Figures {
 
   private Figures() {}
 
-  static Measured<Section> section(Shape shape) {
+  public static Measured<Section> section(Shape shape) {
     return known(shape.section(), shape);
   }
 
-  static Measured<Double> lengthM(Shape shape) {
+  public static Measured<Double> lengthM(Shape shape) {
     return known(shape.lengthM(), shape);
   }
 
-  static Measured<Double> angleDeg(Shape shape) {
+  public static Measured<Double> angleDeg(Shape shape) {
     return known(shape.angleDeg(), shape);
   }
 
-  static Measured<Double> bendRadiusM(Shape shape) {
+  public static Measured<Double> bendRadiusM(Shape shape) {
     return known(shape.bendRadiusM(), shape);
   }
 

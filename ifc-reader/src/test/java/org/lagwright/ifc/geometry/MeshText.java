@@ -6,13 +6,13 @@ import java.util.Locale;
 import org.lagwright.ifc.geometry.frame.Vec;
 
 /** Generates closed bodies of known size and writes them the different ways IFC knows. */
-final class MeshText {
+public final class MeshText {
 
-  final List<double[]> points = new ArrayList<>();
-  final List<int[]> faces = new ArrayList<>();
+  public final List<double[]> points = new ArrayList<>();
+  public final List<int[]> faces = new ArrayList<>();
 
   /** Adds a ring about a centre in the plane of u and v; its point numbers. */
-  int[] ring(double[] centre, double[] u, double[] v, double radius, int corners) {
+  public int[] ring(double[] centre, double[] u, double[] v, double radius, int corners) {
     int[] ring = new int[corners];
     for (int i = 0; i < corners; i++) {
       double t = 2 * Math.PI * i / corners;
@@ -27,7 +27,7 @@ final class MeshText {
   }
 
   /** Adds a rectangle about a centre with half sides u and v. */
-  int[] rectangle(double[] centre, double[] u, double[] v) {
+  public int[] rectangle(double[] centre, double[] u, double[] v) {
     int[][] signs = {{1, 1}, {-1, 1}, {-1, -1}, {1, -1}};
     int[] ring = new int[4];
     for (int i = 0; i < 4; i++) {
@@ -42,7 +42,7 @@ final class MeshText {
   }
 
   /** Joins two rings of equal size by a wall of quadrilaterals. */
-  MeshText wall(int[] from, int[] to) {
+  public MeshText wall(int[] from, int[] to) {
     for (int i = 0; i < from.length; i++) {
       int next = (i + 1) % from.length;
       faces.add(new int[] {from[i], from[next], to[next], to[i]});
@@ -50,13 +50,13 @@ final class MeshText {
     return this;
   }
 
-  MeshText cap(int[] ring) {
+  public MeshText cap(int[] ring) {
     faces.add(ring.clone());
     return this;
   }
 
   /** A capped tube through rings. */
-  MeshText tube(int[]... rings) {
+  public MeshText tube(int[]... rings) {
     cap(rings[0]);
     for (int i = 1; i < rings.length; i++) {
       wall(rings[i - 1], rings[i]);
@@ -65,7 +65,7 @@ final class MeshText {
   }
 
   /** A bend from the x axis towards the y axis: rings at equal steps of the angle. */
-  MeshText bend(double radius, double bendRadius, double angleRad, int corners, int steps) {
+  public MeshText bend(double radius, double bendRadius, double angleRad, int corners, int steps) {
     int[][] rings = new int[steps + 1][];
     for (int i = 0; i <= steps; i++) {
       double t = angleRad * i / steps;
@@ -77,7 +77,7 @@ final class MeshText {
   }
 
   /** Moves, after turning about a unit axis. */
-  MeshText placed(double[] axis, double angleRad, double[] by) {
+  public MeshText placed(double[] axis, double angleRad, double[] by) {
     for (double[] p : points) {
       Vec turned = new Vec(p[0], p[1], p[2]).turned(new Vec(axis[0], axis[1], axis[2]), angleRad);
       p[0] = turned.x() + by[0];
@@ -87,7 +87,7 @@ final class MeshText {
     return this;
   }
 
-  MeshText insideOut() {
+  public MeshText insideOut() {
     for (int[] face : faces) {
       for (int i = 0; i < face.length / 2; i++) {
         int kept = face[i];
@@ -99,7 +99,7 @@ final class MeshText {
   }
 
   /** As IfcTriangulatedFaceSet #id, caps cut into fans. */
-  String triangulated(int id) {
+  public String triangulated(int id) {
     List<String> triangles = new ArrayList<>();
     for (int[] face : faces) {
       for (int i = 1; i + 1 < face.length; i++) {
@@ -112,7 +112,7 @@ final class MeshText {
   }
 
   /** As IfcPolygonalFaceSet #id. */
-  String polygonal(int id) {
+  public String polygonal(int id) {
     StringBuilder records = new StringBuilder();
     List<String> references = new ArrayList<>();
     for (int i = 0; i < faces.size(); i++) {
@@ -143,18 +143,18 @@ final class MeshText {
   }
 
   /** As IfcFacetedBrep #id. */
-  String faceted(int id) {
+  public String faceted(int id) {
     return "#%d=IFCFACETEDBREP(#%d);\n".formatted(id, id + 1) + shell(id + 1, "IFCCLOSEDSHELL");
   }
 
   /** As IfcShellBasedSurfaceModel #id. */
-  String surface(int id) {
+  public String surface(int id) {
     return "#%d=IFCSHELLBASEDSURFACEMODEL((#%d));\n".formatted(id, id + 1)
         + shell(id + 1, "IFCOPENSHELL");
   }
 
   /** As IfcFaceBasedSurfaceModel #id, with what follows it a face set each. */
-  static String faceBased(int id, List<MeshText> bodies) {
+  public static String faceBased(int id, List<MeshText> bodies) {
     StringBuilder records = new StringBuilder();
     List<String> references = new ArrayList<>();
     for (MeshText body : bodies) {

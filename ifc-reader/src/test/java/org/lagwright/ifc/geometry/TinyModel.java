@@ -16,11 +16,11 @@ import org.lagwright.ifc.step.StepLimits;
  * A file of one product, #1, with placement #2 and body #4. Tests add the placement and the body
  * items. Numbers from 100 on are free.
  */
-final class TinyModel {
+public final class TinyModel {
 
-  static final GeometryUnits MM_RAD = new GeometryUnits(0.001, 1);
-  static final GeometryUnits MM_DEG = new GeometryUnits(0.001, Math.PI / 180);
-  static final GeometryUnits METRES = new GeometryUnits(1, 1);
+  public static final GeometryUnits MM_RAD = new GeometryUnits(0.001, 1);
+  public static final GeometryUnits MM_DEG = new GeometryUnits(0.001, Math.PI / 180);
+  public static final GeometryUnits METRES = new GeometryUnits(1, 1);
 
   /** Directions and a placement at the origin, for all tests to use. */
   private static final String COMMON =
@@ -35,12 +35,12 @@ final class TinyModel {
       #16=IFCAXIS2PLACEMENT2D(#15,$);
       """;
 
-  static final String AT_ORIGIN = "#2=IFCLOCALPLACEMENT($,#14);\n";
+  public static final String AT_ORIGIN = "#2=IFCLOCALPLACEMENT($,#14);\n";
 
   private TinyModel() {}
 
   /** A file with these records and nothing else. */
-  static IfcFile file(String records) {
+  public static IfcFile file(String records) {
     return file("IFC4", records);
   }
 
@@ -57,11 +57,11 @@ final class TinyModel {
   }
 
   /** The product with its placement and the items of its body. */
-  static IfcFile body(String placement, String items, String records) {
+  public static IfcFile body(String placement, String items, String records) {
     return body("IFC4", placement, items, records);
   }
 
-  static IfcFile body(String schema, String placement, String items, String records) {
+  public static IfcFile body(String schema, String placement, String items, String records) {
     String body =
         "#3=IFCPRODUCTDEFINITIONSHAPE($,$,(#4));\n#4=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',("
             + items
@@ -69,25 +69,25 @@ final class TinyModel {
     return file(schema, COMMON + placement + body + records);
   }
 
-  static IfcFile withCommon(String records) {
+  public static IfcFile withCommon(String records) {
     return file(COMMON + records);
   }
 
-  static Shape measure(IfcFile file, GeometryUnits units, ShapeHints hints) {
+  public static Shape measure(IfcFile file, GeometryUnits units, ShapeHints hints) {
     Placements placements = new Placements(file, units);
     return new ShapeMeasurer(file, units, placements).measure(product(file), hints);
   }
 
   /** Measures the body item #100 of a product at the origin. */
-  static Shape item(GeometryUnits units, ShapeHints hints, String records) {
+  public static Shape item(GeometryUnits units, ShapeHints hints, String records) {
     return measure(body(AT_ORIGIN, "#100", records), units, hints);
   }
 
-  static Shape item(GeometryUnits units, String records) {
+  public static Shape item(GeometryUnits units, String records) {
     return item(units, ShapeHints.NONE, records);
   }
 
-  static IfcRecord product(IfcFile file) {
+  public static IfcRecord product(IfcFile file) {
     IfcRecord product = file.find(1);
     if (product == null) {
       throw new AssertionError("the file has no #1");
@@ -95,7 +95,7 @@ final class TinyModel {
     return product;
   }
 
-  static ShapeHints segmentWithPorts(Point... ports) {
+  public static ShapeHints segmentWithPorts(Point... ports) {
     return new ShapeHints(List.of(ports), null, true);
   }
 }

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.frame.Vec;
 
 /** What hangs together in a mesh: edges, coplanar patches, connected pieces, boundary loops. */
-public final class MeshTopology {
+final class MeshTopology {
 
   /** Faces that turn by less belong to one patch; a 900-gon turns by 0.4 degrees. */
   private static final double COPLANAR = Math.sin(Math.toRadians(0.2));
@@ -43,7 +43,7 @@ public final class MeshTopology {
   private final DisjointSets patches;
 
   /** Finds the edges and pieces of a mesh. */
-  public MeshTopology(Mesh mesh) {
+  MeshTopology(Mesh mesh) {
     this.mesh = mesh;
     this.pieces = new DisjointSets(mesh.vertices().size());
     this.patches = new DisjointSets(mesh.faces().size());
@@ -101,7 +101,7 @@ public final class MeshTopology {
   }
 
   /** Area of a face in m2. */
-  public double area(int face) {
+  double area(int face) {
     return areas[face];
   }
 

@@ -14,7 +14,7 @@ import org.lagwright.ifc.geometry.shape.BendLegs;
  *
  * @param radiusM of the pipe
  */
-public record SocketedBend(BendFit.Fit fit, double radiusM) {
+record SocketedBend(BendFit.Fit fit, double radiusM) {
 
   /** Arcs tried in a row. */
   private static final int STEPS = 100;
@@ -40,7 +40,7 @@ public record SocketedBend(BendFit.Fit fit, double radiusM) {
   private static final double LEAST_ARC = 1.05;
 
   /** The pipe, null if none can be told. */
-  public static @Nullable SocketedBend of(List<Vec> corners, BendLegs legs, double endRadiusM) {
+  static @Nullable SocketedBend of(List<Vec> corners, BendLegs legs, double endRadiusM) {
     List<Vec> best = List.of();
     double off = 0;
     for (int i = 1; i <= STEPS; i++) {

@@ -1,4 +1,4 @@
-package org.lagwright.ifc.geometry;
+package org.lagwright.ifc.geometry.mesh;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -9,11 +9,9 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.geometry.TinyModel;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.frame.Vec;
-import org.lagwright.ifc.geometry.mesh.Loft;
-import org.lagwright.ifc.geometry.mesh.Mesh;
-import org.lagwright.ifc.geometry.mesh.MeshTopology;
 import org.lagwright.ifc.geometry.shape.Ends;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.geometry.shape.ShapeHints;

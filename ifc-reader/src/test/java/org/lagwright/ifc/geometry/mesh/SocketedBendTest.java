@@ -1,4 +1,4 @@
-package org.lagwright.ifc.geometry;
+package org.lagwright.ifc.geometry.mesh;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.lagwright.ifc.geometry.frame.Vec;
-import org.lagwright.ifc.geometry.mesh.SocketedBend;
 import org.lagwright.ifc.geometry.shape.BendLegs;
 
 /** A bend of 90 degrees between sockets of 15 mm: an arc of 60 mm from the x to the y axis. */

@@ -1,4 +1,4 @@
-package org.lagwright.ifc.geometry;
+package org.lagwright.ifc.geometry.mesh;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -13,9 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.geometry.MeshText;
+import org.lagwright.ifc.geometry.TinyModel;
 import org.lagwright.ifc.geometry.frame.GeometryUnits;
 import org.lagwright.ifc.geometry.frame.Vec;
-import org.lagwright.ifc.geometry.mesh.RoundingStep;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.model.Form;
