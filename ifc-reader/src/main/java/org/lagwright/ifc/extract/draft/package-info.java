@@ -2,7 +2,7 @@
  * One element as it was read, and what has been decided about it so far: its names, kind, body,
  * ports, and figures.
  *
- * <p>Knows: Bodies, ports, properties. Must not know: neighbours, nor which of several candidates
+ * <p>Knows: bodies, ports, properties. Must not know: neighbours, nor which of several candidates
  * counts.
  *
  * <p>Start reading at {@link org.lagwright.ifc.extract.draft.Draft}.

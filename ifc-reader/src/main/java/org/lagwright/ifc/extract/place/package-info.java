@@ -1,7 +1,7 @@
 /**
  * Where an element is: storey, space, height above the floor, outdoors or not.
  *
- * <p>Knows: The spatial structure and the bodies of spaces. Must not know: sizes.
+ * <p>Knows: the spatial structure and the bodies of spaces. Must not know: sizes.
  *
  * <p>Start reading at {@link org.lagwright.ifc.extract.place.PlaceReader}.
  */

@@ -2,7 +2,7 @@
  * Points, directions, frames, boxes and ends of bodies; coordinates, placements and items of bodies
  * as a file has them.
  *
- * <p>Knows: The placements and units of IFC. Must not know: what is drawn there.
+ * <p>Knows: the placements and units of IFC. Must not know: what is drawn there.
  *
  * <p>Start reading at {@link org.lagwright.ifc.geometry.frame.Frame}.
  */

@@ -2,7 +2,7 @@
  * Bodies of faces and how to measure them: edges, open ends, bends, reducers, tees, hollow walls;
  * and what booleans leave of a body.
  *
- * <p>Knows: Faces. Must not know: records of IFC.
+ * <p>Knows: faces. Must not know: records of IFC.
  *
  * <p>Start reading at {@link org.lagwright.ifc.geometry.mesh.MeshMeasurer}.
  */

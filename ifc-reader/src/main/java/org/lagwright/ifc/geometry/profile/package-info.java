@@ -1,7 +1,7 @@
 /**
  * Outlines and profiles: circle, rectangle, oval, and what any closed line is.
  *
- * <p>Knows: The profiles of IFC, and how round a polygon is. Must not know: what is made of them.
+ * <p>Knows: the profiles of IFC, and how round a polygon is. Must not know: what is made of them.
  *
  * <p>Start reading at {@link org.lagwright.ifc.geometry.profile.Profiles}.
  */

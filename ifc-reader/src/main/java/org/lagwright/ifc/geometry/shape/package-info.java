@@ -1,7 +1,7 @@
 /**
  * What is told of a body: form, section, length, angle, radius, ends; and what ends tell together.
  *
- * <p>Knows: Ends and outlines. Must not know: how a body was drawn.
+ * <p>Knows: ends and outlines. Must not know: how a body was drawn.
  *
  * <p>Start reading at {@link org.lagwright.ifc.geometry.shape.Shape}.
  */

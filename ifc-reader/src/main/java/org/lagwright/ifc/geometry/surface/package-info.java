@@ -1,7 +1,7 @@
 /**
  * Faces and surfaces: flat, cylinder, cone, torus, B-spline, and pieces of them.
  *
- * <p>Knows: The surfaces of IFC. Must not know: what bodies they bound.
+ * <p>Knows: the surfaces of IFC. Must not know: what bodies they bound.
  *
  * <p>Start reading at {@link org.lagwright.ifc.geometry.surface.SurfaceReader}.
  */
