@@ -7,6 +7,8 @@ import org.lagwright.ifc.geometry.curve.Path;
 import org.lagwright.ifc.geometry.frame.Coordinates;
 import org.lagwright.ifc.geometry.frame.Frame;
 import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.mesh.HalfSpace;
+import org.lagwright.ifc.geometry.solid.HalfSpaces;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.schema.IfcRecord;
 
@@ -23,26 +25,17 @@ final class HalfSpaceRegions {
 
   /** True for the world positions within it; null for what is no half space that is read here. */
   @Nullable Predicate<Point> holding(IfcRecord halfSpace, Frame frame) {
-    IfcRecord plane = halfSpace.is("IfcHalfSpaceSolid") ? halfSpace.ref("BaseSurface") : null;
-    Frame position =
-        plane == null || !plane.is("IfcPlane") ? null : coordinates.axes(plane, "Position").frame();
-    if (position == null) {
+    HalfSpace side =
+        halfSpace.is("IfcHalfSpaceSolid") ? HalfSpaces.side(coordinates, halfSpace, frame) : null;
+    if (side == null) {
       return null;
     }
-    Predicate<Point> behind = behind(halfSpace, position, frame);
+    Predicate<Point> behind = worldM -> side.holds(Vec.of(worldM));
     if (!halfSpace.is("IfcPolygonalBoundedHalfSpace")) {
       return behind;
     }
     PrismRegion column = column(halfSpace, frame);
     return column == null ? null : behind.and(column::holdsInPlan);
-  }
-
-  /** With agreement its material lies opposite to the normal of the plane. */
-  private static Predicate<Point> behind(IfcRecord halfSpace, Frame position, Frame frame) {
-    boolean agrees = !"F".equals(halfSpace.enumeration("AgreementFlag"));
-    Vec out = frame.vector(Vec.of(position.ez()).times(agrees ? 1 : -1));
-    Vec on = frame.point(Vec.of(position.origin()));
-    return worldM -> Vec.of(worldM).minus(on).dot(out) < 0;
   }
 
   private @Nullable PrismRegion column(IfcRecord halfSpace, Frame frame) {

@@ -20,6 +20,11 @@ public record HalfSpace(Vec normal, double at) {
     return new HalfSpace(normal, normal.dot(point));
   }
 
+  /** True for a point inside, and not for one in the plane. */
+  public boolean holds(Vec point) {
+    return off(point) < 0;
+  }
+
   HalfSpace opposite() {
     return new HalfSpace(normal.times(-1), -at);
   }

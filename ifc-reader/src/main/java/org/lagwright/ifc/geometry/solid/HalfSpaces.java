@@ -15,7 +15,7 @@ import org.lagwright.ifc.geometry.profile.ProfileArea;
 import org.lagwright.ifc.schema.IfcRecord;
 
 /** Reads half spaces: plain, boxed, and bounded by a polygon. */
-final class HalfSpaces {
+public final class HalfSpaces {
 
   private final Coordinates coordinates;
   private final Curves curves;
@@ -33,7 +33,7 @@ final class HalfSpaces {
    * @param cut points of what it is to cut; a polygon is drawn out beyond them both ways
    */
   @Nullable Solid read(IfcRecord halfSpace, Frame frame, List<Vec> cut) {
-    HalfSpace side = side(halfSpace, frame);
+    HalfSpace side = side(coordinates, halfSpace, frame);
     if (side == null) {
       return null;
     }
@@ -50,8 +50,12 @@ final class HalfSpaces {
     return column == null ? null : new Solid(List.of(), new Tool.Both(plain, column), true);
   }
 
-  /** True agreement: the material lies opposite to the normal of the surface. */
-  private @Nullable HalfSpace side(IfcRecord halfSpace, Frame frame) {
+  /**
+   * The material of a half space, be it plain or bounded: with agreement it lies opposite to the
+   * normal of the surface. Null if that is no plane that is read here.
+   */
+  public static @Nullable HalfSpace side(
+      Coordinates coordinates, IfcRecord halfSpace, Frame frame) {
     IfcRecord plane = halfSpace.ref("BaseSurface");
     Frame position =
         plane == null || !plane.is("IfcPlane") ? null : coordinates.axes(plane, "Position").frame();
