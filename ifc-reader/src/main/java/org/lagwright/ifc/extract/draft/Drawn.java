@@ -54,12 +54,7 @@ public record Drawn(Shape shape, List<Port> ports, List<Port> joints) {
 
   /** True if one of the drawn ends lies at a place. */
   public static boolean isAnEnd(List<ShapeEnd> drawn, Point atM) {
-    for (ShapeEnd end : drawn) {
-      if (end.centreM().distanceM(atM) < SAME_PLACE_M) {
-        return true;
-      }
-    }
-    return false;
+    return ShapeEnd.anyLiesAt(drawn, atM, SAME_PLACE_M);
   }
 
   /** What is still asked for once the element is measured: where it ends, and what went wrong. */

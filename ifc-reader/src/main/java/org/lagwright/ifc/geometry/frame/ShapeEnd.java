@@ -23,8 +23,13 @@ public record ShapeEnd(Point centreM, Point outward, Section section, @Nullable 
 
   /** True if it lies where one of some ends does. */
   public boolean isAmong(List<ShapeEnd> ends, double toleranceM) {
+    return anyLiesAt(ends, centreM, toleranceM);
+  }
+
+  /** True if one of some ends lies at a place, to a tolerance in metres. */
+  public static boolean anyLiesAt(List<ShapeEnd> ends, Point atM, double toleranceM) {
     for (ShapeEnd end : ends) {
-      if (centreM.distanceM(end.centreM) < toleranceM) {
+      if (end.centreM.distanceM(atM) < toleranceM) {
         return true;
       }
     }
