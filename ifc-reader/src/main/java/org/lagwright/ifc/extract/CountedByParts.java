@@ -71,8 +71,8 @@ public final class CountedByParts {
 
   /** The whole counts no more, as its parts do; their names are noted. */
   public static void leaveOut(Draft bracket, List<Draft> parts) {
-    bracket.isOf(Kind.OTHER);
-    bracket.hasForm(Form.UNKNOWN);
+    bracket.setKind(Kind.OTHER);
+    bracket.setForm(Form.UNKNOWN);
     bracket.forgetFindings();
     bracket.note(
         ReadFinding.COUNTED_BY_PARTS,

@@ -111,11 +111,11 @@ public final class ModelMeasurer {
 
   /** Sets the form of an item, which may tell that it is something else than its class says. */
   public static void settle(Draft item, Form form) {
-    item.hasForm(form);
+    item.setForm(form);
     if (form == Form.APPARATUS) {
-      item.isOf(Kind.EQUIPMENT);
+      item.setKind(Kind.EQUIPMENT);
     } else if (form == Form.DAMPER && item.kind() == Kind.VALVE) {
-      item.isOf(Kind.INLINE);
+      item.setKind(Kind.INLINE);
     }
   }
 

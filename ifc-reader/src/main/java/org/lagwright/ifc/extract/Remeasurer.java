@@ -129,7 +129,7 @@ public final class Remeasurer implements Origin {
         now.readers.drafts.read(
             record, now.readers.ports.again(element.ports()), new ArrayList<>());
     boolean settled = draft.kind() == null || element.kind() == Kind.OTHER;
-    draft.isOf(settled ? element.kind() : draft.kind());
+    draft.setKind(settled ? element.kind() : draft.kind());
     draft.join(element.ports());
     if (draft.mayLieOtherwise()) {
       lieAs(element, draft);
@@ -162,8 +162,8 @@ public final class Remeasurer implements Origin {
 
   /** Gives an element that was read once more what had been decided of it. */
   public static void settle(Draft draft, MepElement element) {
-    draft.isOf(element.kind());
-    draft.hasForm(element.form());
+    draft.setKind(element.kind());
+    draft.setForm(element.form());
     Figures figures = draft.change();
     figures.section = element.section();
     figures.ends = element.endSections();
@@ -192,7 +192,7 @@ public final class Remeasurer implements Origin {
       return reading().readers.drafts.insulationPart(step);
     }
     Draft draft = reading().readers.drafts.read(record, List.of(), new ArrayList<>());
-    draft.isOf(element.kind());
+    draft.setKind(element.kind());
     return draft;
   }
 

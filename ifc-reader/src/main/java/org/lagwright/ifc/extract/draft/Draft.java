@@ -232,12 +232,12 @@ public final class Draft {
   }
 
   /** Sets what it is. */
-  public void isOf(@Nullable Kind nowKind) {
+  public void setKind(@Nullable Kind nowKind) {
     kind = nowKind;
   }
 
   /** Sets what it is shaped like. */
-  public void hasForm(Form nowForm) {
+  public void setForm(Form nowForm) {
     form = nowForm;
   }
 

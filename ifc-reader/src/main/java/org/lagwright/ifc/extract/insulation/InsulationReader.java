@@ -220,7 +220,7 @@ public final class InsulationReader {
   /** What was said of a pipe or fitting does not hold for what lies around one. */
   private static void turn(Draft orphan) {
     if (orphan.kind() != Kind.COVERING) {
-      orphan.isOf(Kind.COVERING);
+      orphan.setKind(Kind.COVERING);
       orphan.forgetFindings();
     }
   }

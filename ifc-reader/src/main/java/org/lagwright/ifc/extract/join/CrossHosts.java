@@ -244,7 +244,7 @@ final class CrossHosts implements CoveringFiles {
 
   /** What is called insulation and lies around something is that. */
   private void turn(Draft covering) {
-    covering.isOf(Kind.COVERING);
+    covering.setKind(Kind.COVERING);
     MepElement element = joining.find(covering.key());
     if (element != null) {
       joining.change(

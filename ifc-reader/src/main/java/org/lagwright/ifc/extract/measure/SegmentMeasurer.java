@@ -62,7 +62,7 @@ public final class SegmentMeasurer {
           draft.section() != null ? draft.section() : draft.shape().section();
       boolean round = section == null || section.value() instanceof Section.Round;
       Kind kind = KindReader.byShape(draft.generalSegment(), round);
-      draft.isOf(kind);
+      draft.setKind(kind);
       draft.note(
           ReadFinding.KIND_ASSUMED,
           Effect.ASSUMED,
