@@ -51,12 +51,18 @@ final class Seams {
         faces.add(mesh.faces().get(face));
       }
     }
+    if (faces.isEmpty()) {
+      return mesh;
+    }
     boolean whole = faces.size() == mesh.faces().size();
-    List<Edge> open = whole ? topology.openEdges() : open();
+    Mesh wide = whole ? mesh : ofFaces();
+    List<Edge> open = (whole ? topology : new MeshTopology(wide)).openEdges();
     boolean split = !open.isEmpty() && open.size() <= MOST_EDGES && split(open);
-    return whole && !split || faces.isEmpty()
-        ? mesh
-        : new Mesh(mesh.origin(), mesh.vertices(), List.copyOf(faces), mesh.rounding());
+    return split ? ofFaces() : wide;
+  }
+
+  private Mesh ofFaces() {
+    return new Mesh(mesh.origin(), mesh.vertices(), List.copyOf(faces), mesh.rounding());
   }
 
   private boolean isLine(int face, MeshTopology topology) {
@@ -71,25 +77,6 @@ final class Seams {
       longestM = Math.max(longestM, mesh.vertices().get(loop[i]).distanceTo(next));
     }
     return 2 * areaM2 < withinM * longestM;
-  }
-
-  /** Edges that only one of the faces has. */
-  private List<Edge> open() {
-    Map<Edge, Integer> uses = new HashMap<>();
-    for (Mesh.Face face : faces) {
-      for (int[] loop : face.loops()) {
-        for (int i = 0; i < loop.length; i++) {
-          uses.merge(Edge.of(loop[i], loop[(i + 1) % loop.length]), 1, Integer::sum);
-        }
-      }
-    }
-    List<Edge> open = new ArrayList<>();
-    for (Map.Entry<Edge, Integer> edge : uses.entrySet()) {
-      if (edge.getValue() == 1) {
-        open.add(edge.getKey());
-      }
-    }
-    return open;
   }
 
   /** Puts corners into the edges on which they lie; true if there was any. */
