@@ -36,16 +36,16 @@ public final class InlineModel {
 
   private InlineModel() {}
 
-  static MepModel read(String schema, String records) {
+  public static MepModel read(String schema, String records) {
     return read(0, schema, records);
   }
 
   /** An IFC4 model in millimetres at a position among several. */
-  static MepModel read(int index, String records) {
+  public static MepModel read(int index, String records) {
     return read(index, "IFC4", MILLIMETRES + records);
   }
 
-  static MepModel read(int index, String schema, String records) {
+  public static MepModel read(int index, String schema, String records) {
     ModelFile source = new ModelFile(index, "inline.ifc", "", schema);
     return ModelExtractor.extract(file(schema, records), source, done -> {});
   }
@@ -67,12 +67,12 @@ public final class InlineModel {
   }
 
   /** An IFC4 model in millimetres. */
-  static MepModel read(String records) {
+  public static MepModel read(String records) {
     return read("IFC4", MILLIMETRES + records);
   }
 
   /** IFC4 models in millimetres, read as one. */
-  static List<MepModel> join(String... records) {
+  public static List<MepModel> join(String... records) {
     List<MepModel> models = new ArrayList<>();
     for (String each : records) {
       models.add(read(models.size(), each));
@@ -81,16 +81,16 @@ public final class InlineModel {
   }
 
   /** The element #1 of an IFC4 model in millimetres. */
-  static MepElement first(String records) {
+  public static MepElement first(String records) {
     return element(read(records), 1);
   }
 
-  static MepElement element(MepModel model, long step) {
+  public static MepElement element(MepModel model, long step) {
     return model.elements().stream().filter(e -> e.key().step() == step).findFirst().orElseThrow();
   }
 
   /** Properties of #1 in one set: name and value as they stand in the file. */
-  static String properties(String... namesAndValues) {
+  public static String properties(String... namesAndValues) {
     return properties(500, 1, "Set", namesAndValues);
   }
 
@@ -99,7 +99,7 @@ public final class InlineModel {
    *
    * @param id of the set; the relation is the next one, the properties begin ten later
    */
-  static String properties(int id, long element, String set, String... namesAndValues) {
+  public static String properties(int id, long element, String set, String... namesAndValues) {
     StringBuilder records = new StringBuilder();
     StringBuilder ids = new StringBuilder();
     for (int i = 0; i < namesAndValues.length; i += 2) {
@@ -116,7 +116,7 @@ public final class InlineModel {
   }
 
   /** A placement at a point in millimetres, with the next two records. */
-  static String placed(int id, double xMm, double yMm, double zMm) {
+  public static String placed(int id, double xMm, double yMm, double zMm) {
     return """
         #%d=IFCLOCALPLACEMENT($,#%d);
         #%d=IFCAXIS2PLACEMENT3D(#%d,$,$);
@@ -126,7 +126,7 @@ public final class InlineModel {
   }
 
   /** A straight body for #1 (its shape is #10) of a profile #20, 2.5 m long. */
-  static String body(String profile) {
+  public static String body(String profile) {
     return """
         #10=IFCPRODUCTDEFINITIONSHAPE($,$,(#11));
         #11=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#12));
@@ -140,21 +140,21 @@ public final class InlineModel {
         .formatted(profile);
   }
 
-  static double diameterMm(MepElement element) {
+  public static double diameterMm(MepElement element) {
     Section section = value(element.section());
     return Math.round(((Section.Round) section).outsideDiameterM() * 1e6) / 1e3;
   }
 
-  static <T> T value(@Nullable Measured<T> measured) {
+  public static <T> T value(@Nullable Measured<T> measured) {
     return Objects.requireNonNull(measured).value();
   }
 
-  static List<String> codes(MepModel model) {
+  public static List<String> codes(MepModel model) {
     return model.findings().stream().map(Finding::code).map(c -> c.name()).toList();
   }
 
   /** What the only finding of a code says. */
-  static String message(MepModel model, String code) {
+  public static String message(MepModel model, String code) {
     List<Finding> found =
         model.findings().stream().filter(finding -> finding.code().name().equals(code)).toList();
     assertThat(found).hasSize(1);

@@ -6,36 +6,37 @@ import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 
 /** Writes pipes and fittings with ports or without, in millimetres; element n is record #n000. */
-final class Network {
+public final class Network {
 
   private final StringBuilder records = new StringBuilder();
   private int relations = 900_000;
 
   /** A straight round pipe or duct, without ports. */
-  Network straight(int n, String keyword, double[] at, double[] along, double lengthMm, double d) {
+  public Network straight(
+      int n, String keyword, double[] at, double[] along, double lengthMm, double d) {
     element(n, keyword, "Pipe", "$", true);
     return round(n, at, along, lengthMm, d);
   }
 
-  Network pipe(int n, double[] at, double[] along, double lengthMm, double diameterMm) {
+  public Network pipe(int n, double[] at, double[] along, double lengthMm, double diameterMm) {
     return straight(n, "IFCPIPESEGMENT", at, along, lengthMm, diameterMm);
   }
 
   /** A fitting without a body. */
-  Network fitting(int n, String keyword, String name, String predefined) {
+  public Network fitting(int n, String keyword, String name, String predefined) {
     element(n, keyword, name, predefined, false);
     return this;
   }
 
   /** A fitting drawn as one cylinder. */
-  Network drum(
+  public Network drum(
       int n, String name, String predefined, double[] at, double[] along, double l, double d) {
     element(n, "IFCPIPEFITTING", name, predefined, true);
     return round(n, at, along, l, d);
   }
 
   /** An item of any class drawn as one cylinder; an empty enumeration is no argument at all. */
-  Network body(
+  public Network body(
       int n,
       String keyword,
       String name,
@@ -55,7 +56,8 @@ final class Network {
    * An item drawn as one box, extruded from a rectangle whose x is level where the item stands and
    * upright where it lies.
    */
-  Network box(int n, String keyword, double[] at, double[] along, double l, double x, double y) {
+  public Network box(
+      int n, String keyword, double[] at, double[] along, double l, double x, double y) {
     element(n, keyword, "Duct", "$", true);
     round(n, at, along, l, x);
     int profile = records.lastIndexOf("#%d=IFCCIRCLEPROFILEDEF".formatted(n * 1000 + 8));
@@ -97,7 +99,7 @@ final class Network {
   }
 
   /** A port of element n, port p of it, at a place with its axis out of the element. */
-  Network port(int n, int p, double[] at, double[] out) {
+  public Network port(int n, int p, double[] at, double[] out) {
     int id = n * 1000 + 100 + p * 20;
     placement(id + 1, at, out);
     add("#%d=IFCDISTRIBUTIONPORT('p%d',$,$,$,$,#%d,$,.SOURCE.,.PIPE.,$);", id, id, id + 1);
@@ -106,14 +108,14 @@ final class Network {
   }
 
   /** A port that is nowhere. */
-  Network unplacedPort(int n, int p) {
+  public Network unplacedPort(int n, int p) {
     int id = n * 1000 + 100 + p * 20;
     add("#%d=IFCDISTRIBUTIONPORT('p%d',$,$,$,$,$,$,.SOURCE.,.PIPE.,$);", id, id);
     add("#%d=IFCRELNESTS('n%d',$,$,$,#%d,(#%d));", relations++, id, n * 1000, id);
     return this;
   }
 
-  Network connect(int n, int p, int m, int q) {
+  public Network connect(int n, int p, int m, int q) {
     add(
         "#%d=IFCRELCONNECTSPORTS('c%d',$,$,$,#%d,#%d,$);",
         relations, relations, n * 1000 + 100 + p * 20, m * 1000 + 100 + q * 20);
@@ -121,30 +123,30 @@ final class Network {
     return this;
   }
 
-  Network record(String text) {
+  public Network record(String text) {
     records.append(text).append('\n');
     return this;
   }
 
-  MepModel read() {
+  public MepModel read() {
     return read(0);
   }
 
   /** As a model at a position among several. */
-  MepModel read(int index) {
+  public MepModel read(int index) {
     return InlineModel.read(index, text());
   }
 
   /** The records as they stand in the file. */
-  String text() {
+  public String text() {
     return records.toString();
   }
 
-  MepElement element(int n) {
+  public MepElement element(int n) {
     return InlineModel.element(read(), n * 1000L);
   }
 
-  static double[] at(double x, double y, double z) {
+  public static double[] at(double x, double y, double z) {
     return new double[] {x, y, z};
   }
 

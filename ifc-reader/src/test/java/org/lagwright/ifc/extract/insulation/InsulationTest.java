@@ -1,0 +1,441 @@
+package org.lagwright.ifc.extract.insulation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.extract.InlineModel.body;
+import static org.lagwright.ifc.extract.InlineModel.codes;
+import static org.lagwright.ifc.extract.InlineModel.diameterMm;
+import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.placed;
+import static org.lagwright.ifc.extract.InlineModel.properties;
+import static org.lagwright.ifc.extract.InlineModel.read;
+
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.extract.InlineModel;
+import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.Section;
+
+/** Insulation as exporters draw and state it. */
+class InsulationTest {
+
+  static final String PIPE =
+      "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
+          + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)");
+
+  /** What the pipe is drawn with, without the pipe; a covering of another file needs some of it. */
+  static final String BODY_ONLY = PIPE.substring(PIPE.indexOf('\n') + 1);
+
+  private static final String DUCT =
+      "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
+          + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,450.,315.)");
+
+  /** A covering of a profile, from a height on; related to nothing. */
+  static String covering(int id, String name, String profile, double fromMm, double longMm) {
+    return """
+           #%1$d00=IFCCOVERING('c%1$d',$,'%2$s',$,$,#%1$d01,#%1$d10,$,.INSULATION.);
+           #%1$d10=IFCPRODUCTDEFINITIONSHAPE($,$,(#%1$d11));
+           #%1$d11=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#%1$d12));
+           #%1$d12=IFCEXTRUDEDAREASOLID(#%1$d20,$,#13,%3$s);
+           #%1$d20=%4$s;
+           """
+            .formatted(id, name, longMm, profile)
+        + placed(id * 100 + 1, 0, 0, fromMm);
+  }
+
+  static String ring(double diameterMm, double wallMm) {
+    return "IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,%s,%s)".formatted(diameterMm / 2, wallMm);
+  }
+
+  static String thickness(int id, double mm) {
+    return properties(
+        id * 100 + 50,
+        id * 100L,
+        "Pset_CoveringCommon",
+        "TotalThickness",
+        "IFCPOSITIVELENGTHMEASURE(" + mm + ")");
+  }
+
+  static ExistingInsulation of(MepModel model, long step) {
+    return Objects.requireNonNull(element(model, step).existingInsulation());
+  }
+
+  static double mm(ExistingInsulation insulation) {
+    return Objects.requireNonNull(insulation.thicknessM()) * 1000;
+  }
+
+  @Test
+  void orphanIsHostedByThePipeOnItsAxisAndItsThicknessIsWhatItIsWider() {
+    MepModel model = read(PIPE + covering(2, "Wool", ring(120.3, 30), 0, 2500));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+    assertThat(of(model, 1).coverings()).hasSize(1);
+    assertThat(codes(model)).doesNotContain("COVERING_WITHOUT_HOST", "INSULATION_CONFLICT");
+  }
+
+  @Test
+  void orphanBesideEveryPipeHasNoHost() {
+    String beside =
+        covering(2, "Wool", ring(120.3, 30), 0, 2500).replace("((0.0,0.0,0.0))", "((80.,0.,0.))");
+    MepModel model = read(PIPE + beside);
+
+    assertThat(beside).contains("((80.");
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(codes(model)).containsOnlyOnce("COVERING_WITHOUT_HOST");
+  }
+
+  /** Wherever the building stands: coordinates round up as well as down. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1000, 20000.1, 30000.3, 70000.7})
+  void orphanFiveMillimetresOffTheAxisIsHosted(double xMm) {
+    String pipe = PIPE.replace("((0.,0.,0.))", "((%s,0.,0.))".formatted(xMm));
+    String covering =
+        covering(2, "Wool", ring(120.3, 30), 0, 2500)
+            .replace("((0.0,0.0,0.0))", "((%s,0.,0.))".formatted(xMm + 5));
+    MepModel model = read(pipe + covering);
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2,true", "20,true", "21,false", "40,false"})
+  void coveringAroundACrowdOfPipesAtOnePlaceTellsOfNoneOfThem(int pipes, boolean told) {
+    StringBuilder crowd = new StringBuilder(PIPE);
+    for (int i = 1; i < pipes; i++) {
+      crowd.append("#%d=IFCPIPESEGMENT('p%d',$,'Pipe',$,$,#14,#10,$,$);\n".formatted(5000 + i, i));
+    }
+    MepModel model = read(crowd + covering(2, "Wool", ring(120.3, 30), 0, 2500));
+
+    assertThat(element(model, 1).existingInsulation() != null).isEqualTo(told);
+    assertThat(codes(model).stream().filter("COVERING_WITHOUT_HOST"::equals)).hasSize(told ? 0 : 1);
+  }
+
+  @Test
+  void oneCoveringOverTwoPipesInALineCoversBoth() {
+    String second = "#8=IFCPIPESEGMENT('8',$,'Pipe 2',$,$,#30,#10,$,$);\n" + placed(30, 0, 0, 2500);
+    MepModel model = read(PIPE + second + covering(2, "Wool", ring(120.3, 30), 0, 5000));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+    assertThat(mm(of(model, 8))).isCloseTo(30, within(0.01));
+  }
+
+  @Test
+  void coveringsAroundEachOtherAreLayersAndPiecesAfterEachOtherAreNot() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool 1", ring(100.3, 20), 0, 1250)
+                + covering(3, "Wool 1", ring(100.3, 20), 1250, 1250)
+                + covering(4, "Wool 2", ring(140.3, 20), 0, 2500));
+
+    assertThat(mm(of(model, 1))).isCloseTo(40, within(0.01));
+    assertThat(of(model, 1).coverings()).hasSize(3);
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  @Test
+  void statedLayersAddUpToWhatIsDrawn() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool 1", ring(100.3, 20), 0, 2500)
+                + thickness(2, 20)
+                + covering(3, "Wool 2", ring(140.3, 20), 0, 2500)
+                + thickness(3, 20));
+
+    assertThat(mm(of(model, 1))).isCloseTo(40, within(0.01));
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  @Test
+  void sameCoveringDrawnTwiceIsOneLayer() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool", ring(120.3, 30), 0, 2500)
+                + thickness(2, 30)
+                + covering(3, "Wool", ring(120.3, 30), 0, 2500)
+                + thickness(3, 30));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+  }
+
+  @Test
+  void coveringThatEndsHalfWayCoversAPartOnly() {
+    MepModel model = read(PIPE + covering(2, "Wool", ring(120.3, 30), 0, 1000));
+
+    assertThat(of(model, 1).share()).isCloseTo(0.4, within(1e-6));
+  }
+
+  @Test
+  void thicknessDrawnIsTakenWhereThePropertySaysAnother() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool", ring(100.3, 20), 0, 2500)
+                + thickness(2, 30)
+                + "#5=IFCRELCOVERSBLDGELEMENTS('5',$,$,$,#1,(#200));\n");
+
+    assertThat(mm(of(model, 1))).isCloseTo(20, within(0.01));
+    assertThat(codes(model)).containsOnlyOnce("INSULATION_CONFLICT");
+  }
+
+  @Test
+  void propertyOfThePipeThatDiffersFromItsCoveringIsAFinding() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool", ring(120.3, 30), 0, 2500)
+                + properties("Insulation Thickness", "IFCLENGTHMEASURE(50.)"));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+    assertThat(codes(model)).containsOnlyOnce("INSULATION_CONFLICT");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "IFCLENGTHMEASURE(0.)",
+        "IFCLENGTHMEASURE(-1.)",
+        "IFCREAL(1.E+30)",
+        "IFCLENGTHMEASURE(1.E+30)",
+        "IFCLENGTHMEASURE(9999.)",
+        "IFCTEXT('none')",
+        "IFCTEXT('')",
+        "$"
+      })
+  void figureThatStandsForNothingIsNeitherInsulationNorAFinding(String value) {
+    MepModel model = read(PIPE + properties("Insulation Thickness", value));
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  /** 40 m, 40 000 mm, is a thickness in the wrong unit; and texts hold more than one figure. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "IFCLENGTHMEASURE(40000.)",
+        "IFCTEXT('2 x 19 mm')",
+        "IFCTEXT('20-30 mm')",
+        "IFCTEXT('100 %')"
+      })
+  void thicknessThatCannotBeUsedIsAFinding(String value) {
+    MepModel model = read(PIPE + properties("Insulation Thickness", value));
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(codes(model)).containsOnlyOnce("INSULATION_CONFLICT");
+  }
+
+  /** 1.5 in are 38.1 mm. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"30 mm, elastomer|30", "1-1/2\"|38.1", "1 1/2\"|38.1", "Class B 19 mm|19"})
+  void thicknessInATextIsRead(String text, double mm) {
+    MepModel model = read(PIPE + properties("Insulation Thickness", "IFCTEXT('" + text + "')"));
+
+    assertThat(mm(of(model, 1))).isCloseTo(mm, within(0.001));
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // stated thickness, pipe by table
+    "Insulation Thickness;IFCLENGTHMEASURE(30.);Tag;IFCTEXT('x'),NONE",
+    // stated outside diameter only
+    "OuterDiameter;IFCLENGTHMEASURE(60.3),ESTIMATED",
+    // nominal size only
+    "NominalDiameter;IFCLENGTHMEASURE(50.),ESTIMATED",
+    "Insulation Thickness;IFCLENGTHMEASURE(30.);NominalDiameter;IFCLENGTHMEASURE(50.),NONE"
+  })
+  void bodyDrawnWithItsInsulationGivesThePipeAndTheInsulation(String known, String effect) {
+    String drawn =
+        "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
+            + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,60.15)");
+    MepModel model = read(drawn + properties(known.split(";")));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(60.3);
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+    assertThat(model.findings())
+        .filteredOn(f -> f.code().name().equals("INSULATION_IN_BODY"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.effect()).hasToString(effect));
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT", "SECTION_CONFLICT");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // a tabulated size that fits all that is stated
+    "30.15,Insulation Thickness;IFCLENGTHMEASURE(10.);NominalDiameter;IFCLENGTHMEASURE(50.),60.3",
+    // drawn as its nominal size: no rest of insulation
+    "20,Insulation Thickness;IFCLENGTHMEASURE(9.);Tag;IFCTEXT('x'),40",
+    // a wall or a coat of paint
+    "32.15,OuterDiameter;IFCLENGTHMEASURE(60.3),60.3"
+  })
+  void bodyThatMayBeTheBarePipeIsNotTakenApart(double radiusMm, String known, double expectedMm) {
+    String drawn =
+        "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
+            + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,%s)".formatted(radiusMm));
+    MepModel model = read(drawn + properties(known.split(";")));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(expectedMm);
+    assertThat(codes(model)).doesNotContain("INSULATION_IN_BODY");
+  }
+
+  /** 160 mm less twice 40 mm would be the radius. */
+  @ParameterizedTest
+  @CsvSource({"125,62.5", "160,80", "250,125", "315,157.5"})
+  void halfTheDrawnDiameterIsARadiusAndNoSizeUnderInsulation(double drawnMm, double statedMm) {
+    MepModel model =
+        read(
+            "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
+                + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,%s)".formatted(drawnMm / 2))
+                + properties("Diameter", "IFCLENGTHMEASURE(" + statedMm + ")"));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(drawnMm);
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(codes(model)).containsOnlyOnce("SECTION_CONFLICT");
+  }
+
+  /** A tabulated pipe DN 250 of 274 mm would leave 113 mm around it. */
+  @Test
+  void diameterDrawnAsRadiusLeavesNoInsulationUnderATabulatedSize() {
+    MepModel model =
+        read(
+            "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
+                + body("IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,250.,3.)")
+                + properties(
+                    "NominalDiameter", "IFCLENGTHMEASURE(250.)",
+                    "OuterDiameter", "IFCLENGTHMEASURE(250.)"));
+
+    assertThat(diameterMm(element(model, 1))).isEqualTo(500);
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(codes(model)).contains("SECTION_CONFLICT").doesNotContain("INSULATION_IN_BODY");
+  }
+
+  /** The size, thickness and outer figures of a public sample: 315 x 450 with 10 mm around. */
+  @Test
+  void ductDrawnWithItsInsulationHasTheStatedSize() {
+    String drawn =
+        "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
+            + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,470.,335.)");
+    MepModel model =
+        read(
+            drawn
+                + properties(
+                    "Width", "IFCLENGTHMEASURE(450.)",
+                    "Height", "IFCLENGTHMEASURE(315.)",
+                    "Insulation Thickness", "IFCLENGTHMEASURE(10.)"));
+
+    assertThat(InlineModel.value(element(model, 1).section()))
+        .isEqualTo(new Section.Rectangular(0.45, 0.315));
+    assertThat(mm(of(model, 1))).isCloseTo(10, within(0.01));
+  }
+
+  @Test
+  void liningIsKeptApartAndTheMetalStaysAsWideAsDrawn() {
+    String drawn =
+        "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
+            + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,500.,365.)");
+    MepModel model =
+        read(
+            drawn
+                + properties(
+                    "Width", "IFCLENGTHMEASURE(450.)",
+                    "Height", "IFCLENGTHMEASURE(315.)",
+                    "Lining Thickness", "IFCLENGTHMEASURE(25.)"));
+
+    assertThat(InlineModel.value(element(model, 1).section()))
+        .isEqualTo(new Section.Rectangular(0.5, 0.365));
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(mm(Objects.requireNonNull(element(model, 1).lining()))).isEqualTo(25);
+  }
+
+  /** By Pset_DuctSegmentOccurrence, in IFC2X3 Pset_FlowSegmentDuctSegment. */
+  @ParameterizedTest
+  @CsvSource({
+    "IFCBOOLEAN(.T.), true",
+    "IFCLABEL('TRUE'), true",
+    "IFCBOOLEAN(.F.), false",
+    "IFCLOGICAL(.U.), false"
+  })
+  void ductThatSaysItHasALinerIsLinedWithWhoKnowsHowMuch(String value, boolean lined) {
+    ExistingInsulation lining = element(read(DUCT + properties("HasLiner", value)), 1).lining();
+
+    assertThat(lining != null).isEqualTo(lined);
+    assertThat(lining == null ? null : lining.thicknessM()).isNull();
+  }
+
+  @Test
+  void ductDrawnWiderThanItsFreeSizeForItsLinerIsAsWideAsDrawn() {
+    MepModel model =
+        read(
+            DUCT
+                + properties(
+                    "Width", "IFCLENGTHMEASURE(400.)",
+                    "Height", "IFCLENGTHMEASURE(265.)",
+                    "HasLiner", "IFCBOOLEAN(.T.)"));
+
+    assertThat(InlineModel.value(element(model, 1).section()))
+        .isEqualTo(new Section.Rectangular(0.45, 0.315));
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(Objects.requireNonNull(element(model, 1).lining()).thicknessM()).isNull();
+  }
+
+  @ParameterizedTest(name = "{0} x {1} in a duct of 450 x 315")
+  @CsvSource({"440, 305", "450, 315", "450.0001, 315.0001"})
+  void coveringDrawnInsideADuctIsALiningWhateverItsName(double widthMm, double heightMm) {
+    String board = "IFCRECTANGLEPROFILEDEF(.AREA.,$,$,%s,%s)".formatted(widthMm, heightMm);
+    MepModel model = read(DUCT + covering(2, "Board", board, 0, 2500));
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(element(model, 1).lining()).isNotNull();
+  }
+
+  @Test
+  void ductCoveringIsAsThickAsItIsWiderAllRound() {
+    MepModel model =
+        read(DUCT + covering(2, "Mat", "IFCRECTANGLEPROFILEDEF(.AREA.,$,$,335.,470.)", 0, 2500));
+
+    // turned by a quarter: the long side of the duct still lies in the long side of the mat
+    assertThat(mm(of(model, 1))).isCloseTo(10, within(0.01));
+  }
+
+  @Test
+  void pipeCalledInsulatedByItselfStaysAPipe() {
+    MepModel model = read(PIPE.replace("'Pipe'", "'Pipe with insulation'"));
+
+    assertThat(element(model, 1).kind()).isEqualTo(Kind.PIPE_SEGMENT);
+  }
+
+  /** The same pipe and covering far from zero, in millimetres. */
+  @Test
+  void hostIsFoundAtAFalseOrigin() {
+    String far = "((24525622890.,6675431120.,0.))";
+    String text =
+        (PIPE + covering(2, "Wool", ring(120.3, 30), 0, 2500))
+            .replace("((0.,0.,0.))", far)
+            .replace("((0.0,0.0,0.0))", far);
+
+    assertThat(mm(of(read(text), 1))).isCloseTo(30, within(0.01));
+  }
+
+  @Test
+  void coveringsThatCoverEachOtherEnd() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool", ring(120.3, 30), 0, 2500)
+                + covering(3, "Jacket", ring(122.3, 1), 0, 2500)
+                + "#5=IFCRELAGGREGATES('5',$,$,$,#200,(#300));\n"
+                + "#6=IFCRELAGGREGATES('6',$,$,$,#300,(#200));\n");
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+  }
+}

@@ -1,0 +1,232 @@
+package org.lagwright.ifc.extract.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.lagwright.ifc.extract.InlineModel.value;
+import static org.lagwright.ifc.extract.Network.at;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.extract.InlineModel;
+import org.lagwright.ifc.extract.Network;
+import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.Section;
+
+/**
+ * Fittings without ports some of whose neighbours are in another file or not drawn: what is drawn
+ * stays, whichever of their ends are met. They are 300 high about z = 0, drawn as their plan.
+ */
+class PartlyJoinedFittingTest {
+
+  private static final double[] EAST = at(1, 0, 0);
+  private static final double[] WEST = at(-1, 0, 0);
+  private static final double[] NORTH = at(0, 1, 0);
+
+  private static final double[] BREECHES = {
+    0, -250, 500, -350, 600, -350, 600, -100, 500, -100, 350, 0, 500, 100, 600, 100, 600, 350, 500,
+    350, 0, 250
+  };
+
+  private static final double[] ELBOW = {0, -250, 750, -250, 750, 500, 250, 500, 250, 250, 0, 250};
+
+  private static final double[] REDUCER = {
+    0, -250, 100, -250, 400, -150, 500, -150, 500, 150, 400, 150, 100, 250, 0, 250
+  };
+
+  private static Section wide(double widthMm) {
+    return new Section.Rectangular(widthMm / 1000, 0.3);
+  }
+
+  /** Fitting 2 by its plan in millimetres. */
+  private static Network fitting(String predefined, double... xyMm) {
+    StringBuilder points = new StringBuilder();
+    for (int i = 0; i <= xyMm.length; i += 2) {
+      int at = i % xyMm.length;
+      points.append(i == 0 ? "" : ",").append("(%s,%s)".formatted(xyMm[at], xyMm[at + 1]));
+    }
+    return new Network()
+        .record("#2000=IFCDUCTFITTING('2',$,'Part',$,$,#2010,#2001,$,%s);".formatted(predefined))
+        .record(InlineModel.placed(2010, 0, 0, -150))
+        .record("#2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));")
+        .record("#2002=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#2003));")
+        .record("#2003=IFCEXTRUDEDAREASOLID(#2004,$,#2007,300.);")
+        .record("#2004=IFCARBITRARYCLOSEDPROFILEDEF(.AREA.,$,#2005);")
+        .record("#2005=IFCINDEXEDPOLYCURVE(#2006,$,.F.);")
+        .record("#2006=IFCCARTESIANPOINTLIST2D((%s));".formatted(points))
+        .record("#2007=IFCDIRECTION((0.,0.,1.));");
+  }
+
+  private static Network duct(Network network, int n, double[] at, double[] along, double widthMm) {
+    return network.box(n, "IFCDUCTSEGMENT", at, along, 1000, 300, widthMm);
+  }
+
+  /**
+   * One duct 500 wide that goes on as two.
+   *
+   * @param met its binary digits say which ends are met: the wide one, the two narrow ones
+   */
+  private static Network breeches(String predefined, int met) {
+    Network network = fitting(predefined, BREECHES);
+    if ((met & 1) != 0) {
+      duct(network, 3, at(0, 0, 0), WEST, 500);
+    }
+    if ((met & 2) != 0) {
+      duct(network, 4, at(600, -225, 0), EAST, 250);
+    }
+    if ((met & 4) != 0) {
+      duct(network, 5, at(600, 225, 0), EAST, 250);
+    }
+    return network;
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7})
+  void breechesHaveThreeEndsWhicheverOfThemAreMet(int met) {
+    MepElement wye = breeches("$", met).element(2);
+
+    assertThat(wye.form()).isEqualTo(Form.WYE);
+    assertThat(wye.ends()).containsExactlyInAnyOrder(wide(500), wide(250), wide(250));
+    assertThat(value(wye.section())).isEqualTo(wide(500));
+  }
+
+  /** Ports say how many ends there are; what else looks like an end is none. */
+  @Test
+  void twoPortsSayThatThereAreTwoEnds() {
+    MepElement part =
+        breeches("$", 0)
+            .port(2, 0, at(0, 0, 0), WEST)
+            .port(2, 1, at(600, -225, 0), EAST)
+            .element(2);
+
+    assertThat(part.form()).isNotEqualTo(Form.WYE);
+  }
+
+  /** Some exporters write only those ports at which something is joined. */
+  @Test
+  void twoPortsOfAJunctionLeaveItItsThirdEnd() {
+    MepElement junction =
+        breeches(".JUNCTION.", 0)
+            .port(2, 0, at(0, 0, 0), WEST)
+            .port(2, 1, at(600, -225, 0), EAST)
+            .element(2);
+
+    assertThat(junction.ends()).containsExactlyInAnyOrder(wide(500), wide(250), wide(250));
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void reducerWithAPortAtOneOfItsEndsHasBothItsSizes(boolean west) {
+    MepElement reducer =
+        fitting(".TRANSITION.", REDUCER)
+            .port(2, 0, at(west ? 0 : 500, 0, 0), west ? WEST : EAST)
+            .element(2);
+
+    assertThat(reducer.form()).isEqualTo(Form.REDUCER);
+    assertThat(reducer.ends()).containsExactlyInAnyOrder(wide(500), wide(300));
+    assertThat(value(reducer.section())).isEqualTo(wide(500));
+  }
+
+  @Test
+  void enumerationAndNeighboursThatAgreeWinOverAnEndThatIsDrawn() {
+    MepElement part = breeches(".TRANSITION.", 1 | 2).element(2);
+
+    assertThat(part.form()).isEqualTo(Form.REDUCER);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"false,false", "true,false", "false,true", "true,true"})
+  void reducerHasBothItsSizesWhicheverOfItsEndsAreMet(boolean west, boolean east) {
+    Network network = fitting("$", REDUCER);
+    if (west) {
+      duct(network, 3, at(0, 0, 0), WEST, 500);
+    }
+    if (east) {
+      duct(network, 4, at(500, 0, 0), EAST, 300);
+    }
+    MepElement reducer = network.element(2);
+
+    assertThat(reducer.form()).isEqualTo(Form.REDUCER);
+    assertThat(reducer.ends()).containsExactlyInAnyOrder(wide(500), wide(300));
+    assertThat(value(reducer.section())).isEqualTo(wide(500));
+  }
+
+  /** Its ends lie nearer to each other than many a port to its end. */
+  @ParameterizedTest
+  @CsvSource({"false,false", "true,false", "false,true", "true,true"})
+  void shortReducerOfFacesHasBothItsSizesToo(boolean west, boolean east) {
+    Network network = faces(35, 28, 11);
+    if (west) {
+      network.pipe(3, at(0, 0, 0), WEST, 1000, 35);
+    }
+    if (east) {
+      network.pipe(4, at(11, 0, 0), EAST, 1000, 28);
+    }
+    MepElement reducer = network.element(2);
+
+    assertThat(reducer.form()).isEqualTo(Form.REDUCER);
+    assertThat(reducer.ends())
+        .extracting(end -> Math.round(end.largestSideM() * 1000))
+        .containsExactlyInAnyOrder(35L, 28L);
+  }
+
+  /** Fitting 2 as a frustum of faces along x, its ends of 24 corners. */
+  private static Network faces(double fromMm, double toMm, double lengthMm) {
+    int n = 24;
+    StringBuilder points = new StringBuilder();
+    StringBuilder sides = new StringBuilder();
+    StringBuilder first = new StringBuilder();
+    StringBuilder last = new StringBuilder();
+    for (int i = 0; i < 2 * n; i++) {
+      boolean near = i < n;
+      double radiusMm = (near ? fromMm : toMm) / 2;
+      double angle = 2 * Math.PI * i / n;
+      String point =
+          "(%s,%s,%s)"
+              .formatted(
+                  near ? 0 : lengthMm, radiusMm * Math.cos(angle), radiusMm * Math.sin(angle));
+      points.append(i == 0 ? "" : ",").append(point);
+    }
+    for (int i = 0; i < n; i++) {
+      int j = (i + 1) % n;
+      sides.append(
+          "#%d=IFCINDEXEDPOLYGONALFACE((%d,%d,%d,%d));\n"
+              .formatted(2100 + i, j + 1, i + 1, i + 1 + n, j + 1 + n));
+      first.append(i == 0 ? "" : ",").append(n - i);
+      last.append(i == 0 ? "" : ",").append(i + 1 + n);
+    }
+    StringBuilder all = new StringBuilder();
+    for (int i = 0; i < n + 2; i++) {
+      all.append(i == 0 ? "#" : ",#").append(2100 + i);
+    }
+    return new Network()
+        .record("#2000=IFCPIPEFITTING('2',$,'Part',$,$,#2010,#2001,$,$);")
+        .record(InlineModel.placed(2010, 0, 0, 0))
+        .record("#2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));")
+        .record("#2002=IFCSHAPEREPRESENTATION($,'Body','Tessellation',(#2003));")
+        .record("#2003=IFCPOLYGONALFACESET(#2004,.T.,(%s),$);".formatted(all))
+        .record("#2004=IFCCARTESIANPOINTLIST3D((%s));".formatted(points))
+        .record(sides.toString())
+        .record("#%d=IFCINDEXEDPOLYGONALFACE((%s));".formatted(2100 + n, first))
+        .record("#%d=IFCINDEXEDPOLYGONALFACE((%s));".formatted(2101 + n, last));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"false,false", "true,false", "false,true", "true,true"})
+  void elbowHasItsAngleWhicheverOfItsEndsAreMet(boolean west, boolean north) {
+    Network network = fitting("$", ELBOW);
+    if (west) {
+      duct(network, 3, at(0, 0, 0), WEST, 500);
+    }
+    if (north) {
+      duct(network, 4, at(500, 500, 0), NORTH, 500);
+    }
+    MepElement elbow = network.element(2);
+
+    assertThat(elbow.form()).isEqualTo(Form.BEND);
+    assertThat(value(elbow.angleDeg())).isCloseTo(90, within(1e-6));
+    assertThat(elbow.bendRadiusM()).isNull();
+  }
+}
