@@ -78,46 +78,78 @@ public final class DraftReader {
    */
   public Draft read(
       IfcRecord record, List<Port> itsPorts, List<List<PropertyReader.Repeated>> repeatedToo) {
-    long typeId = relations.typeOf(record.id());
-    IfcRecord type = typeId == 0 ? null : file.find(typeId);
-    Names names = Names.of(record, type);
-    KindReader.Reading reading = KindReader.read(record, type, names);
-    String aired = KindReader.isOpen(reading, record, type, names) ? air.why(record) : null;
-    if (aired != null) {
-      Kind duct = KindReader.byShape(record.is("IfcFlowSegment"), false);
-      reading = new KindReader.Reading(duct, reading.form(), reading.worded());
-    }
+    Recognised what = recognised(record);
     PropertyReader.Reading own = properties.wantedOf(record.id());
-    Kind kind = reading.kind();
-    boolean straight = kind == null ? record.is("IfcFlowSegment") : kind.isSegment();
-    List<Property> wanted = straight ? SizeLists.withoutListed(own.properties()) : own.properties();
     if (!own.repeated().isEmpty()) {
       repeatedToo.add(own.repeated());
     }
-    Drawn drawn = drawn(kind, shape(record, names, reading, wanted, itsPorts), itsPorts, wanted);
-    boolean unsized = (kind == null || kind.isLagged()) && drawn.shape().section() == null;
-    Names asked = unsized ? names.described(record, type) : names;
+    List<Property> wanted =
+        what.isStraight() ? SizeLists.withoutListed(own.properties()) : own.properties();
+    Drawn drawn = drawn(what.kind(), shape(what, wanted, itsPorts), itsPorts, wanted);
     Draft draft =
         new Draft(
             record.id(),
-            new Worded(record.entityName(), asked, wanted),
+            new Worded(record.entityName(), what.namesAskedOf(drawn), wanted),
             drawn,
-            reading,
+            what.reading(),
             own.all(),
             record.is("IfcFlowSegment"),
             vocabulary,
             folding);
-    if (KindReader.isAssumedValve(reading, record, type, names)) {
-      draft.note(ReadFinding.KIND_ASSUMED, Effect.ASSUMED, "valve or damper", CONTROLLER);
-    }
-    if (aired != null) {
-      draft.note(
-          ReadFinding.KIND_ASSUMED,
-          Effect.ASSUMED,
-          KindReader.inWords(Objects.requireNonNull(kind)),
-          aired);
-    }
+    what.noteAssumptions(draft);
     return draft;
+  }
+
+  /** What an element is taken for, and what it was recognised by. */
+  private record Recognised(
+      IfcRecord record,
+      @Nullable IfcRecord type,
+      Names names,
+      KindReader.Reading reading,
+      @Nullable String airWhy) {
+
+    @Nullable Kind kind() {
+      return reading.kind();
+    }
+
+    boolean isStraight() {
+      Kind kind = kind();
+      return kind == null ? record.is("IfcFlowSegment") : kind.isSegment();
+    }
+
+    /** Descriptions, which speak of much, are asked only where no body tells the size. */
+    Names namesAskedOf(Drawn drawn) {
+      Kind kind = kind();
+      boolean unsized = (kind == null || kind.isLagged()) && drawn.shape().section() == null;
+      return unsized ? names.described(record, type) : names;
+    }
+
+    void noteAssumptions(Draft draft) {
+      if (KindReader.isAssumedValve(reading, record, type, names)) {
+        draft.note(ReadFinding.KIND_ASSUMED, Effect.ASSUMED, "valve or damper", CONTROLLER);
+      }
+      if (airWhy != null) {
+        String duct = KindReader.inWords(Objects.requireNonNull(kind()));
+        draft.note(ReadFinding.KIND_ASSUMED, Effect.ASSUMED, duct, airWhy);
+      }
+    }
+  }
+
+  private Recognised recognised(IfcRecord record) {
+    IfcRecord type = typeOf(record.id());
+    Names names = Names.of(record, type);
+    KindReader.Reading reading = KindReader.read(record, type, names);
+    String airWhy = KindReader.isOpen(reading, record, type, names) ? air.why(record) : null;
+    if (airWhy != null) {
+      Kind duct = KindReader.byShape(record.is("IfcFlowSegment"), false);
+      reading = new KindReader.Reading(duct, reading.form(), reading.worded());
+    }
+    return new Recognised(record, type, names, reading, airWhy);
+  }
+
+  private @Nullable IfcRecord typeOf(long id) {
+    long typeId = relations.typeOf(id);
+    return typeId == 0 ? null : file.find(typeId);
   }
 
   /**
@@ -130,8 +162,7 @@ public final class DraftReader {
     if (record == null || !record.is("IfcBuildingElementPart")) {
       return null;
     }
-    long typeId = relations.typeOf(id);
-    Names names = Names.of(record, typeId == 0 ? null : file.find(typeId));
+    Names names = Names.of(record, typeOf(id));
     boolean insulation = "INSULATION".equals(record.enumeration("PredefinedType"));
     if (!insulation && names.all().stream().noneMatch(Words::isInsulation)) {
       return null;
@@ -157,9 +188,7 @@ public final class DraftReader {
       return true;
     }
     IfcRecord record = file.find(covering.step());
-    long typeId = relations.typeOf(covering.step());
-    return record != null
-        && KindReader.isInsulation(record, typeId == 0 ? null : file.find(typeId));
+    return record != null && KindReader.isInsulation(record, typeOf(covering.step()));
   }
 
   /** The bodies of valves and the like are often symbols, which say nothing against a port. */
@@ -176,24 +205,20 @@ public final class DraftReader {
   /**
    * Only what is lagged is measured; apparatus, terminals and coverings would cost and not count.
    */
-  private Shape shape(
-      IfcRecord record,
-      Names names,
-      KindReader.Reading reading,
-      List<Property> own,
-      List<Port> itsPorts) {
-    Kind kind = reading.kind();
+  private Shape shape(Recognised what, List<Property> own, List<Port> itsPorts) {
+    Kind kind = what.kind();
     if (kind != null && !kind.isLagged()) {
       return Shape.NOTHING;
     }
     List<Point> portsM = placesOf(itsPorts);
-    if (portsM.size() < leastEnds(reading)) {
+    if (portsM.size() < leastEnds(what.reading())) {
       // those that the file leaves out may lie at any of the drawn ends
       portsM = List.of();
     }
     Double lengthM = lengthM(own);
+    IfcRecord record = what.record();
     boolean straight = record.is("IfcFlowSegment");
-    StatedSizes stated = new WordedSizes(own, names, lengthUnitM);
+    StatedSizes stated = new WordedSizes(own, what.names(), lengthUnitM);
     return shapes.measure(record, new ShapeHints(portsM, lengthM, straight, stated));
   }
 
