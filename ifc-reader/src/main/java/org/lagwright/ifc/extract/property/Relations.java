@@ -2,7 +2,6 @@ package org.lagwright.ifc.extract.property;
 
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -20,97 +19,24 @@ public final class Relations {
   /** Relations that one thread reads before it hands them on. */
   private static final int PIECE = 512;
 
-  private static final List<String> READ =
-      List.of(
-          "IfcRelDefinesByProperties",
-          "IfcRelConnectsPortToElement",
-          "IfcRelConnectsPorts",
-          "IfcRelDefinesByType",
-          "IfcRelDefinesByObject",
-          "IfcRelAssignsToGroup",
-          "IfcRelReferencedInSpatialStructure",
-          "IfcRelContainedInSpatialStructure",
-          "IfcRelAggregates",
-          "IfcRelNests",
-          "IfcRelAssociatesMaterial",
-          "IfcRelCoversBldgElements",
-          "IfcRelCoversSpaces");
-
   private final IfcFile file;
-  private final Tables tables;
+  private final RelationTables tables;
   private final Map<Long, String> layerOfItem = new HashMap<>();
 
   /** Few files have properties of ports. */
   private final boolean portsHaveSets;
-
-  /** What relations tell: those of the whole file, or of some of them. */
-  private static final class Tables {
-    final Links typeOf = new Links();
-    final Links declaringOf = new Links();
-    final Links propertySetsOf;
-    final Links overridesOf = new Links();
-    final Links groupsOf = new Links();
-    final Links containerOf = new Links();
-    final Links referencesOf = new Links();
-    final Links aggregateOf = new Links();
-    final Links nestOf = new Links();
-    final Links partsOf = new Links();
-    final Links portsOf;
-    final Links ownerOfPort;
-    final Links partnerOfPort;
-    final Links materialsOf = new Links();
-    final Links coveringsOf = new Links();
-    final Links roomsOf = new Links();
-    final Set<Long> types = new LinkedHashSet<>();
-    final Set<Long> declaring = new LinkedHashSet<>();
-
-    /** All of them, those that mostly are the largest first. */
-    final List<Links> all;
-
-    Tables(int sets, int ports, int connections) {
-      propertySetsOf = new Links(sets);
-      portsOf = new Links(ports);
-      ownerOfPort = new Links(ports);
-      partnerOfPort = new Links(2 * connections);
-      all =
-          List.of(
-              propertySetsOf,
-              portsOf,
-              ownerOfPort,
-              partnerOfPort,
-              typeOf,
-              declaringOf,
-              overridesOf,
-              groupsOf,
-              containerOf,
-              aggregateOf,
-              nestOf,
-              partsOf,
-              materialsOf,
-              coveringsOf,
-              referencesOf,
-              roomsOf);
-    }
-
-    void addAll(Tables more) {
-      for (int i = 0; i < all.size(); i++) {
-        all.get(i).addAll(more.all.get(i));
-      }
-      types.addAll(more.types);
-      declaring.addAll(more.declaring);
-    }
-  }
 
   /** Reads the relations of one file, with all threads. */
   public Relations(IfcFile file, Workers workers) {
     this.file = file;
     // most relations of these kinds make one link
     this.tables =
-        new Tables(
+        new RelationTables(
+            file,
             file.count("IfcRelDefinesByProperties"),
             file.count("IfcRelConnectsPortToElement"),
             file.count("IfcRelConnectsPorts"));
-    long[] ids = file.ids(READ);
+    long[] ids = file.ids(RelationTables.READ);
     workers.inOrder(ids.length, PIECE, new Pass(ids));
     readLayers();
     workers.inOrder(tables.all.size(), 1, new Closing(tables.all));
@@ -125,7 +51,7 @@ public final class Relations {
   }
 
   /** Goes through relations, some at a time. */
-  private final class Pass implements Workers.Work<Tables> {
+  private final class Pass implements Workers.Work<RelationTables> {
     private final long[] ids;
 
     Pass(long[] ids) {
@@ -133,126 +59,20 @@ public final class Relations {
     }
 
     @Override
-    public Tables on(int from, int to) {
-      Tables found = new Tables(PIECE, 0, 0);
+    public RelationTables on(int from, int to) {
+      RelationTables found = new RelationTables(file, PIECE, 0, 0);
       for (int i = from; i < to; i++) {
         IfcRecord record = file.find(ids[i]);
         if (record != null) {
-          read(record, found);
+          found.add(record);
         }
       }
       return found;
     }
 
     @Override
-    public void take(Tables found) {
+    public void take(RelationTables found) {
       tables.addAll(found);
-    }
-  }
-
-  /** Asks for the most frequent ones first. */
-  private void read(IfcRecord r, Tables found) {
-    if (r.is("IfcRelDefinesByProperties")) {
-      properties(r, found);
-    } else if (r.is("IfcRelConnectsPortToElement")) {
-      attach(r.refId("RelatedElement"), r.refId("RelatingPort"), found);
-    } else if (r.is("IfcRelConnectsPorts")) {
-      connected(r, found.partnerOfPort);
-    } else if (r.is("IfcRelDefinesByType")) {
-      typed(r, found);
-    } else if (r.is("IfcRelDefinesByObject")) {
-      found.declaring.add(r.refId("RelatingObject"));
-      link(found.declaringOf, r, "RelatedObjects", "RelatingObject");
-    } else if (r.is("IfcRelAssignsToGroup")) {
-      link(found.groupsOf, r, "RelatedObjects", "RelatingGroup");
-    } else if (r.is("IfcRelContainedInSpatialStructure")) {
-      link(found.containerOf, r, "RelatedElements", "RelatingStructure");
-    } else if (r.is("IfcRelReferencedInSpatialStructure")) {
-      link(found.referencesOf, r, "RelatedElements", "RelatingStructure");
-    } else if (r.is("IfcRelAggregates")) {
-      decomposed(r, found);
-    } else if (r.is("IfcRelNests")) {
-      nested(r, found);
-    } else if (r.is("IfcRelAssociatesMaterial")) {
-      link(found.materialsOf, r, "RelatedObjects", "RelatingMaterial");
-    } else if (r.is("IfcRelCoversBldgElements")) {
-      covered(r, found.coveringsOf);
-    } else if (r.is("IfcRelCoversSpaces")) {
-      for (long id : r.refIds("RelatedCoverings")) {
-        found.roomsOf.add(id, r.id());
-      }
-    } else {
-      throw new IllegalArgumentException(r.entityName());
-    }
-  }
-
-  /** One set, or from IFC4 on several sets in a list wrapped in a typed value. */
-  private static void properties(IfcRecord r, Tables found) {
-    long set = r.refId("RelatingPropertyDefinition");
-    long[] sets =
-        set != 0 ? new long[] {set} : r.insideTyped("RelatingPropertyDefinition").references(0);
-    boolean overrides = r.is("IfcRelOverridesProperties");
-    for (long id : r.refIds("RelatedObjects")) {
-      for (long each : sets) {
-        found.propertySetsOf.add(id, each);
-      }
-      if (overrides) {
-        found.overridesOf.add(id, r.id());
-      }
-    }
-  }
-
-  /** Links each of the related to what relates them. */
-  private static void link(Links links, IfcRecord r, String related, String relating) {
-    long one = r.refId(relating);
-    for (long id : r.refIds(related)) {
-      links.add(id, one);
-    }
-  }
-
-  private static void typed(IfcRecord r, Tables found) {
-    found.types.add(r.refId("RelatingType"));
-    link(found.typeOf, r, "RelatedObjects", "RelatingType");
-  }
-
-  private static void covered(IfcRecord r, Links coveringsOf) {
-    long covered = r.refId("RelatingBuildingElement");
-    for (long id : r.refIds("RelatedCoverings")) {
-      coveringsOf.add(covered, id);
-    }
-  }
-
-  private static void decomposed(IfcRecord r, Tables found) {
-    long whole = r.refId("RelatingObject");
-    for (long id : r.refIds("RelatedObjects")) {
-      found.aggregateOf.add(id, whole);
-      found.partsOf.add(whole, id);
-    }
-  }
-
-  private void nested(IfcRecord r, Tables found) {
-    long whole = r.refId("RelatingObject");
-    for (long id : r.refIds("RelatedObjects")) {
-      IfcRecord part = file.find(id);
-      if (part != null && part.is("IfcPort")) {
-        attach(whole, id, found);
-      } else {
-        found.nestOf.add(id, whole);
-      }
-    }
-  }
-
-  private static void attach(long element, long port, Tables found) {
-    found.portsOf.add(element, port);
-    found.ownerOfPort.add(port, element);
-  }
-
-  private static void connected(IfcRecord r, Links partners) {
-    long a = r.refId("RelatingPort");
-    long b = r.refId("RelatedPort");
-    if (a != b) {
-      partners.add(a, b);
-      partners.add(b, a);
     }
   }
 
