@@ -1,0 +1,30 @@
+package org.lagwright.ifc.extract.place;
+
+import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Evidence;
+import org.lagwright.ifc.schema.IfcRecord;
+
+/**
+ * What a spatial element and those above it tell; null where there is none.
+ *
+ * @param external true if the space is outdoors, null if nothing tells
+ * @param containedInSpace of elements that the space contains
+ */
+record Structure(
+    @Nullable IfcRecord site,
+    @Nullable IfcRecord building,
+    @Nullable IfcRecord storey,
+    @Nullable IfcRecord space,
+    @Nullable Boolean external,
+    @Nullable OfStorey ofStorey,
+    @Nullable Evidence containedInSpace) {
+
+  static final Structure NOTHING = new Structure(null, null, null, null, null, null, null);
+
+  /** What a storey gives to all elements on it. */
+  record OfStorey(
+      @Nullable String name,
+      @Nullable Double elevationM,
+      @Nullable Double floorM,
+      Evidence containedIn) {}
+}
