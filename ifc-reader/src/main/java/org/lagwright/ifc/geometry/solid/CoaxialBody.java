@@ -39,6 +39,9 @@ public final class CoaxialBody {
   /** A shell is drawn with a bore as wide as what it lies around, but for rounding. */
   private static final double FITS_M = 0.001;
 
+  /** Or with the bore that is sold, which is wider by up to this. Common practice, no source. */
+  private static final double LOOSE_M = 0.003;
+
   /** Thinner shells are walls, coats and linings. Common practice, no source. */
   private static final double THINNEST_M = 0.006;
 
@@ -262,10 +265,12 @@ public final class CoaxialBody {
   private boolean isAround(Layer shell, Layer inner) {
     Section bore = shell.bore == null ? boreAtEnd(shell) : shell.bore;
     Section outside = inner.section.value();
-    return bore != null
-        && bore.getClass() == outside.getClass()
-        && Math.abs(bore.largestSideM() - outside.largestSideM()) < FITS_M
-        && Math.abs(bore.perimeterM() - outside.perimeterM()) < 4 * FITS_M;
+    if (bore == null || bore.getClass() != outside.getClass()) {
+      return false;
+    }
+    double wideM = bore.largestSideM() - outside.largestSideM();
+    double longM = bore.perimeterM() - outside.perimeterM();
+    return wideM > -FITS_M && wideM < LOOSE_M && longM > -4 * FITS_M && longM < 4 * LOOSE_M;
   }
 
   /** Of a shell that is a face without thickness, closed by a ring at an end of it. */

@@ -1,18 +1,16 @@
 package org.lagwright.ifc.geometry.solid;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.frame.Spans;
 import org.lagwright.ifc.geometry.frame.Vec;
 import org.lagwright.ifc.geometry.mesh.Mesh;
-import org.lagwright.ifc.geometry.mesh.PolygonReading;
 import org.lagwright.ifc.geometry.shape.Ends;
+import org.lagwright.ifc.geometry.shape.Parts;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.geometry.shape.ShapeHints;
+import org.lagwright.ifc.geometry.solid.WallFaces.Reach;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
@@ -26,53 +24,25 @@ import org.lagwright.ifc.model.Section;
  */
 public final class MainWall {
 
+  /** Length of the deepest sockets over the size of their pipe. Common practice, no source. */
+  private static final double SOCKET = 2;
+
+  /** Share of the length from which a wider part counts. */
+  private static final double LONG = 0.25;
+
+  /** Share of the size by which a part is wider. */
+  private static final double WIDER_BY = 0.02;
+
+  private static final String WIDER = "part of the body is wider than the size that is measured";
+
   /** A wall shows along more than this share of the length. */
-  private static final double MOST = 0.5;
+  static final double MOST = 0.5;
 
-  /** Normals of walls lean towards the axis by less than 5 degrees. */
-  private static final double LEAN = Math.sin(Math.toRadians(5));
-
-  /**
-   * Ends whose centres lie on an axis that leans no more on what they look along tell it by their
-   * places: of rounded corners the plane of a small end leans by some hundredths of a degree, which
-   * takes a long wall away from the axis.
-   */
-  private static final double IN_LINE_RAD = Math.toRadians(0.5);
-
-  /** Relative difference up to which corners lie equally far from the axis. */
-  private static final double LEVEL = 0.005;
-
-  /** Corners around the axis that are one, in radians. */
-  private static final double SAME_CORNER_RAD = 1e-3;
-
-  /**
-   * How far a face reaches out, and along the axis.
-   *
-   * @param wall true if it is as far from the axis all over
-   */
-  private record Reach(double farM, double fromM, double toM, boolean wall, int face) {}
-
-  /** The farthest first. */
-  private static final class FarthestFirst implements Comparator<Reach> {
-    @Override
-    public int compare(Reach a, Reach b) {
-      return Double.compare(b.farM, a.farM);
-    }
-  }
-
-  private final Mesh mesh;
-  private final Vec from;
-  private final Vec along;
-  private final double lengthM;
+  private final WallFaces faces;
   private final ShapeHints hints;
 
-  private MainWall(Mesh mesh, Shape shape, ShapeHints hints) {
-    this.mesh = mesh;
-    this.from = shape.ends().get(0).centre().minus(mesh.origin());
-    Vec between = shape.ends().get(1).centre().minus(mesh.origin()).minus(from);
-    Vec out = shape.ends().get(1).out();
-    this.along = between.angleTo(out) < IN_LINE_RAD ? between.unit() : out;
-    this.lengthM = between.dot(along);
+  private MainWall(WallFaces faces, ShapeHints hints) {
+    this.faces = faces;
     this.hints = hints;
   }
 
@@ -83,15 +53,43 @@ public final class MainWall {
         hints.straight()
             && end != null
             && shape.ends().size() == 2
-            && shape.ends().get(0).out().dot(shape.ends().get(1).out()) < -Math.cos(LEAN);
+            && shape.ends().get(0).out().dot(shape.ends().get(1).out()) < -Math.cos(WallFaces.LEAN);
     if (end == null || !straight) {
       return shape;
     }
-    Section wall = new MainWall(mesh, shape, hints).section(shape, end.value());
-    boolean narrower = wall != null && wall.perimeterM() < end.value().perimeterM();
-    return wall == null || !narrower || Ends.same(wall, end.value())
-        ? shape
-        : with(shape, wall, end, mesh.faces().size());
+    WallFaces faces = new WallFaces(mesh, shape);
+    Section wall = new MainWall(faces, hints).section(shape, end.value());
+    boolean narrower =
+        wall != null
+            && wall.perimeterM() < end.value().perimeterM()
+            && !Ends.same(wall, end.value());
+    Shape bare = wall == null || !narrower ? shape : with(shape, wall, end, mesh.faces().size());
+    Shape nested = NestedBodies.in(mesh, faces, bare, hints);
+    return nested.sheath() == null && isWiderBetween(faces, bare)
+        ? Parts.withProblem(nested, WIDER)
+        : nested;
+  }
+
+  /** True of a round body that is wider than its section for longer than any socket is. */
+  private static boolean isWiderBetween(WallFaces faces, Shape shape) {
+    Measured<Section> section = shape.section();
+    if (section == null || !(section.value() instanceof Section.Round)) {
+      return false;
+    }
+    double sizeM = section.value().largestSideM();
+    List<double[]> whole = List.<double[]>of(new double[] {0, faces.lengthM()});
+    List<double[]> left = whole;
+    for (Reach reach : faces.reaches(null)) {
+      if (reach.wall() && reach.farM() > sizeM / 2 * (1 + WIDER_BY)) {
+        left = minus(left, reach);
+      }
+    }
+    for (double[] wide : Spans.minus(whole, left)) {
+      if (wide[1] - wide[0] > Math.max(LONG * faces.lengthM(), SOCKET * sizeM)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The bore of a round straight mesh that runs along most of it, null if there is none. */
@@ -102,17 +100,17 @@ public final class MainWall {
         || shape.ends().size() != 2) {
       return null;
     }
-    MainWall wall = new MainWall(mesh, shape, ShapeHints.NONE);
-    double narrowestM = outside.value().largestSideM() / 2 * (1 - 2 * LEVEL);
-    List<double[]> left = List.<double[]>of(new double[] {0, wall.lengthM});
+    WallFaces wall = new WallFaces(mesh, shape);
+    double narrowestM = outside.value().largestSideM() / 2 * (1 - 2 * WallFaces.LEVEL);
+    List<double[]> left = List.<double[]>of(new double[] {0, wall.lengthM()});
     double boreM = 0;
     for (Reach reach : wall.reaches(null)) {
-      if (reach.wall && reach.farM < narrowestM) {
+      if (reach.wall() && reach.farM() < narrowestM) {
         left = minus(left, reach);
-        boreM = Math.max(boreM, reach.farM);
+        boreM = Math.max(boreM, reach.farM());
       }
     }
-    return Spans.sum(left) < (1 - MOST) * wall.lengthM ? new Section.Round(2 * boreM) : null;
+    return Spans.sum(left) < (1 - MOST) * wall.lengthM() ? new Section.Round(2 * boreM) : null;
   }
 
   private static Shape with(Shape shape, Section wall, Measured<Section> end, int faces) {
@@ -133,17 +131,19 @@ public final class MainWall {
   private @Nullable Section section(Shape shape, Section end) {
     if (end instanceof Section.Round) {
       List<Reach> walls = shown(null);
-      return walls.isEmpty() ? null : new Section.Round(diameterM(walls));
+      return walls.isEmpty()
+          ? null
+          : new Section.Round(faces.diameterM(walls, hints.stated().diametersM()));
     }
     Point width = shape.ends().get(0).width();
     if (width == null || !(end instanceof Section.Rectangular)) {
       return null;
     }
     List<Reach> sides = shown(Vec.of(width));
-    List<Reach> levels = shown(along.cross(Vec.of(width)));
+    List<Reach> levels = shown(faces.along().cross(Vec.of(width)));
     return sides.isEmpty() || levels.isEmpty()
         ? null
-        : new Section.Rectangular(2 * sides.get(0).farM, 2 * levels.get(0).farM);
+        : new Section.Rectangular(2 * sides.get(0).farM(), 2 * levels.get(0).farM());
   }
 
   /**
@@ -152,25 +152,24 @@ public final class MainWall {
    * @param side where flat walls look to; null for round ones
    */
   private List<Reach> shown(@Nullable Vec side) {
-    List<Reach> faces = reaches(side);
-    faces.sort(new FarthestFirst());
-    List<double[]> left = List.<double[]>of(new double[] {0, lengthM});
+    List<Reach> reaches = faces.reaches(side);
+    List<double[]> left = List.<double[]>of(new double[] {0, faces.lengthM()});
     int i = 0;
-    while (i < faces.size() && !left.isEmpty()) {
-      double farM = faces.get(i).farM;
+    while (i < reaches.size() && !left.isEmpty()) {
+      double farM = reaches.get(i).farM();
       List<Reach> level = new ArrayList<>();
       List<double[]> others = left;
       double beforeM = Spans.sum(left);
-      while (i < faces.size() && faces.get(i).farM > farM * (1 - LEVEL)) {
-        Reach face = faces.get(i);
-        if (face.wall) {
+      while (i < reaches.size() && reaches.get(i).farM() > farM * (1 - WallFaces.LEVEL)) {
+        Reach face = reaches.get(i);
+        if (face.wall()) {
           level.add(face);
           left = minus(left, face);
         }
         others = minus(others, face);
         i++;
       }
-      if (beforeM - Spans.sum(left) > MOST * lengthM) {
+      if (beforeM - Spans.sum(left) > MOST * faces.lengthM()) {
         return level;
       }
       left = Spans.and(left, others);
@@ -179,50 +178,6 @@ public final class MainWall {
   }
 
   private static List<double[]> minus(List<double[]> spans, Reach face) {
-    return Spans.minus(spans, List.<double[]>of(new double[] {face.fromM, face.toM}));
-  }
-
-  private List<Reach> reaches(@Nullable Vec side) {
-    List<Reach> reaches = new ArrayList<>(mesh.faces().size());
-    for (int face = 0; face < mesh.faces().size(); face++) {
-      double nearM = Double.MAX_VALUE;
-      double farM = 0;
-      double leastM = Double.MAX_VALUE;
-      double mostM = -Double.MAX_VALUE;
-      for (int corner : mesh.faces().get(face).loops().get(0)) {
-        Vec off = mesh.vertices().get(corner).minus(from);
-        double awayM = side == null ? off.across(along).norm() : Math.abs(off.dot(side));
-        nearM = Math.min(nearM, awayM);
-        farM = Math.max(farM, awayM);
-        leastM = Math.min(leastM, off.dot(along));
-        mostM = Math.max(mostM, off.dot(along));
-      }
-      boolean wall = nearM > farM * (1 - LEVEL) && isWall(face, side);
-      reaches.add(new Reach(farM, leastM, mostM, wall, face));
-    }
-    return reaches;
-  }
-
-  private boolean isWall(int face, @Nullable Vec side) {
-    Vec normal = mesh.areaNormal(mesh.faces().get(face)).unit();
-    return side == null
-        ? Math.abs(normal.dot(along)) < LEAN
-        : normal.cross(side).norm() < LEAN && !normal.isTiny();
-  }
-
-  /** Of the circle that the corners of the walls stand for. */
-  private double diameterM(List<Reach> walls) {
-    Vec u = along.anyNormal();
-    Vec v = along.cross(u);
-    Set<Long> corners = new HashSet<>();
-    for (Reach wall : walls) {
-      for (int corner : mesh.faces().get(wall.face).loops().get(0)) {
-        Vec off = mesh.vertices().get(corner).minus(from);
-        corners.add(Math.round(Math.atan2(off.dot(v), off.dot(u)) / SAME_CORNER_RAD));
-      }
-    }
-    double throughCornersM = 2 * walls.get(0).farM;
-    return throughCornersM
-        * PolygonReading.factor(corners.size(), throughCornersM, hints.stated().diametersM());
+    return Spans.minus(spans, List.<double[]>of(face.span()));
   }
 }
