@@ -38,6 +38,9 @@ public final class MeshMeasurer {
   private static final String CURVED =
       "body is curved between its ends, length is the distance between them";
 
+  /** Cosine between the ends of a straight run, which face away from each other. */
+  private static final double OPPOSITE = Math.cos(Math.toRadians(175));
+
   /** Ends that turn by less are parallel. */
   private static final double PARALLEL_RAD = Math.toRadians(0.2);
 
@@ -64,10 +67,22 @@ public final class MeshMeasurer {
 
   /** Sections, length, form and ends, as far as the mesh tells. */
   public Shape measure() {
-    Shape shape = measured();
+    Shape shape = withStrays(measured());
     return mesh.rounding().isTooCoarse() && isRounded(shape)
         ? Parts.withProblem(shape, COARSE)
         : shape;
+  }
+
+  /** A segment of which a straight run is measured, with what is drawn besides, if untold yet. */
+  private Shape withStrays(Shape shape) {
+    boolean straight =
+        hints.straight()
+            && shape.problems().isEmpty()
+            && shape.lengthM() != null
+            && shape.ends().size() > 1
+            && shape.ends().get(0).out().dot(shape.ends().get(1).out()) < OPPOSITE;
+    String problem = straight ? Strays.in(mesh, topology, shape) : null;
+    return problem == null ? shape : Parts.withProblem(shape, problem);
   }
 
   /**
