@@ -97,4 +97,22 @@ class SeamsTest {
     assertThat(bendRadiusM(shape).value()).isCloseTo(0.1, within(1e-4));
     assertThat(angleDeg(shape).value()).isCloseTo(60, within(0.01));
   }
+
+  @Test
+  void missingFacesAreTold() {
+    MeshText mesh = reducer();
+    List<int[]> triangles = new ArrayList<>();
+    for (int[] face : mesh.faces) {
+      for (int i = 1; i + 1 < face.length; i++) {
+        triangles.add(new int[] {face[0], face[i], face[i + 1]});
+      }
+    }
+    mesh.faces.clear();
+    mesh.faces.addAll(triangles);
+    // in the wall of the cone
+    mesh.faces.remove(mesh.faces.size() / 2);
+    Shape shape = TinyModel.item(TinyModel.METRES, mesh.triangulated(100));
+    assertThat(shape.problems())
+        .containsExactly("faces of the body are missing, sizes and ends are less sure");
+  }
 }

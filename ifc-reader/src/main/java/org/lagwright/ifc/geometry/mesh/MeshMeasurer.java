@@ -32,6 +32,8 @@ public final class MeshMeasurer {
   private static final String COARSE =
       "corners are rounded to a millimetre or so, sizes and ends are no surer than that";
 
+  private static final String HOLES = "faces of the body are missing, sizes and ends are less sure";
+
   /** Share of a step by which a side may be longer or shorter than whole ones. */
   private static final double WHOLE = 0.05;
 
@@ -68,6 +70,7 @@ public final class MeshMeasurer {
   /** Sections, length, form and ends, as far as the mesh tells. */
   public Shape measure() {
     Shape shape = withStrays(measured());
+    shape = topology.hasHoles() ? Parts.withProblem(shape, HOLES) : shape;
     return mesh.rounding().isTooCoarse() && isRounded(shape)
         ? Parts.withProblem(shape, COARSE)
         : shape;

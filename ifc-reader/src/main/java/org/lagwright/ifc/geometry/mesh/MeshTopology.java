@@ -9,12 +9,16 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.geometry.frame.Vec;
+import org.lagwright.ifc.geometry.profile.OutlineFit;
 
 /** What hangs together in a mesh: edges, coplanar patches, connected pieces, boundary loops. */
 final class MeshTopology {
 
   /** Faces that turn by less belong to one patch; a 900-gon turns by 0.4 degrees. */
   private static final double COPLANAR = Math.sin(Math.toRadians(0.2));
+
+  /** Holes that are no wider are left where corners were rounded, no face is missing there. */
+  private static final double SLIT_M = 5e-4;
 
   /** An edge by its vertices, the smaller number first. */
   record Edge(int a, int b) {
@@ -191,6 +195,27 @@ final class MeshTopology {
       }
     }
     return open;
+  }
+
+  /** True if triangles are missing in a wall: open edges of it close to loops of three. */
+  boolean hasHoles() {
+    for (int[] loop : loops(openEdges())) {
+      if (loop.length == 3 && isWide(mesh.points(loop))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isWide(List<Vec> triangle) {
+    double areaM2 = OutlineFit.areaNormal(triangle, triangle.get(0)).norm();
+    double longestM =
+        Math.max(
+            triangle.get(0).distanceTo(triangle.get(1)),
+            Math.max(
+                triangle.get(1).distanceTo(triangle.get(2)),
+                triangle.get(2).distanceTo(triangle.get(0))));
+    return 2 * areaM2 > SLIT_M * longestM;
   }
 
   /**
