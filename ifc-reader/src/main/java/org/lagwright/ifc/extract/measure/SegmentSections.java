@@ -46,18 +46,25 @@ public final class SegmentSections {
     if (best != null) {
       best.addTo(options);
     }
-    options.addAll(draft.shape().section());
+    List<Stated> others = stated.others(draft);
+    boolean said = !outsides.isEmpty() || !nominals.isEmpty() || haveRound(others);
+    Measured<Section> drawn = said ? drawnRound(draft) : draft.shape().section();
+    if (drawn != null && isSquareOf(draft, nominals)) {
+      options.rule(drawn.value(), drawn.how(), drawn.evidence(), StatedSections.NOMINAL);
+    } else {
+      options.addAll(drawn);
+    }
     options.addAll(profiles.ofMaterial(draft.step()));
     for (Stated each : outsides) {
       if (each != best) {
         each.addTo(options);
       }
     }
-    for (Stated each : stated.others(draft)) {
+    for (Stated each : others) {
       each.addTo(options);
     }
     overall.addTo(options, draft);
-    takeInsulationOff(draft, nominals, options);
+    takeInsulationOff(draft, drawn, nominals, options);
     contradict(draft, nominals, options);
     if (options.leading() != null || nominals.isEmpty()) {
       byPorts(draft, options);
@@ -65,8 +72,41 @@ public final class SegmentSections {
     return Sizes.withoutNoise(options.choose());
   }
 
-  private void takeInsulationOff(Draft draft, List<Nominal> nominals, Options<Section> options) {
+  private static boolean haveRound(List<Stated> stated) {
+    for (Stated each : stated) {
+      if (each.section() instanceof Section.Round) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The section of the body; a square is a simplified pipe where the size of one is stated. */
+  private static @Nullable Measured<Section> drawnRound(Draft draft) {
     Measured<Section> drawn = draft.shape().section();
+    Optional<Double> squareM = StatedSections.squareM(draft);
+    return drawn != null && squareM.isPresent()
+        ? Measured.of(new Section.Round(squareM.get()), drawn.how(), drawn.evidence())
+        : drawn;
+  }
+
+  /** True if the square is as wide as the pipe is called, which a table has of another width. */
+  private static boolean isSquareOf(Draft draft, List<Nominal> nominals) {
+    Optional<Double> squareM = StatedSections.squareM(draft);
+    for (Nominal nominal : nominals) {
+      boolean same = squareM.isPresent() && Sizes.sameLength(squareM.get(), nominal.mm() / 1000);
+      if (same && nominal.isTabulated()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void takeInsulationOff(
+      Draft draft,
+      @Nullable Measured<Section> drawn,
+      List<Nominal> nominals,
+      Options<Section> options) {
     if (drawn != null) {
       Optional<DrawnInsulation.Bare> bare =
           drawnInsulation.under(draft, drawn, options.stated(), nominals);

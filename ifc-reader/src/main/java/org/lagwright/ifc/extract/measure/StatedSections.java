@@ -16,6 +16,7 @@ import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.Section;
@@ -153,6 +154,17 @@ public final class StatedSections {
     Measured<Section> drawn = draft.shape().section();
     return drawn != null && drawn.value() instanceof Section.Round round
         ? Optional.of(round.outsideDiameterM())
+        : squareM(draft);
+  }
+
+  /** The side of the square that is drawn in the place of a pipe, which is as wide as that. */
+  static Optional<Double> squareM(Draft draft) {
+    Measured<Section> drawn = draft.shape().section();
+    return draft.kind() == Kind.PIPE_SEGMENT
+            && drawn != null
+            && drawn.value() instanceof Section.Rectangular sides
+            && Sizes.sameLength(sides.widthM(), sides.heightM())
+        ? Optional.of(sides.widthM())
         : Optional.empty();
   }
 
@@ -246,15 +258,16 @@ public final class StatedSections {
     return stated;
   }
 
-  /** Width and height; equal ones on a pipe are a diameter written twice. */
+  /** Width and height; equal ones on a pipe that is not square are a diameter written twice. */
   private void sides(Draft draft, Property width, Property height, List<Stated> stated) {
     double widthM = sizeM(width).orElse(0.0);
     double heightM = sizeM(height).orElse(0.0);
     boolean same = Sizes.sameLength(widthM, heightM);
     String shape = DuctShapes.of(draft);
     boolean oval = DuctShapes.isOval(draft, shape);
-    boolean round = same && (!draft.isDuct() || DuctShapes.isRound(shape));
-    if (!oval && (round || drawnM(draft).isPresent())) {
+    boolean square = squareM(draft).isPresent();
+    boolean round = same && (draft.isDuct() ? DuctShapes.isRound(shape) : !square);
+    if (!oval && (round || (!square && drawnM(draft).isPresent()))) {
       stated.add(round(width, widthM, false));
       return;
     }

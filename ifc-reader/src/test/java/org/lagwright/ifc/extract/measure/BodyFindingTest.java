@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.lagwright.ifc.extract.InlineModel.codes;
 import static org.lagwright.ifc.extract.InlineModel.element;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.extract.InlineModel;
+import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepModel;
@@ -17,6 +20,9 @@ import org.lagwright.ifc.model.MepModel;
 class BodyFindingTest {
 
   private static final String PARTLY = "GEOMETRY_ONLY_PARTLY_MEASURED";
+
+  private static final List<String> DOUBTS =
+      List.of(PARTLY, "SECTION_CONFLICT", "SIZE_FROM_NOMINAL");
 
   /** A pipe with a swept disk along some points. */
   private static MepModel pipe(String points) {
@@ -131,6 +137,45 @@ class BodyFindingTest {
             model.findings().stream()
                 .anyMatch(each -> each.message().contains("flat sides or oval")))
         .isEqualTo(told);
+  }
+
+  /**
+   * A square stands for a pipe where its size is stated; DN 50 is drawn as wide as it is called.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "OuterDiameter,60.3,60.3,60.3,",
+    "NominalDiameter,50.,60.3,60.3,",
+    "NominalDiameter,50.,50.,60.3,SIZE_FROM_NOMINAL",
+    "NominalDiameter,1234.,1234.,1234.0,",
+    "OuterDiameter,114.3,60.3,60.3,SECTION_CONFLICT",
+    "Width,100.,100.,100.0 x 100.0,GEOMETRY_ONLY_PARTLY_MEASURED"
+  })
+  void squareOfPipeIsItsDiameter(String name, String value, String side, String size, String code) {
+    MepModel model =
+        InlineModel.read(
+            """
+            #1=IFCPIPESEGMENT('g',$,'Part',$,$,#11,#2,$,$);
+            #2=IFCPRODUCTDEFINITIONSHAPE($,$,(#3));
+            #3=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#4));
+            #4=IFCEXTRUDEDAREASOLID(#5,$,#6,3000.);
+            #5=IFCRECTANGLEPROFILEDEF(.AREA.,$,$,%s,%s);
+            #6=IFCDIRECTION((0.,0.,1.));
+            #7=IFCRELDEFINESBYPROPERTIES('r',$,$,$,(#1),#8);
+            #8=IFCPROPERTYSET('p',$,'Sizes',$,(#9,#10));
+            #9=IFCPROPERTYSINGLEVALUE('%s',$,IFCPOSITIVELENGTHMEASURE(%s),$);
+            #10=IFCPROPERTYSINGLEVALUE('Height',$,IFCPOSITIVELENGTHMEASURE(%s),$);
+            #11=IFCLOCALPLACEMENT($,#12);
+            #12=IFCAXIS2PLACEMENT3D(#13,$,$);
+            #13=IFCCARTESIANPOINT((0.,0.,0.));
+            """
+                .formatted(side, side, name, value, side));
+
+    assertThat(Sizes.inWords(Objects.requireNonNull(model.elements().get(0).section()).value()))
+        .isEqualTo(size + " mm");
+    assertThat(codes(model))
+        .filteredOn(DOUBTS::contains)
+        .isEqualTo(Stream.ofNullable(code).toList());
   }
 
   /** A pyramid on a square: nothing calls it a cap but that it has one end. */
