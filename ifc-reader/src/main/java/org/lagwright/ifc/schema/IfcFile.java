@@ -23,7 +23,8 @@ public final class IfcFile {
           "IfcGroup",
           "IfcProject",
           "IfcCoordinateOperation",
-          "IfcPresentationLayerAssignment");
+          "IfcPresentationLayerAssignment",
+          "IfcUnitAssignment");
 
   private final StepFile step;
   private final IfcSchema schema;
@@ -94,7 +95,8 @@ public final class IfcFile {
 
   /**
    * All records of an entity and its subtypes in the order of their instance numbers; only for
-   * products, relationships, groups, the project, map conversions and layer assignments.
+   * products, relationships, groups, the project, map conversions and the assignments of layers and
+   * units.
    */
   public List<IfcRecord> all(String entity) {
     List<IfcRecord> found = new ArrayList<>();

@@ -16,8 +16,9 @@ import org.lagwright.ifc.schema.IfcRecord;
 
 /**
  * The units of a file: only those that IfcProject.UnitsInContext assigns count, because files hold
- * others besides. The schema allows one of each kind; where a file assigns more, the first counts
- * and a finding tells of the others. Missing ones are assumed as SI with a finding.
+ * others besides; where no project assigns any, as in a part cut out of a model, those of any
+ * IfcUnitAssignment. The schema allows one of each kind; where a file assigns more, the first
+ * counts and a finding tells of the others. Missing ones are assumed as SI with a finding.
  */
 public final class Units {
 
@@ -92,15 +93,24 @@ public final class Units {
     for (IfcRecord project : file.all("IfcProject")) {
       IfcRecord assignment = project.ref("UnitsInContext");
       if (assignment != null) {
-        for (IfcRecord unit : assignment.refs("Units")) {
-          assign(unit, model);
-        }
+        assignAll(assignment, model);
+      }
+    }
+    if (assigned.isEmpty()) {
+      for (IfcRecord assignment : file.all("IfcUnitAssignment")) {
+        assignAll(assignment, model);
       }
     }
     assumeIfMissing("LENGTHUNIT", "length", "metre", model);
     assumeIfMissing("PLANEANGLEUNIT", "plane angle", "radian", model);
     factors.putIfAbsent("AREAUNIT", 1.0);
     factors.putIfAbsent("VOLUMEUNIT", 1.0);
+  }
+
+  private void assignAll(IfcRecord assignment, int model) {
+    for (IfcRecord unit : assignment.refs("Units")) {
+      assign(unit, model);
+    }
   }
 
   private void assign(IfcRecord unit, int model) {

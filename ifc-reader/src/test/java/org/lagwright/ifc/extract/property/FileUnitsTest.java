@@ -57,6 +57,27 @@ class FileUnitsTest {
     assertThat(messages(model)).isEmpty();
   }
 
+  /** Parts that were cut out of a model have units, but no project that assigns them. */
+  @Test
+  void unitsThatNoProjectAssignsCountWhereNoneAssignsAny() {
+    String withoutProject = units(LENGTH_MM, ANGLE_RAD).replaceFirst("#\\d+=IFCPROJECT.*\n", "");
+
+    MepModel model = read("IFC4", withoutProject + PIPE);
+
+    assertThat(InlineModel.diameterMm(element(model, 1))).isEqualTo(114.3);
+    assertThat(messages(model)).isEmpty();
+  }
+
+  @Test
+  void otherUnitsThanThoseOfTheProjectDoNotCount() {
+    String others = "#880=IFCUNITASSIGNMENT((#881));\n#881=" + LENGTH_M + ";\n";
+
+    MepModel model = read("IFC4", others + units(LENGTH_MM, ANGLE_RAD) + PIPE);
+
+    assertThat(InlineModel.diameterMm(element(model, 1))).isEqualTo(114.3);
+    assertThat(messages(model)).isEmpty();
+  }
+
   @Test
   void unitsThatNothingIsReadInAreNotTold() {
     MepModel model =
