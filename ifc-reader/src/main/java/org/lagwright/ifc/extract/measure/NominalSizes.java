@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.BareSizes;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.SizeTexts;
+import org.lagwright.ifc.extract.text.FigureCursor;
 import org.lagwright.ifc.extract.text.InchSizes;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.PropertyNames;
@@ -364,7 +365,8 @@ public final class NominalSizes {
 
   private static double written(String text) {
     int dn = inText(text);
-    return dn > 0 ? dn : PropertyNames.leadingNumber(text);
+    double number = dn > 0 ? dn : PropertyNames.leadingNumber(text);
+    return Double.isNaN(number) ? FigureCursor.wholeM(text.trim()) * 1000 : number;
   }
 
   private static int dn(double mm) {

@@ -50,6 +50,7 @@ class NominalInchesTest {
         // no nominal size in inches
         "NominalDiameter;IFCLABEL('100')|DN100|114.3",
         "NominalDiameter;IFCINTEGER(15)|DN15|21.3",
+        "NominalDiameter;IFCLABEL('15 mm')|DN15|21.3",
         "DN;IFCLABEL('20')|DN20|26.9"
       })
   void bareNominalSizeOfAFileInFeetIsInInches(String stating, String nominal, double outsideMm) {
