@@ -58,6 +58,14 @@ public final class BodyCorners {
     return first;
   }
 
+  /**
+   * Wall in metres of a straight ring that is measured as {@code ring}; 0 if it is full or uneven.
+   */
+  public double ringWallM(Shape ring) {
+    CrossSection across = CrossSection.of(ring);
+    return across == null ? 0 : across.ringWallM(all());
+  }
+
   /** True if the body lies wholly or partly outside of a straight pipe or duct. */
   public boolean reachOutOf(Shape host) {
     CrossSection across = CrossSection.of(host);

@@ -84,27 +84,44 @@ record CrossSection(Vec start, Vec axis, Vec u, Vec v, double radiusM) {
 
   /** A part of a ring: all its corners lie on one of two circles, and more than a box has. */
   private @Nullable Beside shell(List<Vec> item, Coaxiality.Extent extent) {
-    double least = Double.MAX_VALUE;
-    double most = 0;
-    for (Vec corner : item) {
-      double offM = corner.minus(start).across(axis.unit()).norm();
-      least = Math.min(least, offM);
-      most = Math.max(most, offM);
-    }
-    for (Vec corner : item) {
-      double offM = corner.minus(start).across(axis.unit()).norm();
-      if (Math.min(offM - least, most - offM) > TOLERANCE_M) {
-        return null;
-      }
-    }
+    double wallM = ringWallM(item);
+    double least = leastM(item);
     boolean around =
-        least > radiusM - TOLERANCE_M
+        wallM > 0
+            && least > radiusM - TOLERANCE_M
             && least < radiusM + FURTHEST_M
-            && most - least > TOLERANCE_M
             && onCircle(item, least) >= FEWEST_ON_ARC;
     return around
-        ? new Beside(true, least - radiusM, most - least, turn(item) / (2 * Math.PI), 0, extent)
+        ? new Beside(true, least - radiusM, wallM, turn(item) / (2 * Math.PI), 0, extent)
         : null;
+  }
+
+  /** Between the two circles about the axis that all corners lie on; 0 if they lie otherwise. */
+  double ringWallM(List<Vec> corners) {
+    double least = leastM(corners);
+    double most = 0;
+    for (Vec corner : corners) {
+      most = Math.max(most, offM(corner));
+    }
+    for (Vec corner : corners) {
+      if (Math.min(offM(corner) - least, most - offM(corner)) > TOLERANCE_M) {
+        return 0;
+      }
+    }
+    boolean ring = radiusM > 0 && least > TOLERANCE_M && most - least > TOLERANCE_M;
+    return ring ? most - least : 0;
+  }
+
+  private double leastM(List<Vec> corners) {
+    double least = Double.MAX_VALUE;
+    for (Vec corner : corners) {
+      least = Math.min(least, offM(corner));
+    }
+    return least;
+  }
+
+  private double offM(Vec corner) {
+    return corner.minus(start).across(axis.unit()).norm();
   }
 
   /** How many corners lie on a circle about the axis, those behind one another as one. */

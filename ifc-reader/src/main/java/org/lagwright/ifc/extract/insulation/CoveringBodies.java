@@ -101,6 +101,13 @@ public final class CoveringBodies {
     return piece != null && Thicknesses.isPossible(piece.wallM()) ? piece : null;
   }
 
+  /** Wall of a straight ring about its own axis, null if it is none. */
+  @Nullable Double ringWallM(Draft covering, Shape along) {
+    BodyCorners body = corners(covering);
+    double wallM = body == null ? 0 : body.ringWallM(along);
+    return Thicknesses.isPossible(wallM) ? wallM : null;
+  }
+
   /** True for what lies beside a duct, such as a board, though a single one is less wide. */
   boolean liesOutside(Draft covering, Draft host) {
     if (host.kind() != Kind.DUCT_SEGMENT

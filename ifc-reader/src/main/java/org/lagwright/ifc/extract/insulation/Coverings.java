@@ -92,10 +92,13 @@ public final class Coverings {
         extent == null ? Coaxiality.Extent.WHOLE : extent);
   }
 
-  /** Wall of a ring of faces around a pipe, which may keep off it as tubes do. */
+  /** Wall of a ring of faces around a pipe, or of any around a valve, which may keep off it. */
   private @Nullable Double wallOfFacesM(Draft covering, Draft host, Shape along) {
+    if (!isStraightPiece(host)) {
+      return bodies.ringWallM(covering, along);
+    }
     boolean faces = along.section() != null && along.section().how() == How.MESH;
-    Beside ring = faces && isStraightPiece(host) ? bodies.beside(covering, host) : null;
+    Beside ring = faces ? bodies.beside(covering, host) : null;
     return ring != null && ring.round() ? ring.wallM() : null;
   }
 

@@ -132,6 +132,36 @@ class InsulationThicknessTest {
     assertThat(mm(of(model, 1))).isCloseTo(32, within(1e-6));
   }
 
+  /** A ring of faces, and a rectangle that is turned about the axis, both with a bore of 120 mm. */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void ringAroundAValveIsAsThickAsItsWallHoweverItIsDrawn(boolean faces) {
+    String ring = faces ? ringOfFaces(120, 120 + 2 * 32) : turnedRing(60, 32);
+    MepModel model = read(PIPE.replace("#1=IFCPIPESEGMENT", "#1=IFCVALVE") + ring);
+
+    assertThat(mm(of(model, 1))).isCloseTo(32, within(0.01));
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  private static String turnedRing(double boreRadiusMm, double wallMm) {
+    return """
+        #200=IFCCOVERING('c',$,'Cover',$,$,#14,#210,$,.INSULATION.);
+        #210=IFCPRODUCTDEFINITIONSHAPE($,$,(#211));
+        #211=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#212));
+        #212=IFCREVOLVEDAREASOLID(#213,#214,#215,6.283185307179586);
+        #213=IFCRECTANGLEPROFILEDEF(.AREA.,$,#216,%s,2500.);
+        #214=IFCAXIS2PLACEMENT3D(#217,#218,#219);
+        #215=IFCAXIS1PLACEMENT(#217,#220);
+        #216=IFCAXIS2PLACEMENT2D(#221,$);
+        #217=IFCCARTESIANPOINT((0.,0.,0.));
+        #218=IFCDIRECTION((0.,-1.,0.));
+        #219=IFCDIRECTION((1.,0.,0.));
+        #220=IFCDIRECTION((0.,1.,0.));
+        #221=IFCCARTESIANPOINT((%s,1250.));
+        """
+        .formatted(wallMm, boreRadiusMm + wallMm / 2);
+  }
+
   @Test
   void solidBoxAroundAValveDoesNotTellItsThickness() {
     MepModel model =
