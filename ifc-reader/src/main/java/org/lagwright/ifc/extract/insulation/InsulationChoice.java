@@ -135,14 +135,36 @@ public final class InsulationChoice {
               host, otherLayer, named(other, host), layer, named(covering, host));
           return;
         }
-        if (mayBeSame(other, covering) && Thicknesses.differ(otherLayer.ownM(), layer.ownM())) {
+        boolean same =
+            mayBeSame(other, covering) || areFullOfTwoFiles(other, otherLayer, covering, layer);
+        Double otherM = toldM(otherLayer, host);
+        Double layerM = toldM(layer, host);
+        if (same && otherM != null && layerM != null && Thicknesses.differ(otherM, layerM)) {
           conflicts.noteUnclear(
-              host, takenM, otherLayer, named(other, host), layer, named(covering, host));
+              host, takenM, otherM, named(other, host), layerM, named(covering, host));
           return;
         }
       }
       layers.add(layer);
     }
+  }
+
+  /** What a layer states or its walls tell, or how far its full body reaches from the element. */
+  private static @Nullable Double toldM(Layers.Covering layer, Draft host) {
+    Section bare = Coverings.sectionOf(host);
+    Section outer = layer.outer();
+    return layer.ownM() == null && outer != null && bare != null
+        ? Thicknesses.between(bare, outer).orElse(null)
+        : layer.ownM();
+  }
+
+  /** Full bodies lie in one another as layers do, but those of two files rather repeat it. */
+  private static boolean areFullOfTwoFiles(
+      Draft one, Layers.Covering layer, Draft other, Layers.Covering otherLayer) {
+    return one.key().model() != other.key().model()
+        && layer.wallM() == null
+        && otherLayer.wallM() == null
+        && layer.extent().overlaps(otherLayer.extent());
   }
 
   private String named(Draft covering, Draft host) {

@@ -77,24 +77,22 @@ final class InsulationConflicts {
   /**
    * Two coverings of different thickness, of which one has no body or stands in another file.
    *
+   * @param oneM thickness of the one in metres
+   * @param otherM that of the other
    * @param takenM what is taken to be there, null if not known
    */
   void noteUnclear(
       Draft host,
       @Nullable Double takenM,
-      Layers.Covering one,
+      double oneM,
       String named,
-      Layers.Covering other,
+      double otherM,
       String otherNamed) {
     conflict(
         host,
         takenM == null ? "not known" : Sizes.millimetres(takenM),
         "%s by %s and %s by %s, and not whether these are layers"
-            .formatted(
-                Sizes.millimetres(Objects.requireNonNull(one.ownM())),
-                named,
-                Sizes.millimetres(Objects.requireNonNull(other.ownM())),
-                otherNamed));
+            .formatted(Sizes.millimetres(oneM), named, Sizes.millimetres(otherM), otherNamed));
   }
 
   /** Coverings without bodies that are alike in all they tell: pieces, layers, or written twice. */
@@ -139,9 +137,14 @@ final class InsulationConflicts {
       }
       addTexts(draft, chosenM, others);
     }
-    for (Property p :
+    List<Property> stated =
         Thicknesses.stated(
-            draft.properties(), PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM)) {
+            draft.properties(), PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM);
+    Property zero = chosenM == null ? null : zeroAgainstType(draft, stated);
+    if (zero != null) {
+      others.add(zero.evidence().toString());
+    }
+    for (Property p : stated) {
       double statedM = Thicknesses.metres(p, lengthUnitM);
       if (chosenM == null ? chosen.isEmpty() : !Thicknesses.same(statedM, chosenM)) {
         others.add(p.evidence().toString());
@@ -151,6 +154,22 @@ final class InsulationConflicts {
       String taken = chosenM == null ? "none" : inWords(chosen.orElseThrow(), chosenM);
       conflict(draft, taken, String.join(", ", others));
     }
+  }
+
+  /** The zero of an element whose type alone states a thickness; null if there is none. */
+  private @Nullable Property zeroAgainstType(Draft draft, List<Property> stated) {
+    for (Property p : stated) {
+      if (!p.fromType()) {
+        return null;
+      }
+    }
+    for (Property p :
+        PropertyNames.listOf(draft.properties(), PropertyNames.Role.INSULATION_THICKNESS)) {
+      if (!stated.isEmpty() && !p.fromType() && PropertyNames.offsetM(p, lengthUnitM) == 0) {
+        return p;
+      }
+    }
+    return null;
   }
 
   /**

@@ -67,4 +67,22 @@ class InsulationConflictTest {
     assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
     assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(found);
   }
+
+  /** The sets of type and element have different names, so the zero does not replace the figure. */
+  @ParameterizedTest
+  @CsvSource({"0.,true", "30.,false"})
+  void zeroOfAnElementWhoseTypeStatesAThicknessIsAFinding(String own, boolean found) {
+    String type =
+        """
+        #600=IFCPROPERTYSINGLEVALUE('Insulation Thickness',$,IFCLENGTHMEASURE(30.),$);
+        #601=IFCPROPERTYSET('601',$,'Type data',$,(#600));
+        #602=IFCPIPESEGMENTTYPE('602',$,'Steel pipe',$,$,(#601),$,$,$,.RIGIDSEGMENT.);
+        #603=IFCRELDEFINESBYTYPE('603',$,$,$,(#1),#602);
+        """;
+    MepModel model =
+        read(PIPE + type + properties("Insulation Thickness", "IFCLENGTHMEASURE(" + own + ")"));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(1e-6));
+    assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(found);
+  }
 }

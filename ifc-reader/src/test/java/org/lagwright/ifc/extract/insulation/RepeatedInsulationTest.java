@@ -76,6 +76,18 @@ class RepeatedInsulationTest {
         .containsExactly(new ElementKey(0, 200), new ElementKey(1, 300));
   }
 
+  /** Layers of one file lie in one another so; another file rather shows the insulation again. */
+  @Test
+  void fullBodiesOfTwoFilesThatDifferAreTold() {
+    String wool = covering(2, "Wool", "IFCCIRCLEPROFILEDEF(.AREA.,$,$,60.15)", 0, 2500);
+    String thicker = covering(3, "Wool", "IFCCIRCLEPROFILEDEF(.AREA.,$,$,70.15)", 0, 2500);
+    List<MepModel> models =
+        join(PIPE + wool + RELATED, PIPE + thicker + RELATED.replace("200", "300"));
+
+    assertThat(mm(of(models.get(0), 1))).isCloseTo(40, within(0.01));
+    assertThat(message(models.get(0), "INSULATION_CONFLICT")).contains("30.0 mm", "40.0 mm");
+  }
+
   @Test
   void liningThatOnlyTheLaterFileShowsBelongsToTheDuctThatCounts() {
     String duct =
