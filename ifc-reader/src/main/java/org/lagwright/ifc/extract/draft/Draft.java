@@ -100,7 +100,7 @@ public final class Draft {
             || PropertyNames.anyAnswers(
                 worded.properties(), PropertyNames.Role.INSULATION_OR_SHUT_OFF)
             || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING_THICKNESS)
-            || StatedInsulation.hasLining(worded.properties()) != null
+            || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING)
             || Thicknesses.anyInSetOfInsulation(worded.properties())
             || isCalledInsulated(worded.names());
   }

@@ -8,6 +8,7 @@ import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.PropertyNames.Role;
 import org.lagwright.ifc.extract.text.Thicknesses;
 import org.lagwright.ifc.extract.text.WordedThickness;
+import org.lagwright.ifc.extract.text.Words;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Property;
@@ -38,15 +39,16 @@ public final class StatedInsulation {
   /** Insulation on the outside. */
   public Optional<ExistingInsulation> on(Draft draft) {
     List<Property> properties = draft.properties();
+    boolean inside = isToldInside(draft);
     Optional<Property> thickness = thickness(properties, Role.INSULATION_THICKNESS);
-    if (thickness.isPresent()) {
+    if (thickness.isPresent() && !inside) {
       return Optional.of(by(thickness.get(), materialOf(properties)));
     }
     Optional<ExistingInsulation> byLayers = layers.insulationOn(draft.step());
     if (byLayers.isPresent()) {
       return byLayers;
     }
-    Optional<ExistingInsulation> byText = byText(properties);
+    Optional<ExistingInsulation> byText = inside ? Optional.empty() : byText(properties);
     byText = byText.isPresent() ? byText : byTextInDoubt(properties);
     return byText.isPresent() ? byText : byName(draft);
   }
@@ -60,23 +62,62 @@ public final class StatedInsulation {
     if (!draft.isDuct()) {
       return Optional.empty();
     }
+    if (isToldInside(draft)) {
+      return insideByInsulation(draft.properties());
+    }
     Optional<ExistingInsulation> byLayers = layers.liningIn(draft.step());
     Property told = byLayers.isPresent() ? null : hasLining(draft.properties());
-    return told == null
-        ? byLayers
-        : Optional.of(new ExistingInsulation(null, null, 1, told.evidence(), List.of()));
+    return told == null ? byLayers : Optional.of(byLining(told));
   }
 
-  /** The property that says yes to a lining, null if none does; how thick it is, is not told. */
+  /** True for a duct of which what its properties call insulation is a lining. */
+  public static boolean isToldInside(Draft draft) {
+    String material = draft.isDuct() ? materialOf(draft.properties()) : null;
+    return material != null && Words.isLining(material) && WordedThickness.says(material);
+  }
+
+  private Optional<ExistingInsulation> insideByInsulation(List<Property> properties) {
+    Optional<Property> thickness = thickness(properties, Role.INSULATION_THICKNESS);
+    return thickness.isPresent()
+        ? Optional.of(by(thickness.get(), materialOf(properties)))
+        : byText(properties);
+  }
+
+  /** A figure, or a text with one, tells how thick it is; a yes does not. */
+  private ExistingInsulation byLining(Property told) {
+    double thicknessM = isYes(told) ? 0 : Thicknesses.metres(told, lengthUnitM);
+    boolean named = !isYes(told) && WordedThickness.says(told.text());
+    return new ExistingInsulation(
+        Thicknesses.isPossible(thicknessM) ? thicknessM : null,
+        named ? told.text() : null,
+        1,
+        told.evidence(),
+        List.of());
+  }
+
+  /** The property that says that there is a lining, null if none does. */
   public static @Nullable Property hasLining(List<Property> properties) {
     for (int i = 0; i < properties.size(); i++) {
       Property p = properties.get(i);
-      if (PropertyNames.answers(p, Role.HAS_LINING)
-          && (p.text().equals("T") || p.text().equalsIgnoreCase("true"))) {
+      if (PropertyNames.answers(p, Role.LINING) && saysLining(p)) {
         return p;
       }
     }
     return null;
+  }
+
+  private static boolean saysLining(Property p) {
+    if (isYesOrNo(p)) {
+      return isYes(p);
+    }
+    Double lengthM = p.number();
+    return lengthM == null
+        ? WordedThickness.says(p.text()) || WordedThickness.metres(p.text()).isPresent()
+        : PropertyNames.isTyped(p) && Thicknesses.isPossible(lengthM);
+  }
+
+  private static boolean isYes(Property p) {
+    return p.text().equals("T") || p.text().equalsIgnoreCase("true");
   }
 
   private Optional<Property> thickness(List<Property> properties, PropertyNames.Role role) {

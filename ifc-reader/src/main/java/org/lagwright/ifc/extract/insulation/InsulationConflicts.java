@@ -138,8 +138,10 @@ final class InsulationConflicts {
       addTexts(draft, chosenM, others);
     }
     List<Property> stated =
-        Thicknesses.stated(
-            draft.properties(), PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM);
+        StatedInsulation.isToldInside(draft)
+            ? List.of()
+            : Thicknesses.stated(
+                draft.properties(), PropertyNames.Role.INSULATION_THICKNESS, lengthUnitM);
     Property zero = chosenM == null ? null : zeroAgainstType(draft, stated);
     if (zero != null) {
       others.add(zero.evidence().toString());

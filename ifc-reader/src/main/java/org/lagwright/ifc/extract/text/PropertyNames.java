@@ -40,7 +40,7 @@ public final class PropertyNames {
     INSULATION_MATERIAL,
     INSULATION_OR_SHUT_OFF,
     LINING_THICKNESS,
-    HAS_LINING,
+    LINING,
     COVERING_THICKNESS,
     EXTERNAL,
     PORT_TEMPERATURE
@@ -115,7 +115,7 @@ public final class PropertyNames {
           | bit(Role.INSULATION_MATERIAL)
           | bit(Role.INSULATION_OR_SHUT_OFF)
           | bit(Role.LINING_THICKNESS)
-          | bit(Role.HAS_LINING)
+          | bit(Role.LINING)
           | bit(Role.COVERING_THICKNESS)
           | bit(Role.EXTERNAL);
 

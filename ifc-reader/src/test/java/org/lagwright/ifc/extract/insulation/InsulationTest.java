@@ -372,6 +372,51 @@ class InsulationTest {
     assertThat(lining == null ? null : lining.thicknessM()).isNull();
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "Innend\\X\\E4mmung,IFCTEXT('25 mm'),25",
+    "Duct Liner,IFCTEXT('Mineral wool 25 mm'),25",
+    "Lining,IFCLENGTHMEASURE(25.),25",
+    "InsulationInternalThickness,IFCLENGTHMEASURE(25.),25",
+    "Insulation Type,IFCTEXT('Internal lining 25 mm'),25",
+    "Lining,IFCTEXT('Mineral wool'),",
+    "Insulation Type,IFCTEXT('Internal lining'),"
+  })
+  void whatIsCalledLiningIsKeptApartFromInsulation(String name, String value, Double liningMm) {
+    MepModel model = read(DUCT + properties(name, value));
+    ExistingInsulation lining = Objects.requireNonNull(element(model, 1).lining());
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    if (liningMm == null) {
+      assertThat(lining.thicknessM()).isNull();
+    } else {
+      assertThat(mm(lining)).isCloseTo(liningMm, within(1e-6));
+    }
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  @Test
+  void thicknessOfInsulationThatIsALiningIsThatOfTheLining() {
+    MepModel model =
+        read(
+            DUCT
+                + properties(
+                    "Insulation Type", "IFCTEXT('Duct liner')",
+                    "Insulation Thickness", "IFCLENGTHMEASURE(25.)"));
+
+    assertThat(element(model, 1).existingInsulation()).isNull();
+    assertThat(mm(Objects.requireNonNull(element(model, 1).lining()))).isCloseTo(25, within(1e-6));
+    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"none", "ohne", "-", "0", ""})
+  void textThatDeniesALiningShowsNone(String text) {
+    MepModel model = read(DUCT + properties("Lining", "IFCTEXT('" + text + "')"));
+
+    assertThat(element(model, 1).lining()).isNull();
+  }
+
   @Test
   void ductDrawnWiderThanItsFreeSizeForItsLinerIsAsWideAsDrawn() {
     MepModel model =
