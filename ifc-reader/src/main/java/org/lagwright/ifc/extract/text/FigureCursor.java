@@ -37,7 +37,8 @@ public final class FigureCursor {
   /** Of a figure in feet, with or without inches behind it. */
   static final String FEET = "ft";
 
-  private static final String THOUSANDS_SPACES = " \u00A0\u202F\u2009";
+  /** Between thousands and the rest; the apostrophes as in Switzerland. */
+  private static final String THOUSANDS_SIGNS = " \u00A0\u202F\u2009'\u2019";
 
   private final String text;
   private int at;
@@ -145,7 +146,7 @@ public final class FigureCursor {
       boolean word = withFraction < 1 && text.startsWith(INCHES, at - INCHES.length());
       return new Figure(withFraction, digits <= 2, word ? INCHES : "\"");
     }
-    return isOneOf(FOOT_SIGNS, at) && !isTwice(at)
+    return isOneOf(FOOT_SIGNS, at) && !isTwice(at) && !areThousandsBehind(at)
         ? takeFeet(value)
         : new Figure(value, digits <= 2 && decimals <= 2, takeUnit());
   }
@@ -181,6 +182,11 @@ public final class FigureCursor {
     return inches > 0 ? new Figure(inches, true, "\"") : null;
   }
 
+  /** True for three digits behind a sign, as no inches behind feet have. */
+  private boolean areThousandsBehind(int sign) {
+    return isDigit(sign + 1) && isDigit(sign + 2) && isDigit(sign + 3) && !isDigit(sign + 4);
+  }
+
   private boolean isTwice(int place) {
     return place + 1 < text.length() && text.charAt(place) == text.charAt(place + 1);
   }
@@ -192,8 +198,8 @@ public final class FigureCursor {
     at += isOneOf("-", at) ? 1 : 0;
     skipSpace();
     Figure rest = isDigit(at) ? take() : null;
-    boolean inches = rest != null && INCH_SIGNS.contains(rest.unit) && rest.value < 12;
-    if (rest == null || !inches) {
+    String unit = rest == null ? null : rest.unit;
+    if (rest == null || unit == null || !INCH_SIGNS.contains(unit) || rest.value >= 12) {
       at = behindFeet;
       return new Figure(feet, false, FEET);
     }
@@ -201,9 +207,9 @@ public final class FigureCursor {
   }
 
   /**
-   * Takes a side, which may have its thousands apart as {@code 1 200}: at the start of a text,
-   * behind a sign of multiplication, or with a space that does not break the line. Elsewhere the
-   * first figure may be a number of something.
+   * Takes a side, which may have its thousands apart as {@code 1 200} or {@code 1'200}: at the
+   * start of a text, behind a sign of multiplication, or with a sign that does not break the line.
+   * Elsewhere the first figure may be a number of something.
    */
   @Nullable Figure takeSide(boolean behindSign) {
     int start = at;
@@ -212,12 +218,9 @@ public final class FigureCursor {
         figure != null
             && figure.unit == null
             && at - start == 1
-            && isOneOf(THOUSANDS_SPACES, at)
+            && isOneOf(THOUSANDS_SIGNS, at)
             && (start == 0 || behindSign || !isOneOf(" ", at))
-            && isDigit(at + 1)
-            && isDigit(at + 2)
-            && isDigit(at + 3)
-            && !isDigit(at + 4);
+            && areThousandsBehind(at);
     if (figure == null || !thousands) {
       return figure;
     }
