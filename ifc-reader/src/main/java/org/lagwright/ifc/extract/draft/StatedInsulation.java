@@ -48,7 +48,10 @@ public final class StatedInsulation {
     if (byLayers.isPresent()) {
       return byLayers;
     }
-    Optional<ExistingInsulation> byText = inside ? Optional.empty() : byText(properties);
+    if (inside) {
+      return byName(draft);
+    }
+    Optional<ExistingInsulation> byText = byText(properties);
     byText = byText.isPresent() ? byText : byTextInDoubt(properties);
     return byText.isPresent() ? byText : byName(draft);
   }
@@ -72,15 +75,32 @@ public final class StatedInsulation {
 
   /** True for a duct of which what its properties call insulation is a lining. */
   public static boolean isToldInside(Draft draft) {
-    String material = draft.isDuct() ? materialOf(draft.properties()) : null;
-    return material != null && Words.isLining(material) && WordedThickness.says(material);
+    if (!draft.isDuct()) {
+      return false;
+    }
+    String material = materialOf(draft.properties());
+    if (material != null) {
+      return saysLining(material);
+    }
+    for (Property p : PropertyNames.listOf(draft.properties(), Role.INSULATION_OR_SHUT_OFF)) {
+      if (saysLining(p.text())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean saysLining(String text) {
+    return Words.isLining(text) && WordedThickness.says(text);
   }
 
   private Optional<ExistingInsulation> insideByInsulation(List<Property> properties) {
     Optional<Property> thickness = thickness(properties, Role.INSULATION_THICKNESS);
-    return thickness.isPresent()
-        ? Optional.of(by(thickness.get(), materialOf(properties)))
-        : byText(properties);
+    if (thickness.isPresent()) {
+      return Optional.of(by(thickness.get(), materialOf(properties)));
+    }
+    Optional<ExistingInsulation> byText = byText(properties);
+    return byText.isPresent() ? byText : byTextInDoubt(properties);
   }
 
   /** A figure, or a text with one, tells how thick it is; a yes does not. */

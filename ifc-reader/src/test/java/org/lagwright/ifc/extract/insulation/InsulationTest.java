@@ -379,6 +379,7 @@ class InsulationTest {
     "Lining,IFCLENGTHMEASURE(25.),25",
     "InsulationInternalThickness,IFCLENGTHMEASURE(25.),25",
     "Insulation Type,IFCTEXT('Internal lining 25 mm'),25",
+    "Isolation,IFCTEXT('Isolation int\\X\\E9rieure 25 mm'),25",
     "Lining,IFCTEXT('Mineral wool'),",
     "Insulation Type,IFCTEXT('Internal lining'),"
   })
