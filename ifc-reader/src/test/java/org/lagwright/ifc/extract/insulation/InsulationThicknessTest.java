@@ -291,6 +291,9 @@ class InsulationThicknessTest {
         "\\X2\\03A003AC03C703BF03C2\\X0\\ \\X2\\03BC03CC03BD03C903C303B703C2\\X0\\",
         "\\X2\\4FDD6E29539A5EA6\\X0\\",
         "Pipe Insulation Thickness",
+        "Insulation Thick",
+        "THK_INSUL",
+        "Thickness of thermal insulation",
         "Thermal insulation thickness"
       })
   void thicknessIsKnownByItsNameInManyLanguages(String name) {
