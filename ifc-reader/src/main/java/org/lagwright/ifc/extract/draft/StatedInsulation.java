@@ -126,14 +126,18 @@ public final class StatedInsulation {
     return null;
   }
 
+  /** Linings of concrete and the like are none that insulate. */
   private static boolean saysLining(Property p) {
-    if (isYesOrNo(p)) {
+    if (isYesOrNo(p) || isYes(p)) {
       return isYes(p);
     }
     Double lengthM = p.number();
-    return lengthM == null
-        ? WordedThickness.says(p.text()) || WordedThickness.metres(p.text()).isPresent()
-        : PropertyNames.isTyped(p) && Thicknesses.isPossible(lengthM);
+    if (lengthM != null) {
+      return PropertyNames.isTyped(p) && Thicknesses.isPossible(lengthM);
+    }
+    boolean insulates = Words.isInsulant(p.text()) || Words.isInsulation(p.text());
+    return WordedThickness.metres(p.text()).isPresent()
+        || (insulates && WordedThickness.says(p.text()));
   }
 
   private static boolean isYes(Property p) {

@@ -411,8 +411,8 @@ class InsulationTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"none", "ohne", "-", "0", ""})
-  void textThatDeniesALiningShowsNone(String text) {
+  @ValueSource(strings = {"none", "ohne", "no mineral wool", "-", "0", "", "Concrete"})
+  void textThatNamesNoLiningThatInsulatesShowsNone(String text) {
     MepModel model = read(DUCT + properties("Lining", "IFCTEXT('" + text + "')"));
 
     assertThat(element(model, 1).lining()).isNull();
