@@ -31,6 +31,7 @@ import org.lagwright.ifc.geometry.solid.Extrusions;
 import org.lagwright.ifc.geometry.solid.JoinedPieces;
 import org.lagwright.ifc.geometry.solid.MainWall;
 import org.lagwright.ifc.geometry.solid.MeshReader;
+import org.lagwright.ifc.geometry.solid.PiecesInLine;
 import org.lagwright.ifc.geometry.solid.Primitives;
 import org.lagwright.ifc.geometry.solid.Revolutions;
 import org.lagwright.ifc.geometry.solid.SolidReader;
@@ -212,9 +213,11 @@ public final class Solids {
     if (whole.form() == Form.BEND && TangentBend.turnsLike(largest, whole.ends())) {
       return TangentBend.of(largest, whole.ends());
     }
-    return whole.form() == Form.UNKNOWN || isStraightened(largest, whole)
-        ? Parts.withProblem(largest, note)
-        : whole;
+    if (whole.form() != Form.UNKNOWN && !isStraightened(largest, whole)) {
+      return whole;
+    }
+    Shape inLine = hints.straight() ? null : PiecesInLine.of(shapes, items.get(0).record().id());
+    return inLine == null ? Parts.withProblem(largest, note) : inLine;
   }
 
   /**

@@ -115,23 +115,26 @@ class ShapeChangingBoxTest {
   }
 
   private static Network item(String keyword, String items) {
-    Network network =
-        new Network()
-            .record("#2000=%s('2',$,'X 1',$,$,#2003,#2001,$,$);".formatted(keyword))
-            .record(InlineModel.placed(2003, 0, 0, 0))
-            .record("#2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));")
-            .record("#2002=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(%s));".formatted(items))
-            .record("#2006=IFCDIRECTION((1.,0.,0.));")
-            .record("#2007=IFCDIRECTION((0.,0.,1.));");
-    return extrusion(network, 2010, 0, 0, profile("CIRCLE", "125."), 120);
+    return extrusion(itemOf(keyword, items), 2010, 0, 0, profile("CIRCLE", "125."), 120);
   }
 
-  private static String profile(String kind, String figures) {
+  /** Item 2 at the origin, its body still to be written. */
+  static Network itemOf(String keyword, String items) {
+    return new Network()
+        .record("#2000=%s('2',$,'X 1',$,$,#2003,#2001,$,$);".formatted(keyword))
+        .record(InlineModel.placed(2003, 0, 0, 0))
+        .record("#2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));")
+        .record("#2002=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(%s));".formatted(items))
+        .record("#2006=IFCDIRECTION((1.,0.,0.));")
+        .record("#2007=IFCDIRECTION((0.,0.,1.));");
+  }
+
+  static String profile(String kind, String figures) {
     return "IFC%sPROFILEDEF(.AREA.,$,$,%s)".formatted(kind, figures);
   }
 
   /** A body along x whose x of the profile is upright. */
-  private static Network extrusion(
+  static Network extrusion(
       Network network, int id, double xMm, double zMm, String profile, double lengthMm) {
     return network
         .record(
