@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract.measure;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.draft.Drawn;
 import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.shape.Shape;
@@ -20,21 +21,28 @@ final class Faces {
 
   private Faces() {}
 
-  /** The shape between the faces; null where none are sure, or where nothing is wider than they. */
-  static @Nullable Shape between(Shape drawn) {
-    List<ShapeEnd> faces = drawn.ends().size() > 2 ? of(drawn.ends()) : List.of();
+  /**
+   * The shape between the faces; null where none are sure, or where nothing is wider than they.
+   *
+   * @param met the joint at one of them, if any is known
+   */
+  static @Nullable Shape between(Shape drawn, List<Neighbours.Joint> met) {
+    List<ShapeEnd> faces = drawn.ends().size() > 2 ? of(drawn.ends(), met) : List.of();
     Measured<Section> section = drawn.section();
-    if (faces.isEmpty() || section == null || isSame(faces.get(0).section(), section.value())) {
+    if (faces.isEmpty()
+        || section == null
+        || (met.isEmpty() && isSame(faces.get(0).section(), section.value()))) {
       return null;
     }
     return Shape.ofEnds(faces, section.how(), section.evidence());
   }
 
-  private static List<ShapeEnd> of(List<ShapeEnd> ends) {
+  private static List<ShapeEnd> of(List<ShapeEnd> ends, List<Neighbours.Joint> met) {
     List<ShapeEnd> faces = List.of();
     for (int i = 0; i < ends.size(); i++) {
       for (int j = i + 1; j < ends.size(); j++) {
-        if (isSame(ends.get(i).section(), ends.get(j).section())) {
+        boolean alike = isSame(ends.get(i).section(), ends.get(j).section());
+        if (alike && (met.isEmpty() || isAt(met, ends.get(i)) || isAt(met, ends.get(j)))) {
           if (!faces.isEmpty() || !lookApart(ends.get(i), ends.get(j))) {
             return List.of();
           }
@@ -43,6 +51,11 @@ final class Faces {
       }
     }
     return faces;
+  }
+
+  private static boolean isAt(List<Neighbours.Joint> met, ShapeEnd end) {
+    Point atM = met.get(0).port().positionM();
+    return atM != null && atM.distanceM(end.centreM()) < Drawn.SAME_PLACE_M;
   }
 
   private static boolean isSame(Section a, Section b) {

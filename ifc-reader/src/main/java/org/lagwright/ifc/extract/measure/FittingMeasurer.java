@@ -29,6 +29,11 @@ public final class FittingMeasurer {
 
   static final String INSULATED = "drawn with its insulation";
 
+  private static final String ACROSS = "the body is narrower than its duct, so it does not run so";
+
+  /** A duct is wider than a box that it does not go into, by more than is lost in rounding. */
+  private static final double WIDER = 1.02;
+
   private static final double CONCENTRIC_M = 1e-4;
 
   /** Widths that differ by less are one: a tenth of a millimetre. */
@@ -82,7 +87,7 @@ public final class FittingMeasurer {
   /** Measures an item whose form is set. */
   public void measure(Draft draft) {
     List<Neighbours.Joint> met = neighbours.jointsOf(draft);
-    Shape faces = met.isEmpty() && isInLine(draft) ? Faces.between(draft.shape()) : null;
+    Shape faces = met.size() < 2 && isInLine(draft) ? Faces.between(draft.shape(), met) : null;
     if (faces != null) {
       draft.measured(faces);
     }
@@ -152,13 +157,13 @@ public final class FittingMeasurer {
     List<Neighbours.Joint> faces =
         made != null || !goesStraightThrough(draft.form()) ? List.of() : faces(joints);
     // motors and handles are ends of the body too, and farther apart than its faces
-    boolean facesFirst = draft.shape().ends().size() > 2;
+    boolean facesFirst = draft.shape().ends().size() > 2 || isCornerAcross(draft, faces);
     if (facesFirst) {
       faceToFace(draft, faces, options);
     }
     boolean longWay = made != null && BendMeasurer.isLongWayRound(draft, made);
     options.addAll(made == null || !longWay ? null : made.lengthM());
-    options.addAll(draft.shape().lengthM());
+    addDrawn(draft, options);
     if (made != null && !longWay) {
       boolean noArc = draft.form() == Form.BEND && BendMeasurer.isArcUntoldByEnds(draft, made);
       options.addAll(noArc ? null : made.lengthM());
@@ -167,6 +172,37 @@ public final class FittingMeasurer {
     }
     lengths.addTo(options, draft);
     return options.choose();
+  }
+
+  /** The length of the body, unless it was read along another edge than it runs. */
+  private static void addDrawn(Draft draft, Options<Double> options) {
+    Measured<Double> lengthM = draft.shape().lengthM();
+    if (lengthM != null && isWiderThanBody(draft)) {
+      options.rule(lengthM.value(), lengthM.how(), lengthM.evidence(), ACROSS);
+    } else {
+      options.addAll(lengthM);
+    }
+  }
+
+  /** True if a duct does not go into the box that is drawn, so that this does not run so. */
+  private static boolean isWiderThanBody(Draft draft) {
+    Measured<Section> chosen = draft.section();
+    Measured<Section> body = draft.shape().section();
+    if (chosen == null
+        || body == null
+        || !(chosen.value() instanceof Section.Rectangular duct)
+        || !(body.value() instanceof Section.Rectangular box)) {
+      return false;
+    }
+    double leastM = box.smallestSideM() * WIDER;
+    return duct.largestSideM() > box.largestSideM() * WIDER || duct.smallestSideM() > leastM;
+  }
+
+  /** True if what stands at the side makes a corner of a body whose lines go straight through. */
+  private static boolean isCornerAcross(Draft draft, List<Neighbours.Joint> faces) {
+    return draft.shape().form() == Form.BEND
+        && faces.size() == 2
+        && lookApart(faces.get(0), faces.get(1));
   }
 
   private static boolean goesStraightThrough(Form form) {
@@ -272,9 +308,15 @@ public final class FittingMeasurer {
               : String.join("; ", draft.shape().problems()));
     } else if (!draft.form().isWiderThanItsPipe()
         || WeakSources.isPipeNotRound(draft)
-        || isOfStraightBody(draft, draft.section())) {
+        || isOfStraightBody(draft, draft.section())
+        || isOfOneOfItsPieces(draft)) {
       WeakSources.noteBody(draft);
     }
+  }
+
+  /** True for the length of a body that was not read as a whole. */
+  private static boolean isOfOneOfItsPieces(Draft draft) {
+    return draft.lengthM() != null && draft.lengthM().how().isDrawn();
   }
 
   private static boolean isOfStraightBody(Draft draft, Measured<Section> size) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.Drawn;
+import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.shape.Shape;
@@ -55,24 +56,38 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
 
   /**
    * The drawn end across from the only one that meets something, if one is round and the other has
-   * sides, as of boxes that share out air: no line has both. Null if there is none.
+   * sides, as of boxes that share out air: no line has both. Or, of what is drawn as a reducer, if
+   * the one is drawn as wide as its pipe, so that the other one is too. Null if there is none.
    */
   @Nullable Section unlikeMet() {
-    List<ShapeEnd> ends = mayChangeShape() ? draft.shape().ends() : List.of();
+    boolean reduces = draft.shape().form() == Form.REDUCER && draft.shape().ends().size() == 2;
+    List<ShapeEnd> ends = reduces || mayChangeShape() ? draft.shape().ends() : List.of();
     ShapeEnd joined = null;
+    boolean asWide = false;
     for (Neighbours.Joint joint : joints) {
       joined = joint.met() == null ? joined : drawnAt(joint, ends);
+      asWide |=
+          joined != null
+              && joint.met() != null
+              && Sizes.sameSection(joined.section(), joint.met().section());
     }
     if (joined == null) {
       return null;
     }
     boolean round = joined.section() instanceof Section.Round;
     for (ShapeEnd end : ends) {
-      if (end.section() instanceof Section.Round != round && Faces.lookApart(joined, end)) {
+      boolean unlike = end.section() instanceof Section.Round != round;
+      boolean counts = unlike ? mayChangeShape() : reduces && asWide && isPipe(end.section());
+      if (counts && Faces.lookApart(joined, end)) {
         return end.section();
       }
     }
     return null;
+  }
+
+  private static boolean isPipe(Section section) {
+    return section instanceof Section.Round round
+        && PipeSizes.isOutsideDiameter(round.outsideDiameterM());
   }
 
   /** Pipes are round all the way: what has sides at the end of a valve or pump is its motor. */
