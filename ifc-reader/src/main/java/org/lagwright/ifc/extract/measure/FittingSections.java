@@ -41,6 +41,9 @@ public final class FittingSections {
    */
   private static final double WIDEST_PIPE = 1.06;
 
+  /** Thickness over diameter of what is flatter than the caps of pipes: blind flanges, plates. */
+  private static final double FLAT = 0.2;
+
   private final StatedSections stated;
   private final NominalSizes nominals;
   private final ProfileReader profiles;
@@ -261,10 +264,12 @@ public final class FittingSections {
       }
     }
 
-    /** True for a closed box of faces that neither ports, neighbours nor a stated size tell. */
+    /**
+     * True for a closed box of faces that neither both ports, neighbours nor a stated size tell.
+     */
     private boolean mayRunOtherwise(Measured<Section> chosen) {
       return chosen.how() == How.MESH
-          && draft.ports().isEmpty()
+          && draft.ports().size() < 2
           && met.isEmpty()
           && draft.shape().mayLieOtherwise()
           && Options.firstAgreeing(chosen).isEmpty();
@@ -272,8 +277,8 @@ public final class FittingSections {
 
     /**
      * True for a body in pipes where nothing else agrees with it: that of a valve or the like, of
-     * which it is chance if a table has such a pipe, the disc of a flange, and what is no pipe of
-     * any table.
+     * which it is chance if a table has such a pipe, the disc of a flange, also one that closes a
+     * pipe, and what is no pipe of any table.
      */
     private boolean isOfBodyOnly(Measured<Section> chosen) {
       return chosen.how().isDrawn()
@@ -281,9 +286,17 @@ public final class FittingSections {
           && chosen.value() instanceof Section.Round round
           && (draft.kind() != Kind.PIPE_FITTING
               || draft.form() == Form.FLANGE
+              || isDisc(round)
               || !PipeSizes.isOutsideDiameter(round.outsideDiameterM()))
           && !isCalledSo(round)
           && Options.firstAgreeing(chosen).isEmpty();
+    }
+
+    private boolean isDisc(Section.Round body) {
+      Measured<Double> lengthM = draft.shape().lengthM();
+      return draft.form() == Form.CAP
+          && lengthM != null
+          && lengthM.value() < FLAT * body.outsideDiameterM();
     }
 
     private boolean isCalledSo(Section body) {

@@ -69,6 +69,18 @@ class LoneBodyTest {
     assertThat(InlineModel.codes(model).contains("GEOMETRY_ONLY_PARTLY_MEASURED")).isEqualTo(told);
   }
 
+  /** A disc that closes a pipe may be a flange, a cap is longer. */
+  @ParameterizedTest
+  @CsvSource({"20, true", "80, false"})
+  void discThatClosesAPipeIsToldAsWideAsItIs(double lengthMm, boolean told) {
+    MepModel model =
+        new Network()
+            .body(1, "IFCPIPEFITTING", "Blind flange", "$", at(0, 0, 0), EAST, lengthMm, 165.1)
+            .read();
+
+    assertThat(InlineModel.codes(model).contains("GEOMETRY_ONLY_PARTLY_MEASURED")).isEqualTo(told);
+  }
+
   private static Network lone(String keyword, String name, double drawnMm) {
     return new Network().body(1, keyword, name, "$", at(0, 0, 0), EAST, 150, drawnMm);
   }
