@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
+import org.lagwright.ifc.model.FindingCode;
 import org.lagwright.ifc.model.Georeference.MapConversion;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -58,6 +59,15 @@ public final class ModelJoiner {
   /** The models on their way: elements that were replaced, findings that came up. */
   static final class Joining {
 
+    /** Contradictions within one file, of which it is enough to know once. */
+    private static final Set<FindingCode> OF_FIGURES =
+        Set.of(
+            ReadFinding.LENGTH_CONFLICT,
+            ReadFinding.SECTION_CONFLICT,
+            ReadFinding.ANGLE_CONFLICT,
+            ReadFinding.RADIUS_CONFLICT,
+            ReadFinding.FORM_CONFLICT);
+
     private final List<MepModel> models;
     private final Map<ElementKey, MepElement> changed = new HashMap<>();
     private final List<Finding> findings = new ArrayList<>();
@@ -65,6 +75,9 @@ public final class ModelJoiner {
 
     /** What was found about elements and holds no longer. */
     private final Map<ElementKey, Set<ReadFinding>> forgotten = new HashMap<>();
+
+    /** What is told of the figures of elements in their own files; made when first asked. */
+    private @Nullable Map<ElementKey, Set<FindingCode>> told;
 
     /** Where elements stand in their files, by instance number; made when first asked. */
     private final Map<Integer, Map<Long, Integer>> places = new HashMap<>();
@@ -140,7 +153,34 @@ public final class ModelJoiner {
       }
       Set<ReadFinding> gone = forgotten.getOrDefault(about, Set.of());
       return !gone.contains(finding.code())
-          && (finding.code() != ReadFinding.COVERING_WITHOUT_HOST || !hosted.contains(about));
+          && (finding.code() != ReadFinding.COVERING_WITHOUT_HOST || !hosted.contains(about))
+          && !isToldOfFirst(finding.code(), about);
+    }
+
+    /** True if the figures of a repetition contradict as those of the element that counts do. */
+    private boolean isToldOfFirst(FindingCode code, ElementKey about) {
+      MepElement element = OF_FIGURES.contains(code) ? find(about) : null;
+      ElementKey first = element == null ? null : element.repeats();
+      if (first == null) {
+        return false;
+      }
+      if (told == null) {
+        told = told();
+      }
+      return told.getOrDefault(first, Set.of()).contains(code);
+    }
+
+    private Map<ElementKey, Set<FindingCode>> told() {
+      Map<ElementKey, Set<FindingCode>> found = new HashMap<>();
+      for (MepModel model : models) {
+        for (Finding finding : model.findings()) {
+          ElementKey about = finding.element();
+          if (about != null && OF_FIGURES.contains(finding.code())) {
+            found.computeIfAbsent(about, key -> new HashSet<>(2)).add(finding.code());
+          }
+        }
+      }
+      return found;
     }
 
     List<MepModel> models() {
