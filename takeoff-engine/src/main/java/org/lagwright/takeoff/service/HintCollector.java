@@ -1,12 +1,14 @@
 package org.lagwright.takeoff.service;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepSystem;
 import org.lagwright.ifc.model.Port;
@@ -54,7 +56,7 @@ final class HintCollector {
     List<Hint> hints = new ArrayList<>();
     Carrier carrier = Carrier.of(element);
     addMapping(hints, element);
-    addMedium(hints, properties, carrier);
+    addMedium(hints, element, properties, carrier);
     addSystems(hints, element, carrier);
     addText(hints, element.name(), VotePack.FROM_NAME, carrier);
     addText(hints, element.typeName(), VotePack.FROM_TYPE_NAME, carrier);
@@ -80,13 +82,30 @@ final class HintCollector {
     }
   }
 
-  private void addMedium(List<Hint> hints, List<Property> properties, Carrier carrier) {
+  private void addMedium(
+      List<Hint> hints, MepElement element, List<Property> properties, Carrier carrier) {
     for (Property property : properties) {
-      if (!property.quantity() && mediumProperties.contains(property.plainName())) {
+      boolean ofConnectors =
+          element.kind() == Kind.EQUIPMENT && namesSeveral(property.text(), carrier);
+      if (!property.quantity()
+          && mediumProperties.contains(property.plainName())
+          && !ofConnectors) {
         String from = PROPERTY + property.name();
         addText(hints, property.text(), from, votes.weight(VotePack.FROM_MEDIUM), carrier);
       }
     }
+  }
+
+  /** True for a list of the systems at all connectors of an apparatus, which is of none of them. */
+  private boolean namesSeveral(@Nullable String text, Carrier carrier) {
+    Set<String> families = new HashSet<>();
+    for (PhraseBook.Match<Words.Meaning> match : words.read(text == null ? "" : text, carrier)) {
+      String family = match.meaning().family();
+      if (family != null) {
+        families.add(family);
+      }
+    }
+    return families.size() > 1;
   }
 
   private void addSystems(List<Hint> hints, MepElement element, Carrier carrier) {

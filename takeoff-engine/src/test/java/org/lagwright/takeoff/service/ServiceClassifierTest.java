@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
@@ -50,6 +51,20 @@ class ServiceClassifierTest {
 
     assertThat(found.serviceId()).isEqualTo("chilled-water-return");
     assertThat(found.votes()).extracting(Vote::from).containsOnly("property Medium");
+  }
+
+  /** A boiler's list of the systems at all its connectors: its flue is one of them. */
+  @ParameterizedTest
+  @CsvSource({
+    "EQUIPMENT, 'Heating flow 1,Gas 2,Exhaust air 3', unknown",
+    "EQUIPMENT, Heating flow 1, heating-flow",
+    "PIPE_SEGMENT, Heating flow 1, heating-flow",
+  })
+  void listOfSystemsTellsNoServiceOfAnApparatus(Kind kind, String systems, String service) {
+    Form form = kind == Kind.EQUIPMENT ? Form.APPARATUS : Form.STRAIGHT;
+    Classification found = classify(TestElement.of(1, kind, form).property("System Name", systems));
+
+    assertThat(found.serviceId()).isEqualTo(service);
   }
 
   /** Some programs write the code of a property in brackets before its name. */
