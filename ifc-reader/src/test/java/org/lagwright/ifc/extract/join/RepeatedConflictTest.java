@@ -1,4 +1,4 @@
-package org.lagwright.ifc.extract;
+package org.lagwright.ifc.extract.join;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.lagwright.ifc.extract.InlineModel.body;
@@ -7,7 +7,8 @@ import static org.lagwright.ifc.extract.InlineModel.properties;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.lagwright.ifc.extract.join.ModelJoiner;
+import org.lagwright.ifc.extract.InlineModel;
+import org.lagwright.ifc.extract.ReadOptions;
 import org.lagwright.ifc.model.MepModel;
 
 /** What contradicts in the figures of a pipe that two files hold. */

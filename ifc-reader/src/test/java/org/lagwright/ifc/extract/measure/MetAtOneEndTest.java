@@ -1,18 +1,19 @@
-package org.lagwright.ifc.extract;
+package org.lagwright.ifc.extract.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.value;
 import static org.lagwright.ifc.extract.Network.at;
-import static org.lagwright.ifc.extract.PiecesInLineTest.faces;
-import static org.lagwright.ifc.extract.PiecesInLineTest.lengthM;
-import static org.lagwright.ifc.extract.ShapeChangingBoxTest.extrusion;
-import static org.lagwright.ifc.extract.ShapeChangingBoxTest.itemOf;
-import static org.lagwright.ifc.extract.ShapeChangingBoxTest.profile;
+import static org.lagwright.ifc.extract.measure.PiecesInLineTest.faces;
+import static org.lagwright.ifc.extract.measure.PiecesInLineTest.lengthM;
+import static org.lagwright.ifc.extract.measure.ShapeChangingBoxTest.extrusion;
+import static org.lagwright.ifc.extract.measure.ShapeChangingBoxTest.itemOf;
+import static org.lagwright.ifc.extract.measure.ShapeChangingBoxTest.profile;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.extract.Network;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Section;
 

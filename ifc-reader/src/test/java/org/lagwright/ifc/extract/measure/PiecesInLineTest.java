@@ -1,15 +1,16 @@
-package org.lagwright.ifc.extract;
+package org.lagwright.ifc.extract.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.value;
 import static org.lagwright.ifc.extract.Network.at;
-import static org.lagwright.ifc.extract.ShapeChangingBoxTest.extrusion;
-import static org.lagwright.ifc.extract.ShapeChangingBoxTest.itemOf;
-import static org.lagwright.ifc.extract.ShapeChangingBoxTest.profile;
+import static org.lagwright.ifc.extract.measure.ShapeChangingBoxTest.extrusion;
+import static org.lagwright.ifc.extract.measure.ShapeChangingBoxTest.itemOf;
+import static org.lagwright.ifc.extract.measure.ShapeChangingBoxTest.profile;
 
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.lagwright.ifc.extract.Network;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.Section;
 
