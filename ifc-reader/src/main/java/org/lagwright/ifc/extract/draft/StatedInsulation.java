@@ -9,6 +9,7 @@ import org.lagwright.ifc.extract.text.PropertyNames.Role;
 import org.lagwright.ifc.extract.text.Thicknesses;
 import org.lagwright.ifc.extract.text.WordedThickness;
 import org.lagwright.ifc.extract.text.Words;
+import org.lagwright.ifc.extract.text.YesNo;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Property;
@@ -141,7 +142,7 @@ public final class StatedInsulation {
   }
 
   private static boolean isYes(Property p) {
-    return p.text().equals("T") || p.text().equalsIgnoreCase("true");
+    return p.number() == null && Boolean.TRUE.equals(YesNo.of(p));
   }
 
   private Optional<Property> thickness(List<Property> properties, PropertyNames.Role role) {

@@ -362,6 +362,8 @@ class InsulationTest {
   @CsvSource({
     "IFCBOOLEAN(.T.), true",
     "IFCLABEL('TRUE'), true",
+    "IFCLABEL('Yes'), true",
+    "IFCLABEL('No'), false",
     "IFCBOOLEAN(.F.), false",
     "IFCLOGICAL(.U.), false"
   })
