@@ -15,7 +15,7 @@ import org.lagwright.ifc.extract.insulation.InsulationReader;
 import org.lagwright.ifc.extract.measure.Placeholders;
 import org.lagwright.ifc.extract.place.PlaceReader;
 import org.lagwright.ifc.extract.property.OpenedFile;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.geometry.BoxReader;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
@@ -190,7 +190,7 @@ public final class ModelExtractor {
           ReadFinding.ENDS_JOINED,
           Effect.ASSUMED,
           String.valueOf(joined),
-          Sizes.millimetres(options.joinToleranceM()));
+          InWords.millimetres(options.joinToleranceM()));
     }
     return new CountedByParts(drafts, opened.relations()).leaveOut();
   }

@@ -7,6 +7,7 @@ import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.Remembered;
 import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.extract.text.SizesInText;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
@@ -157,7 +158,7 @@ public final class BareSizes {
       return dn;
     }
     Optional<Section> mm = Sizes.diameter(text);
-    boolean inMm = mm.isPresent() && Sizes.sameSection(mm.get(), drawn.value());
+    boolean inMm = mm.isPresent() && Tolerances.sameSection(mm.get(), drawn.value());
     return !inMm && PipeSizes.mayBe(dn, drawn.value()) ? dn : 0;
   }
 
@@ -237,8 +238,8 @@ public final class BareSizes {
   }
 
   private static boolean isSame(Section drawn, Section written) {
-    return Sizes.sameSection(drawn, written)
+    return Tolerances.sameSection(drawn, written)
         || (drawn instanceof Section.Oval o
-            && Sizes.sameSection(new Section.Rectangular(o.widthM(), o.heightM()), written));
+            && Tolerances.sameSection(new Section.Rectangular(o.widthM(), o.heightM()), written));
   }
 }

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.property.OpenedFile;
 import org.lagwright.ifc.extract.property.PropertyReader;
 import org.lagwright.ifc.extract.property.Relations;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.SizeLists;
 import org.lagwright.ifc.extract.text.Words;
@@ -247,7 +248,7 @@ public final class DraftReader {
   private @Nullable Double lengthM(List<Property> own) {
     Double lengthM = null;
     for (Property p : PropertyNames.listOf(own, PropertyNames.Role.LENGTH)) {
-      lengthM = lengthM == null ? PropertyNames.lengthM(p, lengthUnitM).orElse(null) : lengthM;
+      lengthM = lengthM == null ? PropertyLengths.lengthM(p, lengthUnitM).orElse(null) : lengthM;
     }
     return lengthM;
   }

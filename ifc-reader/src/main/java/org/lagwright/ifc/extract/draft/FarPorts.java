@@ -3,7 +3,7 @@ package org.lagwright.ifc.extract.draft;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.frame.Box;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.shape.Shape;
@@ -60,7 +60,7 @@ final class FarPorts {
     return statedM != null
         && aM != null
         && bM != null
-        && Sizes.sameLength(aM.distanceM(bM), statedM);
+        && Tolerances.sameLength(aM.distanceM(bM), statedM);
   }
 
   private static boolean isFar(Point atM, Shape shape) {

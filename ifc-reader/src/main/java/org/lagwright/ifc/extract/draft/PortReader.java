@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.property.OpenedFile;
 import org.lagwright.ifc.extract.property.PropertyReader;
 import org.lagwright.ifc.extract.property.Relations;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.PropertyNames.Role;
 import org.lagwright.ifc.geometry.frame.Frame;
@@ -133,7 +134,7 @@ public final class PortReader {
 
   /** Zero, in whichever unit, and absolute zero stand for a figure that nobody gave. */
   private static boolean isGiven(double celsius, String text) {
-    return PropertyNames.leadingNumber(text) != 0
+    return PropertyLengths.leadingNumber(text) != 0
         && Math.abs(celsius) > SAME_TEMPERATURE_K
         && celsius > COLDEST_C;
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lagwright.ifc.extract.text.DnInText;
 import org.lagwright.ifc.extract.text.InchSizes;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.SizeLists;
 import org.lagwright.ifc.extract.text.Sizes;
@@ -44,7 +45,7 @@ public final class SizeTexts {
   private static Optional<Double> side(
       List<Property> properties, PropertyNames.Role role, double lengthUnitM) {
     for (Property p : PropertyNames.listOf(properties, role)) {
-      Optional<Double> sizeM = PropertyNames.sizeM(p, lengthUnitM);
+      Optional<Double> sizeM = PropertyLengths.sizeM(p, lengthUnitM);
       if (sizeM.isPresent()) {
         return sizeM;
       }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.property.MaterialLayers;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.PropertyNames.Role;
 import org.lagwright.ifc.extract.text.Thicknesses;
@@ -134,7 +135,7 @@ public final class StatedInsulation {
     }
     Double lengthM = p.number();
     if (lengthM != null) {
-      return PropertyNames.isTyped(p) && Thicknesses.isPossible(lengthM);
+      return PropertyLengths.isTyped(p) && Thicknesses.isPossible(lengthM);
     }
     boolean insulates = Words.isInsulant(p.text()) || Words.isInsulation(p.text());
     return WordedThickness.metres(p.text()).isPresent()

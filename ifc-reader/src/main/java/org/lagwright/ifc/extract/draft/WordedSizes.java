@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.geometry.shape.StatedSizes;
 import org.lagwright.ifc.model.Property;
@@ -25,7 +26,7 @@ record WordedSizes(List<Property> properties, Names names, double lengthUnitM)
   public List<Double> diametersM() {
     List<Double> diametersM = new ArrayList<>(1);
     for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.OUTSIDE_DIAMETER)) {
-      Optional<Double> diameterM = PropertyNames.lengthM(p, lengthUnitM);
+      Optional<Double> diameterM = PropertyLengths.lengthM(p, lengthUnitM);
       if (diameterM.isPresent()) {
         diametersM.add(diameterM.get());
       }

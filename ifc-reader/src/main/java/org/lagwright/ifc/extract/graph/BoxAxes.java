@@ -8,7 +8,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.graph.TouchingEnds.Loose;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Section;
@@ -174,7 +174,7 @@ public final class BoxAxes {
         && loose.containsKey(pair.get(1).draft())
         && section != null
         && other != null
-        && Sizes.sameSection(section, other);
+        && Tolerances.sameSection(section, other);
   }
 
   /** Ends of a reading that touch neighbours as these lie now. */

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.Drafts;
 import org.lagwright.ifc.extract.draft.Drawn;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.How;
@@ -226,7 +226,7 @@ public final class TouchingEnds {
   private static boolean haveOneSize(Loose a, Loose b) {
     for (Section one : sections(a)) {
       for (Section other : sections(b)) {
-        if (Sizes.sameSection(one, other)) {
+        if (Tolerances.sameSection(one, other)) {
           return true;
         }
       }

@@ -5,8 +5,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.property.MaterialLayers;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.PropertyNames;
-import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.extract.text.Thicknesses;
 import org.lagwright.ifc.geometry.BodyCorners;
 import org.lagwright.ifc.geometry.Coaxiality;
@@ -68,7 +68,7 @@ final class CoveringConflicts {
       host.note(
           ReadFinding.INSULATION_CONFLICT,
           Effect.NONE,
-          takenM == null ? "not known" : Sizes.millimetres(takenM),
+          takenM == null ? "not known" : InWords.millimetres(takenM),
           String.join(", ", others));
     }
   }
@@ -87,7 +87,7 @@ final class CoveringConflicts {
     }
     Double layersM = layers.thicknessM(covering.step());
     if (layersM != null && isAnother(layersM, takenM, drawnM)) {
-      others.add(Sizes.millimetres(layersM) + " by the material of " + named);
+      others.add(InWords.millimetres(layersM) + " by the material of " + named);
     }
   }
 
@@ -105,7 +105,7 @@ final class CoveringConflicts {
       another &= wordedM != null && Math.abs(section.largestSideM() - wordedM) > SAME_SIZE_M;
     }
     if (another && wordedM != null) {
-      others.add(Sizes.millimetres(wordedM) + " by the name of " + named);
+      others.add(InWords.millimetres(wordedM) + " by the name of " + named);
     }
   }
 
@@ -134,7 +134,7 @@ final class CoveringConflicts {
     if (narrower && outer != null) {
       others.add(
           "that %s is drawn inside of it, %s wide"
-              .formatted(coverings.named(covering, host), Sizes.inWords(outer)));
+              .formatted(coverings.named(covering, host), InWords.section(outer)));
     }
   }
 
@@ -151,7 +151,7 @@ final class CoveringConflicts {
     if (gapM > FAR_M) {
       others.add(
           "that %s is drawn %s m away from it"
-              .formatted(coverings.named(covering, host), Sizes.metres(gapM)));
+              .formatted(coverings.named(covering, host), InWords.metres(gapM)));
     }
   }
 

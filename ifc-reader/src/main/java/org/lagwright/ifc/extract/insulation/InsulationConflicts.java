@@ -7,8 +7,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.StatedInsulation;
+import org.lagwright.ifc.extract.text.InWords;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
-import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.extract.text.Thicknesses;
 import org.lagwright.ifc.extract.text.WordedThickness;
 import org.lagwright.ifc.model.Effect;
@@ -37,8 +38,8 @@ final class InsulationConflicts {
           && !Thicknesses.same(stack.statedM().get(), stack.drawnM().get())) {
         conflict(
             host,
-            Sizes.millimetres(stack.drawnM().get()) + " as drawn around it",
-            Sizes.millimetres(stack.statedM().get()) + " by the properties of " + covering);
+            InWords.millimetres(stack.drawnM().get()) + " as drawn around it",
+            InWords.millimetres(stack.statedM().get()) + " by the properties of " + covering);
       }
     }
     Optional<Double> longest = stacks.get(0).thicknessM();
@@ -50,8 +51,8 @@ final class InsulationConflicts {
             m ->
                 conflict(
                     host,
-                    Sizes.millimetres(longest.orElse(m)) + " on most of it",
-                    Sizes.millimetres(m) + " on another part"));
+                    InWords.millimetres(longest.orElse(m)) + " on most of it",
+                    InWords.millimetres(m) + " on another part"));
   }
 
   /**
@@ -65,8 +66,8 @@ final class InsulationConflicts {
       Draft host, Layers.Covering one, String named, Layers.Covering other, String otherNamed) {
     double oneM = Objects.requireNonNull(one.wallM());
     double otherM = Objects.requireNonNull(other.wallM());
-    String inWords = Sizes.millimetres(oneM) + " by " + named;
-    String otherInWords = Sizes.millimetres(otherM) + " by " + otherNamed;
+    String inWords = InWords.millimetres(oneM) + " by " + named;
+    String otherInWords = InWords.millimetres(otherM) + " by " + otherNamed;
     boolean thicker = oneM > otherM;
     conflict(
         host,
@@ -90,9 +91,9 @@ final class InsulationConflicts {
       String otherNamed) {
     conflict(
         host,
-        takenM == null ? "not known" : Sizes.millimetres(takenM),
+        takenM == null ? "not known" : InWords.millimetres(takenM),
         "%s by %s and %s by %s, and not whether these are layers"
-            .formatted(Sizes.millimetres(oneM), named, Sizes.millimetres(otherM), otherNamed));
+            .formatted(InWords.millimetres(oneM), named, InWords.millimetres(otherM), otherNamed));
   }
 
   /** Coverings without bodies that are alike in all they tell: pieces, layers, or written twice. */
@@ -107,8 +108,8 @@ final class InsulationConflicts {
     }
     conflict(
         host,
-        Sizes.millimetres(takenM) + ", counting once what is written alike",
-        Sizes.millimetres(sumM) + " if its " + coverings.size() + " coverings are layers");
+        InWords.millimetres(takenM) + ", counting once what is written alike",
+        InWords.millimetres(sumM) + " if its " + coverings.size() + " coverings are layers");
   }
 
   private static double thicknessM(Undrawn covering) {
@@ -167,7 +168,7 @@ final class InsulationConflicts {
     }
     for (Property p :
         PropertyNames.listOf(draft.properties(), PropertyNames.Role.INSULATION_THICKNESS)) {
-      if (!stated.isEmpty() && !p.fromType() && PropertyNames.offsetM(p, lengthUnitM) == 0) {
+      if (!stated.isEmpty() && !p.fromType() && PropertyLengths.offsetM(p, lengthUnitM) == 0) {
         return p;
       }
     }
@@ -181,8 +182,8 @@ final class InsulationConflicts {
     for (Property p :
         PropertyNames.listOf(draft.properties(), PropertyNames.Role.INSULATION_MATERIAL)) {
       boolean bare =
-          !PropertyNames.isTyped(p)
-              && (p.number() != null || !Double.isNaN(PropertyNames.leadingNumber(p.text())));
+          !PropertyLengths.isTyped(p)
+              && (p.number() != null || !Double.isNaN(PropertyLengths.leadingNumber(p.text())));
       if (bare && Thicknesses.isPossible(Thicknesses.metres(p, lengthUnitM))) {
         others.add(p.evidence().toString());
       }
@@ -202,7 +203,7 @@ final class InsulationConflicts {
   }
 
   private static String inWords(ExistingInsulation chosen, double thicknessM) {
-    return Sizes.millimetres(thicknessM) + " (" + chosen.evidence() + ")";
+    return InWords.millimetres(thicknessM) + " (" + chosen.evidence() + ")";
   }
 
   private static void conflict(Draft draft, String taken, String other) {

@@ -13,8 +13,8 @@ import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.DraftReader;
 import org.lagwright.ifc.extract.draft.Drafts;
 import org.lagwright.ifc.extract.property.Relations;
-import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.extract.text.Thicknesses;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.BodyCorners;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.frame.Box;
@@ -162,7 +162,7 @@ public final class InsulationReader {
     Shape drawn = bodies.shape(orphan);
     orphan.open();
     orphan.measured(drawn);
-    orphan.change().section = Sizes.withoutNoise(drawn.section());
+    orphan.change().section = Tolerances.withoutNoise(drawn.section());
     orphan.fold();
   }
 

@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Drawn;
 import org.lagwright.ifc.extract.graph.Axis;
 import org.lagwright.ifc.extract.graph.ReadEnds;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
@@ -146,7 +146,7 @@ final class Bodies {
   private static boolean same(@Nullable Section one, @Nullable Section other) {
     return one != null
         && other != null
-        && Sizes.sameSection(one, other)
+        && Tolerances.sameSection(one, other)
         && Math.abs(one.largestSideM() - other.largestSideM()) < SAME_SIZE_M;
   }
 

@@ -17,7 +17,7 @@ import org.lagwright.ifc.extract.graph.SideSearch;
 import org.lagwright.ifc.extract.graph.Taps;
 import org.lagwright.ifc.extract.graph.TouchingEnds;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
@@ -275,6 +275,6 @@ final class CrossJoints {
             Effect.ASSUMED,
             String.valueOf(count),
             joining.file(files.get(0)),
-            Sizes.millimetres(toleranceM)));
+            InWords.millimetres(toleranceM)));
   }
 }

@@ -8,7 +8,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
 import org.lagwright.ifc.extract.measure.Options;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.Thicknesses;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Effect;
@@ -66,7 +66,7 @@ final class RepeatConflicts {
         counts,
         ReadFinding.SECTION_CONFLICT,
         SECTIONS,
-        Sizes::inWords,
+        InWords::section,
         counts.section(),
         element.section(),
         own,
@@ -75,7 +75,7 @@ final class RepeatConflicts {
         counts,
         ReadFinding.LENGTH_CONFLICT,
         LENGTHS,
-        Sizes::metres,
+        InWords::metres,
         counts.lengthM(),
         element.lengthM(),
         own,
@@ -143,7 +143,7 @@ final class RepeatConflicts {
   }
 
   private static String inWords(double thicknessM, ExistingInsulation insulation) {
-    return Sizes.millimetres(thicknessM) + " (" + insulation.evidence() + ")";
+    return InWords.millimetres(thicknessM) + " (" + insulation.evidence() + ")";
   }
 
   /** True if those are but some of the layers that were found in all files. */

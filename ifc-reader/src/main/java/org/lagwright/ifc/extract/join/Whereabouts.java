@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.geometry.frame.Box;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
@@ -86,10 +86,10 @@ final class Whereabouts {
     double unitM = c.unitTold() ? c.unitM() : 1;
     return "E %s N %s H %s%s, turned by %s degrees"
         .formatted(
-            Sizes.metres(c.eastings() * unitM),
-            Sizes.metres(c.northings() * unitM),
-            Sizes.metres(c.orthogonalHeight() * unitM),
+            InWords.metres(c.eastings() * unitM),
+            InWords.metres(c.northings() * unitM),
+            InWords.metres(c.orthogonalHeight() * unitM),
             c.unitTold() ? " m" : " without a unit",
-            Sizes.metres(c.rotationDeg()));
+            InWords.metres(c.rotationDeg()));
   }
 }

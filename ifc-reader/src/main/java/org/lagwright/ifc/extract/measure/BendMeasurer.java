@@ -5,9 +5,12 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.text.BendAngleInText;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.PipeSizes;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.mesh.FlatSides;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Effect;
@@ -119,11 +122,11 @@ final class BendMeasurer {
    */
   private static Optional<Double> degrees(Property p) {
     Double number = p.number();
-    if (number == null && Double.isNaN(PropertyNames.leadingNumber(p.text()))) {
+    if (number == null && Double.isNaN(PropertyLengths.leadingNumber(p.text()))) {
       return Sizes.angleDeg(p.text());
     }
     boolean typed = p.measure() != null && p.measure().contains("PLANEANGLE");
-    double deg = number == null ? PropertyNames.leadingNumber(p.text()) : number;
+    double deg = number == null ? PropertyLengths.leadingNumber(p.text()) : number;
     if (number != null && typed) {
       deg = isInDegrees(p, number) ? number : Math.toDegrees(number);
     } else if (isUsual(Math.toDegrees(deg))) {
@@ -134,7 +137,7 @@ final class BendMeasurer {
 
   /** More than half a turn in radians, as written: degrees in a file whose unit is the radian. */
   private static boolean isInDegrees(Property p, double radians) {
-    return radians > Math.PI + 1e-6 && PropertyNames.leadingNumber(p.text()) == radians;
+    return radians > Math.PI + 1e-6 && PropertyLengths.leadingNumber(p.text()) == radians;
   }
 
   /** Bends are sold in these steps; figures are rounded to two or three decimals. */
@@ -164,8 +167,8 @@ final class BendMeasurer {
         && madeDeg != null
         && madeM != null
         && drawnDeg.value() > 180
-        && Sizes.sameAngle(drawnDeg.value(), 360 - madeDeg.value())
-        && Sizes.sameLength(drawnM.value(), madeM.value());
+        && Tolerances.sameAngle(drawnDeg.value(), 360 - madeDeg.value())
+        && Tolerances.sameLength(drawnM.value(), madeM.value());
   }
 
   /**
@@ -193,8 +196,8 @@ final class BendMeasurer {
     double angle = Math.toRadians(angleDeg.value());
     double reachM = arcM.value() * angle + 2 * overM * Math.tan(angle / 2);
     return overM > 0
-        && !Sizes.sameLength(widestM.value(), arcM.value())
-        && Sizes.sameLength(lengthM.value(), reachM);
+        && !Tolerances.sameLength(widestM.value(), arcM.value())
+        && Tolerances.sameLength(lengthM.value(), reachM);
   }
 
   /** True if the body turns but follows no arc. */
@@ -214,7 +217,7 @@ final class BendMeasurer {
     }
     options.addAll(made == null || isArcUntoldByEnds(draft, made) ? null : made.bendRadiusM());
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.BEND_RADIUS)) {
-      Optional<Double> radiusM = PropertyNames.lengthM(p, lengthUnitM);
+      Optional<Double> radiusM = PropertyLengths.lengthM(p, lengthUnitM);
       if (radiusM.isPresent() && isOfASide(draft, radiusM.get(), options.leading())) {
         options.rule(radiusM.get(), How.PROPERTY, p.evidence(), "inside or outside of the bend");
       } else if (radiusM.isPresent()) {
@@ -232,10 +235,11 @@ final class BendMeasurer {
     }
     double offM = Math.abs(radiusM - centreM);
     if (section.value() instanceof Section.Round r) {
-      return Sizes.sameLength(2 * offM, r.outsideDiameterM());
+      return Tolerances.sameLength(2 * offM, r.outsideDiameterM());
     }
     return section.value() instanceof Section.Rectangular r
-        && (Sizes.sameLength(2 * offM, r.widthM()) || Sizes.sameLength(2 * offM, r.heightM()));
+        && (Tolerances.sameLength(2 * offM, r.widthM())
+            || Tolerances.sameLength(2 * offM, r.heightM()));
   }
 
   /** The centre line of a bend that only joints or properties describe. */
@@ -247,7 +251,7 @@ final class BendMeasurer {
               arcM,
               draft.bendRadiusM().how(),
               new Evidence(
-                  draft.bendRadiusM().evidence().step(), "radius x angle", Sizes.metres(arcM)));
+                  draft.bendRadiusM().evidence().step(), "radius x angle", InWords.metres(arcM)));
     }
   }
 }

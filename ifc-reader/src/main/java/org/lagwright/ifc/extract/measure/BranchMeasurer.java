@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.graph.Axis;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.shape.Shape;
@@ -42,7 +43,7 @@ final class BranchMeasurer {
     add(draft.shape(), options);
     add(joined, options);
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.BRANCH_LENGTH)) {
-      Optional<Double> lengthM = PropertyNames.lengthM(p, lengthUnitM);
+      Optional<Double> lengthM = PropertyLengths.lengthM(p, lengthUnitM);
       if (lengthM.isPresent()) {
         options.addStated(lengthM.get(), p, placeholders.contains(p));
       }

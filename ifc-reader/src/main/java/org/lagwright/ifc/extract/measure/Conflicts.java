@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Measured;
@@ -26,9 +26,9 @@ final class Conflicts {
       note(
           draft,
           ReadFinding.SECTION_CONFLICT,
-          Sizes.inWords(section.value()),
+          InWords.section(section.value()),
           section,
-          Sizes.inWords(other.get().value()),
+          InWords.section(other.get().value()),
           other.get());
     } else if (ends != null && otherEnds.isPresent()) {
       note(
@@ -44,7 +44,7 @@ final class Conflicts {
   private static String inWords(List<Section> ends) {
     StringBuilder words = new StringBuilder();
     for (Section end : ends) {
-      words.append(words.isEmpty() ? "" : " / ").append(Sizes.inWords(end));
+      words.append(words.isEmpty() ? "" : " / ").append(InWords.section(end));
     }
     return words.toString();
   }
@@ -61,9 +61,9 @@ final class Conflicts {
       note(
           draft,
           ReadFinding.ANGLE_CONFLICT,
-          Sizes.degrees(deg.value()),
+          InWords.degrees(deg.value()),
           deg,
-          Sizes.degrees(other.get().value()),
+          InWords.degrees(other.get().value()),
           other.get());
     }
   }
@@ -75,9 +75,9 @@ final class Conflicts {
       note(
           draft,
           code,
-          Sizes.metres(lengthM.value()),
+          InWords.metres(lengthM.value()),
           lengthM,
-          Sizes.metres(other.get().value()),
+          InWords.metres(other.get().value()),
           other.get());
     }
   }

@@ -10,10 +10,11 @@ import org.lagwright.ifc.extract.draft.BareSizes;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.StatedInsulation;
 import org.lagwright.ifc.extract.measure.NominalSizes.Nominal;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.PropertyNames;
-import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.extract.text.Thicknesses;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.shape.Sheath;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
@@ -125,7 +126,7 @@ final class DrawnInsulation {
   /** True if something states the size as it is drawn: then what states another one is wrong. */
   private static boolean isSaid(Section drawn, List<Section> stated, List<Nominal> nominals) {
     for (Section section : stated) {
-      if (Sizes.sameSection(section, drawn)) {
+      if (Tolerances.sameSection(section, drawn)) {
         return true;
       }
     }
@@ -314,19 +315,19 @@ final class DrawnInsulation {
         new Evidence(
             thickness.step(),
             "stated outside - 2 x " + bare.from,
-            Sizes.inWords(outside) + " - 2 x " + Sizes.millimetres(bare.thicknessM));
+            InWords.section(outside) + " - 2 x " + InWords.millimetres(bare.thicknessM));
     options.prefer(bare.section, How.PROPERTY, evidence);
   }
 
   /** Puts the bare size first, rules out the drawn one and notes what was done. */
   static void apply(Draft draft, Measured<Section> drawn, Bare bare, Options<Section> options) {
-    String thickness = Sizes.millimetres(bare.thicknessM);
+    String thickness = InWords.millimetres(bare.thicknessM);
     Property stated = bare.stated;
     Evidence evidence =
         new Evidence(
             drawn.evidence().step(),
             drawn.evidence().path() + " - 2 x " + bare.from,
-            Sizes.inWords(drawn.value()) + " - 2 x " + thickness);
+            InWords.section(drawn.value()) + " - 2 x " + thickness);
     options.ruleOut(Set.of(How.SOLID, How.MESH), "drawn with its insulation");
     options.prefer(bare.section, drawn.how(), evidence);
     draft.change().drawnInsulation =
@@ -339,8 +340,8 @@ final class DrawnInsulation {
     draft.note(
         ReadFinding.INSULATION_IN_BODY,
         stated == null ? Effect.ESTIMATED : Effect.NONE,
-        Sizes.inWords(drawn.value()),
-        Sizes.inWords(bare.section),
+        InWords.section(drawn.value()),
+        InWords.section(bare.section),
         thickness,
         stated == null ? "nothing states the thickness" : stated.evidence().toString());
   }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.text.PipeSizes;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Section;
@@ -50,7 +50,7 @@ final class EndOptions extends Options<List<Section>> {
     for (Section other : others) {
       if (nominal
           ? PipeSizes.mayBeOfOneNominal(section, other)
-          : Sizes.sameSection(section, other)) {
+          : Tolerances.sameSection(section, other)) {
         return other;
       }
     }

@@ -3,7 +3,7 @@ package org.lagwright.ifc.extract.measure;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Drawn;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Measured;
@@ -59,7 +59,7 @@ final class Faces {
   }
 
   private static boolean isSame(Section a, Section b) {
-    return Sizes.sameSection(a, b);
+    return Tolerances.sameSection(a, b);
   }
 
   /** True if both lie on one axis and face away from each other. */

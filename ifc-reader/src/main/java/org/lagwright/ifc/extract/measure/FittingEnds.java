@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.SizeTexts;
 import org.lagwright.ifc.extract.text.PipeSizes;
-import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.extract.text.Thicknesses;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Evidence;
@@ -140,7 +140,7 @@ final class FittingEnds {
     for (Neighbours.Joint joint : joints) {
       boolean isEnd = false;
       for (Section end : ends) {
-        isEnd |= joint.met() == null || Sizes.sameSection(end, joint.met().section());
+        isEnd |= joint.met() == null || Tolerances.sameSection(end, joint.met().section());
       }
       if (joint.met() != null && !isEnd && joint.met().mayBeSocketOf(ends.get(0))) {
         return true;
@@ -157,11 +157,11 @@ final class FittingEnds {
         || body == null
         || (chosen.how() != How.PROPERTY && chosen.how() != How.TEXT)
         || draft.shape().ends().size() != 2
-        || Sizes.sameSection(chosen.value(), body.value())) {
+        || Tolerances.sameSection(chosen.value(), body.value())) {
       return;
     }
     for (Section end : drawn()) {
-      if (!Sizes.sameSection(end, body.value())) {
+      if (!Tolerances.sameSection(end, body.value())) {
         return;
       }
     }
@@ -177,7 +177,7 @@ final class FittingEnds {
         && body != null
         && (chosen.how() == How.PROPERTY || chosen.how() == How.TEXT)
         && chosen.value().largestSideM() < body.value().largestSideM()
-        && !Sizes.sameSection(chosen.value(), body.value());
+        && !Tolerances.sameSection(chosen.value(), body.value());
   }
 
   /** What sits in a pipe has no sides, only its body has; unless it meets ducts of such sides. */
@@ -271,7 +271,7 @@ final class FittingEnds {
   /** True if one of the ends has a size, as far as something tells. */
   boolean haveOne(Section section) {
     for (Section end : known()) {
-      if (Sizes.sameSection(end, section)) {
+      if (Tolerances.sameSection(end, section)) {
         return true;
       }
     }
@@ -327,7 +327,7 @@ final class FittingEnds {
   static List<Section> withoutNoise(List<Section> sections) {
     List<Section> clean = new ArrayList<>(sections.size());
     for (Section section : sections) {
-      clean.add(Sizes.withoutNoise(section));
+      clean.add(Tolerances.withoutNoise(section));
     }
     return List.copyOf(clean);
   }
@@ -377,7 +377,7 @@ final class FittingEnds {
       List<Section> ends = ofAllWays(statedEnds.inText(draft, text.value()));
       if (ends.size() > 1
           && section != null
-          && Sizes.sameSection(largest(ends).orElseThrow(), section.value())) {
+          && Tolerances.sameSection(largest(ends).orElseThrow(), section.value())) {
         options.addStated(ends, How.TEXT, text.evidence());
       }
     }

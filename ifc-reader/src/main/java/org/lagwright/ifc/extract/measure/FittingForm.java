@@ -7,7 +7,7 @@ import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.Drawn;
 import org.lagwright.ifc.extract.draft.SizeTexts;
 import org.lagwright.ifc.extract.text.PropertyNames;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.extract.text.Words;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.shape.Shape;
@@ -227,7 +227,7 @@ final class FittingForm {
   /** A neck or a collar is drawn tapered too; only a change of the line's size is a reducer. */
   private boolean mayReduce() {
     List<Section> met = met();
-    boolean sameLine = met.size() == 2 && Sizes.sameSection(met.get(0), met.get(1));
+    boolean sameLine = met.size() == 2 && Tolerances.sameSection(met.get(0), met.get(1));
     return !sameLine && (!worded || (stated == Form.COUPLING && met.size() == 2));
   }
 
@@ -263,7 +263,7 @@ final class FittingForm {
 
   private Form twoJoints() {
     List<Section> met = met();
-    if (met.size() == 2 && !Sizes.sameSection(met.get(0), met.get(1))) {
+    if (met.size() == 2 && !Tolerances.sameSection(met.get(0), met.get(1))) {
       return Form.REDUCER;
     }
     return joined != null && joined.form() == Form.STRAIGHT ? Form.COUPLING : straight();

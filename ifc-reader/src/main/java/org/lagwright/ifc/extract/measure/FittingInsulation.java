@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.measure.Neighbours.Found;
 import org.lagwright.ifc.extract.measure.Neighbours.Joint;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.PropertyNames;
-import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.extract.text.Thicknesses;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
@@ -83,9 +83,9 @@ final class FittingInsulation {
     draft.note(
         ReadFinding.INSULATION_IN_BODY,
         Effect.NONE,
-        Sizes.inWords(drawn.value()),
-        Sizes.inWords(pipe.section()),
-        Sizes.millimetres(thicknessM),
+        InWords.section(drawn.value()),
+        InWords.section(pipe.section()),
+        InWords.millimetres(thicknessM),
         saidBy.toString());
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.shape.Shape;
@@ -257,7 +257,7 @@ public final class FittingMeasurer {
           new Evidence(
               inFile ? faces.get(0).port().step() : draft.step(),
               inFile ? "distance of ports" : "distance of touching ends",
-              Sizes.metres(a.distanceM(b)) + " m");
+              InWords.metres(a.distanceM(b)) + " m");
       options.add(a.distanceM(b), inFile ? How.PORTS : How.NEIGHBOUR, evidence);
     }
   }

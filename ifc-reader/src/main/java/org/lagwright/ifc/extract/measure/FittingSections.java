@@ -6,8 +6,10 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.measure.NominalSizes.Nominal;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
@@ -67,7 +69,7 @@ public final class FittingSections {
     choice.written();
     overall.addTo(choice.options, draft);
     choice.takeInsulationOff();
-    draft.change().section = Sizes.withoutNoise(choice.options.choose());
+    draft.change().section = Tolerances.withoutNoise(choice.options.choose());
     choice.note();
     nominal(draft);
   }
@@ -117,7 +119,7 @@ public final class FittingSections {
       Section open = openEnd();
       if (open != null) {
         How how = drawn == null ? How.MESH : drawn.how();
-        options.add(open, how, new Evidence(draft.step(), "its other end", Sizes.inWords(open)));
+        options.add(open, how, new Evidence(draft.step(), "its other end", InWords.section(open)));
       }
       boolean allKnown = met.size() == ends.ways() || ends.areMet();
       boolean drawnFirst =
@@ -252,7 +254,7 @@ public final class FittingSections {
       for (Nominal each : sizes) {
         if (chosen.how() == each.how()
             && chosen.evidence().equals(each.evidence())
-            && Sizes.sameSection(chosen.value(), each.section())) {
+            && Tolerances.sameSection(chosen.value(), each.section())) {
           each.noteFrom(draft);
           return;
         }
@@ -322,7 +324,7 @@ public final class FittingSections {
     private void addLargest(Measured<Section> end) {
       Section leading = options.leading();
       if (leading != null
-          && !Sizes.sameSection(end.value(), leading)
+          && !Tolerances.sameSection(end.value(), leading)
           && PipeSizes.mayBeOfOneNominal(end.value(), leading)) {
         options.rule(end.value(), end.how(), end.evidence(), StatedSections.NOMINAL);
       } else {
@@ -346,7 +348,7 @@ public final class FittingSections {
       Section leading = options.leading();
       if (leading == null
           || each.ruledOut() != null
-          || Sizes.sameSection(each.section(), leading)) {
+          || Tolerances.sameSection(each.section(), leading)) {
         each.addTo(options);
       } else if (wide && isWithin(leading, each.section())) {
         options.rule(each.section(), each.how(), each.evidence(), FittingMeasurer.BODY);
@@ -365,7 +367,7 @@ public final class FittingSections {
     private void add(Nominal each) {
       Section leading = options.leading();
       Section section = each.section();
-      if (leading == null || Sizes.sameSection(section, leading)) {
+      if (leading == null || Tolerances.sameSection(section, leading)) {
         options.add(section, each.how(), each.evidence());
       } else if (!each.contradicts(leading, meant(leading))) {
         options.rule(section, each.how(), each.evidence(), StatedSections.NOMINAL);
@@ -379,7 +381,7 @@ public final class FittingSections {
 
   private static boolean haveOne(List<Nominal> sizes, Section section) {
     for (Nominal each : sizes) {
-      if (Sizes.sameSection(each.section(), section)) {
+      if (Tolerances.sameSection(each.section(), section)) {
         return true;
       }
     }
@@ -388,7 +390,7 @@ public final class FittingSections {
 
   private static boolean allHave(Section section, List<Neighbours.Found> sizes) {
     for (Neighbours.Found size : sizes) {
-      if (!Sizes.sameSection(size.section(), section)) {
+      if (!Tolerances.sameSection(size.section(), section)) {
         return false;
       }
     }
@@ -400,7 +402,7 @@ public final class FittingSections {
   }
 
   private static boolean isWithin(Section section, Section body) {
-    return section.largestSideM() < body.largestSideM() && !Sizes.sameSection(section, body);
+    return section.largestSideM() < body.largestSideM() && !Tolerances.sameSection(section, body);
   }
 
   private static void nominal(Draft draft) {

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.Drawn;
 import org.lagwright.ifc.extract.text.PipeSizes;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Form;
@@ -69,7 +69,7 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
       asWide |=
           joined != null
               && joint.met() != null
-              && Sizes.sameSection(joined.section(), joint.met().section());
+              && Tolerances.sameSection(joined.section(), joint.met().section());
     }
     if (joined == null) {
       return null;
@@ -118,7 +118,10 @@ record MetEnds(Draft draft, List<Neighbours.Joint> joints, @Nullable Shape joine
     for (int i = 0; i < ends.size(); i++) {
       Section met = direct.get(i);
       for (int j = 0; j < ends.size() && met == null; j++) {
-        met = Sizes.sameSection(ends.get(i).section(), ends.get(j).section()) ? direct.get(j) : met;
+        met =
+            Tolerances.sameSection(ends.get(i).section(), ends.get(j).section())
+                ? direct.get(j)
+                : met;
       }
       if (met != null) {
         sections.add(met);

@@ -9,8 +9,9 @@ import org.lagwright.ifc.extract.draft.DraftLookup;
 import org.lagwright.ifc.extract.draft.Drawn;
 import org.lagwright.ifc.extract.graph.Axis;
 import org.lagwright.ifc.extract.graph.SideSearch;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.PipeSizes;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
@@ -57,7 +58,7 @@ public final class Neighbours {
       return !ofSegment
           && written == null
           && section.largestSideM() > line.largestSideM()
-          && !Sizes.sameSection(section, line);
+          && !Tolerances.sameSection(section, line);
     }
 
     /** True if the line is as wide as pipes are sold, and what may be its socket is not. */
@@ -76,7 +77,7 @@ public final class Neighbours {
           : new Evidence(
               neighbour,
               inOtherFile ? "neighbour in another file" : "neighbour",
-              Sizes.inWords(section));
+              InWords.section(section));
     }
   }
 

@@ -11,10 +11,13 @@ import org.lagwright.ifc.extract.draft.BareSizes;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.SizeTexts;
 import org.lagwright.ifc.extract.text.FigureCursor;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.InchSizes;
 import org.lagwright.ifc.extract.text.PipeSizes;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.extract.text.Words;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
@@ -77,14 +80,14 @@ public final class NominalSizes {
           ReadFinding.SIZE_FROM_NOMINAL,
           Effect.ESTIMATED,
           named(dn),
-          Sizes.inWords(size.section()).replace(" mm", ""),
+          InWords.section(size.section()).replace(" mm", ""),
           size.series());
     }
 
     /** True if a pipe of this nominal size may have this section; some are named by it. */
     boolean mayBe(Section section) {
       return PipeSizes.mayBe(dn, section)
-          || Sizes.sameSection(section, new Section.Round(mm / 1000));
+          || Tolerances.sameSection(section, new Section.Round(mm / 1000));
     }
 
     /** True if no pipe is called by both of two nominal sizes. */
@@ -111,7 +114,7 @@ public final class NominalSizes {
     boolean isOnlyNamed(Section section) {
       return section instanceof Section.Round round
           && round.outsideDiameterM() <= WIDEST_OUTSIDE_M
-          && Sizes.sameLength(round.outsideDiameterM(), mm / 1000)
+          && Tolerances.sameLength(round.outsideDiameterM(), mm / 1000)
           && !PipeSizes.isOutsideDiameter(round.outsideDiameterM());
     }
   }
@@ -164,7 +167,7 @@ public final class NominalSizes {
       add(p, placeholders.contains(p) ? Optional.empty() : mm(draft, p), sizes);
     }
     for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.SIZE)) {
-      boolean whole = PropertyNames.isTyped(p) && isWhole(p);
+      boolean whole = PropertyLengths.isTyped(p) && isWhole(p);
       add(p, whole ? figureMm(p) : Optional.empty(), sizes);
     }
     if (InchSizes.isUnit(lengthUnitM)) {
@@ -213,7 +216,7 @@ public final class NominalSizes {
 
   /** True for a plain diameter of a file in feet or inches that is a nominal size. */
   private boolean isPlainInches(Property p) {
-    return PropertyNames.isTyped(p)
+    return PropertyLengths.isTyped(p)
         && InchSizes.isUnit(lengthUnitM)
         && InchSizes.dn(figureMm(p).orElse(0.0)) > 0;
   }
@@ -283,11 +286,11 @@ public final class NominalSizes {
 
   private Optional<Double> inMmOrInches(Draft draft, Property p) {
     Optional<Double> asDn = figureMm(p);
-    if (draft.isDuct() || !PropertyNames.isBare(p) || Words.fold(p.name()).contains("dn")) {
+    if (draft.isDuct() || !PropertyLengths.isBare(p) || Words.fold(p.name()).contains("dn")) {
       return asDn;
     }
     Double number = p.number();
-    double figure = number == null ? PropertyNames.leadingNumber(p.text()) : number;
+    double figure = number == null ? PropertyLengths.leadingNumber(p.text()) : number;
     double inchesMm = figure * 1000 * InchSizes.METRES_PER_INCH;
     int dn = InchSizes.dn(inchesMm);
     return dn > 0 && saysInches(draft, dn) && !isOnlyMm(draft, asDn, dn)
@@ -297,11 +300,11 @@ public final class NominalSizes {
 
   /** A bare figure below one that is whole millimetres, and no eighth of an inch, is in metres. */
   private Optional<Double> inMetres(Property p) {
-    if (!PropertyNames.isBare(p) || InchSizes.isUnit(lengthUnitM)) {
+    if (!PropertyLengths.isBare(p) || InchSizes.isUnit(lengthUnitM)) {
       return Optional.empty();
     }
     Double number = p.number();
-    double metres = number == null ? PropertyNames.leadingNumber(p.text()) : number;
+    double metres = number == null ? PropertyLengths.leadingNumber(p.text()) : number;
     double mm = Math.rint(metres * 1000);
     boolean whole = Math.abs(metres * 1000 - mm) < WHOLE_MM;
     boolean eighth = metres * 8 == Math.rint(metres * 8);
@@ -351,10 +354,10 @@ public final class NominalSizes {
   /** Nominal sizes are millimetres even where they are written as bare numbers. */
   static Optional<Double> figureMm(Property p) {
     Double number = p.number();
-    boolean length = PropertyNames.isTyped(p);
+    boolean length = PropertyLengths.isTyped(p);
     double mm = number == null ? written(p.text()) : length ? number * 1000 : number;
     if (!isNominalMm(mm)) {
-      mm = PropertyNames.asNamedM(p) * 1000;
+      mm = PropertyLengths.asNamedM(p) * 1000;
     }
     return isNominalMm(mm) ? Optional.of(mm) : Optional.empty();
   }
@@ -365,7 +368,7 @@ public final class NominalSizes {
 
   private static double written(String text) {
     int dn = inText(text);
-    double number = dn > 0 ? dn : PropertyNames.leadingNumber(text);
+    double number = dn > 0 ? dn : PropertyLengths.leadingNumber(text);
     return Double.isNaN(number) ? FigureCursor.wholeM(text.trim()) * 1000 : number;
   }
 

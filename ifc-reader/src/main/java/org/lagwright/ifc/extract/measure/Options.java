@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
@@ -24,7 +24,7 @@ public abstract class Options<T> {
 
     @Override
     public boolean agree(Double aM, Double bM) {
-      return Sizes.sameLength(aM, bM);
+      return Tolerances.sameLength(aM, bM);
     }
   }
 
@@ -33,7 +33,7 @@ public abstract class Options<T> {
 
     @Override
     public boolean agree(Double aDeg, Double bDeg) {
-      return Sizes.sameAngle(aDeg, bDeg);
+      return Tolerances.sameAngle(aDeg, bDeg);
     }
   }
 
@@ -42,7 +42,7 @@ public abstract class Options<T> {
 
     @Override
     public boolean agree(Section a, Section b) {
-      return Sizes.sameSection(a, b);
+      return Tolerances.sameSection(a, b);
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.lagwright.ifc.extract.draft.BareSizes;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.DuctShapes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.extract.text.Thicknesses;
@@ -70,7 +71,7 @@ final class OverallSizes {
           new Evidence(
               p.step(),
               p.set() + "." + p.name() + " - 2 x " + t.set() + "." + t.name(),
-              p.text() + " - 2 x " + Sizes.millimetres(thicknessM));
+              p.text() + " - 2 x " + InWords.millimetres(thicknessM));
       options.add(bare, how(p), evidence);
     }
   }

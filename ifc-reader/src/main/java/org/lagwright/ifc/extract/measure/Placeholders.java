@@ -13,7 +13,7 @@ import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.PropertyNames.Role;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Property;
@@ -287,8 +287,8 @@ public final class Placeholders {
 
   /** Written in degrees or radians. */
   private static boolean sameAngle(double property, double drawnDeg) {
-    return Sizes.sameAngle(property, drawnDeg)
-        || Sizes.sameAngle(Math.toDegrees(property), drawnDeg);
+    return Tolerances.sameAngle(property, drawnDeg)
+        || Tolerances.sameAngle(Math.toDegrees(property), drawnDeg);
   }
 
   private static boolean sameLength(double property, double drawnM) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.measure.Neighbours.Found;
 import org.lagwright.ifc.extract.property.PropertyReader;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.model.Evidence;
@@ -87,7 +88,7 @@ public final class PortSizes {
   }
 
   private Optional<Double> sizeM(Property property) {
-    return PropertyNames.sizeM(property, lengthUnitM);
+    return PropertyLengths.sizeM(property, lengthUnitM);
   }
 
   private static Found found(Section section, Property p) {

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.property.MaterialLayers;
 import org.lagwright.ifc.extract.property.Relations;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Evidence;
@@ -136,7 +136,7 @@ public final class ProfileReader {
       return drawnWallM;
     }
     Measured<Section> ofMaterial = ofMaterial(draft.step());
-    return ofMaterial != null && Sizes.sameSection(ofMaterial.value(), drawn.value())
+    return ofMaterial != null && Tolerances.sameSection(ofMaterial.value(), drawn.value())
         ? wallM(ofMaterial)
         : Optional.empty();
   }

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.Drawn;
 import org.lagwright.ifc.extract.graph.OpenEnds;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Measured;
@@ -58,7 +58,7 @@ public final class SectionWidth {
     }
     ShapeEnd joined = null;
     for (ShapeEnd end : ends) {
-      if (Sizes.sameSection(end.section(), chosen)) {
+      if (Tolerances.sameSection(end.section(), chosen)) {
         if (hasOpposite(end, ends)) {
           return end;
         }

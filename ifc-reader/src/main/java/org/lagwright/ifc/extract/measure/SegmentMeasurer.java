@@ -7,8 +7,9 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.KindReader;
 import org.lagwright.ifc.extract.measure.NominalSizes.Nominal;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.PipeSizes;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
@@ -137,7 +138,7 @@ public final class SegmentMeasurer {
     double farthestM = new FarthestPoints(placesM).apartM();
     if (first != null && ShapeMeasurer.isPossible(farthestM)) {
       Evidence evidence =
-          new Evidence(first.step(), "distance of ports", Sizes.metres(farthestM) + " m");
+          new Evidence(first.step(), "distance of ports", InWords.metres(farthestM) + " m");
       if (isStraightAcross(draft.shape(), farthestM, options.leading())) {
         options.rule(farthestM, How.PORTS, evidence, ACROSS);
       } else {
@@ -156,7 +157,7 @@ public final class SegmentMeasurer {
         && alongM > apartM
         && ends.size() == 2
         && !Coaxiality.isStraight(drawn)
-        && Sizes.sameLength(ends.get(0).centreM().distanceM(ends.get(1).centreM()), apartM);
+        && Tolerances.sameLength(ends.get(0).centreM().distanceM(ends.get(1).centreM()), apartM);
   }
 
   /** A piece of which nothing gives the size has that of its ports or neighbours, if they agree. */
@@ -187,14 +188,14 @@ public final class SegmentMeasurer {
 
   private static void takeAgreed(Draft draft, List<Neighbours.Found> sizes, How how) {
     for (Neighbours.Found size : sizes) {
-      if (!Sizes.sameSection(size.section(), sizes.get(0).section())) {
+      if (!Tolerances.sameSection(size.section(), sizes.get(0).section())) {
         return;
       }
     }
     if (!sizes.isEmpty()) {
       Neighbours.Found first = sizes.get(0);
       draft.change().section =
-          Measured.of(Sizes.withoutNoise(first.section()), how, first.evidence());
+          Measured.of(Tolerances.withoutNoise(first.section()), how, first.evidence());
     }
   }
 

@@ -7,7 +7,7 @@ import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.measure.Neighbours.Found;
 import org.lagwright.ifc.extract.measure.NominalSizes.Nominal;
 import org.lagwright.ifc.extract.text.PipeSizes;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Port;
@@ -69,7 +69,7 @@ public final class SegmentSections {
     if (options.leading() != null || nominals.isEmpty()) {
       byPorts(draft, options);
     }
-    return Sizes.withoutNoise(options.choose());
+    return Tolerances.withoutNoise(options.choose());
   }
 
   private static boolean haveRound(List<Stated> stated) {
@@ -94,7 +94,8 @@ public final class SegmentSections {
   private static boolean isSquareOf(Draft draft, List<Nominal> nominals) {
     Optional<Double> squareM = StatedSections.squareM(draft);
     for (Nominal nominal : nominals) {
-      boolean same = squareM.isPresent() && Sizes.sameLength(squareM.get(), nominal.mm() / 1000);
+      boolean same =
+          squareM.isPresent() && Tolerances.sameLength(squareM.get(), nominal.mm() / 1000);
       if (same && nominal.isTabulated()) {
         return true;
       }
@@ -162,7 +163,7 @@ public final class SegmentSections {
     Section leading = options.leading();
     if (leading != null
         && !draft.isDuct()
-        && !Sizes.sameSection(section, leading)
+        && !Tolerances.sameSection(section, leading)
         && PipeSizes.mayBeOfOneNominal(section, leading)) {
       options.rule(section, How.PROPERTY, stated.evidence(), StatedSections.NOMINAL);
     } else {

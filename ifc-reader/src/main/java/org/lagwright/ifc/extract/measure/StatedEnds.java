@@ -9,8 +9,10 @@ import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.DuctShapes;
 import org.lagwright.ifc.extract.text.InchSizes;
 import org.lagwright.ifc.extract.text.PipeSizes;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
@@ -145,7 +147,7 @@ public final class StatedEnds {
     double firstM =
         nominal
             ? nominals.mm(draft, p).orElse(0.0) / 1000
-            : PropertyNames.diameterM(p, lengthUnitM).orElse(0.0);
+            : PropertyLengths.diameterM(p, lengthUnitM).orElse(0.0);
     List<Double> figuresM = figuresM(p, firstM);
     List<Section> ends = new ArrayList<>(ways);
     for (double endM : figuresM) {
@@ -165,7 +167,7 @@ public final class StatedEnds {
    * of them is none.
    */
   private static List<Double> figuresM(Property p, double firstM) {
-    double[] figures = PropertyNames.leadingNumbers(p.text());
+    double[] figures = PropertyLengths.leadingNumbers(p.text());
     double first = figures[0];
     List<Double> figuresM = new ArrayList<>(figures.length);
     for (double figure : figures) {
@@ -199,7 +201,7 @@ public final class StatedEnds {
 
   private @Nullable Property firstSide(Draft draft, PropertyNames.Role role) {
     for (Property p : asked(draft, role)) {
-      if (PropertyNames.sizeM(p, lengthUnitM).isPresent()) {
+      if (PropertyLengths.sizeM(p, lengthUnitM).isPresent()) {
         return p;
       }
     }
@@ -207,7 +209,7 @@ public final class StatedEnds {
   }
 
   private List<Double> sidesM(Property p) {
-    return figuresM(p, PropertyNames.sizeM(p, lengthUnitM).orElse(0.0));
+    return figuresM(p, PropertyLengths.sizeM(p, lengthUnitM).orElse(0.0));
   }
 
   private static boolean isSided(String shape) {
@@ -223,7 +225,7 @@ public final class StatedEnds {
     List<Section> ends = new ArrayList<>(widthsM.size());
     int square = 0;
     for (int i = 0; i < widthsM.size() && widthsM.size() == heightsM.size(); i++) {
-      boolean same = Sizes.sameLength(widthsM.get(i), heightsM.get(i));
+      boolean same = Tolerances.sameLength(widthsM.get(i), heightsM.get(i));
       square += same ? 1 : 0;
       ends.add(
           same && DuctShapes.isRound(shape)

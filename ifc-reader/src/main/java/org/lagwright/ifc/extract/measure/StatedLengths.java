@@ -3,8 +3,9 @@ package org.lagwright.ifc.extract.measure;
 import java.util.List;
 import java.util.Optional;
 import org.lagwright.ifc.extract.draft.Draft;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
@@ -37,7 +38,7 @@ final class StatedLengths {
   void addTo(Options<Double> options, Draft draft) {
     boolean alone = draft.isSegment() && options.leading() == null;
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.LENGTH)) {
-      Optional<Double> lengthM = PropertyNames.lengthBesideM(p, draft.properties(), lengthUnitM);
+      Optional<Double> lengthM = PropertyLengths.lengthBesideM(p, draft.properties(), lengthUnitM);
       if (lengthM.isPresent()) {
         addEither(options, p, lengthM.get(), alone, draft);
       }
@@ -50,9 +51,9 @@ final class StatedLengths {
    */
   private void addEither(
       Options<Double> options, Property p, double lengthM, boolean alone, Draft draft) {
-    double namedM = isBar(lengthM) ? 0 : PropertyNames.asNamedM(p);
+    double namedM = isBar(lengthM) ? 0 : PropertyLengths.asNamedM(p);
     Double leading = options.leading();
-    boolean agrees = leading != null && Sizes.sameLength(leading, lengthM);
+    boolean agrees = leading != null && Tolerances.sameLength(leading, lengthM);
     if (agrees || !isBar(namedM)) {
       add(options, p, lengthM, alone, draft);
       return;
@@ -85,7 +86,7 @@ final class StatedLengths {
       options.rule(lengthM, how, p.evidence(), SIDE);
     } else if (isArcAlone(draft, lengthM)) {
       options.rule(lengthM, how, p.evidence(), "arc of the bend without its straight ends");
-    } else if (alone && PropertyNames.isBare(p) && !mayBePiece(lengthM)) {
+    } else if (alone && PropertyLengths.isBare(p) && !mayBePiece(lengthM)) {
       options.rule(lengthM, how, p.evidence(), "its unit is not said, and no piece is so long");
     } else {
       options.add(lengthM, how, p.evidence());
@@ -102,7 +103,8 @@ final class StatedLengths {
       return false;
     }
     double arcM = drawn.bendRadiusM().value() * Math.toRadians(drawn.angleDeg().value());
-    return Sizes.sameLength(arcM, lengthM) && !Sizes.sameLength(drawn.lengthM().value(), lengthM);
+    return Tolerances.sameLength(arcM, lengthM)
+        && !Tolerances.sameLength(drawn.lengthM().value(), lengthM);
   }
 
   private static boolean mayBePiece(double lengthM) {
@@ -117,7 +119,7 @@ final class StatedLengths {
     return section != null
         && (section.how() == How.PROPERTY || section.how() == How.QUANTITY_SET)
         && section.value() instanceof Section.Round round
-        && Sizes.sameLength(round.outsideDiameterM(), lengthM);
+        && Tolerances.sameLength(round.outsideDiameterM(), lengthM);
   }
 
   /** The two offsets of a transition across its axis, taken together. */
@@ -128,7 +130,7 @@ final class StatedLengths {
     StringBuilder names = new StringBuilder();
     StringBuilder texts = new StringBuilder();
     for (Property p : offsets) {
-      double offsetM = PropertyNames.offsetM(p, lengthUnitM);
+      double offsetM = PropertyLengths.offsetM(p, lengthUnitM);
       squaresM2 += offsetM * offsetM;
       names.append(names.isEmpty() ? "" : ", ").append(p.name());
       texts.append(texts.isEmpty() ? "" : ", ").append(p.text());
@@ -146,11 +148,11 @@ final class StatedLengths {
   private static boolean isSideOfSection(Draft draft, double lengthM) {
     Measured<Double> drawn = draft.shape().lengthM();
     Measured<Section> section = draft.section();
-    if (drawn == null || section == null || Sizes.sameLength(drawn.value(), lengthM)) {
+    if (drawn == null || section == null || Tolerances.sameLength(drawn.value(), lengthM)) {
       return false;
     }
     return section.value() instanceof Section.Rectangular r
-        ? Sizes.sameLength(r.widthM(), lengthM) || Sizes.sameLength(r.heightM(), lengthM)
-        : Sizes.sameLength(section.value().largestSideM(), lengthM);
+        ? Tolerances.sameLength(r.widthM(), lengthM) || Tolerances.sameLength(r.heightM(), lengthM)
+        : Tolerances.sameLength(section.value().largestSideM(), lengthM);
   }
 }

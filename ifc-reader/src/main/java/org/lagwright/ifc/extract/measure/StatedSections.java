@@ -10,10 +10,13 @@ import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.DuctShapes;
 import org.lagwright.ifc.extract.draft.SizeTexts;
 import org.lagwright.ifc.extract.text.FigureCursor;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.InchSizes;
 import org.lagwright.ifc.extract.text.PipeSizes;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
@@ -163,7 +166,7 @@ public final class StatedSections {
     return draft.kind() == Kind.PIPE_SEGMENT
             && drawn != null
             && drawn.value() instanceof Section.Rectangular sides
-            && Sizes.sameLength(sides.widthM(), sides.heightM())
+            && Tolerances.sameLength(sides.widthM(), sides.heightM())
         ? Optional.of(sides.widthM())
         : Optional.empty();
   }
@@ -183,7 +186,7 @@ public final class StatedSections {
     boolean boreDrawn = drawnM.isPresent() && same(drawnM.get(), insideM);
     Optional<Property> wall = first(draft, PropertyNames.Role.WALL);
     if (wall.isPresent()) {
-      Optional<Double> wallM = PropertyNames.wallM(wall.get(), lengthUnitM);
+      Optional<Double> wallM = PropertyLengths.wallM(wall.get(), lengthUnitM);
       return wallM.isPresent()
           ? Optional.of(byBore(inside.get(), insideM, wallM.get(), wall.get(), boreDrawn))
           : Optional.empty();
@@ -232,14 +235,15 @@ public final class StatedSections {
     Optional<Property> inside = first(draft, PropertyNames.Role.INSIDE_DIAMETER);
     if (inside.isPresent() && leading instanceof Section.Round round) {
       Section bore = new Section.Round(sizeM(inside.get()).orElseThrow());
-      if (bore.largestSideM() > round.outsideDiameterM() && !Sizes.sameSection(bore, leading)) {
+      if (bore.largestSideM() > round.outsideDiameterM()
+          && !Tolerances.sameSection(bore, leading)) {
         options.add(bore, how(inside.get()), inside.get().evidence());
       }
     }
   }
 
   private static String sum(double boreM, double wallM) {
-    return Sizes.millimetres(boreM) + " + 2 x " + Sizes.millimetres(wallM);
+    return InWords.millimetres(boreM) + " + 2 x " + InWords.millimetres(wallM);
   }
 
   /** Sides and plain diameters, as far as an element of its kind has them, and sizes in texts. */
@@ -262,7 +266,7 @@ public final class StatedSections {
   private void sides(Draft draft, Property width, Property height, List<Stated> stated) {
     double widthM = sizeM(width).orElse(0.0);
     double heightM = sizeM(height).orElse(0.0);
-    boolean same = Sizes.sameLength(widthM, heightM);
+    boolean same = Tolerances.sameLength(widthM, heightM);
     String shape = DuctShapes.of(draft);
     boolean oval = DuctShapes.isOval(draft, shape);
     boolean square = squareM(draft).isPresent();
@@ -307,7 +311,7 @@ public final class StatedSections {
       Optional<Double> mm = nominals.mm(draft, p);
       if (mm.isPresent() && mm.get() >= 1000 * Sizes.SMALLEST_SIDE_M) {
         double diameterM = mm.get() / 1000;
-        boolean unit = !PropertyNames.isBare(p);
+        boolean unit = !PropertyLengths.isBare(p);
         stated.add(round(p, unit ? diameterM : bare.diameterM(draft, diameterM), false));
       }
     }
@@ -392,10 +396,10 @@ public final class StatedSections {
   }
 
   private Optional<Double> sizeM(Property property) {
-    return PropertyNames.sizeM(property, lengthUnitM);
+    return PropertyLengths.sizeM(property, lengthUnitM);
   }
 
   private Optional<Double> diameterM(Property property) {
-    return PropertyNames.diameterM(property, lengthUnitM);
+    return PropertyLengths.diameterM(property, lengthUnitM);
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 
@@ -29,7 +30,7 @@ final class TypeSizes {
 
     void add(Section drawn) {
       for (Section each : sizes) {
-        if (Sizes.sameSection(each, drawn)) {
+        if (Tolerances.sameSection(each, drawn)) {
           return;
         }
       }
@@ -70,10 +71,11 @@ final class TypeSizes {
     Optional<Double> outsideM = duct ? Optional.empty() : Sizes.outsideDiameterAndWall(text);
     boolean given = round.isPresent() || sides.isPresent() || dn > 0 || outsideM.isPresent();
     return given
-        && !(round.isPresent() && Sizes.sameSection(round.get(), drawn))
-        && !(sides.isPresent() && Sizes.sameSection(sides.get(), drawn))
+        && !(round.isPresent() && Tolerances.sameSection(round.get(), drawn))
+        && !(sides.isPresent() && Tolerances.sameSection(sides.get(), drawn))
         && !(dn > 0 && PipeSizes.mayBe(dn, drawn))
-        && !(outsideM.isPresent() && Sizes.sameSection(new Section.Round(outsideM.get()), drawn));
+        && !(outsideM.isPresent()
+            && Tolerances.sameSection(new Section.Round(outsideM.get()), drawn));
   }
 
   /** Adds what was seen on the elements that follow. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.Thicknesses;
 import org.lagwright.ifc.extract.text.Words;
 import org.lagwright.ifc.model.Evidence;
@@ -117,7 +117,7 @@ public final class MaterialLayers {
       return Optional.empty();
     }
     Evidence evidence =
-        new Evidence(first.id(), path(first), unknown ? nameOf(first) : Sizes.millimetres(sumM));
+        new Evidence(first.id(), path(first), unknown ? nameOf(first) : InWords.millimetres(sumM));
     return Optional.of(
         new ExistingInsulation(unknown ? null : sumM, materialOf(first), 1, evidence, List.of()));
   }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.extract.text.PropertyNames;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.Remembered;
 import org.lagwright.ifc.extract.text.TemperatureScale;
 import org.lagwright.ifc.extract.text.Units;
@@ -89,7 +89,7 @@ final class PropertyValues {
     boolean figure =
         measure != null && measure.contains("LENGTHMEASURE") || isTemperature(name, measure);
     double number =
-        text != null && figure ? PropertyNames.leadingNumber(text) : p.number("NominalValue");
+        text != null && figure ? PropertyLengths.leadingNumber(text) : p.number("NominalValue");
     String enumerated = p.enumeration("NominalValue");
     String shown =
         text != null ? text : enumerated != null ? enumerated : inside(p, "NominalValue");

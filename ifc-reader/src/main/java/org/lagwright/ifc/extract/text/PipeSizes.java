@@ -72,7 +72,7 @@ public final class PipeSizes {
   /** True if a table has about this section for a nominal diameter. */
   public static boolean has(int dn, Section section) {
     for (Size size : SIZES) {
-      if (size.dn == dn && Sizes.sameSection(size.section(), section)) {
+      if (size.dn == dn && Tolerances.sameSection(size.section(), section)) {
         return true;
       }
     }

@@ -89,7 +89,7 @@ public final class SizeLists {
 
   /** True for different figures of a list. */
   private static boolean differ(String text) {
-    double[] figures = PropertyNames.leadingNumbers(text);
+    double[] figures = PropertyLengths.leadingNumbers(text);
     for (double figure : figures) {
       if (Math.abs(figure - figures[0]) > SAME_FIGURE * Math.abs(figures[0])) {
         return true;

@@ -1,32 +1,16 @@
 package org.lagwright.ifc.extract.text;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
-import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 
-/** Sizes as people write them, and how close two sizes must be to count as one. */
+/** Sizes as people write them. */
 public final class Sizes {
-
-  /** Two readings of one length: within a millimetre, or a thousandth of it. */
-  private static final double LENGTH_TOLERANCE_M = 0.001;
-
-  private static final double LENGTH_TOLERANCE = 0.001;
-
-  /** Two readings of one cross-section: within a millimetre, or a fiftieth of it. */
-  private static final double SECTION_TOLERANCE_M = 0.001;
-
-  private static final double SECTION_TOLERANCE = 0.02;
 
   /** Smaller figures in names are no sides of a duct. */
   public static final double SMALLEST_SIDE_M = 0.01;
-
-  private static final double ANGLE_TOLERANCE_DEG = 0.5;
 
   /** Units that people write behind a length. */
   static final String UNIT = "mm|\u043c\u043c|\u0441\u043c|\u043c|cm|m|in|\"|''|ft";
@@ -63,38 +47,6 @@ public final class Sizes {
   private static final Remembered<Optional<Double>> OUTSIDES = new Remembered<>();
 
   private Sizes() {}
-
-  /** True if two lengths in metres are one within what is tolerated. */
-  public static boolean sameLength(double aM, double bM) {
-    return Math.abs(aM - bM) <= Math.max(LENGTH_TOLERANCE_M, LENGTH_TOLERANCE * Math.max(aM, bM));
-  }
-
-  /** True if two angles in degrees are one within what is tolerated. */
-  public static boolean sameAngle(double aDeg, double bDeg) {
-    return Math.abs(aDeg - bDeg) <= ANGLE_TOLERANCE_DEG;
-  }
-
-  /** Same shape and about the same sides; width and height may be swapped. */
-  public static boolean sameSection(Section a, Section b) {
-    if (a instanceof Section.Round r && b instanceof Section.Round s) {
-      return sameSide(r.outsideDiameterM(), s.outsideDiameterM());
-    }
-    if (a instanceof Section.Rectangular r && b instanceof Section.Rectangular s) {
-      return samePair(r.widthM(), r.heightM(), s.widthM(), s.heightM());
-    }
-    if (a instanceof Section.Oval r && b instanceof Section.Oval s) {
-      return samePair(r.widthM(), r.heightM(), s.widthM(), s.heightM());
-    }
-    return false;
-  }
-
-  private static boolean samePair(double a, double b, double c, double d) {
-    return (sameSide(a, c) && sameSide(b, d)) || (sameSide(a, d) && sameSide(b, c));
-  }
-
-  private static boolean sameSide(double aM, double bM) {
-    return Math.abs(aM - bM) <= Math.max(SECTION_TOLERANCE_M, SECTION_TOLERANCE * Math.max(aM, bM));
-  }
 
   /** The first nominal diameter in a text, such as 80 in {@code DN80/50}. */
   public static Optional<Integer> dn(String text) {
@@ -324,81 +276,5 @@ public final class Sizes {
       }
     }
     return Optional.empty();
-  }
-
-  /**
-   * The section to a tenth of a micrometre. Coordinates carry noise in the last digits, and equal
-   * pipes must come out equal.
-   */
-  public static Section withoutNoise(Section section) {
-    if (section instanceof Section.Round r) {
-      return new Section.Round(withoutNoise(r.outsideDiameterM()));
-    }
-    if (section instanceof Section.Rectangular r) {
-      return new Section.Rectangular(withoutNoise(r.widthM()), withoutNoise(r.heightM()));
-    }
-    Section.Oval oval = (Section.Oval) section;
-    return new Section.Oval(withoutNoise(oval.widthM()), withoutNoise(oval.heightM()));
-  }
-
-  /** As {@link #withoutNoise(Section)}, with its source and losers. */
-  public static @Nullable Measured<Section> withoutNoise(@Nullable Measured<Section> measured) {
-    return measured == null
-        ? null
-        : new Measured<>(
-            withoutNoise(measured.value()), measured.how(), measured.evidence(), measured.lost());
-  }
-
-  private static double withoutNoise(double lengthM) {
-    // what is smaller than the noise itself stays as it is
-    double rounded = Math.round(lengthM * 1e7) / 1e7;
-    return rounded > 0 ? rounded : lengthM;
-  }
-
-  /** A section in words: {@code 60.3 mm}, {@code 300 x 200 mm}. */
-  public static String inWords(Section section) {
-    if (section instanceof Section.Round r) {
-      return mm(r.outsideDiameterM()) + " mm";
-    }
-    if (section instanceof Section.Rectangular r) {
-      return mm(r.widthM()) + " x " + mm(r.heightM()) + " mm";
-    }
-    Section.Oval oval = (Section.Oval) section;
-    return mm(oval.widthM()) + " x " + mm(oval.heightM()) + " mm oval";
-  }
-
-  /** A length in words: {@code 60.3 mm}. */
-  public static String millimetres(double lengthM) {
-    return mm(lengthM) + " mm";
-  }
-
-  private static String mm(double lengthM) {
-    return rounded(lengthM * 1000, 1);
-  }
-
-  /** An angle in words: {@code 22.5}. */
-  public static String degrees(double angleDeg) {
-    return rounded(angleDeg, 1);
-  }
-
-  /** A length in words: {@code 1.234}. */
-  public static String metres(double lengthM) {
-    return rounded(lengthM, 3);
-  }
-
-  /** What {@code %.3f} gives, without its cost where rounding is beyond doubt. */
-  private static String rounded(double value, int decimals) {
-    double shifted = value * (decimals == 1 ? 10 : 1000);
-    double whole = Math.floor(shifted);
-    if (!(shifted >= 0 && shifted < 1e12) || Math.abs(shifted - whole - 0.5) < 1e-3) {
-      return Double.isFinite(value)
-          ? BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString()
-          : Double.toString(value);
-    }
-    String digits = Long.toString((long) (shifted - whole > 0.5 ? whole + 1 : whole));
-    String padded =
-        digits.length() > decimals ? digits : "0".repeat(decimals + 1 - digits.length()) + digits;
-    int point = padded.length() - decimals;
-    return padded.substring(0, point) + "." + padded.substring(point);
   }
 }

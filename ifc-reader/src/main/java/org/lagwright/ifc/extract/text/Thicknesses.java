@@ -75,7 +75,7 @@ public final class Thicknesses {
     double thicknessM = metres(p, lengthUnitM);
     boolean figure = thicknessM > NOTHING_M && thicknessM < SENTINEL_M && !isNines(p.text());
     boolean unread = thicknessM == 0 && p.number() == null && hasFigure(p.text());
-    return (figure || unread) && !(PropertyNames.offsetM(p, lengthUnitM) < 0);
+    return (figure || unread) && !(PropertyLengths.offsetM(p, lengthUnitM) < 0);
   }
 
   /** A length that is called insulation is its thickness. */
@@ -86,7 +86,7 @@ public final class Thicknesses {
     if (role != PropertyNames.Role.INSULATION_THICKNESS) {
       return false;
     }
-    boolean isLength = p.number() != null && PropertyNames.isTyped(p);
+    boolean isLength = p.number() != null && PropertyLengths.isTyped(p);
     boolean isCalledInsulation =
         PropertyNames.answers(p, PropertyNames.Role.INSULATION_MATERIAL)
             || PropertyNames.answers(p, PropertyNames.Role.INSULATION_OR_SHUT_OFF);
@@ -155,8 +155,8 @@ public final class Thicknesses {
       return false;
     }
     boolean feet = Math.abs(lengthUnitM - InchSizes.METRES_PER_FOOT) < NOTHING_M;
-    double asWrittenM = PropertyNames.offsetM(p, lengthUnitM);
-    boolean bare = asWrittenM != PropertyNames.offsetM(p, 1);
+    double asWrittenM = PropertyLengths.offsetM(p, lengthUnitM);
+    boolean bare = asWrittenM != PropertyLengths.offsetM(p, 1);
     return bare
         && asWrittenM > (feet ? MOST_BARE_FEET_M : MOST_BARE_INCHES_M)
         && asWrittenM < IMPOSSIBLE_M;
@@ -168,7 +168,7 @@ public final class Thicknesses {
    * millimetres.
    */
   public static double metres(Property property, double lengthUnitM) {
-    double asWritten = PropertyNames.lengthM(property, lengthUnitM).orElse(0.0);
+    double asWritten = PropertyLengths.lengthM(property, lengthUnitM).orElse(0.0);
     if (asWritten == 0 && property.number() == null) {
       double onlyM = FigureCursor.onlyM(property.text());
       return onlyM > 0 ? onlyM : WordedThickness.metres(property.text()).orElse(0.0);
@@ -176,8 +176,8 @@ public final class Thicknesses {
     if (asWritten < IMPOSSIBLE_M) {
       return asWritten;
     }
-    if (PropertyNames.isTyped(property)) {
-      double namedM = PropertyNames.asNamedM(property);
+    if (PropertyLengths.isTyped(property)) {
+      double namedM = PropertyLengths.asNamedM(property);
       return namedM > 0 && namedM < IMPOSSIBLE_M ? namedM : asWritten;
     }
     return asWritten * 0.001 / lengthUnitM;

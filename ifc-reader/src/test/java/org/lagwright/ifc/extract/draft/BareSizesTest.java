@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.extract.InlineModel;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 
@@ -62,12 +62,12 @@ class BareSizesTest {
   }
 
   private static @Nullable String inWords(MepElement element) {
-    return element.section() == null ? null : Sizes.inWords(value(element.section()));
+    return element.section() == null ? null : InWords.section(value(element.section()));
   }
 
   private static String ends(MepElement element) {
     return value(element.endSections()).stream()
-        .map(Sizes::inWords)
+        .map(InWords::section)
         .collect(Collectors.joining(", "));
   }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.extract.InlineModel;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepModel;
@@ -171,7 +171,7 @@ class BodyFindingTest {
             """
                 .formatted(side, side, name, value, side));
 
-    assertThat(Sizes.inWords(Objects.requireNonNull(model.elements().get(0).section()).value()))
+    assertThat(InWords.section(Objects.requireNonNull(model.elements().get(0).section()).value()))
         .isEqualTo(size + " mm");
     assertThat(codes(model))
         .filteredOn(DOUBTS::contains)

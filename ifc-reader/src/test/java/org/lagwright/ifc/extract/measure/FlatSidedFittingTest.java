@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.extract.Network;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -74,7 +74,7 @@ class FlatSidedFittingTest {
     MepElement plate = fitting("End cap", 0, -250, 2, -250, 2, 250, 0, 250).element(2);
 
     assertThat(plate.form()).isEqualTo(Form.CAP);
-    assertThat(Sizes.sameSection(value(plate.section()), new Section.Rectangular(0.5, 0.3)))
+    assertThat(Tolerances.sameSection(value(plate.section()), new Section.Rectangular(0.5, 0.3)))
         .isTrue();
     assertThat(value(plate.lengthM())).isCloseTo(0.002, within(1e-9));
   }
@@ -91,7 +91,7 @@ class FlatSidedFittingTest {
     MepElement damper = element(model, 2000);
 
     assertThat(damper.form()).isEqualTo(Form.DAMPER);
-    assertThat(Sizes.sameSection(value(damper.section()), new Section.Rectangular(0.5, 0.3)))
+    assertThat(Tolerances.sameSection(value(damper.section()), new Section.Rectangular(0.5, 0.3)))
         .isEqualTo(!alone);
     assertThat(InlineModel.codes(model).contains("GEOMETRY_ONLY_PARTLY_MEASURED")).isEqualTo(alone);
   }

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.extract.Network;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Section;
@@ -34,7 +34,7 @@ class FramedDamperTest {
     MepElement damper = network.element(2);
 
     Section duct = new Section.Rectangular(widthMm / 1000, heightMm / 1000);
-    assertThat(Sizes.sameSection(value(damper.section()), duct)).isTrue();
+    assertThat(Tolerances.sameSection(value(damper.section()), duct)).isTrue();
   }
 
   /** Blocks may run along any of their edges, and the motor is one too. */

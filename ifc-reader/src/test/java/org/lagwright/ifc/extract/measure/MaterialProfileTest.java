@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.MepElement;
 
 /** Sizes of what is not drawn, by the profiles of its material. */
@@ -57,7 +57,7 @@ class MaterialProfileTest {
   void materialThatTapersTellsBothEnds(String line, String start, String end, String ends) {
     MepElement reducer = first(tapering(line, start, end));
 
-    assertThat(reducer.ends().stream().map(Sizes::inWords).collect(Collectors.joining(", ")))
+    assertThat(reducer.ends().stream().map(InWords::section).collect(Collectors.joining(", ")))
         .isEqualTo(ends);
   }
 

@@ -12,7 +12,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -45,7 +45,7 @@ class NominalSizeConflictTest {
   private static String lost(MepElement element) {
     Measured<Section> section = Objects.requireNonNull(element.section());
     return section.lost().stream()
-        .map(c -> Sizes.inWords(c.value()) + " " + c.evidence().raw() + " " + c.why())
+        .map(c -> InWords.section(c.value()) + " " + c.evidence().raw() + " " + c.why())
         .collect(Collectors.joining(", "));
   }
 

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.extract.Network;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.MepElement;
@@ -50,7 +50,7 @@ class PortSizesTest {
   }
 
   private static String ends(MepElement fitting) {
-    return fitting.ends().stream().map(Sizes::inWords).collect(Collectors.joining(", "));
+    return fitting.ends().stream().map(InWords::section).collect(Collectors.joining(", "));
   }
 
   @ParameterizedTest
@@ -139,7 +139,7 @@ class PortSizesTest {
     List.of(1, 2)
         .forEach(p -> state(network, 1, p, "NominalWidth", mm(400), "NominalHeight", mm(200)));
 
-    assertThat(Sizes.inWords(value(network.element(1).section()))).isEqualTo("400.0 x 200.0 mm");
+    assertThat(InWords.section(value(network.element(1).section()))).isEqualTo("400.0 x 200.0 mm");
   }
 
   @Test
@@ -151,7 +151,7 @@ class PortSizesTest {
             .port(1, 2, at(1000, 0, 0), EAST);
     List.of(1, 2).forEach(p -> state(network, 1, p, "NominalWidth", mm(250)));
 
-    assertThat(Sizes.inWords(value(network.element(1).section()))).isEqualTo("250.0 mm");
+    assertThat(InWords.section(value(network.element(1).section()))).isEqualTo("250.0 mm");
   }
 
   /** DN50 may be a plastic pipe of 63 mm, and the branch of a tee is smaller than its run. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.extract.InlineModel;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepElement;
@@ -131,7 +131,7 @@ class ShapelessPatternTest {
     MepElement segment = element(model, 1);
 
     assertThat(segment.kind()).isEqualTo(kind);
-    assertThat(Sizes.inWords(value(segment.section()))).isEqualTo(inWords);
+    assertThat(InWords.section(value(segment.section()))).isEqualTo(inWords);
     assertThat(value(segment.lengthM())).isCloseTo(3.6305469, within(1e-9));
     assertThat(codes(model)).contains("KIND_ASSUMED", "NO_GEOMETRY");
   }

@@ -9,7 +9,7 @@ import static org.lagwright.ifc.extract.InlineModel.element;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.lagwright.ifc.extract.InlineModel;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -158,7 +158,7 @@ class ShellInBodyTest {
                 + tube(160, 562, 362, 0, 1950));
     MepElement duct = element(model, 1);
 
-    assertThat(Sizes.inWords(InlineModel.value(duct.section()))).isEqualTo("502.0 x 302.0 mm");
+    assertThat(InWords.section(InlineModel.value(duct.section()))).isEqualTo("502.0 x 302.0 mm");
     assertThat(Objects.requireNonNull(duct.existingInsulation()).thicknessM())
         .isCloseTo(0.03, within(1e-6));
     assertThat(InlineModel.value(duct.lengthM())).isCloseTo(1.95, within(1e-6));
@@ -171,7 +171,7 @@ class ShellInBodyTest {
         duct("#100,#120,#140", tube(100, 502, 302, 1, 1949) + ring(120, 0) + ring(140, 1949));
     MepElement duct = element(model, 1);
 
-    assertThat(Sizes.inWords(InlineModel.value(duct.section()))).isEqualTo("502.0 x 302.0 mm");
+    assertThat(InWords.section(InlineModel.value(duct.section()))).isEqualTo("502.0 x 302.0 mm");
     assertThat(duct.existingInsulation()).isNull();
   }
 }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 
@@ -53,7 +53,7 @@ class SizeOfTypeTest {
   }
 
   private static @Nullable String size(MepElement element) {
-    return element.section() == null ? null : Sizes.inWords(value(element.section()));
+    return element.section() == null ? null : InWords.section(value(element.section()));
   }
 
   @ParameterizedTest

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Measured;
@@ -238,7 +238,7 @@ class SizePatternTest {
             "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,$,$,$,$);\n"
                 + properties("Size", "IFCLABEL('" + size + "')"));
 
-    assertThat(Sizes.inWords(value(duct.section()))).isEqualTo(inWords);
+    assertThat(InWords.section(value(duct.section()))).isEqualTo(inWords);
   }
 
   @ParameterizedTest
@@ -258,7 +258,7 @@ class SizePatternTest {
             "#1=%s('1',$,'Fitting',$,$,$,$,$,$);\n".formatted(keyword)
                 + properties("Size", "IFCLABEL('" + size + "')"));
 
-    assertThat(fitting.ends().stream().map(Sizes::inWords).collect(Collectors.joining(", ")))
+    assertThat(fitting.ends().stream().map(InWords::section).collect(Collectors.joining(", ")))
         .isEqualTo(ends == null ? "" : ends);
   }
 
@@ -286,7 +286,7 @@ class SizePatternTest {
                     "NominalHeight",
                     "IFCPOSITIVELENGTHMEASURE(" + height + ")"));
 
-    assertThat(Sizes.inWords(value(duct.section()))).isEqualTo(inWords);
+    assertThat(InWords.section(value(duct.section()))).isEqualTo(inWords);
   }
 
   @Test

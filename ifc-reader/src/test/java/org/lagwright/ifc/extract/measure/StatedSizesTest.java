@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.extract.InlineModel;
-import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 
@@ -50,11 +50,11 @@ class StatedSizesTest {
   }
 
   private static @Nullable String size(MepElement element) {
-    return element.section() == null ? null : Sizes.inWords(value(element.section()));
+    return element.section() == null ? null : InWords.section(value(element.section()));
   }
 
   private static String ends(MepElement element) {
-    return element.ends().stream().map(Sizes::inWords).collect(Collectors.joining(", "));
+    return element.ends().stream().map(InWords::section).collect(Collectors.joining(", "));
   }
 
   @ParameterizedTest

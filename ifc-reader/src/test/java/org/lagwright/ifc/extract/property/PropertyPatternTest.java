@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.extract.InlineModel;
-import org.lagwright.ifc.extract.text.PropertyNames;
+import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Property;
@@ -247,7 +247,7 @@ class PropertyPatternTest {
     Property property =
         first(PIPE + properties("Wandstaerke", "IFCTEXT('" + text + "')")).properties().get(0);
 
-    Optional<Double> lengthM = PropertyNames.lengthM(property, 0.001);
+    Optional<Double> lengthM = PropertyLengths.lengthM(property, 0.001);
     assertThat(lengthM.map(m -> Math.round(m * 1e9) / 1e9))
         .isEqualTo(Optional.ofNullable(expectedM));
   }

@@ -51,7 +51,7 @@ class PropertyNamesTest {
 
     assertThat(PropertyNames.answers(bare, role)).isEqualTo(unitM != null);
     if (unitM != null) {
-      assertThat(PropertyNames.lengthM(bare, 7).orElseThrow())
+      assertThat(PropertyLengths.lengthM(bare, 7).orElseThrow())
           .isEqualTo(2.5 * unitM, within(1e-12));
     }
   }
@@ -61,7 +61,7 @@ class PropertyNamesTest {
     Property typed =
         new Property("Set", "Length (ft)", "2.5", 2.5, "IFCLENGTHMEASURE", false, false, 1);
 
-    assertThat(PropertyNames.lengthM(typed, 0.001)).contains(2.5);
+    assertThat(PropertyLengths.lengthM(typed, 0.001)).contains(2.5);
   }
 
   /** So many inches of pipe are its nominal size, and texts of sizes are read by themselves. */

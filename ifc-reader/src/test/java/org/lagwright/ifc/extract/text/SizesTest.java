@@ -129,7 +129,7 @@ class SizesTest {
       })
   void whatFollowsASizeDoesNotChangeIt(String text, String size) {
     Optional<Section> sides = Sizes.sides(text);
-    assertThat((sides.isPresent() ? sides : Sizes.diameter(text)).map(Sizes::inWords))
+    assertThat((sides.isPresent() ? sides : Sizes.diameter(text)).map(InWords::section))
         .contains(size);
   }
 
@@ -160,7 +160,7 @@ class SizesTest {
     for (String sign : new String[] {"x", "X", "\u00D7", "\u0445"}) {
       for (String text :
           new String[] {"400%s200", "400 %s 200", "400mm%s 200", "400 mm %s200 mm"}) {
-        assertThat(Sizes.sides(String.format(text, sign)).map(Sizes::inWords))
+        assertThat(Sizes.sides(String.format(text, sign)).map(InWords::section))
             .contains("400.0 x 200.0 mm");
       }
     }
