@@ -16,7 +16,7 @@ import org.lagwright.ifc.schema.IfcRecord;
 
 /**
  * The units of a file: only those that IfcProject.UnitsInContext assigns count, because files hold
- * others besides; where no project assigns any, as in a part cut out of a model, those of any
+ * others besides; where there is no project, as in a part cut out of a model, those of any
  * IfcUnitAssignment. The schema allows one of each kind; where a file assigns more, the first
  * counts and a finding tells of the others. Missing ones are assumed as SI with a finding.
  */
@@ -96,7 +96,7 @@ public final class Units {
         assignAll(assignment, model);
       }
     }
-    if (assigned.isEmpty()) {
+    if (file.count("IfcProject") == 0) {
       for (IfcRecord assignment : file.all("IfcUnitAssignment")) {
         assignAll(assignment, model);
       }

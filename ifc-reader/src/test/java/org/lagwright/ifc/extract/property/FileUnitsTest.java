@@ -59,7 +59,7 @@ class FileUnitsTest {
 
   /** Parts that were cut out of a model have units, but no project that assigns them. */
   @Test
-  void unitsThatNoProjectAssignsCountWhereNoneAssignsAny() {
+  void unitsThatNoProjectAssignsCountWhereThereIsNone() {
     String withoutProject = units(LENGTH_MM, ANGLE_RAD).replaceFirst("#\\d+=IFCPROJECT.*\n", "");
 
     MepModel model = read("IFC4", withoutProject + PIPE);
