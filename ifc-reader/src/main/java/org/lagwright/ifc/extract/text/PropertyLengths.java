@@ -9,9 +9,6 @@ import org.lagwright.ifc.model.Property;
 /** Lengths, sizes and figures that properties hold, in metres, whatever their unit. */
 public final class PropertyLengths {
 
-  /** No side of a duct in a building is wider. */
-  private static final double LARGEST_SIDE_M = 10;
-
   /** No pipe or round duct in a building is wider. */
   private static final double LARGEST_DIAMETER_M = 3;
 
@@ -110,7 +107,7 @@ public final class PropertyLengths {
    * millimetres.
    */
   public static Optional<Double> sizeM(Property property, double lengthUnitM) {
-    return upTo(LARGEST_SIDE_M, property, lengthUnitM);
+    return upTo(Sizes.LARGEST_SIDE_M, property, lengthUnitM);
   }
 
   /** The diameter of a pipe or round duct in metres; bare numbers as in {@link #sizeM}. */

@@ -12,6 +12,9 @@ public final class Sizes {
   /** Smaller figures in names are no sides of a duct. */
   public static final double SMALLEST_SIDE_M = 0.01;
 
+  /** No side of a duct in a building is wider. */
+  static final double LARGEST_SIDE_M = 10;
+
   /** Units that people write behind a length. */
   static final String UNIT = "mm|\u043c\u043c|\u0441\u043c|\u043c|cm|m|in|\"|''|ft";
 

@@ -53,7 +53,7 @@ public final class SizesInText {
     String otherUnit = unit == null ? bareUnit : unit;
     double widthM = metres ? width.value() : width.metres(otherUnit);
     double heightM = metres ? height.value() : height.metres(otherUnit);
-    return Math.min(widthM, heightM) >= Sizes.SMALLEST_SIDE_M
+    return isPossible(widthM) && isPossible(heightM)
         ? Optional.of(new Section.Rectangular(widthM, heightM))
         : Optional.empty();
   }
@@ -180,9 +180,7 @@ public final class SizesInText {
   private static Optional<Section> round(
       FigureCursor.@Nullable Figure diameter, @Nullable String bareUnit) {
     double diameterM = diameter == null ? 0 : diameter.metres(bareUnit);
-    return diameterM >= Sizes.SMALLEST_SIDE_M
-        ? Optional.of(new Section.Round(diameterM))
-        : Optional.empty();
+    return isPossible(diameterM) ? Optional.of(new Section.Round(diameterM)) : Optional.empty();
   }
 
   /** A figure, metres, and behind a sign of multiplication one that can be its wall. */
@@ -279,5 +277,9 @@ public final class SizesInText {
       at++;
     }
     return at;
+  }
+
+  private static boolean isPossible(double sideM) {
+    return sideM >= Sizes.SMALLEST_SIDE_M && sideM <= Sizes.LARGEST_SIDE_M;
   }
 }

@@ -77,7 +77,7 @@ class SizesTest {
     while (m.find()) {
       double widthM = metres(m.group(1), m.group(2) == null ? m.group(4) : m.group(2));
       double heightM = metres(m.group(3), m.group(4) == null ? m.group(2) : m.group(4));
-      if (Math.min(widthM, heightM) >= 0.01) {
+      if (Math.min(widthM, heightM) >= 0.01 && Math.max(widthM, heightM) <= 10) {
         return Optional.of(new Section.Rectangular(widthM, heightM));
       }
     }
@@ -92,7 +92,7 @@ class SizesTest {
     for (Pattern pattern : new Pattern[] {BEHIND_SIGN, BEFORE_SIGN}) {
       Matcher m = pattern.matcher(text);
       double diameterM = m.find() ? metres(m.group(1), m.group(2)) : 0;
-      if (diameterM >= 0.01) {
+      if (diameterM >= 0.01 && diameterM <= 10) {
         return Optional.of(new Section.Round(diameterM));
       }
     }
