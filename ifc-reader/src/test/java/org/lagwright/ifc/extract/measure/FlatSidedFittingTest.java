@@ -96,6 +96,16 @@ class FlatSidedFittingTest {
     assertThat(InlineModel.codes(model).contains("GEOMETRY_ONLY_PARTLY_MEASURED")).isEqualTo(alone);
   }
 
+  /** One port tells where the box is entered, not where it is left. */
+  @Test
+  void boxOfFacesOfWhichTheFileHoldsOnePortIsTold() {
+    Network network = fitting("Damper", 0, -250, 180, -250, 180, 250, 0, 250);
+
+    MepModel model = network.port(2, 0, at(0, 0, 0), WEST).read();
+
+    assertThat(InlineModel.codes(model)).contains("GEOMETRY_ONLY_PARTLY_MEASURED");
+  }
+
   /** The back of the tee is longer than its ends, and was taken for one. */
   @Test
   void widthOfATeeIsThatOfItsRun() {
