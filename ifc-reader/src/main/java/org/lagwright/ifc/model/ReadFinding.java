@@ -25,7 +25,7 @@ public enum ReadFinding implements FindingCode {
       Severity.WARNING,
       "GlobalId {0} is used by {1} elements; each is counted. Check for copies in the model."),
   KIND_ASSUMED(Severity.WARNING, "The file does not say what this is; {0} is assumed because {1}."),
-  NO_GEOMETRY(Severity.INFO, "There is no measurable body ({0}): {1}. Check it on the drawing."),
+  NO_GEOMETRY(Severity.INFO, "Not measured on a body ({0}): {1}. Check it on the drawing."),
   GEOMETRY_ONLY_PARTLY_MEASURED(Severity.INFO, "{0}. Check the size on the drawing."),
   LENGTH_CONFLICT(
       Severity.WARNING,
