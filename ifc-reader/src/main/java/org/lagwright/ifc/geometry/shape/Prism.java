@@ -126,7 +126,7 @@ public record Prism(
   /**
    * A box that was read along another of its edges.
    *
-   * @return null if it is no box, or no edge of it lies along the axis
+   * @return null if it is no box, no edge of it lies along the axis, or its ends would have no size
    */
   public static @Nullable Shape alongOf(Shape box, Vec axis) {
     Prism prism = ofBox(box);
@@ -136,7 +136,8 @@ public record Prism(
     Vec u = prism.outline.u();
     Vec v = prism.outline.v();
     boolean alongU = Math.abs(u.unit().dot(axis)) > Math.abs(v.unit().dot(axis));
-    return prism.shape(alongU ? prism.turned(u, v) : prism.turned(v, u), null, "");
+    Shape turned = prism.shape(alongU ? prism.turned(u, v) : prism.turned(v, u), null, "");
+    return turned.ends().isEmpty() ? null : turned;
   }
 
   /**

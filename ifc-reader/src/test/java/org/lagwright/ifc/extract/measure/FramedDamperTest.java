@@ -7,9 +7,11 @@ import static org.lagwright.ifc.extract.Network.at;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.extract.Network;
 import org.lagwright.ifc.extract.text.Tolerances;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Section;
@@ -46,7 +48,23 @@ class FramedDamperTest {
     assertThat(InlineModel.codes(model)).containsOnlyOnce("GEOMETRY_ONLY_PARTLY_MEASURED");
   }
 
+  /** Along another of its edges such a block has no ends. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1e-297, 1e-9, 1e300})
+  void motorOfNoPossibleHeightChangesNoSizeInSilence(double motorMm) {
+    MepModel model = damper(300, 200, motorMm).read();
+    Measured<Section> section = InlineModel.element(model, 2000).section();
+
+    boolean told = InlineModel.codes(model).contains("GEOMETRY_ONLY_PARTLY_MEASURED");
+    Section casing = new Section.Rectangular(0.3, 0.2);
+    assertThat(told || (section != null && section.value().equals(casing))).isTrue();
+  }
+
   private static Network damper(double widthMm, double heightMm) {
+    return damper(widthMm, heightMm, 120);
+  }
+
+  private static Network damper(double widthMm, double heightMm, double motorMm) {
     Network network =
         new Network()
             .record("#2000=IFCDAMPER('2',$,'Damper',$,$,#2003,#2001,$,.FIREDAMPER.);")
@@ -59,7 +77,7 @@ class FramedDamperTest {
     block(network, 2010, at(0, -widthMm / 2, -heightMm / 2), 400, widthMm, heightMm);
     double frameMm = widthMm + 100;
     block(network, 2020, at(120, -frameMm / 2, -heightMm / 2 - 50), 160, frameMm, heightMm + 100);
-    return block(network, 2030, at(315, widthMm / 2, -60), 50, 80, 120);
+    return block(network, 2030, at(315, widthMm / 2, -60), 50, 80, motorMm);
   }
 
   private static Network block(
