@@ -85,11 +85,9 @@ final class HintCollector {
   private void addMedium(
       List<Hint> hints, MepElement element, List<Property> properties, Carrier carrier) {
     for (Property property : properties) {
-      boolean ofConnectors =
-          element.kind() == Kind.EQUIPMENT && namesSeveral(property.text(), carrier);
       if (!property.quantity()
           && mediumProperties.contains(property.plainName())
-          && !ofConnectors) {
+          && !isOfConnectors(element, property, carrier)) {
         String from = PROPERTY + property.name();
         addText(hints, property.text(), from, votes.weight(VotePack.FROM_MEDIUM), carrier);
       }
@@ -97,9 +95,12 @@ final class HintCollector {
   }
 
   /** True for a list of the systems at all connectors of an apparatus, which is of none of them. */
-  private boolean namesSeveral(@Nullable String text, Carrier carrier) {
+  private boolean isOfConnectors(MepElement element, Property property, Carrier carrier) {
+    if (element.kind() != Kind.EQUIPMENT) {
+      return false;
+    }
     Set<String> families = new HashSet<>();
-    for (PhraseBook.Match<Words.Meaning> match : words.read(text == null ? "" : text, carrier)) {
+    for (PhraseBook.Match<Words.Meaning> match : words.read(property.text(), carrier)) {
       String family = match.meaning().family();
       if (family != null) {
         families.add(family);
