@@ -81,7 +81,7 @@ public final class MainWall {
     List<double[]> left = whole;
     for (Reach reach : faces.reaches(null)) {
       if (reach.wall() && reach.farM() > sizeM / 2 * (1 + WIDER_BY)) {
-        left = minus(left, reach);
+        left = reach.outOf(left);
       }
     }
     for (double[] wide : Spans.minus(whole, left)) {
@@ -106,7 +106,7 @@ public final class MainWall {
     double boreM = 0;
     for (Reach reach : wall.reaches(null)) {
       if (reach.wall() && reach.farM() < narrowestM) {
-        left = minus(left, reach);
+        left = reach.outOf(left);
         boreM = Math.max(boreM, reach.farM());
       }
     }
@@ -164,9 +164,9 @@ public final class MainWall {
         Reach face = reaches.get(i);
         if (face.wall()) {
           level.add(face);
-          left = minus(left, face);
+          left = face.outOf(left);
         }
-        others = minus(others, face);
+        others = face.outOf(others);
         i++;
       }
       if (beforeM - Spans.sum(left) > MOST * faces.lengthM()) {
@@ -175,9 +175,5 @@ public final class MainWall {
       left = Spans.and(left, others);
     }
     return List.of();
-  }
-
-  private static List<double[]> minus(List<double[]> spans, Reach face) {
-    return Spans.minus(spans, List.<double[]>of(face.span()));
   }
 }

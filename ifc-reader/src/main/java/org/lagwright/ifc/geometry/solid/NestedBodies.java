@@ -241,7 +241,7 @@ final class NestedBodies {
   private boolean runsAlong(List<Reach> level) {
     List<double[]> left = List.<double[]>of(new double[] {0, faces.lengthM()});
     for (Reach face : level) {
-      left = Spans.minus(left, List.<double[]>of(face.span()));
+      left = face.outOf(left);
     }
     return Spans.sum(left) < (1 - MainWall.MOST) * faces.lengthM();
   }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.frame.Spans;
 import org.lagwright.ifc.geometry.frame.Vec;
 import org.lagwright.ifc.geometry.mesh.Mesh;
 import org.lagwright.ifc.geometry.mesh.PolygonReading;
@@ -37,8 +38,9 @@ final class WallFaces {
    */
   record Reach(double farM, double fromM, double toM, boolean wall, int face) {
 
-    double[] span() {
-      return new double[] {fromM, toM};
+    /** What is left of spans along the axis where this face does not lie. */
+    List<double[]> outOf(List<double[]> spans) {
+      return Spans.minus(spans, List.<double[]>of(new double[] {fromM, toM}));
     }
   }
 
