@@ -53,9 +53,8 @@ public final class StatedInsulation {
     if (inside) {
       return byName(draft);
     }
-    Optional<ExistingInsulation> byText = byText(properties);
-    byText = byText.isPresent() ? byText : byTextInDoubt(properties);
-    return byText.isPresent() ? byText : byName(draft);
+    Optional<ExistingInsulation> byTexts = byTexts(properties);
+    return byTexts.isPresent() ? byTexts : byName(draft);
   }
 
   /** Lining on the inside. */
@@ -101,6 +100,10 @@ public final class StatedInsulation {
     if (thickness.isPresent()) {
       return Optional.of(by(thickness.get(), materialOf(properties)));
     }
+    return byTexts(properties);
+  }
+
+  private static Optional<ExistingInsulation> byTexts(List<Property> properties) {
     Optional<ExistingInsulation> byText = byText(properties);
     return byText.isPresent() ? byText : byTextInDoubt(properties);
   }
