@@ -6,9 +6,6 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.property.PropertyReader;
-import org.lagwright.ifc.extract.text.PropertyNames;
-import org.lagwright.ifc.extract.text.Thicknesses;
-import org.lagwright.ifc.extract.text.Words;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
@@ -93,35 +90,8 @@ public final class Draft {
     this.folds = folds;
     this.isWhollyConnected = drawn.isWhollyConnected();
     this.mayLieOtherwise = drawn.mayLieOtherwise();
-    this.isCalledInsulation = isCalledInsulation(worded.names());
-    this.statesInsulation =
-        PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_THICKNESS)
-            || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.INSULATION_MATERIAL)
-            || PropertyNames.anyAnswers(
-                worded.properties(), PropertyNames.Role.INSULATION_OR_SHUT_OFF)
-            || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING_THICKNESS)
-            || PropertyNames.anyAnswers(worded.properties(), PropertyNames.Role.LINING)
-            || Thicknesses.anyInSetOfInsulation(worded.properties())
-            || isCalledInsulated(worded.names());
-  }
-
-  private static boolean isCalledInsulation(Names names) {
-    for (String name : names.all()) {
-      if (Words.isInsulation(name)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** True if a name may tell the thickness of its insulation; asks few further. */
-  private static boolean isCalledInsulated(Names names) {
-    for (String name : names.all()) {
-      if (name.contains("mm") && Words.isInsulated(name)) {
-        return true;
-      }
-    }
-    return false;
+    this.isCalledInsulation = worded.names().callInsulation();
+    this.statesInsulation = worded.statesInsulation();
   }
 
   /** Makes everything from its bytes, to be asked and changed by one thread until it is folded. */

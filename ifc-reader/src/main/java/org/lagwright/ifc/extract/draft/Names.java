@@ -80,4 +80,24 @@ public record Names(
     List<String> names = ofType();
     return names.isEmpty() ? all() : names;
   }
+
+  /** True if one of them calls the element insulation. */
+  boolean callInsulation() {
+    for (String name : all()) {
+      if (Words.isInsulation(name)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if one of them may tell how thick its insulation is; asks few of them further. */
+  boolean callInsulated() {
+    for (String name : all()) {
+      if (name.contains("mm") && Words.isInsulated(name)) {
+        return true;
+      }
+    }
+    return false;
+  }
 }
