@@ -226,7 +226,16 @@ class MeshPiecesTest {
   }
 
   private static int[][] gores(MeshText mesh, double bendRadius, double r, int corners) {
-    int seams = 4;
+    return gores(4, bendRadius, (at, across) -> mesh.ring(at, across, UP, r, corners));
+  }
+
+  /** The edge of one gore, in whose plane the bend is stretched along the second argument. */
+  private interface Edge {
+    int[] of(double[] at, double[] across);
+  }
+
+  /** The edges at both ends of a bend of 90 degrees and in the mitres between. */
+  private static int[][] gores(int seams, double bendRadius, Edge edge) {
     double half = Math.PI / 2 / seams / 2;
     int[][] rings = new int[seams + 2][];
     for (int i = 0; i <= seams + 1; i++) {
@@ -236,8 +245,7 @@ class MeshPiecesTest {
       double[] at = {
         bendRadius * stretch * Math.sin(t), bendRadius - bendRadius * stretch * Math.cos(t), 0
       };
-      double[] u = {-Math.sin(t) * stretch, Math.cos(t) * stretch, 0};
-      rings[i] = mesh.ring(at, u, UP, r, corners);
+      rings[i] = edge.of(at, new double[] {-Math.sin(t) * stretch, Math.cos(t) * stretch, 0});
     }
     return rings;
   }
@@ -355,20 +363,11 @@ class MeshPiecesTest {
   }
 
   private static int[][] boxGores(MeshText mesh, double bendRadius, double w, double h) {
-    int seams = 5;
-    double half = Math.PI / 2 / seams / 2;
-    int[][] rings = new int[seams + 2][];
-    for (int i = 0; i <= seams + 1; i++) {
-      boolean end = i == 0 || i == seams + 1;
-      double t = i == 0 ? 0 : i == seams + 1 ? Math.PI / 2 : (2 * i - 1) * half;
-      double stretch = end ? 1 : 1 / Math.cos(half);
-      double[] at = {
-        bendRadius * stretch * Math.sin(t), bendRadius - bendRadius * stretch * Math.cos(t), 0
-      };
-      double[] u = {-Math.sin(t) * stretch * w / 2, Math.cos(t) * stretch * w / 2, 0};
-      rings[i] = mesh.rectangle(at, u, new double[] {0, 0, h / 2});
-    }
-    return rings;
+    double[] up = {0, 0, h / 2};
+    return gores(
+        5,
+        bendRadius,
+        (at, u) -> mesh.rectangle(at, new double[] {u[0] * w / 2, u[1] * w / 2, 0}, up));
   }
 
   @ParameterizedTest(name = "{0}")
