@@ -233,11 +233,15 @@ public final class DraftReader {
     return placesM;
   }
 
-  /** How many ends there are at least, as it is called; some exporters write joined ports only. */
+  /**
+   * How many ends there are at least, as it is called; some exporters write joined ports only. What
+   * is not called anything may be a cap, but then its body shows it.
+   */
   private static int leastEnds(KindReader.Reading reading) {
     Kind kind = reading.kind();
     boolean inLine = kind == Kind.VALVE || kind == Kind.INLINE;
-    return inLine ? 2 : reading.form().ways();
+    boolean unnamed = kind != null && kind.isFitting() && reading.form() == Form.UNKNOWN;
+    return inLine || unnamed ? 2 : reading.form().ways();
   }
 
   /** The length that the properties of an element state, null if none do; reads them anew. */

@@ -32,6 +32,10 @@ final class FittingForm {
   private static final String ONE_END =
       "only one open end of the body is recognised, and nothing else calls it a cap";
 
+  private static final String TAPERS =
+      "the file has one port of a body with two ends of different size,"
+          + " and nothing else calls it a cap";
+
   private final Draft draft;
   private final List<Neighbours.Joint> joints;
 
@@ -131,24 +135,29 @@ final class FittingForm {
   }
 
   /**
-   * True if nothing but touch tells of joints, and all lie at ends that are drawn: the other ends
-   * meet nothing, because the next piece is in another file or was not drawn. Not so if it is
-   * called a form that has no more ends than joints were found.
+   * True if the joints lie at ends that are drawn, and the other ends meet nothing, because the
+   * next piece is in another file or was not drawn: where nothing but touch tells of joints, or the
+   * file has a single port of what no cap looks like. Not so if it is called a form that has no
+   * more ends than joints were found.
    */
   private boolean areSomeOf(Form drawn) {
-    if (!draft.ports().isEmpty()
-        || joints.size() > drawn.ways()
-        || joints.size() == draft.form().ways()) {
+    boolean told = draft.ports().isEmpty() || (joints.size() == 1 && isNoCap(drawn));
+    if (!told || joints.size() > drawn.ways() || joints.size() == draft.form().ways()) {
       return false;
     }
     List<ShapeEnd> ends = draft.shape().ends();
     for (Neighbours.Joint joint : joints) {
       Point atM = joint.port().positionM();
-      if (atM == null || !Drawn.isAnEnd(ends, atM)) {
+      if (atM != null && !Drawn.isAnEnd(ends, atM)) {
         return false;
       }
     }
     return true;
+  }
+
+  /** A cap may be tapered or straight, but it neither turns nor branches. */
+  private static boolean isNoCap(Form drawn) {
+    return drawn == Form.BEND || drawn == Form.OFFSET || drawn.ways() > 2;
   }
 
   /** What a property such as ProductType calls a fitting; apparatus does not become one. */
@@ -249,12 +258,20 @@ final class FittingForm {
       return built;
     }
     return switch (joints.size()) {
-      case 1 -> joints.get(0).port().isInFile() ? Form.CAP : straight();
+      case 1 -> joints.get(0).port().isInFile() ? withOnePort() : straight();
       case 2 -> twoJoints();
       case 3 -> Form.TEE;
       case 4 -> Form.CROSS;
       default -> straight();
     };
+  }
+
+  /** What tapers may be a reducer of which the file leaves one port out, as well as a cap. */
+  private Form withOnePort() {
+    if (isReducing(draft.shape().form())) {
+      draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, TAPERS);
+    }
+    return Form.CAP;
   }
 
   private Form straight() {

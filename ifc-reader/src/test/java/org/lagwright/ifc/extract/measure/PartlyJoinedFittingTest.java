@@ -13,6 +13,7 @@ import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.extract.Network;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Section;
 
 /**
@@ -127,6 +128,39 @@ class PartlyJoinedFittingTest {
     assertThat(reducer.form()).isEqualTo(Form.REDUCER);
     assertThat(reducer.ends()).containsExactlyInAnyOrder(wide(500), wide(300));
     assertThat(value(reducer.section())).isEqualTo(wide(500));
+  }
+
+  /** No cap turns or branches. */
+  @ParameterizedTest
+  @ValueSource(strings = {"$", ".TRANSITION.", ".JUNCTION."})
+  void singlePortMakesNoCapOfWhatIsDrawnAsAnElbow(String predefined) {
+    MepModel model = fitting(predefined, ELBOW).port(2, 0, at(0, 0, 0), WEST).read();
+    MepElement elbow = InlineModel.element(model, 2000);
+
+    assertThat(elbow.form()).isEqualTo(Form.BEND);
+    assertThat(value(elbow.angleDeg())).isCloseTo(90, within(1e-6));
+    assertThat(elbow.ends()).containsExactly(wide(500), wide(500));
+    assertThat(InlineModel.codes(model).contains("FORM_CONFLICT"))
+        .isEqualTo(!predefined.equals("$"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void singlePortMakesNoCapOfWhatBranches(boolean placed) {
+    Network breeches = breeches("$", 0);
+    MepElement wye =
+        (placed ? breeches.port(2, 0, at(0, 0, 0), WEST) : breeches.unplacedPort(2, 0)).element(2);
+
+    assertThat(wye.form()).isEqualTo(Form.WYE);
+    assertThat(wye.ends()).containsExactlyInAnyOrder(wide(500), wide(250), wide(250));
+  }
+
+  @Test
+  void singlePortOfWhatTapersMayBeThatOfAReducer() {
+    MepModel model = fitting("$", REDUCER).port(2, 0, at(0, 0, 0), WEST).read();
+
+    assertThat(InlineModel.element(model, 2000).form()).isEqualTo(Form.CAP);
+    assertThat(InlineModel.codes(model)).contains("GEOMETRY_ONLY_PARTLY_MEASURED");
   }
 
   @Test
