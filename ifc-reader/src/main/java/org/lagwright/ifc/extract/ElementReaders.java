@@ -42,7 +42,9 @@ final class ElementReaders {
     belongings = new BelongingReader(opened);
     profiles = new ProfileReader(opened.file(), opened.relations(), shapes, lengthUnitM);
     layers = new MaterialLayers(opened.file(), opened.relations(), lengthUnitM);
-    drafts = new DraftReader(opened, ports, shapes, new AirLines(belongings), vocabulary, folding);
+    drafts =
+        new DraftReader(
+            opened, ports, shapes, new AirLines(belongings, ports), vocabulary, folding);
     CornerReader corners = new CornerReader(opened.units().geometry(), opened.placements());
     coverings =
         new Coverings(

@@ -57,6 +57,17 @@ public final class PortReader {
     return areOnePlace(ports) ? withoutPlace(ports) : ports;
   }
 
+  /** True if a port of an element says that it is one of a duct, as those from IFC4 on may. */
+  boolean joinDucts(long element) {
+    for (long id : relations.portsOf(element)) {
+      IfcRecord port = file.find(id);
+      if (port != null && "DUCT".equals(port.enumeration("PredefinedType"))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /**
    * The ports of an element as the file has them, after it was let go of which belong to it.
    *

@@ -101,6 +101,21 @@ class AirLineTest {
     assertThat(element(model, 1).kind()).isEqualTo(Kind.DUCT_SEGMENT);
   }
 
+  @ParameterizedTest
+  @CsvSource({".DUCT.,DUCT_SEGMENT", ".PIPE.,PIPE_SEGMENT", "$,PIPE_SEGMENT"})
+  void portTellsWhatItJoins(String predefined, Kind kind) {
+    MepModel model =
+        read(
+            ROUND
+                + "#1="
+                + segment("Teil 7")
+                + ";\n#60=IFCDISTRIBUTIONPORT('60',$,$,$,$,$,$,$,%s,$);\n".formatted(predefined)
+                + "#61=IFCRELNESTS('61',$,$,$,#1,(#60));\n");
+
+    assertThat(element(model, 1).kind()).isEqualTo(kind);
+    assertThat(codes(model)).contains("KIND_ASSUMED");
+  }
+
   @Test
   void classThatSaysPipeIsBelieved() {
     String pipe = "IFCPIPESEGMENT('1',$,'Rohr',$,$,#14,#10,$,$)";
