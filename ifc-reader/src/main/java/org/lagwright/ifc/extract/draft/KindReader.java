@@ -165,13 +165,16 @@ public final class KindReader {
     return INSULATION.contains(predefined(covering, type));
   }
 
-  /** Fire collars and sleeves through walls come as coverings; they insulate nothing. */
+  /**
+   * Fire collars and sleeves through walls come as coverings; they insulate nothing, nor does a
+   * membrane, which is the vapour barrier of a pipe or duct (IfcCoveringTypeEnum).
+   */
   private static Kind covering(IfcRecord element, @Nullable IfcRecord type, Names names) {
     String predefined = predefined(element, type);
     boolean beside =
         !predefined.equals("INSULATION")
             && names.all().stream().noneMatch(Words::isInsulation)
-            && isBesideThePipe(Form.UNKNOWN, names.all());
+            && (predefined.equals("MEMBRANE") || isBesideThePipe(Form.UNKNOWN, names.all()));
     return beside || COVERINGS_OF_ROOMS.contains(predefined) ? Kind.OTHER : Kind.COVERING;
   }
 

@@ -78,6 +78,15 @@ class InsulationTest {
     assertThat(codes(model)).doesNotContain("COVERING_WITHOUT_HOST", "INSULATION_CONFLICT");
   }
 
+  @ParameterizedTest
+  @CsvSource({"Foil,false", "Insulation,true"})
+  void membraneIsInsulationOnlyIfItIsCalledSo(String name, boolean insulates) {
+    String membrane =
+        covering(2, name, ring(70.3, 5), 0, 2500).replace(".INSULATION.", ".MEMBRANE.");
+
+    assertThat(element(read(PIPE + membrane), 1).existingInsulation() != null).isEqualTo(insulates);
+  }
+
   @Test
   void orphanBesideEveryPipeHasNoHost() {
     String beside =
