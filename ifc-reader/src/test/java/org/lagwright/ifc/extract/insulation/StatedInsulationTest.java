@@ -65,7 +65,14 @@ class StatedInsulationTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"Insulation", "Insulated", "IsInsulated", "HasInsulation"})
+  @ValueSource(
+      strings = {
+        "Insulation",
+        "Insulated",
+        "IsInsulated",
+        "HasInsulation",
+        "HasExteriorInsulation"
+      })
   void yesShowsThatInsulationIsThere(String name) {
     assertThat(of(read(PIPE + properties(name, "IFCBOOLEAN(.T.)")), 1).thicknessM()).isNull();
     assertThat(element(read(PIPE + properties(name, "IFCBOOLEAN(.F.)")), 1).existingInsulation())

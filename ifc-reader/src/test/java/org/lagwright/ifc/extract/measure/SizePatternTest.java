@@ -273,6 +273,17 @@ class SizePatternTest {
     assertThat(fitting.form()).isEqualTo(form);
   }
 
+  /** Pset_PipeFittingTypeCommon and Pset_DuctFittingTypeCommon of IFC2X3. */
+  @Test
+  void subTypeNamesTheFormOfAFittingToo() {
+    MepElement fitting =
+        first(
+            "#1=IFCPIPEFITTING('1',$,'F1-017',$,$,$,$,$,$);\n"
+                + properties("SubType", "IFCLABEL('Reducer')"));
+
+    assertThat(fitting.form()).isEqualTo(Form.REDUCER);
+  }
+
   /** Pset_DuctSegmentTypeCommon: one name for diameter and width, and a height of 0 for round. */
   @ParameterizedTest
   @CsvSource({"0.,300.0 mm", "200.,300.0 x 200.0 mm"})
