@@ -14,6 +14,7 @@ import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
@@ -101,11 +102,22 @@ final class FittingForm {
 
   /** True if properties or names give a size for each of so many ends. */
   private boolean statesEnds(int ways) {
-    boolean named = !statedEnds.of(draft, ways).isEmpty();
-    for (SizeTexts.Text text : named ? List.<SizeTexts.Text>of() : SizeTexts.of(draft)) {
-      named |= statedEnds.inText(draft, text.value()).size() == ways;
+    return !sizesOfEnds(ways).isEmpty();
+  }
+
+  /** A size for each of so many ends as properties or names give them; empty if none do. */
+  private List<Section> sizesOfEnds(int ways) {
+    List<Measured<List<Section>>> stated = statedEnds.of(draft, ways);
+    if (!stated.isEmpty()) {
+      return stated.get(0).value();
     }
-    return named;
+    for (SizeTexts.Text text : SizeTexts.of(draft)) {
+      List<Section> named = statedEnds.inText(draft, text.value());
+      if (named.size() == ways) {
+        return named;
+      }
+    }
+    return List.of();
   }
 
   /** What more than four pipes join is no fitting but something that distributes. */
@@ -258,6 +270,7 @@ final class FittingForm {
       return built;
     }
     return switch (joints.size()) {
+      case 0 -> draft.shape().ends().isEmpty() ? bySizes() : straight();
       case 1 -> joints.get(0).port().isInFile() ? withOnePort() : straight();
       case 2 -> twoJoints();
       case 3 -> Form.TEE;
@@ -272,6 +285,16 @@ final class FittingForm {
       draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, TAPERS);
     }
     return Form.CAP;
+  }
+
+  /** Where nothing is drawn or joined, a size for each end tells how many there are. */
+  private Form bySizes() {
+    if (statesEnds(3)) {
+      return Form.TEE;
+    }
+    List<Section> two = sizesOfEnds(2);
+    boolean reduces = !two.isEmpty() && !Tolerances.sameSection(two.get(0), two.get(1));
+    return reduces ? Form.REDUCER : Form.UNKNOWN;
   }
 
   private Form straight() {

@@ -263,6 +263,20 @@ class SizePatternTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "DN80/80/25,TEE",
+    "DN80/50,REDUCER",
+    "DN50/50,UNKNOWN",
+    "DN80,UNKNOWN",
+    "Bogen DN80/50,BEND"
+  })
+  void sizesOfTheEndsTellTheFormOfAFittingThatIsNeitherDrawnNorNamed(String size, Form form) {
+    MepElement fitting = first("#1=IFCPIPEFITTING('1',$,'%s',$,$,$,$,$,$);\n".formatted(size));
+
+    assertThat(fitting.form()).isEqualTo(form);
+  }
+
+  @ParameterizedTest
   @CsvSource({"Bend-90,BEND", "T-branch-90,TEE", "S-part,OFFSET", "Pump,UNKNOWN"})
   void productTypeNamesTheFormOfAFittingThatHasNoTellingName(String productType, Form form) {
     MepElement fitting =
