@@ -140,4 +140,21 @@ class OutlineFitTest {
       assertThat(OutlineFit.turning(loop)).isSameAs(loop);
     }
   }
+
+  /** The edges of its round ends, 65 mm, are longer than its flat sides of 50 mm. */
+  @Test
+  void aCoarseShortOvalLiesAlongItsFlatSides() {
+    List<Vec> oval = new ArrayList<>();
+    for (int i = 0; i < 14; i++) {
+      boolean right = i < 7;
+      double angle = Math.PI * ((right ? i : i - 1) / 6.0 - 0.5);
+      double flatM = right ? 0.025 : -0.025;
+      oval.add(at(flatM + 0.125 * Math.cos(angle), 0.125 * Math.sin(angle)));
+    }
+    Outline found = Objects.requireNonNull(OutlineFit.fit(oval));
+
+    assertThat(found.kind()).isEqualTo(Outline.Kind.OVAL);
+    assertThat(found.section().largestSideM()).isCloseTo(0.3, within(1e-9));
+    assertThat(found.section().smallestSideM()).isCloseTo(0.25, within(1e-9));
+  }
 }

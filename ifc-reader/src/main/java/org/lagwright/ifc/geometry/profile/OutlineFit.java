@@ -42,6 +42,12 @@ public final class OutlineFit {
    */
   private static final double ON_OVAL = 0.06;
 
+  /** Nearer to an oval than this lie the corners that stand for it, rounded as they may be. */
+  private static final double SURELY_ON_OVAL = 0.01;
+
+  /** Of more points than this, edges at round ends are shorter than flat sides. */
+  private static final int COARSEST_POINTS = 64;
+
   private OutlineFit() {}
 
   /** The outline of a loop, null if it is none of the three or not plane. */
@@ -222,11 +228,15 @@ public final class OutlineFit {
   }
 
   /**
-   * Flat ovals, ellipses and rectangles with rounded corners: bounding rectangle along the longest
-   * edge or, for ellipses, along the widest extent; told apart by how much of it is filled.
+   * Flat ovals, ellipses and rectangles with rounded corners: bounding rectangle along one of the
+   * long edges or, for ellipses, along the widest extent; told apart by how much of it is filled.
+   * Of several ovals the one that the corners lie on, as the edges of a coarse round end may be
+   * longer than the flat sides.
    */
   private static @Nullable Outline oval(List<Vec> loop, Vec n, double area) {
-    for (Vec direction : List.of(longestEdge(loop), widestExtent(loop))) {
+    Outline best = null;
+    double leastOff = ON_OVAL;
+    for (Vec direction : directions(loop)) {
       Vec u = direction.across(n).unit();
       Outline box = bounding(loop, u, n.cross(u));
       double a = 2 * box.u().norm();
@@ -236,14 +246,32 @@ public final class OutlineFit {
       if (area > RECTANGLE_FILL * a * b && isConvex(loop, n) && !isTapered(loop)) {
         return box;
       }
-      boolean isOval =
-          near(area, flatOval) && isOnFlatOval(loop, box)
-              || near(area, Math.PI / 4 * a * b) && isOnEllipse(loop, box);
-      if (loop.size() >= MIN_CIRCLE_POINTS && isOval) {
-        return new Outline(Outline.Kind.OVAL, box.centre(), box.u(), box.v());
+      double off = near(area, flatOval) ? offFlatOval(loop, box) : Double.MAX_VALUE;
+      if (off > SURELY_ON_OVAL && near(area, Math.PI / 4 * a * b)) {
+        off = Math.min(off, offEllipse(loop, box));
+      }
+      if (loop.size() >= MIN_CIRCLE_POINTS && off < leastOff) {
+        best = new Outline(Outline.Kind.OVAL, box.centre(), box.u(), box.v());
+        leastOff = off;
+      }
+      if (leastOff < SURELY_ON_OVAL) {
+        return best;
       }
     }
-    return null;
+    return best;
+  }
+
+  /** The longest edge, the widest extent, and other edges that are about as long. */
+  private static List<Vec> directions(List<Vec> loop) {
+    Vec longest = longestEdge(loop);
+    List<Vec> directions = new ArrayList<>(List.of(longest, widestExtent(loop)));
+    for (int i = 0; i < loop.size() && loop.size() <= COARSEST_POINTS; i++) {
+      Vec edge = loop.get((i + 1) % loop.size()).minus(loop.get(i));
+      if (edge.norm() > longest.norm() / 2) {
+        directions.add(edge);
+      }
+    }
+    return directions;
   }
 
   /** True for the side of a transition: it fills its box well, but one edge is shorter. */
@@ -270,34 +298,35 @@ public final class OutlineFit {
     return true;
   }
 
-  /** A cross of two ducts fills its box as an oval does, but its corners lie elsewhere. */
-  private static boolean isOnFlatOval(List<Vec> loop, Outline box) {
+  /**
+   * The largest distance of a corner from the flat oval over its smaller half axis. A cross of two
+   * ducts fills its box as an oval does, but its corners lie elsewhere.
+   */
+  private static double offFlatOval(List<Vec> loop, Outline box) {
     boolean longU = box.u().norm() > box.v().norm();
     Vec along = (longU ? box.u() : box.v()).unit();
     double half = Math.min(box.u().norm(), box.v().norm());
     double straight = box.largestHalfM() - half;
+    double most = 0;
     for (Vec p : loop) {
       Vec off = p.minus(box.centre());
       double at = Math.max(-straight, Math.min(straight, off.dot(along)));
       double fromMiddle = off.minus(along.times(at)).across(box.normal()).norm();
-      if (Math.abs(fromMiddle - half) > ON_OVAL * half) {
-        return false;
-      }
+      most = Math.max(most, Math.abs(fromMiddle - half) / half);
     }
-    return true;
+    return most;
   }
 
-  private static boolean isOnEllipse(List<Vec> loop, Outline box) {
+  private static double offEllipse(List<Vec> loop, Outline box) {
     double uu = box.u().dot(box.u());
     double vv = box.v().dot(box.v());
+    double most = 0;
     for (Vec p : loop) {
       Vec off = p.minus(box.centre());
       double share = Math.hypot(off.dot(box.u()) / uu, off.dot(box.v()) / vv);
-      if (Math.abs(share - 1) > ON_OVAL) {
-        return false;
-      }
+      most = Math.max(most, Math.abs(share - 1));
     }
-    return true;
+    return most;
   }
 
   private static boolean near(double found, double expected) {
