@@ -259,4 +259,39 @@ class CoaxialBodyTest {
     hose.wall(start, outside[0]).wall(end, start).wall(outside[40], end);
     assertThat(section(mesh(hose)).value().largestSideM()).isCloseTo(0.2, within(1e-3));
   }
+
+  /** A flat oval 0.2 m high with flat sides of 0.3 m, wider all around by some metres. */
+  private static int[] oval(MeshText mesh, double widerM, double zM) {
+    int[] left =
+        mesh.ring(new double[] {-0.15, 0, zM}, Y, new double[] {-1, 0, 0}, 0.1 + widerM, 24);
+    int[] right =
+        mesh.ring(new double[] {0.15, 0, zM}, new double[] {0, -1, 0}, X, 0.1 + widerM, 24);
+    int[] ring = new int[26];
+    System.arraycopy(left, 0, ring, 0, 13);
+    System.arraycopy(right, 0, ring, 13, 13);
+    return ring;
+  }
+
+  @Test
+  void shellOfFacesAroundAnOvalDuctIsToldToo() {
+    MeshText duct = new MeshText();
+    duct.tube(oval(duct, 0, 0), oval(duct, 0, 2));
+    MeshText shell = new MeshText();
+    int[] near = oval(shell, 0.03, 0);
+    int[] far = oval(shell, 0.03, 2);
+    int[] bore = oval(shell, 0, 0);
+    int[] farBore = oval(shell, 0, 2);
+    shell.wall(near, far).wall(far, farBore).wall(farBore, bore).wall(bore, near);
+    Shape shape =
+        TinyModel.measure(
+            TinyModel.body(
+                TinyModel.AT_ORIGIN, "#100,#200", duct.triangulated(100) + shell.triangulated(200)),
+            TinyModel.METRES,
+            SEGMENT);
+    Sheath sheath = Objects.requireNonNull(shape.sheath());
+
+    assertThat(sheath.inner().value()).isInstanceOf(Section.Oval.class);
+    assertThat(sheath.inner().value().largestSideM()).isCloseTo(0.5, within(1e-6));
+    assertThat(sheath.outer().smallestSideM()).isCloseTo(0.26, within(1e-6));
+  }
 }
