@@ -7,20 +7,27 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
+import org.lagwright.ifc.extract.draft.Drawn;
 import org.lagwright.ifc.extract.graph.TouchingEnds.Loose;
 import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.model.Measured;
+import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Section;
 import org.lagwright.ifc.threads.Workers;
 
 /**
- * Chooses along which of its edges a box runs where no port tells: a short piece of a wide duct is
- * wider than long. A box whose ends touch nothing runs along the edge at whose ends it touches its
- * neighbours. Where all of a run lie so, one with its like at both ends tells the others; two alone
- * may as well lie side by side.
+ * Chooses along which of its edges a box runs where no port lies at its ends: a short piece of a
+ * wide duct is wider than long. The only port that the file has may tell. A box whose ends touch
+ * nothing runs along the edge at whose ends it touches its neighbours. Where all of a run lie so,
+ * one with its like at both ends tells the others; two alone may as well lie side by side.
  */
 public final class BoxAxes {
+
+  /** Times its length that a piece with ports at one side only may be wide; else it is a tap. */
+  private static final double STUB = 3;
 
   /** The readings chosen so far; none for what stays as it was measured. */
   private final Map<Draft, Shape> chosen = new IdentityHashMap<>();
@@ -44,13 +51,41 @@ public final class BoxAxes {
   public static void choose(List<Draft> drafts, double toleranceM, Workers workers) {
     List<Draft> boxes = new ArrayList<>();
     for (Draft draft : drafts) {
-      if (draft.mayLieOtherwise() && !draft.isWhollyConnected()) {
-        boxes.add(draft);
+      if (draft.mayLieOtherwise()) {
+        Shape byPort = atPorts(draft);
+        if (byPort != null) {
+          draft.measured(byPort);
+        } else if (!draft.isWhollyConnected()) {
+          boxes.add(draft);
+        }
       }
     }
     if (!boxes.isEmpty() && toleranceM > 0) {
       choose(boxes, TouchingEnds.ends(drafts, workers), toleranceM);
     }
+  }
+
+  /** The other reading that has an end at each port that has a place; null if there is none. */
+  private static @Nullable Shape atPorts(Draft box) {
+    for (Shape reading : box.shape().otherReadings()) {
+      int at = 0;
+      int placed = 0;
+      for (Port port : box.ports()) {
+        Point atM = port.positionM();
+        placed += atM == null ? 0 : 1;
+        at += atM != null && Drawn.isAnEnd(reading.ends(), atM) ? 1 : 0;
+      }
+      if (at > 0 && at == placed && isStub(reading)) {
+        return reading;
+      }
+    }
+    return null;
+  }
+
+  private static boolean isStub(Shape reading) {
+    Measured<Double> lengthM = reading.lengthM();
+    return lengthM != null
+        && reading.ends().get(0).section().largestSideM() < STUB * lengthM.value();
   }
 
   /**

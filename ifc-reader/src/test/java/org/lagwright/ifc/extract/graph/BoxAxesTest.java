@@ -182,4 +182,19 @@ class BoxAxesTest {
     assertThat(value(duct.section())).isEqualTo(WIDE);
     assertThat(value(duct.lengthM())).isCloseTo(lengthM, within(1e-9));
   }
+
+  /** Some exporters write only those ports at which something is joined. */
+  @Test
+  void onlyPortTellsAlongWhichEdgeAShortPieceRuns() {
+    Network run = duct(0, 1, 300, new Network()).port(1, 0, at(0, 0, 0), at(-1, 0, 0));
+
+    assertLies(run.element(1), 0.3);
+  }
+
+  @Test
+  void onlyPortInTheMiddleOfALongSideIsATap() {
+    Network run = duct(0, 1, 2500, new Network()).port(1, 0, at(1250, 400, 0), NORTH);
+
+    assertLies(run.element(1), 2.5);
+  }
 }

@@ -54,21 +54,30 @@ class MetAtOneEndTest {
     assertThat(value(pump.section())).isEqualTo(new Section.Round(0.0603));
   }
 
-  /** Its longest edge lies across the duct that it meets, at its only port. */
-  @Test
-  void lengthOfABoxThatItsDuctDoesNotGoIntoIsNotUsed() {
+  /** A box whose longest edge lies across the duct that it meets at its only port. */
+  private static Network connector() {
     Network network = itemOf("IFCDUCTFITTING", "#2020");
     faces(network, 2020, at(0, -150, -100), at(160, 150, 100));
-    MepElement connector =
-        network
-            .box(1, "IFCDUCTSEGMENT", at(0, 0, 0), WEST, 1000, 200, 300)
-            .port(1, 1, at(0, 0, 0), EAST)
-            .port(2, 1, at(0, 0, 0), WEST)
-            .connect(1, 1, 2, 1)
-            .element(2);
+    return network
+        .box(1, "IFCDUCTSEGMENT", at(0, 0, 0), WEST, 1000, 200, 300)
+        .port(1, 1, at(0, 0, 0), EAST)
+        .connect(1, 1, 2, 1);
+  }
+
+  @Test
+  void lengthOfABoxThatItsDuctDoesNotGoIntoIsNotUsed() {
+    MepElement connector = connector().unplacedPort(2, 1).element(2);
 
     assertThat(value(connector.section())).isEqualTo(new Section.Rectangular(0.3, 0.2));
     assertThat(connector.lengthM()).isNull();
+  }
+
+  @Test
+  void boxRunsFromItsOnlyPort() {
+    MepElement connector = connector().port(2, 1, at(0, 0, 0), WEST).element(2);
+
+    assertThat(value(connector.section())).isEqualTo(new Section.Rectangular(0.3, 0.2));
+    assertThat(value(connector.lengthM())).isCloseTo(0.16, within(1e-9));
   }
 
   /** A body upwards from a place. */
