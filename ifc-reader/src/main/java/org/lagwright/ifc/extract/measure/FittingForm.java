@@ -83,7 +83,7 @@ final class FittingForm {
     if (draft.form() == Form.CAP && !draft.formIsWorded() && joints.size() > 1) {
       return Form.UNKNOWN;
     }
-    boolean byEnumeration = draft.form() == Form.TEE && !draft.formIsWorded();
+    boolean byEnumeration = isJunction();
     if (draft.form() != Form.UNKNOWN && !byEnumeration) {
       return draft.form();
     }
@@ -93,6 +93,11 @@ final class FittingForm {
       return said;
     }
     return byEnumeration && said.ways() < 3 ? draft.form() : said;
+  }
+
+  /** True for a tee or cross by enumeration, which has one word for both. */
+  private boolean isJunction() {
+    return draft.form() == Form.TEE && !draft.formIsWorded();
   }
 
   /** True if nothing that is drawn, joined or stated shows a third end. */
@@ -150,11 +155,12 @@ final class FittingForm {
    * True if the joints lie at ends that are drawn, and the other ends meet nothing, because the
    * next piece is in another file or was not drawn: where nothing but touch tells of joints, or the
    * file has a single port of what no cap looks like. Not so if it is called a form that has no
-   * more ends than joints were found.
+   * more ends than joints were found; a junction may be a cross.
    */
   private boolean areSomeOf(Form drawn) {
     boolean told = draft.ports().isEmpty() || (joints.size() == 1 && isNoCap(drawn));
-    if (!told || joints.size() > drawn.ways() || joints.size() == draft.form().ways()) {
+    boolean areAll = joints.size() == draft.form().ways() && !isJunction();
+    if (!told || areAll || joints.size() > drawn.ways()) {
       return false;
     }
     List<ShapeEnd> ends = draft.shape().ends();

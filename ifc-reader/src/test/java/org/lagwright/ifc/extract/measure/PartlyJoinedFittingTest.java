@@ -37,6 +37,11 @@ class PartlyJoinedFittingTest {
     0, -250, 100, -250, 400, -150, 500, -150, 500, 150, 400, 150, 100, 250, 0, 250
   };
 
+  private static final double[] CROSS = {
+    -300, -150, -100, -150, -100, -300, 100, -300, 100, -150, 300, -150, 300, 150, 100, 150, 100,
+    300, -100, 300, -100, 150, -300, 150
+  };
+
   private static Section wide(double widthMm) {
     return new Section.Rectangular(widthMm / 1000, 0.3);
   }
@@ -262,5 +267,30 @@ class PartlyJoinedFittingTest {
     assertThat(elbow.form()).isEqualTo(Form.BEND);
     assertThat(value(elbow.angleDeg())).isCloseTo(90, within(1e-6));
     assertThat(elbow.bendRadiusM()).isNull();
+  }
+
+  /** Nothing calls it anything, and one port makes no cap of what is drawn with more ends. */
+  @Test
+  void onePortLeavesWhatIsDrawnWithMoreEndsItsForm() {
+    MepElement wye = breeches("$", 0).port(2, 0, at(600, -225, 0), EAST).element(2);
+    MepElement elbow = fitting("$", ELBOW).port(2, 0, at(0, 0, 0), WEST).element(2);
+
+    assertThat(wye.form()).isEqualTo(Form.WYE);
+    assertThat(wye.ends()).containsExactlyInAnyOrder(wide(500), wide(250), wide(250));
+    assertThat(elbow.form()).isEqualTo(Form.BEND);
+    assertThat(value(elbow.angleDeg())).isCloseTo(90, within(1e-6));
+  }
+
+  /** The enumeration has one word for tees and crosses. */
+  @Test
+  void junctionDrawnWithFourEndsIsACrossThoughThreeAreMet() {
+    Network network = fitting(".JUNCTION.", CROSS);
+    duct(network, 3, at(-300, 0, 0), WEST, 300);
+    duct(network, 4, at(300, 0, 0), EAST, 300);
+    duct(network, 5, at(0, 300, 0), NORTH, 200);
+    MepElement cross = network.element(2);
+
+    assertThat(cross.form()).isEqualTo(Form.CROSS);
+    assertThat(cross.ends()).hasSize(4);
   }
 }
