@@ -16,6 +16,7 @@ import org.lagwright.ifc.geometry.frame.ShapeEnd;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Port;
@@ -260,8 +261,10 @@ public final class Neighbours {
     return joined;
   }
 
+  /** What nothing calls anything may be drawn as a reducer or tee, whose form is settled later. */
   private static boolean keepsSize(Draft item) {
-    return switch (item.form()) {
+    Form form = item.form() == Form.UNKNOWN ? item.shape().form() : item.form();
+    return switch (form) {
       case REDUCER, TRANSITION, TEE, CROSS, LATERAL, WYE, APPARATUS -> false;
       default -> item.isLaggedItem() && item.joints().size() == 2;
     };

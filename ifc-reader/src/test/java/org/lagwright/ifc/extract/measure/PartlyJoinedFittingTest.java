@@ -293,4 +293,28 @@ class PartlyJoinedFittingTest {
     assertThat(cross.form()).isEqualTo(Form.CROSS);
     assertThat(cross.ends()).hasSize(4);
   }
+
+  /** What nobody calls a reducer changes the size all the same, as it is drawn. */
+  @Test
+  void couplingBesideAnUnnamedReducerIsNoReducerItself() {
+    Network network =
+        faces(48.3, 42.4, 60)
+            .pipe(4, at(60, 0, 0), EAST, 1000, 42.4)
+            .body(3, "IFCPIPEFITTING", "Coupling", "$", at(-63, 0, 0), EAST, 63, 58)
+            .pipe(5, at(-1063, 0, 0), EAST, 1000, 48.3)
+            .port(2, 0, at(0, 0, 0), WEST)
+            .port(2, 1, at(60, 0, 0), EAST)
+            .port(3, 0, at(-63, 0, 0), WEST)
+            .port(3, 1, at(0, 0, 0), EAST)
+            .port(4, 0, at(60, 0, 0), WEST)
+            .port(5, 0, at(-63, 0, 0), EAST)
+            .connect(2, 0, 3, 1)
+            .connect(2, 1, 4, 0)
+            .connect(3, 0, 5, 0);
+
+    assertThat(network.element(3).form()).isEqualTo(Form.COUPLING);
+    assertThat(network.element(2).ends())
+        .extracting(end -> Math.round(end.largestSideM() * 1e4))
+        .containsExactlyInAnyOrder(483L, 424L);
+  }
 }
