@@ -42,6 +42,9 @@ public final class FittingMeasurer {
   /** Faces that look away from each other may be out of line by this: 10 degrees. */
   private static final double IN_LINE = Math.cos(Math.toRadians(10));
 
+  /** An axis that leans more on the way between both ends is not that of the piece: 45 degrees. */
+  private static final double STEEPEST = Math.cos(Math.toRadians(45));
+
   private final Neighbours neighbours;
   private final FittingSections sizes;
   private final StatedEnds statedEnds;
@@ -249,6 +252,7 @@ public final class FittingMeasurer {
     Point a = faces.isEmpty() ? null : faces.get(0).port().positionM();
     Point b = faces.isEmpty() ? null : faces.get(1).port().positionM();
     if (a != null && b != null && ShapeMeasurer.isPossible(a.distanceM(b))) {
+      double apartM = apartM(draft, faces.get(0).outward(), a, b);
       boolean inFile = true;
       for (Neighbours.Joint face : faces) {
         inFile &= face.port().isInFile();
@@ -257,9 +261,17 @@ public final class FittingMeasurer {
           new Evidence(
               inFile ? faces.get(0).port().step() : draft.step(),
               inFile ? "distance of ports" : "distance of touching ends",
-              InWords.metres(a.distanceM(b)) + " m");
-      options.add(a.distanceM(b), inFile ? How.PORTS : How.NEIGHBOUR, evidence);
+              InWords.metres(apartM) + " m");
+      options.add(apartM, inFile ? How.PORTS : How.NEIGHBOUR, evidence);
     }
+  }
+
+  /** Between two faces; of what may be eccentric along the axis, as it is drawn. */
+  private static double apartM(Draft draft, @Nullable Point outward, Point aM, Point bM) {
+    double straightM = aM.distanceM(bM);
+    boolean reduces = draft.form() == Form.REDUCER || draft.form() == Form.TRANSITION;
+    double alongM = reduces && outward != null ? outward.alongM(bM, aM) : straightM;
+    return alongM > STEEPEST * straightM ? alongM : straightM;
   }
 
   /** How far the axes of both ends lie apart; what is less than a tenth of a millimetre is none. */

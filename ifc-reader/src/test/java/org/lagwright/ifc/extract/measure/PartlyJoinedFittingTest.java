@@ -42,6 +42,8 @@ class PartlyJoinedFittingTest {
     300, -100, 300, -100, 150, -300, 150
   };
 
+  private static final double[] FLAT_BOTTOMED = {0, -250, 400, -250, 400, 50, 0, 250};
+
   private static Section wide(double widthMm) {
     return new Section.Rectangular(widthMm / 1000, 0.3);
   }
@@ -316,5 +318,19 @@ class PartlyJoinedFittingTest {
     assertThat(network.element(2).ends())
         .extracting(end -> Math.round(end.largestSideM() * 1e4))
         .containsExactlyInAnyOrder(483L, 424L);
+  }
+
+  /** The ports of an eccentric reducer lie farther apart than it is long. */
+  @Test
+  void portsOfAnEccentricReducerContradictItsLengthNot() {
+    MepModel model =
+        fitting(".TRANSITION.", FLAT_BOTTOMED)
+            .port(2, 0, at(0, 0, 0), WEST)
+            .port(2, 1, at(400, -100, 0), EAST)
+            .read();
+    MepElement reducer = InlineModel.element(model, 2000);
+
+    assertThat(value(reducer.lengthM())).isCloseTo(0.4, within(1e-9));
+    assertThat(InlineModel.codes(model)).doesNotContain("LENGTH_CONFLICT");
   }
 }
