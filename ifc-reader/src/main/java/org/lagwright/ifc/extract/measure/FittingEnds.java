@@ -76,7 +76,7 @@ final class FittingEnds {
     List<Section> met = met();
     boolean wider = draft.form().isWiderThanItsPipe();
     boolean nominal = isDrawnWithNominalSize();
-    boolean allDrawn = isSolid() && draft.shape().ends().size() == ways();
+    boolean allDrawn = (isSolid() || isDrawnAsWritten()) && draft.shape().ends().size() == ways();
     boolean drawnFirst = !wider && !insulated && !nominal && allDrawn && !isBlockOnPipes();
     asStated(options);
     if (insulated && met.isEmpty()) {
@@ -106,6 +106,38 @@ final class FittingEnds {
     }
     byText(options);
     return options.choose();
+  }
+
+  /** True if something agrees with the body on the size, and no straight piece contradicts it. */
+  private boolean isDrawnAsWritten() {
+    Measured<Section> size = draft.section();
+    return size != null
+        && size.how() == How.MESH
+        && Options.firstAgreeing(size).isPresent()
+        && fitLines();
+  }
+
+  /**
+   * True if each straight piece that is met, which is surer than another fitting, is as wide as one
+   * of the drawn ends.
+   */
+  boolean fitLines() {
+    for (Neighbours.Joint joint : joints) {
+      Neighbours.Found met = joint.met();
+      if (met != null && met.ofSegment() && !isDrawn(met.section())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean isDrawn(Section section) {
+    for (ShapeEnd end : draft.shape().ends()) {
+      if (Tolerances.sameSection(end.section(), section)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The drawn ends without the insulation that was taken off the size. */

@@ -128,7 +128,10 @@ public final class FittingSections {
               && drawn != null
               && !ends.isDrawnWithNominalSize()
               && !ends.isBlockOnPipes()
-              && (drawn.how() == How.SOLID || !allKnown || isInSocket(drawn.value()));
+              && (drawn.how() == How.SOLID
+                  || !allKnown
+                  || isInSocket(drawn.value())
+                  || (isWritten(drawn.value()) && ends.fitLines()));
       if (best != null) {
         best.addTo(options);
       }
@@ -153,6 +156,18 @@ public final class FittingSections {
 
     private boolean isInSocket(Section end) {
       return !met.isEmpty() && FittingMeasurer.largest(met).isSocketOf(end);
+    }
+
+    /** True if a property or a text gives the size as well. */
+    private boolean isWritten(Section size) {
+      boolean written = false;
+      for (Stated each : outsides) {
+        written |= each.ruledOut() == null && Tolerances.sameSection(each.section(), size);
+      }
+      for (Stated each : others) {
+        written |= each.ruledOut() == null && Tolerances.sameSection(each.section(), size);
+      }
+      return written;
     }
 
     /**

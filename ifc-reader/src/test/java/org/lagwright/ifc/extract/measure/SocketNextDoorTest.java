@@ -83,4 +83,20 @@ class SocketNextDoorTest {
 
     assertThat(endsMm10(reducer)).containsExactly(mm10, 603L);
   }
+
+  /** Of two that agree and another fitting whose end was misread. */
+  @Test
+  void endThatAPropertyGivesTooIsNotAsWideAsTheFittingItMeets() {
+    MepElement reducer =
+        reducer(88.9, 60.3)
+            .drum(3, "Tee", ".JUNCTION.", at(0, 0, 0), at(-1, 0, 0), 124, 139.7)
+            .record(
+                InlineModel.properties(
+                    500, 2000, "Set", "Outside Diameter", "IFCPOSITIVELENGTHMEASURE(88.9)"))
+            .element(2);
+
+    assertThat(Objects.requireNonNull(reducer.section()).value())
+        .isEqualTo(new Section.Round(0.0889));
+    assertThat(endsMm10(reducer)).containsExactly(889L, 603L);
+  }
 }
