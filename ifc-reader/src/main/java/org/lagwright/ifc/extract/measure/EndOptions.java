@@ -17,6 +17,23 @@ final class EndOptions extends Options<List<Section>> {
     return same(some, others);
   }
 
+  @Override
+  boolean isWrittenOf(List<Section> written, List<Section> chosen) {
+    List<Section> left = new ArrayList<>(chosen);
+    for (Section section : written) {
+      Section match = null;
+      for (Section other : left) {
+        boolean same =
+            Tolerances.sameSection(section, other) || Tolerances.areSidesOf(section, other);
+        match = same ? other : match;
+      }
+      if (match == null || !left.remove(match)) {
+        return false;
+      }
+    }
+    return left.isEmpty();
+  }
+
   /** The same sizes, in whatever order. */
   static boolean same(List<Section> some, List<Section> others) {
     return matchEach(some, others, false);

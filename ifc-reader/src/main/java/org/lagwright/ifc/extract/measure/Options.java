@@ -44,6 +44,11 @@ public abstract class Options<T> {
     public boolean agree(Section a, Section b) {
       return Tolerances.sameSection(a, b);
     }
+
+    @Override
+    boolean isWrittenOf(Section written, Section chosen) {
+      return Tolerances.areSidesOf(written, chosen);
+    }
   }
 
   private record Option<T>(T value, How how, Evidence evidence, @Nullable String ruledOut) {}
@@ -56,6 +61,11 @@ public abstract class Options<T> {
 
   /** True if two values are the same within tolerance. */
   public abstract boolean agree(T a, T b);
+
+  /** True if what is written may mean a value that it does not equal. */
+  boolean isWrittenOf(T written, T chosen) {
+    return false;
+  }
 
   void add(T value, How how, Evidence evidence) {
     options.add(new Option<>(value, how, evidence, null));
@@ -103,8 +113,7 @@ public abstract class Options<T> {
   List<T> stated() {
     List<T> stated = new ArrayList<>(options.size());
     for (Option<T> o : options) {
-      boolean written = o.how == How.PROPERTY || o.how == How.QUANTITY_SET || o.how == How.TEXT;
-      if (o.ruledOut == null && written) {
+      if (o.ruledOut == null && isWritten(o)) {
         stated.add(o.value);
       }
     }
@@ -140,10 +149,17 @@ public abstract class Options<T> {
     return new Measured<>(chosen.value(), chosen.how(), chosen.evidence(), lost);
   }
 
+  private static boolean isWritten(Option<?> o) {
+    return o.how == How.PROPERTY || o.how == How.QUANTITY_SET || o.how == How.TEXT;
+  }
+
   private Candidate<T> lost(Option<T> other, Option<T> chosen) {
     String why = other.ruledOut();
     if (why == null) {
-      why = agree(other.value(), chosen.value()) ? AGREES : DIFFERS;
+      boolean agrees =
+          agree(other.value(), chosen.value())
+              || (isWritten(other) && isWrittenOf(other.value(), chosen.value()));
+      why = agrees ? AGREES : DIFFERS;
     }
     return new Candidate<>(other.value(), other.how(), other.evidence(), why);
   }

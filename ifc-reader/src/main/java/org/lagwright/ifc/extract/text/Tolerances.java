@@ -45,6 +45,15 @@ public final class Tolerances {
     return false;
   }
 
+  /**
+   * True of width and height, or a size such as 500x200, of a flat oval: both are written alike.
+   */
+  public static boolean areSidesOf(Section written, Section oval) {
+    return written instanceof Section.Rectangular r
+        && oval instanceof Section.Oval s
+        && samePair(r.widthM(), r.heightM(), s.widthM(), s.heightM());
+  }
+
   private static boolean samePair(double a, double b, double c, double d) {
     return (sameSide(a, c) && sameSide(b, d)) || (sameSide(a, d) && sameSide(b, c));
   }

@@ -15,6 +15,7 @@ import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.Section;
 
 /** What was measured of a body in part, or not at all, is told. */
 class BodyFindingTest {
@@ -194,5 +195,27 @@ class BodyFindingTest {
                 .formatted(name));
     assertThat(model.findings().stream().anyMatch(each -> each.message().contains("open end")))
         .isEqualTo(told);
+  }
+
+  /** Width and height are written of flat ovals as of rectangles, and so is 500x200. */
+  @Test
+  void widthAndHeightOfAFlatOvalAreNoContradiction() {
+    MepModel model =
+        InlineModel.read(
+            "#1=IFCDUCTSEGMENT('g',$,'Duct 500x200',$,$,#14,#10,$,$);\n"
+                + InlineModel.body("IFCARBITRARYCLOSEDPROFILEDEF(.AREA.,$,#30)")
+                + """
+                #30=IFCINDEXEDPOLYCURVE(#31,(IFCARCINDEX((1,2,3)),IFCLINEINDEX((3,4)),IFCARCINDEX((4,5,6)),IFCLINEINDEX((6,1))),.F.);
+                #31=IFCCARTESIANPOINTLIST2D(((150.,-100.),(250.,0.),(150.,100.),(-150.,100.),(-250.,0.),(-150.,-100.)));
+                """
+                + InlineModel.properties(
+                    "Width",
+                    "IFCPOSITIVELENGTHMEASURE(500.)",
+                    "Height",
+                    "IFCPOSITIVELENGTHMEASURE(200.)"));
+
+    assertThat(InlineModel.value(InlineModel.element(model, 1).section()))
+        .isInstanceOf(Section.Oval.class);
+    assertThat(InlineModel.codes(model)).doesNotContain("SECTION_CONFLICT");
   }
 }
