@@ -193,7 +193,8 @@ public final class Sizes {
     for (String part : text.split("-", -1)) {
       Optional<Section> end = diameter(part);
       double mm = end.isPresent() ? end.get().largestSideM() * 1000 : 0;
-      if (Math.abs(mm - Math.rint(mm)) > 0.01
+      if (end.isEmpty()
+          || Math.abs(mm - Math.rint(mm)) > 0.01
           || PipeSizes.forNominal((int) Math.rint(mm)).isEmpty()) {
         return List.of();
       }

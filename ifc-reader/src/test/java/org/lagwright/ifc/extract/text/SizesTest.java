@@ -166,4 +166,11 @@ class SizesTest {
     }
     assertThat(Sizes.sides("Flex 200")).isEmpty();
   }
+
+  /** A letter of Danish and Norwegian is a sign of a diameter only beside figures. */
+  @Test
+  void tRorIsNoSize() {
+    assertThat(Sizes.mmEnds("T-rør")).isEmpty();
+    assertThat(Sizes.mmEnds("80 mmø-50 mmø")).containsExactly(80, 50);
+  }
 }
