@@ -19,8 +19,10 @@ final class NamedTemperatures {
   /** A cold pair without a unit must look like one: 6/12 and -10/-5 do, circuit 1/4 does not. */
   private static final VotePack.Range COLD_FLOW_WITHOUT_UNIT_C = new VotePack.Range(4, 18);
 
-  /** Flow and return differ by this much, kelvin: common practice, no source. */
-  private static final VotePack.Range SPREAD_K = new VotePack.Range(2, 60);
+  /**
+   * Flow and return differ by this much, 150/70 by the most, kelvin: common practice, no source.
+   */
+  private static final VotePack.Range SPREAD_K = new VotePack.Range(2, 80);
 
   /** The circulation of hot drinking water is colder than its flow by no more than this, kelvin. */
   private static final double CIRCULATION_K = 5;

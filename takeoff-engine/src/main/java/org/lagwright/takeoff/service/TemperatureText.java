@@ -44,14 +44,21 @@ final class TemperatureText {
     }
   }
 
-  private static final String NUMBER = "([-−]?\\d{1,3}(?:[.,]\\d{1,2})?)";
-  private static final String NO_SIZE = "(?<!(?:DN|ND|Ø|⌀|NPS)\\s?)";
+  private static final String NUMBER = "([-−–+]?\\d{1,3}(?:[.,]\\d{1,2})?)";
+  private static final String NO_SIZE = "(?<!(?:DN|ND|PN|Ø|⌀|NPS)\\s?)";
+
+  /** A rating behind a temperature is no second one: {@code 14 °C / 6 bar}. */
+  private static final String NO_RATING = "(?!\\s?(?:bar|[kM]Pa|psi|kW|MW|mm)(?!\\p{L}))";
+
+  private static final String LIMIT =
+      "T?(?:MAX|MIN)(?:IMUM|IMAL)?(?:[.:=]?\\s(?:\\p{L}{1,12}\\s)?\\p{L}{0,10}TEMP\\p{L}{0,8})?|ZUL|TS"
+          + "|[D\u0394\u2206]T|DELTA\\s?T";
 
   /** What it is fit for, or how far temperatures lie apart, is not how warm the medium is. */
   private static final String NO_LIMIT =
-      "(?<!(?<!\\p{L})(?:[Mm]ax|MAX|[Mm]in|MIN|[dΔ∆][Tt]|[Dd]elta\\s?[Tt])[.:=]?\\s?)";
+      "(?<!(?<!\\p{L})(?iu:" + LIMIT + ")[.:=]?\\s?[:=]?\\s?|[\u2264<]=?\\s?)";
 
-  private static final String DEGREE = "(?:°|º|[Dd]eg\\.?|[Gg]rad)";
+  private static final String DEGREE = "(?:°|º|(?i:deg(?:rees?|\\.)?|grad))";
   private static final String NO_LETTER = "(?!\\p{L}|\\s?[CF]\\b)";
   private static final String UNIT =
       DEGREE
@@ -59,7 +66,7 @@ final class TemperatureText {
           + DEGREE
           + ")"
           + NO_LETTER;
-  private static final String OPTIONAL_UNIT = "\\s?(?:" + DEGREE + "\\s?[CF]?)?";
+  private static final String OPTIONAL_UNIT = "\\s?(?:" + DEGREE + "\\s?[CF]?|[CF]\\b)?";
   private static final Pattern PAIR =
       Pattern.compile(
           "(?<![\\p{L}\\d.,/])"
@@ -67,9 +74,11 @@ final class TemperatureText {
               + NO_LIMIT
               + NUMBER
               + OPTIONAL_UNIT
-              + "\\s?([/–-]|bis)\\s?"
+              + "\\s?([/–-]|bis|to|à)\\s?"
               + NUMBER
-              + "(?![\\d.,/])\\s?(?:"
+              + "(?![\\d.,/])"
+              + NO_RATING
+              + "\\s?(?:"
               + UNIT
               + "|(F)\\b)?");
   private static final Pattern SINGLE =
@@ -91,6 +100,9 @@ final class TemperatureText {
   private static final Pattern PLAIN =
       Pattern.compile(NUMBER + "\\s?" + DEGREE + "?\\s?(?:(C|F|K)(?:elsius|ahrenheit|elvin)?)?");
 
+  /** Circuits and floors are numbered 1/2; a flow and its return lie further apart, kelvin. */
+  private static final double COUNTED = 1;
+
   /** Less is a difference of temperatures. */
   private static final double COLDEST_KELVIN = 150;
 
@@ -102,16 +114,9 @@ final class TemperatureText {
   /** The first temperature or pair in a text, empty where it tells none. */
   static Optional<Found> find(String written) {
     String text = withPlainUnits(written);
-    Matcher pair = PAIR.matcher(text);
-    while (pair.find()) {
-      boolean unit = pair.group(4) != null || pair.group(5) != null || pair.group(6) != null;
-      boolean stroke = pair.group(2).equals("/");
-      if (unit || stroke) {
-        String letter = pair.group(4) == null ? bareF(pair) : pair.group(4);
-        List<Double> values =
-            List.of(celsius(pair.group(1), letter), celsius(pair.group(3), letter));
-        return Optional.of(new Found(values, unit || letter != null, null));
-      }
+    Optional<Found> paired = pair(PAIR.matcher(text));
+    if (paired.isPresent()) {
+      return paired;
     }
     Matcher named = NAMED.matcher(text);
     if (named.find()) {
@@ -121,6 +126,28 @@ final class TemperatureText {
       return Optional.of(new Found(values, false, null));
     }
     return single(text);
+  }
+
+  /** The first pair with a unit, else the first one that is more than numbers counted upwards. */
+  private static Optional<Found> pair(Matcher pair) {
+    Optional<Found> bare = Optional.empty();
+    while (pair.find()) {
+      boolean unit = pair.group(4) != null || pair.group(5) != null || pair.group(6) != null;
+      String letter = pair.group(4) == null ? bareF(pair) : pair.group(4);
+      List<Double> values = List.of(celsius(pair.group(1), letter), celsius(pair.group(3), letter));
+      if (unit || (letter != null && isWithStroke(pair))) {
+        return Optional.of(new Found(values, true, null));
+      }
+      boolean apart = Math.abs(values.get(0) - values.get(1)) > COUNTED;
+      if (bare.isEmpty() && apart && isWithStroke(pair)) {
+        bare = Optional.of(new Found(values, false, null));
+      }
+    }
+    return bare;
+  }
+
+  private static boolean isWithStroke(Matcher pair) {
+    return pair.group(2).equals("/");
   }
 
   /** An F behind figures below freezing is no degF but, for one, a floor. */
@@ -160,7 +187,7 @@ final class TemperatureText {
   }
 
   private static double celsius(String number, @Nullable String unit) {
-    double value = Double.parseDouble(number.replace(',', '.').replace('−', '-'));
+    double value = Double.parseDouble(number.replace(',', '.').replace('−', '-').replace('–', '-'));
     boolean fahrenheit = unit != null && unit.toUpperCase(Locale.ROOT).equals("F");
     return fahrenheit ? (value - FREEZING_F) / 1.8 : value;
   }

@@ -55,6 +55,18 @@ class ToldTemperatureTest {
           Heizung RL50/VL70           | 70
           Heizung RL 50°C VL 70°C     | 70
           Heizung max. 95°C VL 70°C   | 70
+          Heizung VL 120 °C / 16 bar  | 120
+          CHW Flow 14°C/6bar          | 14
+          CHW Flow 44F/54F            | 6.667
+          Kälte VL +6/+12             | 6
+          Kälte VL –8/–4 °C           | -8
+          CHW Flow 6 to 12 degC       | 6
+          Chauffage aller 70 à 55 °C  | 70
+          LTHW Flow 70 degrees C      | 70
+          HHWS 180 DEG F              | 82.222
+          HK 1/2 VL 70/55             | 70
+          Kälte VL OG 5/11 6/12 °C    | 6
+          Fernwärme VL 150/70         | 150
           """)
   void temperaturesInTheNameOfASystemAreTaken(String system, double celsius) {
     Classification found = classify(TestElement.pipe(1, 60.3, 1).inSystem(system), Map.of());
@@ -102,6 +114,12 @@ class ToldTemperatureTest {
     "Heating flow HK3",
     "Heizung VL Haus 25/27",
     "Heizung VL max. 95 °C",
+    "Heizung VL Tmax 110 °C",
+    "Heizung VL max. Temp. 110 °C",
+    "Heating flow maximum operating temperature 110 °C",
+    "Heizung VL TS = 110 °C",
+    "Heizung VL ≤ 90 °C",
+    "Kälte VL PN 16/10",
     "Heizung VL dT 30 °C"
   })
   void otherNumbersAreNoTemperatures(String system) {
