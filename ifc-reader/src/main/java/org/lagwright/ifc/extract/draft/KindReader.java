@@ -73,6 +73,15 @@ public final class KindReader {
           "IFCFLOWTREATMENTDEVICE",
           Set.of(Form.STRAINER, Form.SILENCER));
 
+  /** Classes of apparatus that radiators come as, by those who do not call them space heaters. */
+  private static final Set<String> AMONG_RADIATORS =
+      Set.of(
+          "IFCENERGYCONVERSIONDEVICE",
+          "IFCHEATEXCHANGER",
+          "IFCHEATEXCHANGERTYPE",
+          "IFCUNITARYEQUIPMENT",
+          "IFCUNITARYEQUIPMENTTYPE");
+
   /** Valves at which a line ends: taps, drain cocks, flush valves. */
   private static final Set<String> DRAW_OFF = Set.of("FAUCET", "DRAWOFFCOCK", "FLUSHING", "GASTAP");
 
@@ -222,6 +231,9 @@ public final class KindReader {
     if (kind == Kind.VALVE && worded.isPresent() && isNoValve(element, worded.get())) {
       return new Reading(Kind.INLINE, worded.get(), true);
     }
+    if (kind == Kind.EQUIPMENT && worded.isEmpty() && isRoomHeater(element, type, names.all())) {
+      return new Reading(Kind.TERMINAL, Form.APPARATUS);
+    }
     if (kind == Kind.EQUIPMENT && worded.isPresent() && isInLine(element, type, worded.get())) {
       return new Reading(Kind.INLINE, worded.get(), true);
     }
@@ -247,6 +259,14 @@ public final class KindReader {
   private static boolean isNoValve(IfcRecord element, Form form) {
     boolean general = !element.is("IfcValve");
     return form == Form.STRAINER || (general && (form == Form.DAMPER || form == Form.METER));
+  }
+
+  /** Nobody lags a radiator: it is where the heating ends. */
+  private static boolean isRoomHeater(
+      IfcRecord element, @Nullable IfcRecord type, List<String> texts) {
+    IfcRecord telling = type == null || isGeneral(type) ? element : type;
+    return AMONG_RADIATORS.contains(telling.keyword())
+        && texts.stream().anyMatch(Words::isRoomHeater);
   }
 
   /** A general moving device that is called a pump is one, and no apparatus. */

@@ -20,6 +20,7 @@ public final class Words {
   private static final Remembered<Boolean> NEITHER_PIPE_NOR_DUCT = new Remembered<>();
   private static final Meaning CONDUIT = new Meaning();
   private static final Meaning BESIDE = new Meaning();
+  private static final Meaning HEATER = new Meaning();
   private static final Meaning NONE = new Meaning();
   private static final Meaning UNTOLD = new Meaning();
   private static final Meaning LINING = new Meaning();
@@ -46,6 +47,7 @@ public final class Words {
         case "conduit" -> CONDUIT.words.addAll(words);
         case "line" -> FORMS.lines.addAll(words);
         case "beside" -> BESIDE.words.addAll(words);
+        case "heater" -> HEATER.words.addAll(words);
         case "context" -> FORMS.context.addAll(words);
         case "flexible" -> FORMS.flexible.addAll(words);
         case "none" -> NONE.words.addAll(words);
@@ -257,6 +259,11 @@ public final class Words {
     Line line = line(text);
     boolean isLine = line != null && line != Line.NEITHER;
     return BESIDE.isOf(text) && !isLine && form(text).isEmpty();
+  }
+
+  /** True for what heats a room, where a line ends: radiators and convectors. */
+  public static boolean isRoomHeater(String text) {
+    return HEATER.isOf(text);
   }
 
   /** True if a text tells of a duct. */
