@@ -3,6 +3,7 @@ package org.lagwright.ifc.geometry.mesh;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.lagwright.ifc.geometry.curve.PlaneFit;
 import org.lagwright.ifc.geometry.frame.Vec;
 import org.lagwright.ifc.geometry.mesh.EndFinder.Found;
 import org.lagwright.ifc.geometry.profile.Outline;
@@ -17,7 +18,7 @@ final class CutDuct {
   /** Sine of the angle between directions that count as one, or as square to each other. */
   private static final double SAME = 0.01;
 
-  /** Faces closer than this to one plane lie in it: corners are rounded to 0.1 mm. */
+  /** Faces closer than this to one plane lie in it, or than what their corners are rounded to. */
   private static final double SAME_M = 2e-4;
 
   /** Cosine between the axis and what a cut looks along, at least: 75 degrees of slant. */
@@ -31,15 +32,15 @@ final class CutDuct {
   /** A plane in which faces lie, whichever way they look. */
   private record Plane(Vec normal, double atM) {
 
-    boolean isSame(Vec other, double otherM) {
+    boolean isSame(Vec other, double otherM, double sameM) {
       double sameWayM = normal.dot(other) > 0 ? otherM : -otherM;
-      return isParallel(other) && Math.abs(sameWayM - atM) < SAME_M;
+      return isParallel(other) && Math.abs(sameWayM - atM) < sameM;
     }
 
     /** True if all corners lie in it, however a face between them leans. */
-    boolean holds(List<Vec> corners) {
+    boolean holds(List<Vec> corners, double sameM) {
       for (Vec corner : corners) {
-        if (Math.abs(corner.dot(normal) - atM) > SAME_M) {
+        if (Math.abs(corner.dot(normal) - atM) > sameM) {
           return false;
         }
       }
@@ -80,11 +81,10 @@ final class CutDuct {
 
   /** The two ends, square to the axis; empty for anything else, a plain box among it. */
   static List<Found> ends(Mesh mesh, MeshTopology topology) {
+    double sameM = Math.max(SAME_M, mesh.stepM());
     List<Plane> planes = new ArrayList<>(FEWEST_PLANES);
-    for (int face : largestFirst(mesh, topology)) {
-      if (topology.area(face) > 0) {
-        add(mesh, face, topology.normal(face), planes);
-      }
+    for (List<Integer> patch : largestFirst(mesh, topology)) {
+      add(corners(mesh, patch), topology.normal(patch.get(0)), sameM, planes);
       if (planes.size() > MOST_PLANES) {
         return List.of();
       }
@@ -92,27 +92,37 @@ final class CutDuct {
     return planes.size() < FEWEST_PLANES ? List.of() : new CutDuct(planes).longest();
   }
 
-  /** The faces; where corners are rounded, the small ones last, which lean. */
-  private static List<Integer> largestFirst(Mesh mesh, MeshTopology topology) {
-    List<Integer> faces = new ArrayList<>(mesh.faces().size());
-    for (int face = 0; face < mesh.faces().size(); face++) {
-      faces.add(face);
-    }
+  /** The plane patches; where corners are rounded, the small ones last, which lean. */
+  private static List<List<Integer>> largestFirst(Mesh mesh, MeshTopology topology) {
+    List<List<Integer>> patches = new ArrayList<>(topology.patches().values());
     if (mesh.stepM() > 0) {
-      faces.sort(Comparator.comparingDouble(face -> -topology.area(face)));
+      patches.sort(Comparator.comparingDouble(patch -> -topology.areaM2(patch)));
     }
-    return faces;
+    return patches;
   }
 
-  private static void add(Mesh mesh, int face, Vec normal, List<Plane> planes) {
-    int[] loop = mesh.faces().get(face).loops().get(0);
-    double atM = mesh.vertices().get(loop[0]).dot(normal);
+  private static List<Vec> corners(Mesh mesh, List<Integer> patch) {
+    List<Vec> corners = new ArrayList<>(4 * patch.size());
+    for (int face : patch) {
+      corners.addAll(mesh.points(mesh.faces().get(face).loops().get(0)));
+    }
+    return corners;
+  }
+
+  /** The rim of a sheet is too narrow for its faces to tell their plane, but its corners do. */
+  private static void add(List<Vec> corners, Vec normal, double sameM, List<Plane> planes) {
+    PlaneFit fit = new PlaneFit(corners.get(0), normal);
+    for (Vec corner : corners) {
+      fit.add(corner);
+    }
+    PlaneFit.Fitted fitted = fit.plane();
+    double atM = fitted.middle().dot(fitted.normal());
     for (Plane plane : planes) {
-      if (plane.isSame(normal, atM) || mesh.stepM() > 0 && plane.holds(mesh.points(loop))) {
+      if (plane.isSame(fitted.normal(), atM, sameM) || plane.holds(corners, sameM)) {
         return;
       }
     }
-    planes.add(new Plane(normal, atM));
+    planes.add(new Plane(fitted.normal(), atM));
   }
 
   /** A body with two parallel cuts may be read along these too; a duct is longer than wide. */

@@ -118,6 +118,15 @@ final class MeshTopology {
     return whole;
   }
 
+  /** Area of some faces, square metres. */
+  double areaM2(List<Integer> faces) {
+    double sum = 0;
+    for (int face : faces) {
+      sum += area(face);
+    }
+    return sum;
+  }
+
   /** Number of the connected piece that a face belongs to. */
   int piece(int face) {
     return pieces.find(mesh.faces().get(face).loops().get(0)[0]);

@@ -66,11 +66,7 @@ final class RoundedPatches {
   private void join() {
     List<Sized> largestFirst = new ArrayList<>(waiting.size());
     for (Map.Entry<Integer, List<Integer>> patch : waiting.entrySet()) {
-      double areaM2 = 0;
-      for (int face : patch.getValue()) {
-        areaM2 += topology.area(face);
-      }
-      largestFirst.add(new Sized(patch.getKey(), areaM2));
+      largestFirst.add(new Sized(patch.getKey(), topology.areaM2(patch.getValue())));
     }
     largestFirst.sort(new LargestFirst());
     for (Sized sized : largestFirst) {

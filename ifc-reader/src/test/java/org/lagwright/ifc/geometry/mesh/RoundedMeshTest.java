@@ -106,6 +106,35 @@ class RoundedMeshTest {
     assertThat(lengthM(shape).value()).isCloseTo(3, within(2e-4));
   }
 
+  /** The bore of sheet: its rim is as narrow as ten steps, and each of its faces leans. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.7, 1.3, 2.2})
+  void ductOfSheetThatIsCutAtASlantIsAsLongAsItsAxis(double turnRad) {
+    MeshText mesh = new MeshText();
+    int[] from = rim(mesh, 0, 0, 0);
+    int[] to = rim(mesh, 0.9, 1, 0);
+    int[] boreFrom = rim(mesh, 0, 0, 1e-3);
+    int[] boreTo = rim(mesh, 0.9, 1, 1e-3);
+    mesh.wall(from, to).wall(to, boreTo).wall(boreTo, boreFrom).wall(boreFrom, from);
+    ShapeHints hints = new ShapeHints(List.of(), null, true);
+    Shape shape =
+        TinyModel.item(TinyModel.METRES, hints, rounded(mesh, turnRad, 1e-4).triangulated(100));
+    assertThat(lengthM(shape).value()).isCloseTo(0.9, within(2e-4));
+    assertThat(section(shape).value().largestSideM()).isCloseTo(0.4, within(2e-4));
+    assertThat(section(shape).value().smallestSideM()).isCloseTo(0.2, within(2e-4));
+  }
+
+  /** Of 400 x 200 mm; slope 1 is a cut of 45 degrees. */
+  private static int[] rim(MeshText mesh, double z, double slope, double wall) {
+    double[] half = {0.2 - wall, 0, 0};
+    int[] rim = mesh.rectangle(new double[] {0, 0, z}, half, new double[] {0, 0.1 - wall, 0});
+    for (int corner : rim) {
+      double[] point = mesh.points.get(corner);
+      point[2] += slope * point[0];
+    }
+    return rim;
+  }
+
   /** Whole centimetres are no rounding: sides that turn by 2 mm over 100 are still two. */
   @Test
   void coordinatesOfWholeNumbersAreNotTakenForCoarseOnes() {
