@@ -101,7 +101,7 @@ public final class RoundingStep {
   }
 
   /** The step in metres; 0 if the coordinates are not rounded. */
-  double stepM() {
+  public double stepM() {
     double stepM = writtenM();
     return stepM < LEAST_M ? 0 : stepM > MOST_M ? USUAL_M : stepM;
   }

@@ -101,7 +101,8 @@ public final class MainWall {
       return null;
     }
     WallFaces wall = new WallFaces(mesh, shape);
-    double narrowestM = outside.value().largestSideM() / 2 * (1 - 2 * WallFaces.LEVEL);
+    double outsideM = outside.value().largestSideM() / 2;
+    double narrowestM = outsideM - 2 * wall.levelM(outsideM);
     List<double[]> left = List.<double[]>of(new double[] {0, wall.lengthM()});
     double boreM = 0;
     for (Reach reach : wall.reaches(null)) {
@@ -160,7 +161,7 @@ public final class MainWall {
       List<Reach> level = new ArrayList<>();
       List<double[]> others = left;
       double beforeM = Spans.sum(left);
-      while (i < reaches.size() && reaches.get(i).farM() > farM * (1 - WallFaces.LEVEL)) {
+      while (i < reaches.size() && reaches.get(i).farM() > farM - faces.levelM(farM)) {
         Reach face = reaches.get(i);
         if (face.wall()) {
           level.add(face);

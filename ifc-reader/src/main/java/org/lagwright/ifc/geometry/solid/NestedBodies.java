@@ -65,6 +65,7 @@ final class NestedBodies {
   private final Measured<Section> outside;
   private final WallFaces faces;
   private final List<Double> knownM;
+  private final double sameM;
 
   private NestedBodies(
       Mesh mesh, WallFaces faces, Shape shape, Measured<Section> outside, ShapeHints hints) {
@@ -73,6 +74,7 @@ final class NestedBodies {
     this.outside = outside;
     this.faces = faces;
     this.knownM = hints.stated().diametersM();
+    this.sameM = Math.max(SAME_M, faces.roundedM());
   }
 
   /**
@@ -228,7 +230,7 @@ final class NestedBodies {
     while (i < reaches.size()) {
       double farM = reaches.get(i).farM();
       List<Reach> level = new ArrayList<>();
-      while (i < reaches.size() && reaches.get(i).farM() > farM - SAME_M) {
+      while (i < reaches.size() && reaches.get(i).farM() > farM - sameM) {
         level.add(reaches.get(i++));
       }
       if (runsAlong(level)) {
@@ -267,10 +269,10 @@ final class NestedBodies {
     for (Vec corner : mesh.points(face.loops().get(0))) {
       Vec off = corner.minus(axis);
       double beyondM = inner == null ? 0 : inner.outsideM(off, faces.along());
-      if (outer.outsideM(off, faces.along()) > SAME_M || beyondM < -SAME_M) {
+      if (outer.outsideM(off, faces.along()) > sameM || beyondM < -sameM) {
         return false;
       }
-      leaves |= beyondM > SAME_M;
+      leaves |= beyondM > sameM;
     }
     return leaves;
   }

@@ -19,7 +19,10 @@ final class WallFaces {
   static final double LEAN = Math.sin(Math.toRadians(5));
 
   /** Relative difference up to which corners lie equally far from the axis. */
-  static final double LEVEL = 0.005;
+  private static final double LEVEL = 0.005;
+
+  /** Rounded corners of one wall may differ by this many steps: the diagonal of one, and a bit. */
+  private static final double STEPS_APART = 1.5;
 
   /**
    * Ends whose centres lie on an axis that leans no more on what they look along tell it by their
@@ -69,6 +72,16 @@ final class WallFaces {
     this.lengthM = between.dot(along);
   }
 
+  /** By how much corners that lie equally far from the axis may differ, metres. */
+  double levelM(double farM) {
+    return Math.max(LEVEL * farM, roundedM());
+  }
+
+  /** By how much rounding sets corners of one wall apart, metres. */
+  double roundedM() {
+    return STEPS_APART * mesh.rounding().stepM();
+  }
+
   Vec along() {
     return along;
   }
@@ -109,7 +122,7 @@ final class WallFaces {
         leastM = Math.min(leastM, off.dot(along));
         mostM = Math.max(mostM, off.dot(along));
       }
-      boolean wall = nearM > farM * (1 - LEVEL) && isWall(face, side);
+      boolean wall = nearM > farM - levelM(farM) && isWall(face, side);
       reaches.add(new Reach(farM, leastM, mostM, wall, face));
     }
     reaches.sort(new FarthestFirst());

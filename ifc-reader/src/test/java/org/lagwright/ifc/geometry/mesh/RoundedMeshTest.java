@@ -8,6 +8,7 @@ import static org.lagwright.ifc.geometry.Figures.section;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,7 @@ import org.lagwright.ifc.geometry.frame.GeometryUnits;
 import org.lagwright.ifc.geometry.frame.Vec;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.geometry.shape.ShapeHints;
+import org.lagwright.ifc.geometry.shape.Sheath;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Section;
 
@@ -133,6 +135,29 @@ class RoundedMeshTest {
       point[2] += slope * point[0];
     }
     return rim;
+  }
+
+  /** Corners of one wall stand off each other by more than half a per cent of a narrow pipe. */
+  @ParameterizedTest
+  @CsvSource({"0.011, 0.010", "0.0085, 0.0075"})
+  void shellInTheMeshOfANarrowPipeIsTold(double radius, double bore) {
+    MeshText mesh = new MeshText();
+    addTube(mesh, radius, bore);
+    addTube(mesh, radius + 0.02, radius);
+    ShapeHints hints = new ShapeHints(List.of(), null, true);
+    Shape shape =
+        TinyModel.item(TinyModel.METRES, hints, rounded(mesh, 0.7, 1e-4).triangulated(100));
+    Sheath sheath = Objects.requireNonNull(shape.sheath());
+    assertThat(sheath.inner().value().largestSideM()).isCloseTo(2 * radius, within(2e-4));
+    assertThat(sheath.outer().largestSideM()).isCloseTo(2 * radius + 0.04, within(2e-4));
+  }
+
+  private static void addTube(MeshText mesh, double radius, double bore) {
+    int[] start = ring(mesh, 0, radius, 24);
+    int[] end = ring(mesh, 2, radius, 24);
+    int[] boreStart = ring(mesh, 0, bore, 24);
+    int[] boreEnd = ring(mesh, 2, bore, 24);
+    mesh.wall(start, end).wall(end, boreEnd).wall(boreEnd, boreStart).wall(boreStart, start);
   }
 
   /** Whole centimetres are no rounding: sides that turn by 2 mm over 100 are still two. */
