@@ -32,6 +32,10 @@ class StraysTest {
         mesh.ring(new double[] {toM, 0, z}, Y, Z, diameterM / 2, 24));
   }
 
+  private static int[] ring(MeshText mesh, double diameterM, double atM) {
+    return mesh.ring(new double[] {0, 0, atM}, X, Y, diameterM / 2, 24);
+  }
+
   private static List<String> problems(MeshText mesh) {
     Shape shape = TinyModel.item(TinyModel.METRES, SEGMENT, mesh.triangulated(100));
     return shape.problems();
@@ -76,6 +80,20 @@ class StraysTest {
     pipe(mesh, 0.0424, 0, 0, 0.5);
     pipe(mesh, 0.0424, 0, 0.5, 1);
     assertThat(problems(mesh)).isEmpty();
+  }
+
+  @Test
+  void narrowPartBetweenTwoWideOnesIsTold() {
+    MeshText mesh = new MeshText();
+    mesh.tube(
+        ring(mesh, 0.0424, 0),
+        ring(mesh, 0.0424, 0.35),
+        ring(mesh, 0.0337, 0.35),
+        ring(mesh, 0.0337, 0.65),
+        ring(mesh, 0.0424, 0.65),
+        ring(mesh, 0.0424, 1));
+    assertThat(problems(mesh))
+        .containsExactly("part of the body is narrower than the size that is measured");
   }
 
   @ParameterizedTest

@@ -27,13 +27,16 @@ public final class MainWall {
   /** Length of the deepest sockets over the size of their pipe. Common practice, no source. */
   private static final double SOCKET = 2;
 
-  /** Share of the length from which a wider part counts. */
+  /** Share of the length from which a wider or narrower part counts. */
   private static final double LONG = 0.25;
 
-  /** Share of the size by which a part is wider. */
-  private static final double WIDER_BY = 0.02;
+  /** Share of the size by which such a part is wider or narrower. */
+  private static final double DIFFERS_BY = 0.02;
 
   private static final String WIDER = "part of the body is wider than the size that is measured";
+
+  private static final String NARROWER =
+      "part of the body is narrower than the size that is measured";
 
   /** A wall shows along more than this share of the length. */
   static final double MOST = 0.5;
@@ -65,27 +68,38 @@ public final class MainWall {
             && !Ends.same(wall, end.value());
     Shape bare = wall == null || !narrower ? shape : with(shape, wall, end, mesh.faces().size());
     Shape nested = NestedBodies.in(mesh, faces, bare, hints);
-    return nested.sheath() == null && isWiderBetween(faces, bare)
-        ? Parts.withProblem(nested, WIDER)
-        : nested;
+    String besides = nested.sheath() == null ? besides(faces, bare) : null;
+    return besides == null ? nested : Parts.withProblem(nested, besides);
   }
 
-  /** True of a round body that is wider than its section for longer than any socket is. */
-  private static boolean isWiderBetween(WallFaces faces, Shape shape) {
+  /** What a round body is for longer than any socket is, besides its section; null if nothing. */
+  private static @Nullable String besides(WallFaces faces, Shape shape) {
     Measured<Section> section = shape.section();
     if (section == null || !(section.value() instanceof Section.Round)) {
-      return false;
+      return null;
     }
     double sizeM = section.value().largestSideM();
     List<double[]> whole = List.<double[]>of(new double[] {0, faces.lengthM()});
-    List<double[]> left = whole;
+    List<double[]> notWider = whole;
+    List<double[]> narrower = whole;
     for (Reach reach : faces.reaches(null)) {
-      if (reach.wall() && reach.farM() > sizeM / 2 * (1 + WIDER_BY)) {
-        left = reach.outOf(left);
+      if (reach.wall() && reach.farM() > sizeM / 2 * (1 + DIFFERS_BY)) {
+        notWider = reach.outOf(notWider);
+      }
+      if (reach.farM() > sizeM / 2 * (1 - DIFFERS_BY)) {
+        narrower = reach.outOf(narrower);
       }
     }
-    for (double[] wide : Spans.minus(whole, left)) {
-      if (wide[1] - wide[0] > Math.max(LONG * faces.lengthM(), SOCKET * sizeM)) {
+    double longM = Math.max(LONG * faces.lengthM(), SOCKET * sizeM);
+    if (isLonger(Spans.minus(whole, notWider), longM)) {
+      return WIDER;
+    }
+    return isLonger(narrower, longM) ? NARROWER : null;
+  }
+
+  private static boolean isLonger(List<double[]> spans, double longM) {
+    for (double[] span : spans) {
+      if (span[1] - span[0] > longM) {
         return true;
       }
     }
