@@ -10,9 +10,11 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.geometry.shape.Sheath;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Section;
 
 /** One mesh that is several bodies inside one another, two metres long along z. */
@@ -136,5 +138,53 @@ class NestedBodiesTest {
     Shape shape = measure(mesh);
     assertThat(shape.sheath()).isNull();
     assertThat(shape.problems()).anyMatch(problem -> problem.startsWith("walls run inside"));
+  }
+
+  @ParameterizedTest(name = "bore {0} mm, shell bore {1} mm")
+  @CsvSource({"0, 60.3", "0, 62", "54, 60.3", "54, 62"})
+  void shellInTheMeshOfItsBendIsTold(double boreMm, double shellBoreMm) {
+    MeshText mesh = new MeshText();
+    bend(mesh, 60.3, boreMm);
+    bend(mesh, 120.3, shellBoreMm);
+    Shape shape = TinyModel.item(TinyModel.METRES, mesh.triangulated(100));
+    assertThat(shape.form()).isEqualTo(Form.BEND);
+    assertThat(section(shape).value().largestSideM() < 0.0604 || !shape.problems().isEmpty())
+        .isTrue();
+  }
+
+  @ParameterizedTest(name = "bore {0} mm")
+  @ValueSource(doubles = {0, 54})
+  void bendOfOneBodyIsNot(double boreMm) {
+    MeshText mesh = new MeshText();
+    bend(mesh, 60.3, boreMm);
+    Shape shape = TinyModel.item(TinyModel.METRES, mesh.triangulated(100));
+    assertThat(section(shape).value().largestSideM()).isCloseTo(0.0603, within(1e-6));
+    assertThat(shape.problems()).isEmpty();
+  }
+
+  /** Round a quarter about a centre 120 mm beside its start. */
+  private static void bend(MeshText mesh, double diameterMm, double boreMm) {
+    int[][] rings = quarter(mesh, diameterMm);
+    int last = rings.length - 1;
+    if (boreMm == 0) {
+      mesh.tube(rings);
+      return;
+    }
+    int[][] bore = quarter(mesh, boreMm);
+    for (int i = 0; i < last; i++) {
+      mesh.wall(rings[i], rings[i + 1]).wall(bore[i + 1], bore[i]);
+    }
+    mesh.wall(rings[last], bore[last]).wall(bore[0], rings[0]);
+  }
+
+  private static int[][] quarter(MeshText mesh, double diameterMm) {
+    int[][] rings = new int[19][];
+    for (int i = 0; i < rings.length; i++) {
+      double turn = Math.PI / 2 * i / (rings.length - 1);
+      double[] radial = {-Math.sin(turn), Math.cos(turn), 0};
+      double[] centre = {0.12 * Math.sin(turn), -0.12 * Math.cos(turn), 0};
+      rings[i] = mesh.ring(centre, radial, new double[] {0, 0, 1}, diameterMm / 2000, 24);
+    }
+    return rings;
   }
 }

@@ -32,6 +32,9 @@ public final class MeshMeasurer {
   private static final String COARSE =
       "corners are rounded to a millimetre or so, sizes and ends are no surer than that";
 
+  private static final String NESTED =
+      "bodies lie inside one another, which of them is the outside of the pipe is not told";
+
   private static final String HOLES = "faces of the body are missing, sizes and ends are less sure";
 
   /** Share of a step by which a side may be longer or shorter than whole ones. */
@@ -69,7 +72,7 @@ public final class MeshMeasurer {
 
   /** Sections, length, form and ends, as far as the mesh tells. */
   public Shape measure() {
-    Shape shape = withStrays(measured());
+    Shape shape = withNested(withStrays(measured()));
     shape = topology.hasHoles() ? Parts.withProblem(shape, HOLES) : shape;
     return mesh.rounding().isTooCoarse() && isRounded(shape)
         ? Parts.withProblem(shape, COARSE)
@@ -86,6 +89,23 @@ public final class MeshMeasurer {
             && shape.ends().get(0).out().dot(shape.ends().get(1).out()) < OPPOSITE;
     String problem = straight ? Strays.in(mesh, topology, shape) : null;
     return problem == null ? shape : Parts.withProblem(shape, problem);
+  }
+
+  /**
+   * A fitting of which the outermost of several bodies is measured. Valves and unions are drawn as
+   * several bodies too, and of a pipe its wall tells.
+   */
+  private Shape withNested(Shape shape) {
+    boolean told =
+        shape.form() == Form.STRAIGHT
+            || shape.form() == Form.REDUCER
+            || !shape.problems().isEmpty();
+    for (int i = 0; !told && i < shape.ends().size(); i++) {
+      if (NestedPlates.at(mesh, shape.ends().get(i))) {
+        return Parts.withProblem(shape, NESTED);
+      }
+    }
+    return shape;
   }
 
   /**
