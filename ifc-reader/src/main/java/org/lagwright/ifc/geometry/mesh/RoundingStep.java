@@ -113,7 +113,7 @@ public final class RoundingStep {
   }
 
   /** True of round bodies that were rounded to more than any of their facets can stand. */
-  boolean isTooCoarse() {
+  public boolean isTooCoarse() {
     return writtenM() > MOST_M;
   }
 

@@ -75,7 +75,7 @@ public final class MainWall {
   /** What a round body is for longer than any socket is, besides its section; null if nothing. */
   private static @Nullable String besides(WallFaces faces, Shape shape) {
     Measured<Section> section = shape.section();
-    if (section == null || !(section.value() instanceof Section.Round)) {
+    if (section == null || faces.isCoarse() || !(section.value() instanceof Section.Round)) {
       return null;
     }
     double sizeM = section.value().largestSideM();
@@ -94,7 +94,8 @@ public final class MainWall {
     if (isLonger(Spans.minus(whole, notWider), longM)) {
       return WIDER;
     }
-    return isLonger(narrower, longM) ? NARROWER : null;
+    boolean shown = Spans.sum(narrower) < (1 - MOST) * faces.lengthM();
+    return shown && isLonger(narrower, longM) ? NARROWER : null;
   }
 
   private static boolean isLonger(List<double[]> spans, double longM) {

@@ -82,6 +82,11 @@ final class WallFaces {
     return STEPS_APART * mesh.rounding().stepM();
   }
 
+  /** True if the corners are rounded to more than differences of sizes. */
+  boolean isCoarse() {
+    return mesh.rounding().isTooCoarse();
+  }
+
   Vec along() {
     return along;
   }
