@@ -17,12 +17,21 @@ final class NormalSpread {
 
   /** Three directions at right angles to each other; empty if the mesh has no area. */
   static List<Vec> axes(Mesh mesh, MeshTopology topology) {
-    double whole = topology.areaM2();
+    List<Integer> all = new ArrayList<>(mesh.faces().size());
+    for (int face = 0; face < mesh.faces().size(); face++) {
+      all.add(face);
+    }
+    return axes(topology, all);
+  }
+
+  /** The same of some faces. */
+  static List<Vec> axes(MeshTopology topology, List<Integer> faces) {
+    double whole = topology.areaM2(faces);
     if (!(whole > 0 && Double.isFinite(whole))) {
       return List.of();
     }
     EigenDecompositionSymmetric eigen =
-        new EigenDecompositionSymmetric(covariance(mesh, topology, whole));
+        new EigenDecompositionSymmetric(covariance(topology, faces, whole));
     List<Vec> axes = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
       double[] e = eigen.getEigenvector(i).toArray();
@@ -31,9 +40,9 @@ final class NormalSpread {
     return axes;
   }
 
-  private static RealMatrix covariance(Mesh mesh, MeshTopology topology, double whole) {
+  private static RealMatrix covariance(MeshTopology topology, List<Integer> faces, double whole) {
     RealMatrix covariance = MatrixUtils.createRealMatrix(3, 3);
-    for (int face = 0; face < mesh.faces().size(); face++) {
+    for (int face : faces) {
       Vec n = topology.normal(face);
       double[] each = {n.x(), n.y(), n.z()};
       double share = topology.area(face) / whole;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.geometry.curve.PlaneFit;
 import org.lagwright.ifc.geometry.frame.Vec;
 import org.lagwright.ifc.geometry.mesh.EndFinder.Found;
 import org.lagwright.ifc.geometry.profile.Outline;
@@ -38,6 +39,9 @@ final class WallFit {
   /** Corners nearer to the axis than this, over the farthest, are those of the bore. */
   private static final double OUTSIDE = 0.97;
 
+  /** Root of the mean square by which corners of a plane cut lie off it. */
+  private static final double IN_PLANE_M = 1e-4;
+
   private final Mesh mesh;
   private final MeshTopology topology;
 
@@ -70,7 +74,19 @@ final class WallFit {
     }
     // four corners lie on a circle, so flat walls are looked for first
     List<Found> square = flat ? alongFlat(best) : List.of();
-    return square.isEmpty() ? along(best) : square;
+    return square.isEmpty() ? along(alongWalls(best)) : square;
+  }
+
+  /** Ends that are cut at a slant lean the axis; the walls alone do not. */
+  private Vec alongWalls(Vec axis) {
+    Vec nearest = axis;
+    double most = 0;
+    for (Vec other : NormalSpread.axes(topology, walls(axis))) {
+      double cosine = other.dot(axis);
+      nearest = Math.abs(cosine) > most ? other.times(Math.signum(cosine)) : nearest;
+      most = Math.max(most, Math.abs(cosine));
+    }
+    return nearest;
   }
 
   private List<Integer> walls(Vec axis) {
@@ -97,16 +113,40 @@ final class WallFit {
     if (outside == null || outside.kind() != Outline.Kind.ROUND) {
       return List.of();
     }
-    double from = corners.stream().mapToDouble(axis::dot).min().orElse(0);
-    double to = corners.stream().mapToDouble(axis::dot).max().orElse(0);
+    List<Vec> rims =
+        corners.stream().filter(p -> offM(p, middle, axis) >= OUTSIDE * farthest).toList();
+    double from = atM(corners, rims, outside, axis.times(-1));
+    double to = atM(corners, rims, outside, axis);
     Vec foot = outside.centre().across(axis);
     List<Vec> ring = ring(corners, middle, axis, OUTSIDE * farthest);
     if (!isAllRound(ring, foot)) {
       return List.of();
     }
     return List.of(
-        new Found(outside.at(foot.plus(axis.times(from))), axis.times(-1), ring),
+        new Found(outside.at(foot.plus(axis.times(-from))), axis.times(-1), ring),
         new Found(outside.at(foot.plus(axis.times(to))), axis, ring));
+  }
+
+  /**
+   * How far a wall reaches one way. Where its outermost corners of that half lie in one plane that
+   * leans, it is cut at a slant, and the plane meets the axis there.
+   */
+  private double atM(List<Vec> corners, List<Vec> rims, Outline outside, Vec way) {
+    double reached = corners.stream().mapToDouble(way::dot).max().orElse(0);
+    double most = rims.stream().mapToDouble(way::dot).max().orElse(0);
+    double least = rims.stream().mapToDouble(way::dot).min().orElse(0);
+    PlaneFit fit = new PlaneFit(outside.centre(), way);
+    for (Vec corner : rims) {
+      if (corner.dot(way) > (most + least) / 2) {
+        fit.add(corner);
+      }
+    }
+    PlaneFit.Fitted plane = fit.plane();
+    boolean cut =
+        reached - most < EndFinder.SAME_PLANE_M
+            && plane.meanOffM() < Math.max(IN_PLANE_M, mesh.stepM());
+    Vec foot = outside.centre().across(way);
+    return cut ? plane.middle().minus(foot).dot(plane.normal()) / way.dot(plane.normal()) : reached;
   }
 
   /** Edges of a box lie on a circle too, each at both ends, but they are few. */

@@ -137,6 +137,32 @@ class RoundedMeshTest {
     return rim;
   }
 
+  /** Of many narrow faces the ends are torn, and only the wall tells the pipe. */
+  @ParameterizedTest
+  @ValueSource(ints = {24, 64, 100})
+  void pipeThatIsCutAtASlantIsAsLongAsItsAxis(int corners) {
+    MeshText mesh = new MeshText();
+    int[] start = cut(mesh, 0.03015, -0.4142, 0, corners);
+    int[] end = cut(mesh, 0.03015, 0.4142, 0.7, corners);
+    int[] boreStart = cut(mesh, 0.027, -0.4142, 0, corners);
+    int[] boreEnd = cut(mesh, 0.027, 0.4142, 0.7, corners);
+    mesh.wall(start, end).wall(end, boreEnd).wall(boreEnd, boreStart).wall(boreStart, start);
+    ShapeHints hints = new ShapeHints(List.of(), null, true);
+    Shape shape =
+        TinyModel.item(TinyModel.METRES, hints, rounded(mesh, 0.7, 1e-4).triangulated(100));
+    assertThat(lengthM(shape).value()).isCloseTo(0.7, within(2e-4));
+    assertThat(section(shape).value().largestSideM()).isCloseTo(0.0603, within(1.5e-4));
+  }
+
+  private static int[] cut(MeshText mesh, double radius, double slope, double z, int corners) {
+    int[] rim = ring(mesh, z, radius, corners);
+    for (int corner : rim) {
+      double[] point = mesh.points.get(corner);
+      point[2] += slope * point[0];
+    }
+    return rim;
+  }
+
   /** Corners of one wall stand off each other by more than half a per cent of a narrow pipe. */
   @ParameterizedTest
   @CsvSource({"0.011, 0.010", "0.0085, 0.0075"})
