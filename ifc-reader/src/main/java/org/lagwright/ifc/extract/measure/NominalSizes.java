@@ -353,6 +353,9 @@ public final class NominalSizes {
 
   /** Nominal sizes are millimetres even where they are written as bare numbers. */
   static Optional<Double> figureMm(Property p) {
+    if (PropertyLengths.measuresOther(p)) {
+      return Optional.empty();
+    }
     Double number = p.number();
     boolean length = PropertyLengths.isTyped(p);
     double mm = number == null ? written(p.text()) : length ? number * 1000 : number;

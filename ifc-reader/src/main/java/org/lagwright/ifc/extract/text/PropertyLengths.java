@@ -24,6 +24,23 @@ public final class PropertyLengths {
 
   private static final LatePattern NUMBER = new LatePattern("[+-]?\\d+(\\.\\d*)?");
 
+  /** Parts of the names of measures whose figures are no lengths. */
+  private static final String[] OTHER_MEASURES = {
+    "AREA",
+    "VOLUM",
+    "MASS",
+    "WEIGHT",
+    "PRESSURE",
+    "POWER",
+    "FORCE",
+    "VELOCITY",
+    "TEMPERATURE",
+    "THERMAL",
+    "ANGLE",
+    "TIME",
+    "MONETARY"
+  };
+
   private static final int DIAMETERS =
       PropertyNames.bit(PropertyNames.Role.OUTSIDE_DIAMETER)
           | PropertyNames.bit(PropertyNames.Role.INSIDE_DIAMETER)
@@ -82,6 +99,9 @@ public final class PropertyLengths {
   /** A length as in {@link #lengthM} that may be zero or less; NaN if it is no figure. */
   public static double offsetM(Property property, double lengthUnitM) {
     Double number = property.number();
+    if (number != null && measuresOther(property)) {
+      return Double.NaN;
+    }
     return number != null
         ? number * (isTyped(property) ? 1 : unitInName(property.name(), lengthUnitM))
         : written(property.text(), unitInName(property.name(), lengthUnitM));
@@ -90,6 +110,21 @@ public final class PropertyLengths {
   /** True for a number that says it is a length. */
   public static boolean isTyped(Property property) {
     return property.measure() != null && property.measure().contains("LENGTHMEASURE");
+  }
+
+  /**
+   * True if a value says that it is another quantity; plain numbers, counts and ratios may be any.
+   */
+  public static boolean measuresOther(Property property) {
+    String measure = property.measure();
+    if (measure != null && !measure.contains("LENGTHMEASURE")) {
+      for (String other : OTHER_MEASURES) {
+        if (measure.contains(other)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** A length as text, with its unit or without: {@code 9.15}, {@code 25 mm}; NaN if it is none. */

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.MepElement;
@@ -270,6 +271,18 @@ class StatedSizesTest {
                 + properties(name.replace("\u00E4", "\\X2\\00E4\\X0\\"), "IFCREAL(500.)"));
 
     assertThat(value(element(model, 1).lengthM())).isCloseTo(lengthM, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Outside Diameter", "Nominal Diameter", "Length"})
+  void figureOfAnotherQuantityIsNoLength(String name) {
+    MepModel model =
+        InlineModel.read(
+            "IFC4",
+            METRES + item("IFCPIPESEGMENT", "Pipe") + properties(name, "IFCPRESSUREMEASURE(50.)"));
+
+    assertThat(element(model, 1).section()).isNull();
+    assertThat(element(model, 1).lengthM()).isNull();
   }
 
   /** Radians are the unit of the file; 0.7854 of them are 45 degrees. */
