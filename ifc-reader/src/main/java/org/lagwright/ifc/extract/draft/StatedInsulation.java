@@ -13,6 +13,7 @@ import org.lagwright.ifc.extract.text.Words;
 import org.lagwright.ifc.extract.text.YesNo;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
+import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Property;
 
 /**
@@ -57,8 +58,11 @@ public final class StatedInsulation {
     return byTexts.isPresent() ? byTexts : byName(draft);
   }
 
-  /** Lining on the inside. */
+  /** Lining on the inside; that of a pipe, of mortar, resin or rubber, does not insulate. */
   public Optional<ExistingInsulation> in(Draft draft) {
+    if (draft.kind() == Kind.PIPE_SEGMENT || draft.kind() == Kind.PIPE_FITTING) {
+      return Optional.empty();
+    }
     Optional<Property> thickness = thickness(draft.properties(), Role.LINING_THICKNESS);
     if (thickness.isPresent()) {
       return Optional.of(by(thickness.get(), null));

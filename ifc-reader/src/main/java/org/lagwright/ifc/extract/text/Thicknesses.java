@@ -74,7 +74,8 @@ public final class Thicknesses {
   private static boolean isStated(Property p, double lengthUnitM) {
     double thicknessM = metres(p, lengthUnitM);
     boolean figure = thicknessM > NOTHING_M && thicknessM < SENTINEL_M && !isNines(p.text());
-    boolean unread = thicknessM == 0 && p.number() == null && hasFigure(p.text());
+    boolean noNumber = p.number() == null || areSeveral(p.text());
+    boolean unread = thicknessM == 0 && noNumber && hasFigure(p.text());
     return (figure || unread) && !(PropertyLengths.offsetM(p, lengthUnitM) < 0);
   }
 
@@ -125,6 +126,22 @@ public final class Thicknesses {
     return nines > 2;
   }
 
+  /** True for the members of a list that are not all the same, of which none is the thickness. */
+  private static boolean areSeveral(String text) {
+    if (text.indexOf(',') < 0) {
+      return false;
+    }
+    double[] figures = PropertyLengths.leadingNumbers(text);
+    boolean differ = false;
+    for (double figure : figures) {
+      if (!Double.isFinite(figure)) {
+        return false;
+      }
+      differ |= figure != figures[0];
+    }
+    return differ;
+  }
+
   private static boolean hasFigure(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
@@ -165,9 +182,12 @@ public final class Thicknesses {
   /**
    * The figure in metres, 0 if it is none. Bare numbers too large to be metres are millimetres; of
    * a text with more words the only figure counts, if it has a unit, or the only one in
-   * millimetres.
+   * millimetres. Of several none counts.
    */
   public static double metres(Property property, double lengthUnitM) {
+    if (areSeveral(property.text())) {
+      return 0;
+    }
     double asWritten = PropertyLengths.lengthM(property, lengthUnitM).orElse(0.0);
     if (asWritten == 0 && property.number() == null) {
       double onlyM = FigureCursor.onlyM(property.text());

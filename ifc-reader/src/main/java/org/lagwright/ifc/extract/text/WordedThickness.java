@@ -12,6 +12,10 @@ public final class WordedThickness {
   private static final LatePattern FIGURES =
       new LatePattern("\\d+(?:[.,]\\d+)?\\s*(?:mm|мм|cm|m|in)?(?!\\p{L})");
 
+  /** The lower end of a range; figures below ten number types. */
+  private static final LatePattern RANGE =
+      new LatePattern("(?:.*[^\\p{L}\\d.,])?[1-9]\\d+ *[-\u2013]");
+
   private static final LatePattern WORD = new LatePattern("\\p{L}{2}");
 
   /** Signs between figures of a size or a range, or before a diameter. */
@@ -105,7 +109,8 @@ public final class WordedThickness {
     boolean sign = word.length() < 2 && OF_A_SIZE.indexOf(Character.toLowerCase(last)) >= 0;
     boolean range =
         last == '-' && text.length() > 1 && Sizes.isDigit(text.charAt(text.length() - 2));
-    return Sizes.isDigit(last) || sign || range || Words.line(word) != null;
+    boolean isRange = range || RANGE.matcher(text).matches();
+    return Sizes.isDigit(last) || sign || isRange || Words.line(word) != null;
   }
 
   /** True if a text says that there is insulation: it has words, and none of them denies it. */

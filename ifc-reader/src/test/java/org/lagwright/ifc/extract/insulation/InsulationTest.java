@@ -214,6 +214,7 @@ class InsulationTest {
         "IFCREAL(1.E+30)",
         "IFCLENGTHMEASURE(1.E+30)",
         "IFCLENGTHMEASURE(9999.)",
+        "IFCTHERMALTRANSMITTANCEMEASURE(30.)",
         "IFCTEXT('none')",
         "IFCTEXT('')",
         "$"
@@ -232,6 +233,7 @@ class InsulationTest {
         "IFCLENGTHMEASURE(40000.)",
         "IFCTEXT('2 x 19 mm')",
         "IFCTEXT('20-30 mm')",
+        "IFCTEXT('20 - 30 mm')",
         "IFCTEXT('100 %')"
       })
   void thicknessThatCannotBeUsedIsAFinding(String value) {
@@ -239,6 +241,29 @@ class InsulationTest {
 
     assertThat(element(model, 1).existingInsulation()).isNull();
     assertThat(codes(model)).containsOnlyOnce("INSULATION_CONFLICT");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"20.,true", "30.,false"})
+  void ofSeveralThicknessesNoneIsTaken(String second, boolean differ) {
+    String list =
+        properties("Insulation Thickness", "$")
+            .replace(
+                "IFCPROPERTYSINGLEVALUE('Insulation Thickness',$,$,$)",
+                "IFCPROPERTYLISTVALUE('Insulation Thickness',$,"
+                    + "(IFCLENGTHMEASURE(30.),IFCLENGTHMEASURE(%s)),$)".formatted(second));
+    MepModel model = read(PIPE + list);
+
+    assertThat(element(model, 1).existingInsulation() == null).isEqualTo(differ);
+    assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(differ);
+  }
+
+  /** Cement mortar, for one. */
+  @Test
+  void liningOfAPipeIsNoneThatInsulates() {
+    MepModel model = read(PIPE + properties("Lining Thickness", "IFCLENGTHMEASURE(5.)"));
+
+    assertThat(element(model, 1).lining()).isNull();
   }
 
   /** 1.5 in are 38.1 mm. */
