@@ -31,6 +31,9 @@ public final class FittingSections {
   private static final String OF_BODY =
       "The size is that of the body, which may be wider than its pipe; nothing tells of the pipe";
 
+  private static final String ONE_END =
+      "Nothing is drawn, and the size is that of a line it meets; the other ends may be larger";
+
   private static final String ANY_EDGE =
       "Nothing tells along which of its edges the box runs; the longest is taken";
 
@@ -264,6 +267,7 @@ public final class FittingSections {
     void note() {
       Measured<Section> chosen = draft.section();
       if (chosen == null || drawn == null) {
+        noteOneEnd(chosen);
         return;
       }
       for (Nominal each : sizes) {
@@ -278,6 +282,18 @@ public final class FittingSections {
         draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, OF_BODY);
       } else if (mayRunOtherwise(chosen)) {
         draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, ANY_EDGE);
+      }
+    }
+
+    /**
+     * Tells of what is not drawn and changes the size, if that of some of its ends is known only.
+     */
+    private void noteOneEnd(@Nullable Measured<Section> chosen) {
+      if (chosen != null
+          && chosen.how() == How.NEIGHBOUR
+          && haveSeveralSizes
+          && met.size() < ends.ways()) {
+        draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.ASSUMED, ONE_END);
       }
     }
 

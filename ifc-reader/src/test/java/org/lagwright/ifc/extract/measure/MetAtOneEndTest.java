@@ -13,8 +13,10 @@ import static org.lagwright.ifc.extract.measure.ShapeChangingBoxTest.profile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.extract.Network;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Section;
 
 /** Items in line from x = 0 on, of which one end meets a line and the other nothing. */
@@ -52,6 +54,19 @@ class MetAtOneEndTest {
     assertThat(pump.ends())
         .containsExactlyInAnyOrder(new Section.Round(0.0603), new Section.Round(0.0424));
     assertThat(value(pump.section())).isEqualTo(new Section.Round(0.0603));
+  }
+
+  /** Its other end may be the larger one; a bend has one size. */
+  @ParameterizedTest
+  @CsvSource({"Reducer,true", "Tee,true", "Elbow 90,false"})
+  void undrawnFittingMayBeLargerThanTheOnlyPipeThatIsMet(String name, boolean told) {
+    Network network = new Network().fitting(2, "IFCPIPEFITTING", name, "$");
+    network.pipe(1, at(0, 0, 0), WEST, 1000, 60.3).unplacedPort(1, 1).unplacedPort(2, 1);
+    MepModel model = network.connect(1, 1, 2, 1).read();
+
+    assertThat(value(InlineModel.element(model, 2000).section()))
+        .isEqualTo(new Section.Round(0.0603));
+    assertThat(InlineModel.codes(model).contains("GEOMETRY_ONLY_PARTLY_MEASURED")).isEqualTo(told);
   }
 
   /** A box whose longest edge lies across the duct that it meets at its only port. */
