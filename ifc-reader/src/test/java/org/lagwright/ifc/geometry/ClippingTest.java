@@ -6,8 +6,10 @@ import static org.lagwright.ifc.geometry.Figures.lengthM;
 import static org.lagwright.ifc.geometry.Figures.section;
 import static org.lagwright.ifc.geometry.TinyModel.MM_RAD;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lagwright.ifc.geometry.shape.Shape;
+import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Section;
 
@@ -113,5 +115,25 @@ class ClippingTest {
     Shape shape = cut("#100=IFCBOOLEANRESULT(.DIFFERENCE.,#100,#101);\n");
     assertThat(shape.lengthM()).isNull();
     assertThat(shape.problems()).isNotEmpty();
+  }
+
+  /** A duct of 600 x 250 mm, extruded to 419 mm and cut to 339: shorter than wide either way. */
+  @Test
+  void portsOfAShortDuctThatIsCutTellAlongWhichEdgeItRuns() {
+    Shape shape =
+        TinyModel.item(
+            MM_RAD,
+            new ShapeHints(List.of(new Point(0, 0, 0), new Point(0, 0, 0.339)), null, true),
+            """
+            #101=IFCEXTRUDEDAREASOLID(#102,#14,#13,419.);
+            #102=IFCRECTANGLEPROFILEDEF(.AREA.,$,#16,600.,250.);
+            #100=IFCBOOLEANCLIPPINGRESULT(.DIFFERENCE.,#101,#110);
+            #110=IFCHALFSPACESOLID(#111,.F.);
+            #111=IFCPLANE(#112);
+            #112=IFCAXIS2PLACEMENT3D(#113,$,$);
+            #113=IFCCARTESIANPOINT((0.,0.,339.));
+            """);
+    assertThat(section(shape).value()).isEqualTo(new Section.Rectangular(0.6, 0.25));
+    assertThat(lengthM(shape).value()).isCloseTo(0.339, within(1e-9));
   }
 }

@@ -49,6 +49,8 @@ public record Prism(
 
   private static final String AT_PORTS = "the ports lie at the ends of the other edge";
 
+  private static final String ON_AXIS = "the ports lie along the other edge";
+
   private static final String ACROSS = "ports lie at sides of the duct, not at its open ends";
 
   private static final String UNTOUCHED = "ends of neighbours touch the other sides";
@@ -57,6 +59,20 @@ public record Prism(
   private record Reading(Vec axis, Outline outline) {
     double lengthM() {
       return axis.norm();
+    }
+
+    /** True if places lie on the axis: of what is cut off the ends, nearer than its length. */
+    boolean holds(List<Point> places) {
+      Vec along = axis.unit();
+      for (Point place : places) {
+        Vec off = Vec.of(place).minus(outline.centre());
+        double at = off.dot(along);
+        boolean between = at > -PORT_TOLERANCE_M && at < lengthM() + PORT_TOLERANCE_M;
+        if (!between || off.across(along).norm() > PORT_TOLERANCE_M) {
+          return false;
+        }
+      }
+      return true;
     }
 
     /** Spelled out: the compiler's own is put together when first asked, which takes long. */
@@ -232,6 +248,11 @@ public record Prism(
     for (Reading reading : readings) {
       if (between != null && fits(reading, between)) {
         return new Choice(reading, AT_PORTS);
+      }
+    }
+    for (Reading reading : readings) {
+      if (between != null && reading.holds(hints.portsM())) {
+        return new Choice(reading, ON_AXIS);
       }
     }
     return null;
