@@ -2,8 +2,8 @@ package org.lagwright.ifc.extract;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.extract.draft.ClassKinds;
 import org.lagwright.ifc.extract.draft.Draft;
-import org.lagwright.ifc.extract.draft.KindReader;
 import org.lagwright.ifc.extract.graph.Circles;
 import org.lagwright.ifc.extract.graph.OpenEnds;
 import org.lagwright.ifc.extract.insulation.InsulationReader;
@@ -89,7 +89,7 @@ public final class ElementMaker {
   /** Of a radiator, say, that its own class does not tell from a wash basin. */
   private @Nullable String typeClass(IfcRecord record, Draft draft) {
     boolean asked = draft.kind() == Kind.TERMINAL || draft.kind() == Kind.EQUIPMENT;
-    long typeId = asked && KindReader.isFamily(record) ? relations.typeOf(record.id()) : 0;
+    long typeId = asked && ClassKinds.isFamily(record) ? relations.typeOf(record.id()) : 0;
     IfcRecord type = typeId == 0 ? null : file.find(typeId);
     return type == null ? null : type.entityName();
   }

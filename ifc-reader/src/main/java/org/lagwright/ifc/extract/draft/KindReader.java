@@ -1,14 +1,11 @@
 package org.lagwright.ifc.extract.draft;
 
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.lagwright.ifc.extract.text.Resource;
 import org.lagwright.ifc.extract.text.Words;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
@@ -37,30 +34,6 @@ public final class KindReader {
       this(kind, form, false);
     }
   }
-
-  private static final Map<String, Reading> BY_CLASS = new HashMap<>();
-
-  /** The same by the class of the type object. */
-  private static final Map<String, Reading> BY_CLASS_OF_TYPE = new HashMap<>();
-
-  /** Classes that say more than their families, which exporters use for what they cannot name. */
-  private static final Set<String> LEAVES = new HashSet<>();
-
-  static {
-    for (String line : Resource.lines("kinds.txt")) {
-      String[] words = line.split(" ", -1);
-      Reading reading = new Reading(Kind.valueOf(words[1]), Form.valueOf(words[2]));
-      BY_CLASS.put(words[0], reading);
-      BY_CLASS_OF_TYPE.put(words[0] + "TYPE", reading);
-      boolean family = words[0].contains("FLOW") || words[0].equals("IFCENERGYCONVERSIONDEVICE");
-      if (!family || words[0].equals("IFCFLOWMETER")) {
-        LEAVES.add(words[0]);
-      }
-    }
-  }
-
-  /** Families that IFC2X3 uses for everything and later exporters for what they cannot name. */
-  private static final Set<String> GENERAL = Set.of("IFCFLOWSEGMENT", "IFCFLOWFITTING");
 
   /** What no name of a straight piece speaks of, as one of pumps or valves may. */
   private static final Set<Form> IN_DUCTS = Set.of(Form.DAMPER, Form.SILENCER);
@@ -105,11 +78,6 @@ public final class KindReader {
 
   private KindReader() {}
 
-  /** True if the class of an element holds several kinds of things, which its type tells apart. */
-  public static boolean isFamily(IfcRecord element) {
-    return !LEAVES.contains(element.keyword());
-  }
-
   /**
    * Reads the kind.
    *
@@ -123,11 +91,11 @@ public final class KindReader {
     if (!element.is("IfcDistributionElement")) {
       return new Reading(Kind.OTHER, Form.UNKNOWN);
     }
-    Reading byClass = byClass(element, type);
+    Reading byClass = ClassKinds.of(element, type);
     if (byClass != null) {
       return refine(byClass, element, type, names);
     }
-    boolean general = GENERAL.contains(element.keyword()) && (type == null || isGeneral(type));
+    boolean general = ClassKinds.isOpen(element) && (type == null || ClassKinds.isGeneral(type));
     return general ? general(element, type, names) : new Reading(Kind.OTHER, Form.UNKNOWN);
   }
 
@@ -141,7 +109,7 @@ public final class KindReader {
       return true;
     }
     boolean pipe = kind == Kind.PIPE_SEGMENT || kind == Kind.PIPE_FITTING;
-    if (!pipe || !GENERAL.contains(element.keyword()) || (type != null && !isGeneral(type))) {
+    if (!pipe || !ClassKinds.isOpen(element) || (type != null && !ClassKinds.isGeneral(type))) {
       return false;
     }
     for (String name : names.all()) {
@@ -158,15 +126,8 @@ public final class KindReader {
       Reading reading, IfcRecord element, @Nullable IfcRecord type, Names names) {
     return reading.kind() == Kind.VALVE
         && element.keyword().equals("IFCFLOWCONTROLLER")
-        && (type == null || isGeneral(type))
+        && (type == null || ClassKinds.isGeneral(type))
         && formInWords(names.all()).isEmpty();
-  }
-
-  /** A type that names a family only; a junction box or a cable carrier is no pipe. */
-  private static boolean isGeneral(IfcRecord type) {
-    return type.keyword().startsWith("IFCFLOW")
-        || type.keyword().startsWith("IFCDISTRIBUTION")
-        || !type.is("IfcDistributionElementType");
   }
 
   /** True for a covering that its enumeration, or that of its type, calls insulation. */
@@ -185,25 +146,6 @@ public final class KindReader {
             && names.all().stream().noneMatch(Words::isInsulation)
             && (predefined.equals("MEMBRANE") || isBesideThePipe(Form.UNKNOWN, names.all()));
     return beside || COVERINGS_OF_ROOMS.contains(predefined) ? Kind.OTHER : Kind.COVERING;
-  }
-
-  private static @Nullable Reading byClass(IfcRecord element, @Nullable IfcRecord type) {
-    Reading ofType = type == null ? null : BY_CLASS_OF_TYPE.get(type.keyword());
-    if (LEAVES.contains(element.keyword())) {
-      // a leaf class of the occurrence says more than a type of another family
-      return BY_CLASS.get(element.keyword());
-    }
-    if (ofType != null) {
-      return ofType;
-    }
-    Reading ofFamily = BY_CLASS.get(element.keyword());
-    boolean named = type == null || isGeneral(type);
-    return named || ofFamily == null || !isLagged(ofFamily) ? ofFamily : null;
-  }
-
-  /** Of a family that is lagged, a type that is not listed is the other thing: a switch. */
-  private static boolean isLagged(Reading family) {
-    return family.kind() != null && family.kind().isLagged();
   }
 
   /** Adds what words and the predefined type say, without leaving the family of the class. */
@@ -264,7 +206,7 @@ public final class KindReader {
   /** Nobody lags a radiator: it is where the heating ends. */
   private static boolean isRoomHeater(
       IfcRecord element, @Nullable IfcRecord type, List<String> texts) {
-    IfcRecord telling = type == null || isGeneral(type) ? element : type;
+    IfcRecord telling = type == null || ClassKinds.isGeneral(type) ? element : type;
     return AMONG_RADIATORS.contains(telling.keyword())
         && texts.stream().anyMatch(Words::isRoomHeater);
   }
@@ -272,7 +214,7 @@ public final class KindReader {
   /** A general moving device that is called a pump is one, and no apparatus. */
   private static boolean isInLine(IfcRecord element, @Nullable IfcRecord type, Form form) {
     Set<Form> forms = IN_LINE_AMONG_APPARATUS.get(element.keyword());
-    return forms != null && forms.contains(form) && (type == null || isGeneral(type));
+    return forms != null && forms.contains(form) && (type == null || ClassKinds.isGeneral(type));
   }
 
   /**

@@ -3,7 +3,6 @@ package org.lagwright.ifc.extract.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.SizeTexts;
@@ -68,6 +67,11 @@ final class FittingEnds {
     return draft.form().isWiderThanItsPipe()
         ? new MetEnds(draft, joints, joined, ways()).unlikeMet()
         : null;
+  }
+
+  /** The sizes of ends that anything tells of. */
+  KnownEnds known() {
+    return new KnownEnds(draft, joints, statedEnds, stated);
   }
 
   /** The sections, run and run before branch; null if unknown. */
@@ -214,7 +218,7 @@ final class FittingEnds {
 
   /** What sits in a pipe has no sides, only its body has; unless it meets ducts of such sides. */
   boolean isBoxOfPipeItem() {
-    if (!isBoxInPipes(draft)) {
+    if (!PipeItems.isDrawnAsBox(draft)) {
       return false;
     }
     for (Neighbours.Joint joint : joints) {
@@ -223,25 +227,6 @@ final class FittingEnds {
       }
     }
     return true;
-  }
-
-  /** True for what sits in pipes mostly and is drawn with sides. */
-  static boolean isBoxInPipes(Draft draft) {
-    Measured<Section> body = draft.shape().section();
-    return isInPipes(draft) && body != null && !(body.value() instanceof Section.Round);
-  }
-
-  /** True for valves and inline items that sit in pipes mostly. */
-  private static boolean isInPipes(Draft draft) {
-    return draft.kind() == Kind.VALVE
-        || draft.form() == Form.PUMP
-        || draft.form() == Form.METER
-        || draft.form() == Form.STRAINER;
-  }
-
-  /** True for these and for fittings of pipes. */
-  static boolean sitsInPipes(Draft draft) {
-    return draft.kind() == Kind.PIPE_FITTING || isInPipes(draft);
   }
 
   /** True for a pipe fitting drawn with sides, all of whose ends meet round pipes: a block. */
@@ -282,58 +267,6 @@ final class FittingEnds {
       }
     }
     return true;
-  }
-
-  /** The largest of the ends that properties and texts state, of each statement. */
-  List<Measured<Section>> largestStated() {
-    List<Measured<Section>> largest = new ArrayList<>(stated.size());
-    for (Measured<List<Section>> each : stated) {
-      Section section = largest(each.value()).orElseThrow();
-      largest.add(Measured.of(section, each.how(), each.evidence()));
-    }
-    for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      Optional<Section> section = largest(statedEnds.inText(draft, text.value()));
-      if (section.isPresent()) {
-        largest.add(Measured.of(section.get(), How.TEXT, text.evidence()));
-      }
-    }
-    return largest;
-  }
-
-  /** True if one of the ends has a size, as far as something tells. */
-  boolean haveOne(Section section) {
-    for (Section end : known()) {
-      if (Tolerances.sameSection(end, section)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** True if one of the ends may have a nominal size, as far as something tells. */
-  boolean mayHaveOne(NominalSizes.Nominal nominal) {
-    for (Section end : known()) {
-      if (nominal.mayBe(end)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private List<Section> known() {
-    List<Section> known = new ArrayList<>(sections(draft.shape().ends()));
-    for (Neighbours.Joint joint : joints) {
-      if (joint.known() != null) {
-        known.add(joint.known().section());
-      }
-    }
-    for (Measured<List<Section>> each : stated) {
-      known.addAll(each.value());
-    }
-    for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      known.addAll(statedEnds.inText(draft, text.value()));
-    }
-    return known;
   }
 
   private boolean isSolid() {
@@ -409,7 +342,7 @@ final class FittingEnds {
       List<Section> ends = ofAllWays(statedEnds.inText(draft, text.value()));
       if (ends.size() > 1
           && section != null
-          && Tolerances.sameSection(largest(ends).orElseThrow(), section.value())) {
+          && Tolerances.sameSection(KnownEnds.largest(ends).orElseThrow(), section.value())) {
         options.addStated(ends, How.TEXT, text.evidence());
       }
     }
@@ -428,13 +361,5 @@ final class FittingEnds {
       return List.of(named.get(0), named.get(0), named.get(1), named.get(1));
     }
     return ways < 2 || named.size() == ways ? named : List.of();
-  }
-
-  static Optional<Section> largest(List<Section> sections) {
-    Section largest = null;
-    for (Section section : sections) {
-      largest = largest == null || FittingMeasurer.isLarger(section, largest) ? section : largest;
-    }
-    return Optional.ofNullable(largest);
   }
 }

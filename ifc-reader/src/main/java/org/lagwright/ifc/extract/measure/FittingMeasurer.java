@@ -136,7 +136,7 @@ public final class FittingMeasurer {
   private static boolean isDrawn(Draft draft) {
     boolean allEnds =
         draft.form().isWiderThanItsPipe() || draft.shape().ends().size() == draft.form().ways();
-    return allEnds && draft.shape().section() != null && !FittingEnds.isBoxInPipes(draft);
+    return allEnds && draft.shape().section() != null && !PipeItems.isDrawnAsBox(draft);
   }
 
   static Neighbours.Found largest(List<Neighbours.Found> sizes) {

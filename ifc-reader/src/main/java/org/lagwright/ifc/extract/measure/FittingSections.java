@@ -10,13 +10,11 @@ import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.extract.text.Tolerances;
-import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
-import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
 
 /**
@@ -28,15 +26,6 @@ public final class FittingSections {
 
   private static final String OTHER_END = "size of another end";
 
-  private static final String OF_BODY =
-      "The size is that of the body, which may be wider than its pipe; nothing tells of the pipe";
-
-  private static final String ONE_END =
-      "Nothing is drawn, and the size is that of a line it meets; the other ends may be larger";
-
-  private static final String ANY_EDGE =
-      "Nothing tells along which of its edges the box runs; the longest is taken";
-
   /** Times the width of its duct. */
   private static final double WIDEST_SLEEVE = 2;
 
@@ -45,9 +34,6 @@ public final class FittingSections {
    * 60.3 mm), the threaded ends of valves some 20 % (common practice, no source).
    */
   private static final double WIDEST_PIPE = 1.06;
-
-  /** Thickness over diameter of what is flatter than the caps of pipes: blind flanges, plates. */
-  private static final double FLAT = 0.2;
 
   private final StatedSections stated;
   private final NominalSizes nominals;
@@ -73,7 +59,8 @@ public final class FittingSections {
     overall.addTo(choice.options, draft);
     choice.takeInsulationOff();
     draft.change().section = Tolerances.withoutNoise(choice.options.choose());
-    choice.note();
+    boolean ofSomeEnds = choice.haveSeveralSizes && choice.met.size() < ends.ways();
+    new SizeDoubts(draft, choice.met, choice.sizes, choice.wideForSure, ofSomeEnds).note();
     nominal(draft);
   }
 
@@ -233,7 +220,7 @@ public final class FittingSections {
           add(each);
         }
       }
-      List<Measured<Section>> ofEnds = ends.largestStated();
+      List<Measured<Section>> ofEnds = ends.known().largestStated();
       for (Measured<Section> each : ofEnds) {
         if (!haveOne(sizes, each.value())) {
           addLargest(each);
@@ -261,84 +248,6 @@ public final class FittingSections {
           DrawnInsulation.apply(draft, drawn, bare.get(), options);
         }
       }
-    }
-
-    /** Tells of a body that is no size, so that a table gave it, or that had to be the size. */
-    void note() {
-      Measured<Section> chosen = draft.section();
-      if (chosen == null || drawn == null) {
-        noteOneEnd(chosen);
-        return;
-      }
-      for (Nominal each : sizes) {
-        if (chosen.how() == each.how()
-            && chosen.evidence().equals(each.evidence())
-            && Tolerances.sameSection(chosen.value(), each.section())) {
-          each.noteFrom(draft);
-          return;
-        }
-      }
-      if (wideForSure && isOfBodyOnly(chosen)) {
-        draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, OF_BODY);
-      } else if (mayRunOtherwise(chosen)) {
-        draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, ANY_EDGE);
-      }
-    }
-
-    /**
-     * Tells of what is not drawn and changes the size, if that of some of its ends is known only.
-     */
-    private void noteOneEnd(@Nullable Measured<Section> chosen) {
-      if (chosen != null
-          && chosen.how() == How.NEIGHBOUR
-          && haveSeveralSizes
-          && met.size() < ends.ways()) {
-        draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.ASSUMED, ONE_END);
-      }
-    }
-
-    /**
-     * True for a closed box of faces that neither both ports, neighbours nor a stated size tell.
-     */
-    private boolean mayRunOtherwise(Measured<Section> chosen) {
-      return chosen.how() == How.MESH
-          && draft.ports().size() < 2
-          && met.isEmpty()
-          && draft.shape().mayLieOtherwise()
-          && Options.firstAgreeing(chosen).isEmpty();
-    }
-
-    /**
-     * True for a body in pipes where nothing else agrees with it: that of a valve or the like, of
-     * which it is chance if a table has such a pipe, the disc of a flange, also one that closes a
-     * pipe, and what is no pipe of any table.
-     */
-    private boolean isOfBodyOnly(Measured<Section> chosen) {
-      return chosen.how().isDrawn()
-          && FittingEnds.sitsInPipes(draft)
-          && chosen.value() instanceof Section.Round round
-          && (draft.kind() != Kind.PIPE_FITTING
-              || draft.form() == Form.FLANGE
-              || isDisc(round)
-              || !PipeSizes.isOutsideDiameter(round.outsideDiameterM()))
-          && !isCalledSo(round)
-          && Options.firstAgreeing(chosen).isEmpty();
-    }
-
-    private boolean isDisc(Section.Round body) {
-      Measured<Double> lengthM = draft.shape().lengthM();
-      return draft.form() == Form.CAP
-          && lengthM != null
-          && lengthM.value() < FLAT * body.outsideDiameterM();
-    }
-
-    private boolean isCalledSo(Section body) {
-      for (Nominal each : sizes) {
-        if (each.mayBe(body)) {
-          return true;
-        }
-      }
-      return false;
     }
 
     /** True for the size of one end in a text that names those of all. */
@@ -383,7 +292,7 @@ public final class FittingSections {
         each.addTo(options);
       } else if (wide && isWithin(leading, each.section())) {
         options.rule(each.section(), each.how(), each.evidence(), FittingMeasurer.BODY);
-      } else if (ends.haveOne(each.section())) {
+      } else if (ends.known().haveOne(each.section())) {
         options.rule(each.section(), each.how(), each.evidence(), OTHER_END);
       } else {
         each.addTo(options);
@@ -402,7 +311,7 @@ public final class FittingSections {
         options.add(section, each.how(), each.evidence());
       } else if (!each.contradicts(leading, meant(leading))) {
         options.rule(section, each.how(), each.evidence(), StatedSections.NOMINAL);
-      } else if (haveSeveralSizes ? ends.mayHaveOne(each) : ends.haveOne(section)) {
+      } else if (haveSeveralSizes ? ends.known().mayHaveOne(each) : ends.known().haveOne(section)) {
         options.rule(section, each.how(), each.evidence(), OTHER_END);
       } else {
         options.add(section, each.how(), each.evidence());

@@ -1,7 +1,6 @@
 package org.lagwright.ifc.geometry.mesh;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -30,19 +29,8 @@ public final class EndFinder {
   /** Faces of a patch that turn but little from the first to the last, each from its next. */
   private static final int FEW = 4;
 
-  /** Ends whose axes differ by less than 3 degrees and a twentieth of the radius are coaxial. */
-  private static final double COAXIAL_RAD = Math.toRadians(3);
-
-  /** Thickness of a square flange over the diameter of its pipe. */
-  private static final double FLANGE = 0.2;
-
-  private static final double COAXIAL_SHIFT = 0.05;
-
   /** Cosine of 25 degrees: faces whose normals lie nearer to an axis are plates across it. */
   private static final double WALL = 0.9;
-
-  /** Ends looked at, so that machines of many parts do not take long. */
-  private static final int MAX_ENDS = 64;
 
   /**
    * No fitting or valve that is insulated has an end as small as this: what is drawn so on its body
@@ -157,7 +145,7 @@ public final class EndFinder {
       }
     }
     List<Found> ends = new ArrayList<>();
-    for (Found end : outermost(oneSize ? all : withoutDetails(all), oneSize)) {
+    for (Found end : CoaxialEnds.outermost(oneSize ? all : withoutDetails(all), oneSize)) {
       if (!runsIntoBody(end)) {
         ends.add(end);
       }
@@ -270,89 +258,10 @@ public final class EndFinder {
     return new Found(outline, side < 0 ? normal.times(-1) : normal, corners, isMouth);
   }
 
-  /**
-   * Of coaxial ends the position of the outermost and the size of the smallest; but the steps of a
-   * reducer are no ends.
-   */
-  private static List<Found> outermost(List<Found> all, boolean oneSize) {
-    List<List<Found>> clusters = new ArrayList<>();
-    List<Found> byAxisSize = new ArrayList<>(all);
-    byAxisSize.sort(new LargestFirst());
-    for (Found end : byAxisSize) {
-      List<Found> home = null;
-      for (List<Found> cluster : clusters) {
-        home = home == null && coaxial(cluster.get(0), end) ? cluster : home;
-      }
-      if (home == null) {
-        clusters.add(new ArrayList<>(List.of(end)));
-      } else {
-        home.add(end);
-      }
-    }
-    for (int i = 0; !oneSize && i < clusters.size() && i < MAX_ENDS; i++) {
-      for (int j = 0; j < i; j++) {
-        Steps.remove(clusters.get(j), clusters.get(i), clusters.size() == 2);
-      }
-    }
-    // largest first; nothing with more ends is a pipe or a duct
-    List<Found> outermost = new ArrayList<>();
-    for (List<Found> cluster : clusters.subList(0, Math.min(MAX_ENDS, clusters.size()))) {
-      outermost.add(merged(cluster));
-    }
-    return outermost;
-  }
-
-  private static final class LargestFirst implements Comparator<Found> {
-    @Override
-    public int compare(Found a, Found b) {
-      return Double.compare(-a.outline().largestHalfM(), -b.outline().largestHalfM());
-    }
-  }
-
-  private static boolean coaxial(Found a, Found b) {
-    return a.outward().angleTo(b.outward()) < COAXIAL_RAD && onOneAxis(a, b) && areOneEnd(a, b);
-  }
-
-  /** A flat side may lie over the foot of a round branch; only a flange is as near as this. */
-  private static boolean areOneEnd(Found a, Found b) {
-    double apartM = Math.abs(b.along(a.outward()) - a.along(a.outward()));
-    double halfM = Math.min(a.outline().largestHalfM(), b.outline().largestHalfM());
-    return a.isRectangular() == b.isRectangular() || apartM < FLANGE * 2 * halfM;
-  }
-
-  /** True if the axis of one end passes through the middle of the other. */
-  static boolean onOneAxis(Found a, Found b) {
-    Vec between = b.outline().centre().minus(a.outline().centre());
-    double size = Math.min(a.outline().largestHalfM(), b.outline().largestHalfM());
-    double turn = a.outward().angleTo(b.outward());
-    return Math.min(turn, Math.PI - turn) < COAXIAL_RAD
-        && between.across(a.outward()).norm() < Math.max(SAME_PLANE_M, COAXIAL_SHIFT * size);
-  }
-
-  private static Found merged(List<Found> cluster) {
-    Vec direction = cluster.get(0).outward();
-    List<Found> perPlane = new ArrayList<>();
-    double outermost = Double.NEGATIVE_INFINITY;
-    for (Found end : cluster) {
-      outermost = Math.max(outermost, end.along(direction));
-      boolean bore = false;
-      for (Found outside : perPlane) {
-        bore |= Math.abs(outside.along(direction) - end.along(direction)) < SAME_PLANE_M;
-      }
-      if (!bore) {
-        perPlane.add(end);
-      }
-    }
-    Found smallest = perPlane.get(perPlane.size() - 1);
-    double shift = outermost - smallest.along(direction);
-    Vec centre = smallest.outline().centre().plus(direction.times(shift));
-    return new Found(
-        smallest.outline().at(centre), smallest.outward(), smallest.loop(), smallest.isMouth());
-  }
-
   /** True if a ray out of the end, a little off its centre, meets a face. */
   private boolean runsIntoBody(Found end) {
-    return isMet(nearCentre(end), end.outward(), Double.POSITIVE_INFINITY, 2);
+    return new MeshRay(nearCentre(end), end.outward())
+        .meets(mesh, topology, Double.POSITIVE_INFINITY, 2);
   }
 
   /**
@@ -367,7 +276,8 @@ public final class EndFinder {
         BendFit.OUTSIDE * Math.max(a.outline().largestHalfM(), b.outline().largestHalfM());
     for (Vec corner : mesh.vertices()) {
       if (corner.minus(a.outline().centre()).across(along).norm() > besideM) {
-        return isMet(nearCentre(a), along, between.norm() - SAME_PLANE_M, WALL);
+        return new MeshRay(nearCentre(a), along)
+            .meets(mesh, topology, between.norm() - SAME_PLANE_M, WALL);
       }
     }
     return false;
@@ -376,47 +286,5 @@ public final class EndFinder {
   private static Vec nearCentre(Found end) {
     Vec off = end.outline().u().times(0.13).plus(end.outline().v().times(0.07));
     return end.outline().centre().plus(off);
-  }
-
-  /** True if a ray meets a plane face that is no steeper to it, cosine of its normal, and near. */
-  private boolean isMet(Vec from, Vec direction, double withinM, double mostSlope) {
-    for (int face = 0; face < mesh.faces().size(); face++) {
-      if (mesh.faces().get(face).plane() && hits(face, from, direction, withinM, mostSlope)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private boolean hits(int face, Vec from, Vec direction, double withinM, double mostSlope) {
-    Vec normal = topology.normal(face);
-    double slope = normal.dot(direction);
-    if (Math.abs(slope) < 1e-6 || Math.abs(slope) > mostSlope) {
-      return false;
-    }
-    int[] outer = mesh.faces().get(face).loops().get(0);
-    double at = mesh.vertices().get(outer[0]).minus(from).dot(normal) / slope;
-    return at > SAME_PLANE_M
-        && at < withinM
-        && contains(face, from.plus(direction.times(at)), normal);
-  }
-
-  /** Crossing test over all loops of a face, in the plane of its normal. */
-  private boolean contains(int face, Vec point, Vec normal) {
-    Vec u = normal.anyNormal();
-    Vec v = normal.cross(u);
-    boolean inside = false;
-    for (int[] loop : mesh.faces().get(face).loops()) {
-      for (int i = 0; i < loop.length; i++) {
-        Vec a = mesh.vertices().get(loop[i]).minus(point);
-        Vec b = mesh.vertices().get(loop[(i + 1) % loop.length]).minus(point);
-        boolean crosses = a.dot(v) > 0 != b.dot(v) > 0;
-        double share = a.dot(v) / (a.dot(v) - b.dot(v));
-        if (crosses && a.dot(u) + share * (b.dot(u) - a.dot(u)) > 0) {
-          inside = !inside;
-        }
-      }
-    }
-    return inside;
   }
 }

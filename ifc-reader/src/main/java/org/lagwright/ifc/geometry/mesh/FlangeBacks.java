@@ -64,7 +64,7 @@ final class FlangeBacks {
       if (other != end
           && bare.get(i) == other
           && other.outward().dot(end.outward()) < 0
-          && EndFinder.onOneAxis(end, other)
+          && CoaxialEnds.onOneAxis(end, other)
           && Ends.same(end.outline().section(), other.outline().section())) {
         return bare.get(of) != end;
       }
@@ -96,7 +96,7 @@ final class FlangeBacks {
     double deepM = behindM(ring, end);
     return deepM > EndFinder.SAME_PLANE_M
         && ring.outward().dot(end.outward()) > 0
-        && EndFinder.onOneAxis(end, ring)
+        && CoaxialEnds.onOneAxis(end, ring)
         && Ends.same(ring.outline().section(), end.outline().section())
         && (deepM < Steps.FLAT * 2 * end.outline().largestHalfM() || isBeforeAll(ring, end, ends));
   }
@@ -108,7 +108,7 @@ final class FlangeBacks {
   private static boolean isBeforeAll(Found ring, Found end, List<Found> ends) {
     boolean branched = false;
     for (Found other : ends) {
-      boolean inLine = EndFinder.onOneAxis(end, other);
+      boolean inLine = CoaxialEnds.onOneAxis(end, other);
       double bareM = other.along(end.outward()) + BARE * other.outline().largestHalfM();
       if (!inLine && bareM > ring.along(end.outward())) {
         return false;
@@ -146,7 +146,7 @@ final class FlangeBacks {
     for (Ring ring : rings) {
       boolean front =
           Math.abs(behindM(ring.face, end)) < EndFinder.SAME_PLANE_M
-              && EndFinder.onOneAxis(end, ring.face);
+              && CoaxialEnds.onOneAxis(end, ring.face);
       Outline opening = front ? OutlineFit.fit(mesh.points(ring.hole)) : null;
       if (opening != null && pipe.largestHalfM() < NO_NARROWER * opening.largestHalfM()) {
         return true;

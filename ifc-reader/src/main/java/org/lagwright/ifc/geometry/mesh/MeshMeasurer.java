@@ -242,7 +242,7 @@ public final class MeshMeasurer {
     Found b = ends.get(1);
     return !a.isRectangular()
         && !b.isRectangular()
-        && EndFinder.onOneAxis(a, b)
+        && CoaxialEnds.onOneAxis(a, b)
         && Ends.same(a.outline().section(), b.outline().section());
   }
 

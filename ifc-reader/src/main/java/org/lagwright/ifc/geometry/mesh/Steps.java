@@ -29,7 +29,7 @@ public final class Steps {
   static void remove(List<Found> one, List<Found> other, boolean alone) {
     boolean facing =
         one.get(0).outward().dot(other.get(0).outward()) < 0
-            && EndFinder.onOneAxis(one.get(0), other.get(0));
+            && CoaxialEnds.onOneAxis(one.get(0), other.get(0));
     if (!facing) {
       return;
     }
