@@ -25,21 +25,18 @@ record Engines(Path root, Path node, Path work) {
   static final String INFLATE = "plain inflating";
 
   /** The heap that extraction must do with. */
-  static final int HEAP_MB = 248;
+  static final int HEAP_MB = 224;
 
   /**
-   * What extraction starts with besides: memory is taken in large pieces, enough for a small model
-   * without collecting garbage, and else soon used again; what lives on is moved out of the way at
-   * once, and the pages of a file are where they stay from the start; code is translated early by
-   * one thread and in small pieces, and nothing is kept for tools that watch.
+   * What extraction starts with besides: memory is taken in large pieces and soon used again, what
+   * lives on is moved out of the way at once, code is translated early by one thread and in small
+   * pieces, and nothing is kept for tools that watch.
    */
   static final List<String> EXTRACT_FLAGS =
       List.of(
           "-XX:TieredStopAtLevel=1",
           "-Xms" + HEAP_MB + "m",
-          "-Xmn64m",
-          "-XX:SurvivorRatio=14",
-          "-XX:PretenureSizeThreshold=1m",
+          "-Xmn44m",
           "-XX:CompileThresholdScaling=0.5",
           "-XX:CICompilerCount=1",
           "-XX:C1MaxInlineLevel=4",
