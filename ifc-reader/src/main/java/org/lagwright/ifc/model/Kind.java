@@ -25,6 +25,11 @@ public enum Kind {
     return this == PIPE_SEGMENT || this == DUCT_SEGMENT;
   }
 
+  /** True for straight pieces and fittings of pipes. */
+  public boolean isOfPipe() {
+    return this == PIPE_SEGMENT || this == PIPE_FITTING;
+  }
+
   /** True for pipe and duct fittings. */
   public boolean isFitting() {
     return this == PIPE_FITTING || this == DUCT_FITTING;

@@ -108,8 +108,9 @@ public final class KindReader {
     if (kind == null) {
       return true;
     }
-    boolean pipe = kind == Kind.PIPE_SEGMENT || kind == Kind.PIPE_FITTING;
-    if (!pipe || !ClassKinds.isOpen(element) || (type != null && !ClassKinds.isGeneral(type))) {
+    if (!kind.isOfPipe()
+        || !ClassKinds.isOpen(element)
+        || (type != null && !ClassKinds.isGeneral(type))) {
       return false;
     }
     for (String name : names.all()) {

@@ -60,7 +60,8 @@ public final class StatedInsulation {
 
   /** Lining on the inside; that of a pipe, of mortar, resin or rubber, does not insulate. */
   public Optional<ExistingInsulation> in(Draft draft) {
-    if (draft.kind() == Kind.PIPE_SEGMENT || draft.kind() == Kind.PIPE_FITTING) {
+    Kind kind = draft.kind();
+    if (kind != null && kind.isOfPipe()) {
       return Optional.empty();
     }
     Optional<Property> thickness = thickness(draft.properties(), Role.LINING_THICKNESS);

@@ -67,10 +67,11 @@ public final class BoxAxes {
 
   /** The other reading that has an end at each port that has a place; null if there is none. */
   private static @Nullable Shape atPorts(Draft box) {
-    for (Shape reading : box.shape().otherReadings()) {
+    Drawn drawn = box.drawn();
+    for (Shape reading : drawn.shape().otherReadings()) {
       int at = 0;
       int placed = 0;
-      for (Port port : box.ports()) {
+      for (Port port : drawn.ports()) {
         Point atM = port.positionM();
         placed += atM == null ? 0 : 1;
         at += atM != null && Drawn.isAnEnd(reading.ends(), atM) ? 1 : 0;

@@ -92,7 +92,7 @@ public final class JointMaker {
   }
 
   private static boolean isPipe(@Nullable Kind kind) {
-    return kind == Kind.PIPE_SEGMENT || kind == Kind.PIPE_FITTING;
+    return kind != null && kind.isOfPipe();
   }
 
   private static boolean isDuct(@Nullable Kind kind) {

@@ -12,6 +12,24 @@ import org.lagwright.ifc.model.Section;
 /** What is found for the sections of all ends together, in whatever order. */
 final class EndOptions extends Options<List<Section>> {
 
+  /** What makes two sizes that of one end. */
+  private enum Likeness {
+    SIZE,
+    NOMINAL,
+
+    /** The same, or the sides of an oval. */
+    SIDES;
+
+    boolean holds(Section section, Section other) {
+      return switch (this) {
+        case SIZE -> Tolerances.sameSection(section, other);
+        case NOMINAL -> PipeSizes.mayBeOfOneNominal(section, other);
+        case SIDES ->
+            Tolerances.sameSection(section, other) || Tolerances.areSidesOf(section, other);
+      };
+    }
+  }
+
   @Override
   public boolean agree(List<Section> some, List<Section> others) {
     return same(some, others);
@@ -19,24 +37,12 @@ final class EndOptions extends Options<List<Section>> {
 
   @Override
   boolean isWrittenOf(List<Section> written, List<Section> chosen) {
-    List<Section> left = new ArrayList<>(chosen);
-    for (Section section : written) {
-      Section match = null;
-      for (Section other : left) {
-        boolean same =
-            Tolerances.sameSection(section, other) || Tolerances.areSidesOf(section, other);
-        match = same ? other : match;
-      }
-      if (match == null || !left.remove(match)) {
-        return false;
-      }
-    }
-    return left.isEmpty();
+    return matchEach(written, chosen, Likeness.SIDES);
   }
 
   /** The same sizes, in whatever order. */
   static boolean same(List<Section> some, List<Section> others) {
-    return matchEach(some, others, false);
+    return matchEach(some, others, Likeness.SIZE);
   }
 
   /**
@@ -45,17 +51,17 @@ final class EndOptions extends Options<List<Section>> {
    */
   void addStated(List<Section> ends, How how, Evidence evidence) {
     List<Section> leading = leading();
-    if (leading != null && !same(ends, leading) && matchEach(ends, leading, true)) {
+    if (leading != null && !same(ends, leading) && matchEach(ends, leading, Likeness.NOMINAL)) {
       rule(ends, how, evidence, StatedSections.NOMINAL);
     } else {
       add(ends, how, evidence);
     }
   }
 
-  private static boolean matchEach(List<Section> some, List<Section> others, boolean nominal) {
+  private static boolean matchEach(List<Section> some, List<Section> others, Likeness likeness) {
     List<Section> left = new ArrayList<>(others);
     for (Section section : some) {
-      Section match = match(section, left, nominal);
+      Section match = match(section, left, likeness);
       if (match == null || !left.remove(match)) {
         return false;
       }
@@ -63,11 +69,9 @@ final class EndOptions extends Options<List<Section>> {
     return left.isEmpty();
   }
 
-  private static @Nullable Section match(Section section, List<Section> others, boolean nominal) {
+  private static @Nullable Section match(Section section, List<Section> others, Likeness likeness) {
     for (Section other : others) {
-      if (nominal
-          ? PipeSizes.mayBeOfOneNominal(section, other)
-          : Tolerances.sameSection(section, other)) {
+      if (likeness.holds(section, other)) {
         return other;
       }
     }

@@ -150,14 +150,7 @@ public final class FittingSections {
 
     /** True if a property or a text gives the size as well. */
     private boolean isWritten(Section size) {
-      boolean written = false;
-      for (Stated each : outsides) {
-        written |= each.ruledOut() == null && Tolerances.sameSection(each.section(), size);
-      }
-      for (Stated each : others) {
-        written |= each.ruledOut() == null && Tolerances.sameSection(each.section(), size);
-      }
-      return written;
+      return isAmong(outsides, size) || isAmong(others, size);
     }
 
     /**
@@ -189,18 +182,20 @@ public final class FittingSections {
     }
 
     private boolean isWiderThanStated(Section body) {
-      for (Stated each : outsides) {
-        if (isPipeIn(each, body) && !isFarWider(body, each.section())) {
-          return true;
-        }
-      }
-      for (Stated each : others) {
-        if (isPipeIn(each, body) && !isFarWider(body, each.section())) {
-          return true;
-        }
+      if (isWiderThanOne(outsides, body) || isWiderThanOne(others, body)) {
+        return true;
       }
       for (Nominal each : sizes) {
         if (body.largestSideM() > WIDEST_PIPE * each.section().largestSideM()) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private boolean isWiderThanOne(List<Stated> stated, Section body) {
+      for (Stated each : stated) {
+        if (isPipeIn(each, body) && !isFarWider(body, each.section())) {
           return true;
         }
       }
@@ -322,6 +317,15 @@ public final class FittingSections {
   private static boolean haveOne(List<Nominal> sizes, Section section) {
     for (Nominal each : sizes) {
       if (Tolerances.sameSection(each.section(), section)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isAmong(List<Stated> stated, Section size) {
+    for (Stated each : stated) {
+      if (each.ruledOut() == null && Tolerances.sameSection(each.section(), size)) {
         return true;
       }
     }

@@ -58,7 +58,9 @@ final class WeakSources {
    */
   static boolean isPipeNotRound(Draft draft) {
     Measured<Section> section = draft.section();
-    return (draft.kind() == Kind.PIPE_SEGMENT || draft.kind() == Kind.PIPE_FITTING)
+    Kind kind = draft.kind();
+    return kind != null
+        && kind.isOfPipe()
         && section != null
         && section.how().isDrawn()
         && !(section.value() instanceof Section.Round);

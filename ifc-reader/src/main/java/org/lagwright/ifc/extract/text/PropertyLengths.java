@@ -117,7 +117,7 @@ public final class PropertyLengths {
    */
   public static boolean measuresOther(Property property) {
     String measure = property.measure();
-    if (measure != null && !measure.contains("LENGTHMEASURE")) {
+    if (measure != null && !isTyped(property)) {
       for (String other : OTHER_MEASURES) {
         if (measure.contains(other)) {
           return true;

@@ -109,8 +109,11 @@ public final class WordedThickness {
     boolean sign = word.length() < 2 && OF_A_SIZE.indexOf(Character.toLowerCase(last)) >= 0;
     boolean range =
         last == '-' && text.length() > 1 && Sizes.isDigit(text.charAt(text.length() - 2));
-    boolean isRange = range || RANGE.matcher(text).matches();
-    return Sizes.isDigit(last) || sign || isRange || Words.line(word) != null;
+    return Sizes.isDigit(last)
+        || sign
+        || range
+        || Words.line(word) != null
+        || RANGE.matcher(text).matches();
   }
 
   /** True if a text says that there is insulation: it has words, and none of them denies it. */
