@@ -49,7 +49,7 @@ final class BranchMeasurer {
       }
     }
     draft.change().branchLengthM = options.choose();
-    Conflicts.noteLength(draft, draft.branchLengthM());
+    Conflicts.noteBranch(draft);
   }
 
   private static void add(@Nullable Shape shape, Options<Double> options) {

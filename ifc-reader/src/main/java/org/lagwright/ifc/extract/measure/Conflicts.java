@@ -50,11 +50,16 @@ final class Conflicts {
   }
 
   static void noteLength(Draft draft, @Nullable Measured<Double> lengthM) {
-    noteMetres(draft, ReadFinding.LENGTH_CONFLICT, lengthM);
+    noteMetres(draft, ReadFinding.LENGTH_CONFLICT, "", lengthM);
+  }
+
+  /** Of a tee's branch, beside the length of its run. */
+  static void noteBranch(Draft draft) {
+    noteMetres(draft, ReadFinding.LENGTH_CONFLICT, "of the branch, ", draft.branchLengthM());
   }
 
   static void noteBend(Draft draft) {
-    noteMetres(draft, ReadFinding.RADIUS_CONFLICT, draft.bendRadiusM());
+    noteMetres(draft, ReadFinding.RADIUS_CONFLICT, "", draft.bendRadiusM());
     Measured<Double> deg = draft.angleDeg();
     Optional<Candidate<Double>> other = Options.firstConflict(deg);
     if (deg != null && other.isPresent()) {
@@ -69,16 +74,16 @@ final class Conflicts {
   }
 
   private static void noteMetres(
-      Draft draft, ReadFinding code, @Nullable Measured<Double> lengthM) {
+      Draft draft, ReadFinding code, String of, @Nullable Measured<Double> lengthM) {
     Optional<Candidate<Double>> other = Options.firstConflict(lengthM);
     if (lengthM != null && other.isPresent()) {
-      note(
-          draft,
+      draft.note(
           code,
+          Effect.NONE,
           InWords.metres(lengthM.value()),
-          lengthM,
+          of + lengthM.evidence(),
           InWords.metres(other.get().value()),
-          other.get());
+          other.get().evidence().toString());
     }
   }
 

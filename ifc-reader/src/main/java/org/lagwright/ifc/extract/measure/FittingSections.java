@@ -215,7 +215,7 @@ public final class FittingSections {
           add(each);
         }
       }
-      List<Measured<Section>> ofEnds = ends.known().largestStated();
+      List<Measured<Section>> ofEnds = ends.known().largestStated(options.leading());
       for (Measured<Section> each : ofEnds) {
         if (!haveOne(sizes, each.value())) {
           addLargest(each);

@@ -3,6 +3,7 @@ package org.lagwright.ifc.extract.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.SizeTexts;
 import org.lagwright.ifc.extract.text.Tolerances;
@@ -21,15 +22,18 @@ record KnownEnds(
     StatedEnds statedEnds,
     List<Measured<List<Section>>> stated) {
 
-  /** The largest of the ends that properties and texts state, of each statement. */
-  List<Measured<Section>> largestStated() {
+  /**
+   * The largest of the ends that properties and texts state, of each statement; where all of them
+   * are drawn and one is the size, that one, as it may be longer around and less wide.
+   */
+  List<Measured<Section>> largestStated(@Nullable Section size) {
     List<Measured<Section>> largest = new ArrayList<>(stated.size());
     for (Measured<List<Section>> each : stated) {
-      Section section = largest(each.value()).orElseThrow();
+      Section section = leading(each.value(), size).orElseThrow();
       largest.add(Measured.of(section, each.how(), each.evidence()));
     }
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      Optional<Section> section = largest(statedEnds.inText(draft, text.value()));
+      Optional<Section> section = leading(statedEnds.inText(draft, text.value()), size);
       if (section.isPresent()) {
         largest.add(Measured.of(section.get(), How.TEXT, text.evidence()));
       }
@@ -37,9 +41,22 @@ record KnownEnds(
     return largest;
   }
 
+  private Optional<Section> leading(List<Section> ends, @Nullable Section size) {
+    boolean asDrawn = size != null && isAmong(ends, size);
+    List<Section> drawn = FittingEnds.sections(draft.shape().ends());
+    for (Section end : ends) {
+      asDrawn &= isAmong(drawn, end);
+    }
+    return asDrawn ? Optional.ofNullable(size) : largest(ends);
+  }
+
   /** True if one of the ends has a size, as far as something tells. */
   boolean haveOne(Section section) {
-    for (Section end : all()) {
+    return isAmong(all(), section);
+  }
+
+  private static boolean isAmong(List<Section> ends, Section section) {
+    for (Section end : ends) {
       if (Tolerances.sameSection(end, section)) {
         return true;
       }

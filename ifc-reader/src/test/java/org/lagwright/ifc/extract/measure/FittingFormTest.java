@@ -139,6 +139,8 @@ class FittingFormTest {
     assertThat(branch.how()).isEqualTo(How.PORTS);
     assertThat(branch.lost()).extracting(Candidate::how).containsExactly(How.PROPERTY);
     assertThat(codes(model).contains("LENGTH_CONFLICT")).isEqualTo(conflict);
+    assertThat(!conflict || InlineModel.message(model, "LENGTH_CONFLICT").contains("of the branch"))
+        .isTrue();
   }
 
   @ParameterizedTest
@@ -390,5 +392,26 @@ class FittingFormTest {
 
     assertThat(element(model, 2000).form()).isEqualTo(form);
     assertThat(codes(model)).doesNotContain("FORM_CONFLICT");
+  }
+
+  /** Wider across and shorter around than the other end: which is larger is a matter of taste. */
+  @Test
+  void sizesOfBothEndsInOneTextAreNoConflictWithARectangularToRoundPiece() {
+    MepModel model =
+        new Network()
+            .record(
+                "#2000=IFCDUCTFITTING('2',$,'315\\X2\\00F8\\X0\\-250x250',$,$,#2010,#2001,$,$);")
+            .record(InlineModel.placed(2010, 0, 0, 0))
+            .record("#2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));")
+            .record("#2002=IFCSHAPEREPRESENTATION($,'Body','AdvancedSweptSolid',(#2003));")
+            .record("#2003=IFCEXTRUDEDAREASOLIDTAPERED(#2004,$,#2006,400.,#2005);")
+            .record("#2004=IFCRECTANGLEPROFILEDEF(.AREA.,$,$,250.,250.);")
+            .record("#2005=IFCCIRCLEPROFILEDEF(.AREA.,$,$,157.5);")
+            .record("#2006=IFCDIRECTION((0.,0.,1.));")
+            .read();
+
+    assertThat(value(element(model, 2000).section()))
+        .isEqualTo(new Section.Rectangular(0.25, 0.25));
+    assertThat(codes(model)).doesNotContain("SECTION_CONFLICT");
   }
 }
