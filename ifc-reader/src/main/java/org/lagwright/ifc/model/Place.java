@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param external true outdoors, false indoors, null where the model does not tell
  * @param positionM middle of the element in world coordinates of the file, metres; null where it
  *     has no place. A map conversion is not applied
- * @param heightAboveFloorM height of that middle above the floor of the storey in metres
+ * @param heightAboveFloorM height of that middle above the floor of the storey in metres, or above
+ *     that of the storey its space is on where that floor lies next below
  * @param basis what tells storey, space and whether it is outdoors, in this order
  */
 public record Place(
@@ -41,6 +42,18 @@ public record Place(
       @Nullable String space,
       @Nullable Boolean external) {
     return new Place(building, storey, storeyElevationM, space, external, null, null, List.of());
+  }
+
+  /**
+   * Of the heights above two floors that above the one next below, where work on the element is
+   * done from; null if neither is known.
+   */
+  public static @Nullable Double aboveNextFloorM(@Nullable Double oneM, @Nullable Double otherM) {
+    if (oneM == null || otherM == null) {
+      return oneM == null ? otherM : oneM;
+    }
+    boolean nearer = otherM >= 0 && (oneM < 0 || otherM < oneM);
+    return nearer ? otherM : oneM;
   }
 
   /** Spelled out: the compiler's own is put together when first asked, which takes long. */

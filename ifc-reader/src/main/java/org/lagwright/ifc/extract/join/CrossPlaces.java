@@ -2,16 +2,20 @@ package org.lagwright.ifc.extract.join;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Place;
 import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Premises;
 
 /**
- * Finds the spaces of other files around elements whose own file has none there. What an element's
- * own file tells of its storey, its building and of outdoors stays.
+ * Finds the spaces of other files around elements whose own file has none there, and the storeys of
+ * other files below those whose own file has none at all. What an element's own file tells of its
+ * storey, its building and of outdoors stays.
  */
 final class CrossPlaces {
 
@@ -27,50 +31,66 @@ final class CrossPlaces {
   }
 
   private void look(MepModel model) {
+    List<MepModel> withSpaces = others(model, Premises::haveSpaces);
+    boolean haveOwn = model.premises().haveStoreys();
+    List<MepModel> withStoreys = haveOwn ? List.of() : others(model, Premises::haveStoreys);
+    boolean any = !withSpaces.isEmpty() || !withStoreys.isEmpty();
+    for (MepElement element : any ? model.elements() : List.<MepElement>of()) {
+      MepElement now = joining.now(element);
+      Point middle = now.place().positionM();
+      if (now.kind().isLagged() && middle != null) {
+        if (now.place().space() == null) {
+          now = joined(now, withSpaces, premises -> premises.around(middle));
+        }
+        if (now.place().storey() == null) {
+          joined(now, withStoreys, premises -> premises.onFloorBelow(middle));
+        }
+      }
+    }
+  }
+
+  /** Other files of the same origin that have what is looked for. */
+  private List<MepModel> others(MepModel model, Predicate<Premises> have) {
     int own = model.file().index();
     List<MepModel> others = new ArrayList<>();
     for (MepModel other : joining.read()) {
-      boolean isOther = other.file().index() != own;
-      if (isOther
-          && other.premises().haveSpaces()
-          && joining.haveOneOrigin(own, other.file().index())) {
+      int index = other.file().index();
+      if (index != own && have.test(other.premises()) && joining.haveOneOrigin(own, index)) {
         others.add(other);
       }
     }
-    for (MepElement element : others.isEmpty() ? List.<MepElement>of() : model.elements()) {
-      MepElement now = joining.now(element);
-      Point middle = now.place().positionM();
-      if (now.kind().isLagged() && now.place().space() == null && middle != null) {
-        look(now, middle, others);
-      }
-    }
+    return others;
   }
 
-  private void look(MepElement element, Point middle, List<MepModel> others) {
+  /** The element with what the first of other files tells of its place. */
+  private MepElement joined(
+      MepElement element, List<MepModel> others, Function<Premises, Place> place) {
     for (MepModel other : others) {
-      Place around = other.premises().around(middle);
-      if (around.space() != null) {
-        Place place = joined(element.place(), around, other.file().name());
-        joining.change(element.toBuilder().place(place).build());
-        return;
+      Place told = place.apply(other.premises());
+      if (told != Place.UNKNOWN) {
+        MepElement joined =
+            element.toBuilder().place(joined(element.place(), told, other.file().name())).build();
+        joining.change(joined);
+        return joined;
       }
     }
+    return element;
   }
 
-  private static Place joined(Place own, Place around, String file) {
+  private static Place joined(Place own, Place told, String file) {
     List<Evidence> basis = new ArrayList<>(own.basis());
-    for (Evidence evidence : around.basis()) {
+    for (Evidence evidence : told.basis()) {
       basis.add(new Evidence(evidence.step(), evidence.path() + " in " + file, evidence.raw()));
     }
     boolean onStorey = own.storey() != null;
     return new Place(
-        own.building() == null ? around.building() : own.building(),
-        onStorey ? own.storey() : around.storey(),
-        onStorey ? own.storeyElevationM() : around.storeyElevationM(),
-        around.space(),
-        own.external() == null ? around.external() : own.external(),
+        own.building() == null ? told.building() : own.building(),
+        onStorey ? own.storey() : told.storey(),
+        onStorey ? own.storeyElevationM() : told.storeyElevationM(),
+        own.space() == null ? told.space() : own.space(),
+        own.external() == null ? told.external() : own.external(),
         own.positionM(),
-        onStorey ? own.heightAboveFloorM() : around.heightAboveFloorM(),
+        Place.aboveNextFloorM(own.heightAboveFloorM(), told.heightAboveFloorM()),
         basis);
   }
 }

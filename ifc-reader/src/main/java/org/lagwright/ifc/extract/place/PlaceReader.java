@@ -75,7 +75,7 @@ public final class PlaceReader implements Premises {
     return place(
         building == null ? onStorey.building() : building,
         onStorey.ofStorey(),
-        inSpace.space(),
+        inSpace,
         external,
         middle,
         shared(basis));
@@ -91,25 +91,27 @@ public final class PlaceReader implements Premises {
   private static Place place(
       @Nullable IfcRecord building,
       Structure.@Nullable OfStorey storey,
-      @Nullable IfcRecord space,
+      Structure inSpace,
       @Nullable Boolean external,
       @Nullable Point middle,
       List<Evidence> basis) {
-    Double floorM = storey == null ? null : storey.floorM();
     return new Place(
         building == null ? null : building.text("Name"),
         storey == null ? null : storey.name(),
         storey == null ? null : storey.elevationM(),
-        space == null ? null : Structures.nameOf(space),
+        inSpace.space() == null ? null : Structures.nameOf(inSpace.space()),
         external,
         middle,
-        floorM == null || middle == null ? null : aboveFloor(middle.z() - floorM),
+        Place.aboveNextFloorM(aboveFloor(storey, middle), aboveFloor(inSpace.ofStorey(), middle)),
         basis);
   }
 
   /** Null where floor and element cannot count from one zero, as of a storey that only says 0. */
-  private static @Nullable Double aboveFloor(double heightM) {
-    return Math.abs(heightM) > HIGHEST_STOREY_M ? null : Double.valueOf(heightM);
+  private static @Nullable Double aboveFloor(
+      Structure.@Nullable OfStorey storey, @Nullable Point middle) {
+    Double floorM = storey == null || middle == null ? null : storey.floorM();
+    double heightM = floorM == null || middle == null ? Double.NaN : middle.z() - floorM;
+    return Math.abs(heightM) <= HIGHEST_STOREY_M ? heightM : null;
   }
 
   @Override
@@ -129,7 +131,21 @@ public final class PlaceReader implements Premises {
       basis.add(Structures.evidence(around.storey(), OF_ITS_SPACE));
     }
     Boolean external = externalOf(around, around, List.of(), basis);
-    return place(around.building(), around.ofStorey(), around.space(), external, worldM, basis);
+    return place(around.building(), around.ofStorey(), around, external, worldM, basis);
+  }
+
+  @Override
+  public boolean haveStoreys() {
+    return file.count("IfcBuildingStorey") > 0;
+  }
+
+  @Override
+  public Place onFloorBelow(Point worldM) {
+    List<Evidence> basis = new ArrayList<>();
+    Structure found = storeyAt(worldM.z(), Structure.NOTHING, basis);
+    return found.storey() == null || !storeys.isAround(found.storey(), worldM)
+        ? Place.UNKNOWN
+        : place(found.building(), found.ofStorey(), Structure.NOTHING, null, worldM, basis);
   }
 
   private static void notePlacement(IfcRecord element, Draft draft) {

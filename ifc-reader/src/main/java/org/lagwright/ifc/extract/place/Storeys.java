@@ -6,10 +6,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.property.Relations;
 import org.lagwright.ifc.geometry.frame.Frame;
 import org.lagwright.ifc.geometry.frame.Placements;
+import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
@@ -22,13 +24,14 @@ final class Storeys {
   /** Of a building that stands no higher, storeys may lie as high above its ground floor. */
   private static final double ABOVE_SEA_M = 100;
 
-  private static final TreeMap<Double, Long> NO_FLOORS = new TreeMap<>();
-
   /** What lies this far below a floor still stands on it. */
   private static final double INTO_FLOOR_M = 0.05;
 
   /** How far below the lowest floor pits and drains still belong to it: one more storey. */
   private static final double UNDER_LOWEST_M = 5;
+
+  /** In plan, from where a storey is placed; files with other origins lie farther apart. */
+  private static final double SITE_M = 1000;
 
   private final IfcFile file;
   private final Relations relations;
@@ -38,8 +41,11 @@ final class Storeys {
   /** Whether a building states its storeys above the sea. */
   private final Map<Long, Boolean> aboveSea = new ConcurrentHashMap<>();
 
-  /** Storeys by the height of their floors, of each building and site and, under 0, of all. */
-  private @Nullable Map<Long, TreeMap<Double, Long>> byFloor;
+  /**
+   * Storeys of each building and site and, under 0, of all; by the building they stand in, 0 if
+   * they stand in none, and the height of their floors.
+   */
+  private @Nullable Map<Long, Map<Long, TreeMap<Double, Long>>> byFloor;
 
   /** True if any storey is part of a site. */
   private boolean underSites;
@@ -116,32 +122,58 @@ final class Storeys {
     return 0;
   }
 
+  /** False for a place that lies so far from the storey that it belongs to another site. */
+  boolean isAround(IfcRecord storey, Point worldM) {
+    Frame frame = placements.of(storey);
+    return frame == null
+        || Math.hypot(frame.origin().x() - worldM.x(), frame.origin().y() - worldM.y()) < SITE_M;
+  }
+
   private @Nullable Double heightM(IfcRecord product) {
     Frame frame = placements.of(product);
     return frame == null ? null : frame.origin().z();
   }
 
   /**
-   * The storey whose floor is the next one below a world height.
+   * The storey whose floor is the next one below a world height. Where several buildings stand and
+   * theirs differ by name, nothing tells which it is.
    *
    * @param within the building or site where it stands, 0 if that is not known
    */
   Optional<Long> below(double heightM, long within) {
-    return storey(floors(within).floorEntry(heightM + INTO_FLOOR_M));
+    return agreed(within, floors -> floors.floorEntry(heightM + INTO_FLOOR_M));
   }
 
   /** The lowest storey there for what lies not far below it, as drains do. */
   Optional<Long> lowest(double heightM, long within) {
-    Map.Entry<Double, Long> lowest = floors(within).firstEntry();
-    return storey(lowest != null && lowest.getKey() - heightM > UNDER_LOWEST_M ? null : lowest);
+    return agreed(
+        within,
+        floors -> floors.firstKey() - heightM > UNDER_LOWEST_M ? null : floors.firstEntry());
   }
 
-  private static Optional<Long> storey(Map.@Nullable Entry<Double, Long> floor) {
-    return floor == null ? Optional.empty() : Optional.of(floor.getValue());
+  /** The highest that the buildings there have, if all of them are called the same. */
+  private Optional<Long> agreed(
+      long within, Function<TreeMap<Double, Long>, Map.@Nullable Entry<Double, Long>> of) {
+    Map.Entry<Double, Long> agreed = null;
+    for (TreeMap<Double, Long> floors : floors(within).values()) {
+      Map.Entry<Double, Long> floor = of.apply(floors);
+      if (agreed != null && floor != null && !nameOf(floor).equals(nameOf(agreed))) {
+        return Optional.empty();
+      }
+      boolean higher = floor != null && (agreed == null || floor.getKey() > agreed.getKey());
+      agreed = higher ? floor : agreed;
+    }
+    return agreed == null ? Optional.empty() : Optional.of(agreed.getValue());
+  }
+
+  private String nameOf(Map.Entry<Double, Long> floor) {
+    IfcRecord storey = file.find(floor.getValue());
+    String name = storey == null ? null : storey.text("Name");
+    return name == null ? "" : name;
   }
 
   /** Those of a site are all where the file puts its storeys under no site. */
-  private synchronized TreeMap<Double, Long> floors(long within) {
+  private synchronized Map<Long, TreeMap<Double, Long>> floors(long within) {
     if (byFloor == null) {
       byFloor = new HashMap<>();
       for (IfcRecord storey : file.all("IfcBuildingStorey")) {
@@ -154,7 +186,7 @@ final class Storeys {
     }
     IfcRecord record = underSites || within == 0 ? null : file.find(within);
     boolean anySite = record != null && record.is("IfcSite");
-    return byFloor.getOrDefault(anySite ? Long.valueOf(0) : within, NO_FLOORS);
+    return byFloor.getOrDefault(anySite ? Long.valueOf(0) : within, Map.of());
   }
 
   /** Notes a storey under all buildings and sites that it is part of. */
@@ -174,6 +206,7 @@ final class Storeys {
   private void note(long within, double floorM, long storey) {
     Objects.requireNonNull(byFloor)
         .computeIfAbsent(within, unseen -> new TreeMap<>())
+        .computeIfAbsent(buildingOf(storey), unseen -> new TreeMap<>())
         .putIfAbsent(floorM, storey);
   }
 }

@@ -12,7 +12,7 @@ import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Place;
 
-/** Spaces that the architect draws, around what others draw. */
+/** Spaces and storeys that the architect draws, around what others draw. */
 class CrossPlacesTest {
 
   /** A plant room of 4 m x 4 m x 3 m on the first floor, 3 m up. */
@@ -68,12 +68,31 @@ class CrossPlacesTest {
 
     assertThat(place.space()).isEqualTo("201 Plant room");
     assertThat(place.storey()).isEqualTo("Level 1");
-    assertThat(place.heightAboveFloorM()).isCloseTo(1.55, within(1e-9));
+    assertThat(place.heightAboveFloorM()).isCloseTo(1.45, within(1e-9));
+  }
+
+  /** As above a ceiling, where most pipes are. */
+  @Test
+  void outsideAllSpacesTheFloorBelowTellsTheStorey() {
+    Place place = placeOf(pipe(2500), BUILDING);
+
+    assertThat(place.space()).isNull();
+    assertThat(place.storey()).isEqualTo("First floor");
+    assertThat(place.building()).isEqualTo("Terminal");
+    assertThat(place.heightAboveFloorM()).isCloseTo(1.45, within(1e-9));
+    assertThat(place.basis().get(0).path())
+        .startsWith("the floor below its middle IfcBuildingStorey in ");
   }
 
   @Test
-  void outsideAllSpacesNothingIsTold() {
-    assertThat(placeOf(pipe(2500), BUILDING).space()).isNull();
-    assertThat(placeOf(pipe(2500), BUILDING).storey()).isNull();
+  void floorsFarAwayTellNothing() {
+    assertThat(placeOf(pipe(1100000), BUILDING).storey()).isNull();
+  }
+
+  @Test
+  void fileThatHasStoreysTellsThemItself() {
+    String storey = "#90=IFCBUILDINGSTOREY('90',$,'Level 9',$,$,$,$,$,$,90000.);\n";
+
+    assertThat(placeOf(pipe(2500) + storey, BUILDING).storey()).isNull();
   }
 }

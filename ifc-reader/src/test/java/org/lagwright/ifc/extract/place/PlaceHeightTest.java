@@ -55,7 +55,7 @@ class PlaceHeightTest {
     "71, 1000, Lower house, Valley floor",
     "71, -1750, Lower house, Valley floor",
     "71, -9000, ,",
-    "69, 1000, Upper house, Hill floor",
+    "69, 1000, ,",
     "69, -1750, Lower house, Valley floor",
   })
   void whatASiteContainsStandsOnAFloorOfThatSite(
@@ -67,14 +67,26 @@ class PlaceHeightTest {
     assertThat(place.heightAboveFloorM() == null).isEqualTo(storey == null);
   }
 
-  @Test
-  void siteOfAFileThatPutsNoStoreyOnASiteHasThemAll() {
+  /** Nothing tells in which of two houses a pipe of their site is. */
+  @ParameterizedTest
+  @CsvSource({"1000,", "-1750, Valley floor"})
+  void siteOfAFileThatPutsNoStoreyOnASiteHasThemAll(double middleMm, String storey) {
     String apart = TWO_SITES.replace("#72));", "$));").replace("#73));", "$));");
 
-    Place place = first(pipe(1000) + apart + containedIn(70)).place();
+    Place place = first(pipe(middleMm) + apart + containedIn(70)).place();
 
-    assertThat(place.storey()).isEqualTo("Hill floor");
-    assertThat(place.basis()).extracting(Evidence::path).containsExactly(BELOW);
+    assertThat(place.storey()).isEqualTo(storey);
+    assertThat(place.basis()).extracting(Evidence::path).allMatch(BELOW::equals);
+  }
+
+  @Test
+  void floorsOfOneNameInTwoHousesAreOneStorey() {
+    String alike = TWO_SITES.replace("Hill floor", "Level 1").replace("Valley floor", "Level 1");
+
+    Place place = first(pipe(1000) + alike + containedIn(69)).place();
+
+    assertThat(place.storey()).isEqualTo("Level 1");
+    assertThat(Objects.requireNonNull(place.heightAboveFloorM())).isEqualTo(1, within(1e-9));
   }
 
   /** Pits and drains lie up to one more storey down; the zero of the file may lie anywhere. */

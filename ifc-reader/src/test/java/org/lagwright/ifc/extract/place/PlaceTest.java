@@ -149,6 +149,37 @@ class PlaceTest {
     assertThat(Objects.requireNonNull(place.heightAboveFloorM())).isCloseTo(1.75, within(1e-9));
   }
 
+  /** A room on the first floor, 3 m up; a shaft on the ground floor, as high as the house. */
+  @ParameterizedTest(name = "on floor {0} in {1}, middle at {2} mm")
+  @CsvSource({"70,room,5500,2.5", "71,shaft,5500,2.5", "71,shaft,2500,2.5", "71,none,2500,-0.5"})
+  void heightIsAboveTheNextFloorBelowOfTheStoreyAndOfThatOfItsSpace(
+      int storey, String space, double middleMm, double heightM) {
+    String house =
+        """
+        #70=IFCBUILDINGSTOREY('70',$,'Ground floor',$,$,#80,$,$,$,0.);
+        #71=IFCBUILDINGSTOREY('71',$,'First floor',$,$,#86,$,$,$,3000.);
+        #72=IFCRELCONTAINEDINSPATIALSTRUCTURE('72',$,$,$,(#1),#%d);
+        #73=IFCSPACE('73',$,'Space',$,$,#%d,#74,$,$,$,$);
+        #74=IFCPRODUCTDEFINITIONSHAPE($,$,(#75));
+        #75=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#76));
+        #76=IFCEXTRUDEDAREASOLID(#77,$,#13,%s);
+        #77=IFCRECTANGLEPROFILEDEF(.AREA.,$,$,4000.,4000.);
+        #78=IFCRELAGGREGATES('78',$,$,$,#%d,(#73));
+        """
+            .formatted(
+                storey,
+                space.equals("room") ? 86 : 80,
+                space.equals("none") ? 100. : 6000.,
+                space.equals("room") ? 71 : 70);
+    String floors = placed(80, 0, 0, 0) + placed(86, 0, 0, 3000);
+
+    Place place = first(pipe(1000, 1000, middleMm - 1250) + house + floors).place();
+
+    assertThat(place.space()).isEqualTo(space.equals("none") ? null : "Space");
+    assertThat(place.storey()).isEqualTo(storey == 70 ? "Ground floor" : "First floor");
+    assertThat(Objects.requireNonNull(place.heightAboveFloorM())).isCloseTo(heightM, within(1e-9));
+  }
+
   @Test
   void storeyThatIsOnlyStatedAndNotPlacedHasItsFloorAtTheElevation() {
     Place place = first(pipe(0, 0, 6500) + storey(0, 6000)).place();
