@@ -2,11 +2,9 @@ package org.lagwright.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Effect;
-import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Form;
@@ -16,7 +14,6 @@ import org.lagwright.takeoff.scope.ScopeDecision;
 import org.lagwright.takeoff.scope.ScopeFacts;
 import org.lagwright.takeoff.scope.ScopePack;
 import org.lagwright.takeoff.scope.ScopeRules;
-import org.lagwright.takeoff.scope.StatusText;
 import org.lagwright.takeoff.service.Classification;
 import org.lagwright.takeoff.service.Service;
 import org.lagwright.takeoff.service.ServicePack;
@@ -37,11 +34,11 @@ final class ElementJudge {
   private final Locations locations;
   private final ServiceSteps serviceSteps;
   private final InsulationJudge insulation;
-  private final Map<ElementKey, String> others;
+  private final OtherElements others;
   private final SharedBoxes boxes;
 
   /**
-   * @param others what a covering covers and what a repeated element repeats, in words
+   * @param others what they tell of an element
    * @param boxes those over what was judged before
    */
   ElementJudge(
@@ -50,7 +47,7 @@ final class ElementJudge {
       Settings settings,
       Locations locations,
       InsulationJudge insulation,
-      Map<ElementKey, String> others,
+      OtherElements others,
       SharedBoxes boxes) {
     this.services = services;
     this.scopePack = scopePack;
@@ -110,14 +107,10 @@ final class ElementJudge {
         steps.trace());
   }
 
-  private String other(MepElement element) {
-    return others.getOrDefault(element.key(), "an element that is not in the files");
-  }
-
   /** Counted where it stands first. */
   private Judgement repeated(
       MepElement element, @Nullable Classification classification, Trace.Builder steps) {
-    String reason = "the same as " + other(element) + ", which is counted";
+    String reason = "the same as " + others.other(element) + ", which is counted";
     String source = "GlobalId, or body and place";
     return out(element, classification, reason, REPEATED_RULE, source, null, List.of(), steps);
   }
@@ -171,7 +164,7 @@ final class ElementJudge {
     String given = serviceId == null ? null : givenScope(serviceId, service);
     Service rival = findRival(classification);
     String packScope = service == null ? Classification.UNKNOWN : service.scope();
-    String statusText = StatusText.of(element.properties());
+    String statusText = others.statusOf(element);
     return new ScopeFacts(
         element.kind(),
         described(element),
@@ -185,7 +178,7 @@ final class ElementJudge {
         location,
         statusText,
         scopePack.statusOf(statusText),
-        other(element));
+        others.other(element));
   }
 
   private @Nullable Service findRival(@Nullable Classification classification) {

@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
-import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -72,7 +71,13 @@ final class TakeoffRun {
     SharedBoxes boxes = new SharedBoxes(elements);
     ElementJudge judge =
         new ElementJudge(
-            services, scopePack, settings, locations, insulation, others(elements), boxes);
+            services,
+            scopePack,
+            settings,
+            locations,
+            insulation,
+            OtherElements.of(models, elements),
+            boxes);
     List<Judgement> judgements = judge(elements, classified, judge, boxes);
     LineBook book = new LineBook(judgements);
     LaggedElements lagged = new LaggedElements(services);
@@ -182,35 +187,6 @@ final class TakeoffRun {
     packs.add(ClearancePack.bundled().info());
     packs.addAll(settings.labour().packs());
     return packs;
-  }
-
-  /** For each covering what it covers, and for each repeated element which it repeats. */
-  private Map<ElementKey, String> others(List<MepElement> elements) {
-    Map<ElementKey, MepElement> byKey = new HashMap<>();
-    elements.forEach(element -> byKey.put(element.key(), element));
-    Map<ElementKey, String> others = new HashMap<>();
-    for (MepElement element : elements) {
-      ExistingInsulation existing = element.existingInsulation();
-      if (existing != null) {
-        existing.coverings().forEach(covering -> others.put(covering, inWords(element)));
-      }
-      ExistingInsulation lining = element.lining();
-      if (lining != null) {
-        lining.coverings().forEach(covering -> others.put(covering, inWords(element)));
-      }
-    }
-    for (MepElement element : elements) {
-      MepElement first = element.repeats() == null ? null : byKey.get(element.repeats());
-      if (first != null) {
-        String file = models.get(first.key().model()).file().name();
-        others.put(element.key(), inWords(first) + " in " + file);
-      }
-    }
-    return others;
-  }
-
-  private static String inWords(MepElement element) {
-    return element.name().isBlank() ? element.globalId() : "'" + element.name() + "'";
   }
 
   /** What concerns the settings or many elements at once. */

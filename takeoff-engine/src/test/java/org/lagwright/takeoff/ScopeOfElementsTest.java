@@ -8,12 +8,16 @@ import static org.lagwright.takeoff.TakeoffAssertions.chilled;
 import static org.lagwright.takeoff.TakeoffAssertions.takeoff;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
+import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.takeoff.scope.Scope;
 import org.lagwright.takeoff.settings.Settings;
@@ -210,8 +214,11 @@ class ScopeOfElementsTest {
   }
 
   private static TestElement ofStatus(String set, String text) {
-    Property status = new Property(set, "Status", text, null, null, false, false, 9);
-    return chilled(1, 2).property(status);
+    return chilled(1, 2).property(status(set, text));
+  }
+
+  private static Property status(String set, String text) {
+    return new Property(set, "Status", text, null, null, false, false, 9);
   }
 
   @ParameterizedTest
@@ -223,6 +230,21 @@ class ScopeOfElementsTest {
 
     assertOut(takeoff(pipe), "demolished", reason);
     assertOut(Takeoff.of(List.of(TestElement.model(pipe)), taken), "demolished", reason);
+  }
+
+  /** The architect's copy of a pipe stands first and says nothing of it. */
+  @ParameterizedTest
+  @CsvSource({",demolished", "NEW,insulated-service"})
+  void whatAnotherFileSaysOfTheStatusIsHeardWhereItsOwnSaysNothing(
+      @Nullable String own, String rule) {
+    String set = "Pset_PipeSegmentTypeCommon";
+    MepElement first = (own == null ? chilled(1, 2) : ofStatus(set, own)).build();
+    MepElement again = TestElement.pipe(2, 60.3, 2).property(status(set, "DEMOLISH")).build();
+    MepModel model =
+        TestElement.model(List.of(first, again.toBuilder().repeats(first.key()).build()));
+
+    assertThat(Takeoff.of(List.of(model), DEFAULTS).elements().get(0).scope().rule())
+        .isEqualTo(rule);
   }
 
   @Test
