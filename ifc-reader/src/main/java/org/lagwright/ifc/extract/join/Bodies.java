@@ -36,10 +36,14 @@ final class Bodies {
 
   /** Same kind, form, size and length; what is unknown on both counts as same. */
   static boolean areAlike(MepElement one, MepElement other) {
+    return areOfOneSize(one, other) && sameNumber(one.lengthM(), other.lengthM());
+  }
+
+  /** Same kind, form and size, whatever their lengths. */
+  static boolean areOfOneSize(MepElement one, MepElement other) {
     return one.kind() == other.kind()
         && one.form() == other.form()
-        && sameSection(one.section(), other.section())
-        && sameNumber(one.lengthM(), other.lengthM());
+        && sameSection(one.section(), other.section());
   }
 
   /**

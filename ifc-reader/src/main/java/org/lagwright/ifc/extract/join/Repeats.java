@@ -191,13 +191,15 @@ final class Repeats {
     return null;
   }
 
-  /** The GlobalId of an earlier element that this one is not. */
+  /** The GlobalId of an earlier element that this one is not; proxies count in neither file. */
   private void noteElsewhere(MepElement element) {
-    List<MepElement> firsts = byId.getOrDefault(element.globalId(), List.of());
-    if (!firsts.isEmpty() && element.kind() != Kind.OTHER) {
-      Shared pair = pair(firsts.get(0), element);
-      pair.elsewhere++;
-      pair.exampleElsewhere = element.globalId();
+    for (MepElement first : byId.getOrDefault(element.globalId(), List.of())) {
+      if (first.kind() != Kind.OTHER && element.kind() != Kind.OTHER) {
+        Shared pair = pair(first, element);
+        pair.elsewhere++;
+        pair.exampleElsewhere = element.globalId();
+        return;
+      }
     }
   }
 

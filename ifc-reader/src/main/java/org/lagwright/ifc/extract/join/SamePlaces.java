@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
@@ -12,7 +13,9 @@ import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ReadFinding;
 
-/** Elements of one file that lie in each other: drawn twice, or copied. Both are counted. */
+/**
+ * Elements of one file that lie in each other: drawn twice, copied, or drawn over. All are counted.
+ */
 final class SamePlaces {
 
   /** GlobalIds that a finding names. */
@@ -26,6 +29,7 @@ final class SamePlaces {
 
   private static void note(Joining joining, MepModel model) {
     PlaceIndex index = new PlaceIndex(model.elements());
+    Set<ElementKey> within = Overlaps.within(index.elements());
     List<MepElement> twins = new ArrayList<>();
     for (MepElement element : index.elements()) {
       Optional<MepElement> first =
@@ -33,7 +37,9 @@ final class SamePlaces {
               .filter(other -> other.key().compareTo(element.key()) < 0)
               .filter(other -> Bodies.areAlike(other, element))
               .findFirst();
-      first.ifPresent(other -> twins.add(element));
+      if (first.isPresent() || within.contains(element.key())) {
+        twins.add(element);
+      }
     }
     if (!twins.isEmpty()) {
       ElementKey example = Objects.requireNonNull(twins.get(0).key());

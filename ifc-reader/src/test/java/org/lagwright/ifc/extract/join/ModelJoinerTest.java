@@ -284,6 +284,40 @@ class ModelJoinerTest {
     assertThat(codes(models)).containsOnlyOnce("DRAWN_TWICE");
   }
 
+  /** A pipe of 3 m along x from zero, and one drawn over it; real files hold such. */
+  @ParameterizedTest(name = "{2} mm from {0}, {1}, {3} mm wide: {4}")
+  @CsvSource({
+    "500,0,1000,60.3,true",
+    "-400,0,1000,60.3,true",
+    "-600,0,1000,60.3,false",
+    "3000,0,1000,60.3,false",
+    "500,5,1000,60.3,false",
+    "500,0,1000,48.3,false",
+    "0,0,4000,60.3,true",
+    "0,0,400000,60.3,true",
+  })
+  void pipeThatLiesMostlyInALongerOneIsAFindingAndBothCount(
+      double xMm, double yMm, double lengthMm, double diameterMm, boolean told) {
+    Network network =
+        new Network()
+            .pipe(1, at(0, 0, 0), at(1, 0, 0), 3000, 60.3)
+            .pipe(2, at(xMm, yMm, 0), at(1, 0, 0), lengthMm, diameterMm);
+    List<MepModel> models = ModelJoiner.join(List.of(network.read(0)), TOLERANCE_M);
+
+    assertThat(models.get(0).elements()).extracting(MepElement::repeats).containsOnlyNulls();
+    assertThat(codes(models).contains("DRAWN_TWICE")).isEqualTo(told);
+  }
+
+  /** Neither file counts a proxy, so that nothing is counted twice. */
+  @Test
+  void proxyOfTheGlobalIdOfAPipeIsNoSecondElement() {
+    String proxy =
+        pipe("a", 0, 0).replace("IFCPIPESEGMENT('a',$,'Pipe'", "IFCBUILDINGELEMENTPROXY('a',$,'X'");
+
+    assertThat(codes(join(proxy, pipe("a", 0, 0)))).doesNotContain("SAME_ID_ELSEWHERE");
+    assertThat(codes(join(pipe("a", 0, 0), proxy))).doesNotContain("SAME_ID_ELSEWHERE");
+  }
+
   @Test
   void mapConversionsAreKeptApartAndComparedBetweenFiles() {
     String first = pipe("a", 0, 0) + conversion(500_000);
