@@ -2,7 +2,6 @@ package org.lagwright.ifc.extract.join;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
 import org.lagwright.ifc.model.Evidence;
@@ -40,10 +39,10 @@ final class CrossPlaces {
       Point middle = now.place().positionM();
       if (now.kind().isLagged() && middle != null) {
         if (now.place().space() == null) {
-          now = joined(now, withSpaces, premises -> premises.around(middle));
+          now = inSpace(now, middle, withSpaces);
         }
         if (now.place().storey() == null) {
-          joined(now, withStoreys, premises -> premises.onFloorBelow(middle));
+          onFloor(now, middle, withStoreys);
         }
       }
     }
@@ -62,19 +61,39 @@ final class CrossPlaces {
     return others;
   }
 
-  /** The element with what the first of other files tells of its place. */
-  private MepElement joined(
-      MepElement element, List<MepModel> others, Function<Premises, Place> place) {
+  private MepElement inSpace(MepElement element, Point middle, List<MepModel> others) {
     for (MepModel other : others) {
-      Place told = place.apply(other.premises());
-      if (told != Place.UNKNOWN) {
-        MepElement joined =
-            element.toBuilder().place(joined(element.place(), told, other.file().name())).build();
-        joining.change(joined);
-        return joined;
+      Place around = other.premises().around(middle);
+      if (around.space() != null) {
+        return joined(element, around, other);
       }
     }
     return element;
+  }
+
+  /** Files whose storeys have different names there may be two houses. */
+  private void onFloor(MepElement element, Point middle, List<MepModel> others) {
+    MepModel first = null;
+    Place found = Place.UNKNOWN;
+    for (MepModel other : others) {
+      Place floor = other.premises().onFloorBelow(middle);
+      if (first == null && floor.storey() != null) {
+        first = other;
+        found = floor;
+      } else if (floor.storey() != null && !floor.storey().equals(found.storey())) {
+        return;
+      }
+    }
+    if (first != null) {
+      joined(element, found, first);
+    }
+  }
+
+  private MepElement joined(MepElement element, Place told, MepModel other) {
+    Place place = joined(element.place(), told, other.file().name());
+    MepElement joined = element.toBuilder().place(place).build();
+    joining.change(joined);
+    return joined;
   }
 
   private static Place joined(Place own, Place told, String file) {

@@ -66,7 +66,8 @@ final class Storeys {
   /**
    * World height of a storey's floor: that of its placement. Some exporters place all storeys at
    * the height of the building and only state the elevation, which then counts from there; unless
-   * it is the height of the placement itself, or all are stated above the sea.
+   * it is the height of the placement itself, or all are stated above the sea, or as far above
+   * their placements as this one.
    */
   @Nullable Double floorM(IfcRecord storey) {
     Double placedM = heightM(storey);
@@ -77,13 +78,36 @@ final class Storeys {
     if (placedM == null) {
       return statedM == null ? null : statedM + (baseM == null ? 0 : baseM);
     }
-    boolean unplaced = Math.abs(placedM - (baseM == null ? 0 : baseM)) < SAME_HEIGHT_M;
-    if (!unplaced || statedM == null || Math.abs(statedM - placedM) < SAME_HEIGHT_M) {
+    double zeroM = baseM == null ? 0 : baseM;
+    if (statedM == null
+        || !isSame(placedM, zeroM)
+        || isSame(statedM, placedM)
+        || isZeroOf(buildingId, zeroM, statedM - placedM)) {
       return placedM;
     }
     return baseM != null && baseM > ABOVE_SEA_M && areAboveSea(buildingId, baseM)
         ? statedM
         : Double.valueOf(placedM + statedM);
+  }
+
+  private static boolean isSame(double oneM, double otherM) {
+    return Math.abs(oneM - otherM) < SAME_HEIGHT_M;
+  }
+
+  /** True if a storey placed elsewhere in a building is stated as far above its placement. */
+  private boolean isZeroOf(long building, double zeroM, double aboveM) {
+    for (IfcRecord storey : file.all("IfcBuildingStorey")) {
+      Double placedM = heightM(storey);
+      Double statedM = elevationM(storey);
+      if (placedM != null
+          && statedM != null
+          && !isSame(placedM, zeroM)
+          && isSame(statedM - placedM, aboveM)
+          && buildingOf(storey.id()) == building) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

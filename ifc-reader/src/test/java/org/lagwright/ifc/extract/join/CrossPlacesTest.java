@@ -6,10 +6,11 @@ import static org.lagwright.ifc.extract.InlineModel.body;
 import static org.lagwright.ifc.extract.InlineModel.element;
 import static org.lagwright.ifc.extract.InlineModel.placed;
 
-import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.extract.InlineModel;
-import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Place;
 
 /** Spaces and storeys that the architect draws, around what others draw. */
@@ -38,11 +39,8 @@ class CrossPlacesTest {
         + placed(30, xMm, 0, 3200);
   }
 
-  private static Place placeOf(String services, String building) {
-    List<MepModel> models =
-        ModelJoiner.join(
-            List.of(InlineModel.read(0, services), InlineModel.read(1, building)), 0.002);
-    return element(models.get(0), 1).place();
+  private static Place placeOf(String... files) {
+    return element(InlineModel.join(files).get(0), 1).place();
   }
 
   @Test
@@ -87,6 +85,15 @@ class CrossPlacesTest {
   @Test
   void floorsFarAwayTellNothing() {
     assertThat(placeOf(pipe(1100000), BUILDING).storey()).isNull();
+  }
+
+  /** That of the structural engineer, or another house. */
+  @ParameterizedTest
+  @CsvSource({"First floor,First floor", "Level 2,"})
+  void storeyIsToldWhereAllFilesNameItTheSame(String name, @Nullable String storey) {
+    String other = BUILDING.replace("'First floor'", "'" + name + "'");
+
+    assertThat(placeOf(pipe(2500), BUILDING, other).storey()).isEqualTo(storey);
   }
 
   @Test

@@ -334,6 +334,30 @@ class PlaceTest {
     assertThat(place.heightAboveFloorM()).isCloseTo(106.25 - floorM, within(1e-9));
   }
 
+  /**
+   * Stated 412 m above the sea and placed from zero; a storey at zero is placed there all right.
+   */
+  @ParameterizedTest(name = "{0} mm, the other storey placed {1} and stated {2}: {3} m")
+  @CsvSource({"2500,3000,415000,2.5", "2500,3000,3000,", "2500,0,415000,"})
+  void storeyAtZeroIsPlacedWhereTheOthersAreStatedAsFarAboveTheirPlacements(
+      double middleMm, double placedMm, double statedMm, @Nullable Double heightM) {
+    String storeys =
+        """
+        #70=IFCBUILDINGSTOREY('70',$,'Ground floor',$,$,#80,$,$,$,412000.);
+        #71=IFCBUILDINGSTOREY('71',$,'Upper floor',$,$,#90,$,$,$,%s);
+        #72=IFCBUILDING('72',$,'House',$,$,$,$,$,$,$,$,$);
+        #73=IFCRELAGGREGATES('73',$,$,$,#72,(#70,#71));
+        #74=IFCRELCONTAINEDINSPATIALSTRUCTURE('74',$,$,$,(#1),#70);
+        """
+            .formatted(exact(statedMm));
+    String floors = placed(80, 0, 0, 0) + placed(90, 0, 0, placedMm);
+
+    Place place = first(pipe(0, 0, middleMm - 1250) + storeys + floors).place();
+
+    assertThat(place.storey()).isEqualTo("Ground floor");
+    assertThat(place.heightAboveFloorM()).isEqualTo(heightM);
+  }
+
   @Test
   void partOfAStoreyHasTheFloorThatItsPlacementTells() {
     Place place =
