@@ -134,7 +134,8 @@ final class Layers {
   /**
    * Layers around each other.
    *
-   * @param statedM sum of what the layers state, empty where one states none
+   * @param statedM sum of what the layers state, empty where one states none or two lie at one
+   *     place
    * @param drawnM from the element to the outermost, empty where bodies do not tell
    * @param share part of the element that they lie on
    */
@@ -198,13 +199,24 @@ final class Layers {
       }
     }
     boolean told = areOfOneThickness(group);
-    Double statedM = told ? 0.0 : null;
+    Double statedM = told && lieAroundEachOther(layers) ? 0.0 : null;
     for (Covering layer : layers) {
       statedM = statedM == null || layer.statedM == null ? null : statedM + layer.statedM;
     }
     Section bare = bare(layers, element, ends, statedM);
     Optional<Double> drawnM = told ? drawnM(layers, bare) : Optional.empty();
     return new Stack(Optional.ofNullable(statedM), drawnM, along.share());
+  }
+
+  private static boolean lieAroundEachOther(List<Covering> layers) {
+    for (Covering one : layers) {
+      for (Covering other : layers) {
+        if (areAtSamePlace(one, other)) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   /** Foil and sheet around a layer are none; all of them if there is nothing else. */

@@ -196,6 +196,24 @@ class CoveringConflictTest {
     }
   }
 
+  /** Nothing in the model says 70 mm. */
+  @Test
+  void statedThicknessesOfCoveringsAtTheSamePlaceAreNotAddedUp() {
+    MepModel model =
+        read(
+            PIPE
+                + covering(2, "Wool", ring(120.3, 30), 0, 2500)
+                + properties(250, 200, "Set", "Thickness", "IFCLENGTHMEASURE(30.)")
+                + covering(3, "Wool", ring(140.3, 40), 0, 2500)
+                + properties(350, 300, "Set", "Thickness", "IFCLENGTHMEASURE(40.)"));
+
+    assertThat(mm(of(model, 1))).isCloseTo(40, within(0.01));
+    assertThat(codes(model)).containsOnlyOnce("INSULATION_CONFLICT");
+    assertThat(InlineModel.message(model, "INSULATION_CONFLICT"))
+        .contains("drawn at the same place")
+        .doesNotContain("70");
+  }
+
   /** Pieces of two thicknesses one after the other are told as such. */
   @Test
   void coveringsBesideEachOtherAreNotAtTheSamePlace() {
