@@ -345,6 +345,11 @@ public final class NominalSizes {
         && !PipeSizes.mayBe(dnOfInches, drawn.value());
   }
 
+  /** True if a diameter is about a nominal size that tables have. */
+  static boolean isTabulated(double diameterM) {
+    return PipeSizes.forNominal((int) Math.round(diameterM * 1000)).isPresent();
+  }
+
   /** The outside of a pipe by table. */
   static Optional<Section> section(double mm) {
     Optional<PipeSizes.Size> size = PipeSizes.forNominal(dn(mm));

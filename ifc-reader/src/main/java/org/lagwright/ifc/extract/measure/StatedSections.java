@@ -353,19 +353,23 @@ public final class StatedSections {
     boolean outside =
         diameterM > 0
             && PipeSizes.isOutsideDiameter(diameterM)
-            && PipeSizes.forNominal((int) Math.round(diameterM * 1000)).isEmpty();
+            && !NominalSizes.isTabulated(diameterM);
     if (outside) {
       stated.add(written(draft, text, new Section.Round(diameterM)));
     }
   }
 
-  /** Inches of a pipe are its nominal size, and so is what a property calls so. */
+  /**
+   * Inches of a pipe are its nominal size, and so is what a property calls so; what but a word
+   * calls a diameter may be.
+   */
   private void pipe(Draft draft, SizeTexts.Text text, Section round, List<Stated> stated) {
     double diameterM = round.largestSideM();
     boolean nominal =
         !InchSizes.in(text.value()).isEmpty()
             || nominals.isNominal(draft, null, diameterM)
-            || bare.nominal(draft, text.value()) > 0;
+            || bare.nominal(draft, text.value()) > 0
+            || (Sizes.isPlainDiameter(text.value()) && NominalSizes.isTabulated(diameterM));
     if (nominal || PipeSizes.isOutsideDiameter(diameterM)) {
       String ruledOut = nominal ? NOMINAL : written(draft, text, round).ruledOut();
       stated.add(new Stated(round, How.TEXT, text.evidence(), ruledOut, true, false));

@@ -20,8 +20,8 @@ public final class FigureCursor {
   private static final String INCHES = "in";
   private static final Set<String> INCH_SIGNS = Set.of(INCHES, "\"", "''", "\u2033", "\u201D");
 
-  /** Between whole inches and the rest. */
-  private static final String FRACTION_SIGNS = " \u00A0-";
+  /** Between whole inches and the rest; the point as in {@code 1.1/4"}. */
+  private static final String FRACTION_SIGNS = " \u00A0-.";
 
   private static final String[] UNITS = {
     "mm", "MM", "cm", "\u043c\u043c", "\u0441\u043c", "\"", "''", "\u2033", "\u201D"
@@ -129,6 +129,13 @@ public final class FigureCursor {
   private @Nullable Figure take(boolean inches) {
     int start = at;
     int digits = skipDigits();
+    double pointed =
+        digits > 0 && digits <= 2 && isOneOf(".", at)
+            ? fraction(decimal(start, 0), inches)
+            : Double.NaN;
+    if (pointed > 0) {
+      return new Figure(pointed, true, "\"");
+    }
     boolean mark = isOneOf(DECIMAL_MARKS, at) && isDigit(at + 1);
     at += mark ? 1 : 0;
     int decimals = mark ? skipDigits() : 0;
@@ -137,7 +144,7 @@ public final class FigureCursor {
       return null;
     }
     if (digits == 0) {
-      return takeOneSign();
+      return takeOneSign(inches);
     }
     double value = decimal(start, decimals);
     double withFraction = mark ? Double.NaN : fraction(value, inches);
@@ -173,11 +180,11 @@ public final class FigureCursor {
   }
 
   /** A fraction of one sign without whole inches; null, and past it, if it is no size. */
-  private @Nullable Figure takeOneSign() {
+  private @Nullable Figure takeOneSign(boolean signless) {
     if (!isOneOf(ONE_SIGN_FRACTIONS, at)) {
       return null;
     }
-    double inches = fraction(0, false);
+    double inches = fraction(0, signless);
     at += inches > 0 ? 0 : 1;
     return inches > 0 ? new Figure(inches, true, "\"") : null;
   }
@@ -330,6 +337,18 @@ public final class FigureCursor {
     boolean metres = isOneOf("m", at) && !isDigit(at + 1) && !isLetter(at + 1);
     at = metres ? at + 1 : before;
     return metres;
+  }
+
+  /**
+   * Takes the letter of a width behind it as in {@code 500W} or {@code 500 (B)}, if there is one.
+   */
+  void takeSideLetter() {
+    int before = at;
+    skipSpace();
+    boolean bracket = isOneOf("(", at);
+    at += bracket ? 1 : 0;
+    boolean letter = isOneOf("BbWw", at) && (bracket ? isOneOf(")", at + 1) : !isLetter(at + 1));
+    at = letter ? at + (bracket ? 2 : 1) : before;
   }
 
   private boolean isLetter(int place) {

@@ -30,6 +30,15 @@ public final class InchSizes {
 
   private static final String SIGNS = "\"\u2033\u201D";
 
+  /** Sizes of pipes and their threads, behind which whole figures are in inches. */
+  private static final String[] NAMES = {"NPS", "Rp"};
+
+  /**
+   * Behind DN only what has a sign is in inches, behind other threads a fraction too: EN 10226-1,
+   * ISO 228-1, ASME B1.20.1, from memory. Whole and decimal figures there may be anything.
+   */
+  private static final String[] SHORT_NAMES = {"DN", "Rc", "BSP", "NPT", "R", "G"};
+
   private InchSizes() {}
 
   /** True if a file counts in feet or inches. */
@@ -54,8 +63,8 @@ public final class InchSizes {
   }
 
   /**
-   * The DN of each size in inches that a text holds: behind the names of such sizes, NPS and that
-   * of a pipe thread, else with a sign of inches, which some write behind DN too.
+   * The DN of each size in inches that a text holds: behind the names of such sizes, NPS and those
+   * of pipe threads, else with a sign of inches, which some write behind DN too.
    */
   public static List<Integer> in(String text) {
     if (!mayBeNamed(text) && !mayHoldSigned(text)) {
@@ -64,17 +73,18 @@ public final class InchSizes {
     List<Integer> sizes = new ArrayList<>(2);
     FigureCursor cursor = new FigureCursor(text);
     for (int at = 0; at < text.length(); at++) {
-      int figure = behindName(text, at);
-      if (figure > 0) {
-        cursor.goTo(figure);
-        add(text, cursor, text.charAt(at) != 'D', sizes);
+      int figure = behindName(NAMES, text, at);
+      int signed = figure > 0 ? 0 : behindName(SHORT_NAMES, text, at);
+      if (figure > 0 || signed > 0) {
+        cursor.goTo(figure + signed);
+        add(text, cursor, text.charAt(at) != 'D', figure > 0, sizes);
       }
     }
     if (sizes.isEmpty()) {
       addBehindSigns(text, sizes);
       cursor.goTo(0);
       while (cursor.next()) {
-        add(text, cursor, false, sizes);
+        add(text, cursor, false, false, sizes);
       }
     }
     return sizes;
@@ -87,17 +97,17 @@ public final class InchSizes {
       boolean sign = Sizes.ROUND_SIGNS.indexOf(text.charAt(at - 1)) >= 0;
       if (sign && Character.isLetter(text.charAt(at - 1)) && Sizes.isDigit(text.charAt(at))) {
         cursor.goTo(at);
-        add(text, cursor, false, to);
+        add(text, cursor, false, false, to);
       }
     }
   }
 
-  /** True if a text may hold NPS or Rp; behind DN only what has a sign is in inches. */
+  /** True if a text may hold a name of sizes in inches other than DN, which needs a sign. */
   private static boolean mayBeNamed(String text) {
     for (int i = 1; i < text.length(); i++) {
-      char c = text.charAt(i);
-      char before = text.charAt(i - 1);
-      if ((c == 'P' && before == 'N') || (c == 'p' && before == 'R')) {
+      char c = text.charAt(i - 1);
+      if ((c == 'N' || c == 'B' || c == 'R' || c == 'G')
+          && (behindName(NAMES, text, i - 1) > 0 || behindName(SHORT_NAMES, text, i - 1) > 0)) {
         return true;
       }
     }
@@ -109,8 +119,7 @@ public final class InchSizes {
     boolean behindFigure = false;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      boolean figure =
-          Sizes.isDigit(c) || (c > '\u007F' && FigureCursor.ONE_SIGN_FRACTIONS.indexOf(c) >= 0);
+      boolean figure = isFigure(c);
       if (behindFigure && !figure) {
         if (SIGNS.indexOf(c) >= 0 || "'iIzZ".indexOf(c) >= 0) {
           return true;
@@ -123,27 +132,38 @@ public final class InchSizes {
     return false;
   }
 
-  /** Place of the figure behind a name of sizes in inches; 0 if none stands there. */
-  private static int behindName(String text, int at) {
-    String name = text.charAt(at) == 'N' ? "NPS" : text.charAt(at) == 'D' ? "DN" : "Rp";
-    if (!text.startsWith(name, at) || (at > 0 && Character.isLetter(text.charAt(at - 1)))) {
-      return 0;
+  /** Place of the figure behind one of some names of sizes; 0 if none stands there. */
+  private static int behindName(String[] names, String text, int at) {
+    for (String name : names) {
+      if (text.startsWith(name, at) && (at == 0 || !Character.isLetter(text.charAt(at - 1)))) {
+        int figure = at + name.length();
+        while (figure < text.length() && Sizes.SPACES.indexOf(text.charAt(figure)) >= 0) {
+          figure++;
+        }
+        return figure < text.length() && isFigure(text.charAt(figure)) ? figure : 0;
+      }
     }
-    int figure = at + name.length();
-    while (figure < text.length() && Sizes.SPACES.indexOf(text.charAt(figure)) >= 0) {
-      figure++;
-    }
-    return figure < text.length() && Sizes.isDigit(text.charAt(figure)) ? figure : 0;
+    return 0;
   }
 
-  /** Adds the figures that stand there, as far as they are nominal sizes in inches. */
-  private static void add(String text, FigureCursor cursor, boolean named, List<Integer> to) {
+  private static boolean isFigure(char c) {
+    return Sizes.isDigit(c) || (c > '\u007F' && FigureCursor.ONE_SIGN_FRACTIONS.indexOf(c) >= 0);
+  }
+
+  /**
+   * Adds the figures that stand there, as far as they are nominal sizes in inches.
+   *
+   * @param fractions true if fractions are such without a sign
+   * @param whole true if whole figures are such without a sign
+   */
+  private static void add(
+      String text, FigureCursor cursor, boolean fractions, boolean whole, List<Integer> to) {
     do {
       int from = cursor.at();
-      FigureCursor.Figure figure = named ? cursor.takeInches() : cursor.take();
+      FigureCursor.Figure figure = fractions ? cursor.takeInches() : cursor.take();
       boolean inches =
           figure != null
-              && (isSigned(figure) || (named && figure.unit() == null))
+              && (isSigned(figure) || (whole && figure.unit() == null))
               && !isBehindFeet(text, from)
               && !isRestOfWord(text, from, figure);
       int dn = figure != null && inches ? dn(figure.value() * 1000 * METRES_PER_INCH) : 0;
@@ -153,12 +173,16 @@ public final class InchSizes {
     } while (cursor.takeSign(Sizes.TIMES_SIGNS));
   }
 
-  /** True for a fraction whose whole inches stand in a word, as in R1 1/2". */
+  /**
+   * True for a fraction or its lower figure, of which the rest stands in a word: KH1 1/2", KH3/4".
+   */
   private static boolean isRestOfWord(String text, int from, FigureCursor.Figure figure) {
-    return figure.value() < 1
-        && from > 1
-        && (text.charAt(from - 1) == ' ' || text.charAt(from - 1) == '-')
-        && Sizes.isDigit(text.charAt(from - 2));
+    if (from < 2 || !Sizes.isDigit(text.charAt(from - 2))) {
+      return false;
+    }
+    char before = text.charAt(from - 1);
+    boolean lower = before == '/' && from > 2 && Character.isLetter(text.charAt(from - 3));
+    return lower || (figure.value() < 1 && (before == ' ' || before == '-'));
   }
 
   /** An {@code in} may be a word. */

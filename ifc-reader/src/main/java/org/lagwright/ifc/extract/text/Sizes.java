@@ -84,7 +84,7 @@ public final class Sizes {
     return known == null ? ALL_SIDES.keep(text, SizesInText.sides(text, null)) : known;
   }
 
-  /** A diameter as in {@code d=300 mm} or {@code 350 mm} before a diameter sign. */
+  /** A diameter as in {@code d=300 mm}, {@code 300 mm dia.} or {@code 350 mm} before a sign. */
   public static Optional<Section> diameter(String text) {
     if (!mayHoldDiameter(text)) {
       return Optional.empty();
@@ -93,9 +93,14 @@ public final class Sizes {
     return known == null ? DIAMETERS.keep(text, SizesInText.diameter(text, null)) : known;
   }
 
-  /** True if a text has one of the signs that a diameter is told by. */
+  /** True if a text may have one of the signs or words that a diameter is told by. */
   public static boolean mayHoldDiameter(String text) {
-    return hasAny(text, DIAMETER_SIGNS) || text.contains("OD");
+    return hasAny(text, DIAMETER_SIGNS) || DiameterInWords.mayBeIn(text);
+  }
+
+  /** True for a diameter that may be the nominal size, as only a word tells of it. */
+  public static boolean isPlainDiameter(String text) {
+    return DiameterInWords.mayBeIn(text) && SizesInText.isPlainDiameter(text);
   }
 
   /** True if a text has a sign that stands between two sides, or before a diameter. */

@@ -14,7 +14,7 @@ public final class SizesInText {
   /** Signs of a diameter that stand before it; the last two are letters of words too. */
   private static final String SIGNS_BEFORE = Sizes.ROUND_SIGNS + "\u03A6\u03C6";
 
-  private static final String BETWEEN_SIDES = Sizes.TIMES_SIGNS + ",;/";
+  private static final String BETWEEN_SIDES = ",;/";
 
   /** From here on a third figure in millimetres is a length. */
   private static final double SHORTEST_PIECE_M = 1;
@@ -30,14 +30,35 @@ public final class SizesInText {
     FigureCursor cursor = new FigureCursor(text);
     while (cursor.next()) {
       FigureCursor.Figure width = cursor.takeSide(false);
+      boolean metres = width != null && width.unit() == null && cursor.takeMetres();
+      int behindWidth = cursor.at();
+      cursor.takeSideLetter();
       FigureCursor.Figure height =
           width != null && cursor.takeSign(Sizes.TIMES_SIGNS) ? cursor.takeSide(true) : null;
-      Optional<Section> sides = rectangle(width, height, cursor, bareUnit);
+      Optional<Section> sides =
+          metres ? metres(width, height, cursor) : rectangle(width, height, cursor, bareUnit);
       if (sides.isPresent()) {
         return sides;
       }
+      if (metres) {
+        // what was taken for the height may be the width
+        cursor.goTo(behindWidth);
+      }
     }
     return letteredSides(text, bareUnit);
+  }
+
+  /** Two sides of which the first is in metres, if the second is too. */
+  private static Optional<Section> metres(
+      FigureCursor.@Nullable Figure width,
+      FigureCursor.@Nullable Figure height,
+      FigureCursor cursor) {
+    if (width == null || height == null || height.unit() != null || !cursor.takeMetres()) {
+      return Optional.empty();
+    }
+    return isPossible(width.value()) && isPossible(height.value())
+        ? Optional.of(new Section.Rectangular(width.value(), height.value()))
+        : Optional.empty();
   }
 
   private static Optional<Section> rectangle(
@@ -73,17 +94,23 @@ public final class SizesInText {
         && b.value() != Math.rint(b.value());
   }
 
-  /** Two sides as {@code B=400 H=200} or {@code W400 x H200}. */
+  /**
+   * Two sides as {@code B=400 H=200} or {@code W400 x H200}. With a space behind its letter a
+   * figure may be the number of a room, unless a sign of multiplication follows it.
+   */
   private static Optional<Section> letteredSides(String text, @Nullable String bareUnit) {
     FigureCursor cursor = new FigureCursor(text);
     for (int i = 0; i < text.length(); i++) {
       cursor.goTo(i);
       FigureCursor.Figure width = lettered("BbWw", text, cursor);
+      boolean times = width != null && cursor.takeSign(Sizes.TIMES_SIGNS);
+      boolean apart = i + 1 < text.length() && Sizes.SPACES.indexOf(text.charAt(i + 1)) >= 0;
       if (width != null) {
         cursor.takeSign(BETWEEN_SIDES);
         cursor.skipSpace();
       }
-      FigureCursor.Figure height = width == null ? null : lettered("Hh", text, cursor);
+      FigureCursor.Figure height =
+          width == null || (apart && !times) ? null : lettered("Hh", text, cursor);
       Optional<Section> sides = rectangle(width, height, cursor, bareUnit);
       if (sides.isPresent()) {
         return sides;
@@ -103,6 +130,7 @@ public final class SizesInText {
     }
     cursor.goTo(at + 1);
     cursor.takeSign("=:");
+    cursor.skipSpace();
     return cursor.take();
   }
 
@@ -111,13 +139,27 @@ public final class SizesInText {
   }
 
   /**
-   * A figure behind a diameter sign or {@code d =}, else before a sign.
+   * A figure behind a diameter sign or {@code d =}, else before a sign, else beside a word.
    *
    * @param bareUnit of a figure without one; null for millimetres
    */
   public static Optional<Section> diameter(String text, @Nullable String bareUnit) {
+    Optional<Section> signed = signedDiameter(text, bareUnit);
+    DiameterInWords.Found worded = signed.isPresent() ? null : DiameterInWords.find(text);
+    return worded == null ? signed : round(worded.figure(), bareUnit);
+  }
+
+  private static Optional<Section> signedDiameter(String text, @Nullable String bareUnit) {
     Optional<Section> behindSign = round(behindSign(text), bareUnit);
     return behindSign.isPresent() ? behindSign : round(beforeSign(text), bareUnit);
+  }
+
+  /**
+   * True for a diameter of which but a word tells that it is one, and nothing that it is outside.
+   */
+  static boolean isPlainDiameter(String text) {
+    DiameterInWords.Found worded = DiameterInWords.find(text);
+    return worded != null && !worded.outside() && signedDiameter(text, null).isEmpty();
   }
 
   /**
