@@ -47,23 +47,30 @@ final class StatedLengths {
 
   /**
    * A length that nobody would cut in the unit of the file, but would in the one that its name
-   * says, is taken in that; both stand as long as either may be a piece.
+   * says, or of a bare figure in millimetres, is taken in that; both stand as long as either may be
+   * a piece.
    */
   private void addEither(
       Options<Double> options, Property p, double lengthM, boolean alone, Draft draft) {
-    double namedM = isBar(lengthM) ? 0 : PropertyLengths.asNamedM(p);
+    double otherM = isBar(lengthM) ? 0 : inOtherUnitM(p);
     Double leading = options.leading();
     boolean agrees = leading != null && Tolerances.sameLength(leading, lengthM);
-    if (agrees || !isBar(namedM)) {
+    if (agrees || !isBar(otherM)) {
       add(options, p, lengthM, alone, draft);
       return;
     }
-    add(options, p, namedM, alone, draft);
+    add(options, p, otherM, alone, draft);
     if (alone && mayBePiece(lengthM)) {
       add(options, p, lengthM, alone, draft);
     } else {
-      options.rule(lengthM, how(p), p.evidence(), "its name says another unit");
+      options.rule(lengthM, how(p), p.evidence(), "its unit is another one");
     }
+  }
+
+  private double inOtherUnitM(Property p) {
+    double namedM = PropertyLengths.asNamedM(p);
+    boolean bare = PropertyLengths.isBare(p) && BareFigures.isAsked(lengthUnitM);
+    return bare ? PropertyLengths.figure(p) * 0.001 : namedM;
   }
 
   private static boolean isBar(double lengthM) {

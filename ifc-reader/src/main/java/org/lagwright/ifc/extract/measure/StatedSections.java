@@ -42,6 +42,7 @@ public final class StatedSections {
   private final NominalSizes nominals;
   private final ProfileReader profiles;
   private final BareSizes bare;
+  private final BareFigures figures;
   private final double lengthUnitM;
 
   /** Reads with these. */
@@ -54,6 +55,7 @@ public final class StatedSections {
     this.nominals = nominals;
     this.profiles = profiles;
     this.bare = new BareSizes(lengthUnitM);
+    this.figures = new BareFigures(lengthUnitM);
     this.lengthUnitM = lengthUnitM;
   }
 
@@ -74,10 +76,9 @@ public final class StatedSections {
     Optional<Stated> byBore = byBore(draft);
     for (Property p :
         PropertyNames.listOf(draft.properties(), PropertyNames.Role.OUTSIDE_DIAMETER)) {
-      Optional<Double> diameterM = diameterM(p);
-      if (diameterM.isPresent()) {
-        boolean last = byBore.isPresent() && isInBore(draft, diameterM.get(), byBore.get());
-        (last ? narrow : stated).add(outside(draft, p, diameterM.get(), byBore));
+      for (double diameterM : diametersM(draft, p)) {
+        boolean last = byBore.isPresent() && isInBore(draft, diameterM, byBore.get());
+        (last ? narrow : stated).add(outside(draft, p, diameterM, byBore));
       }
     }
     if (byBore.isPresent()) {
@@ -262,10 +263,26 @@ public final class StatedSections {
     return stated;
   }
 
-  /** Width and height; equal ones on a pipe that is not square are a diameter written twice. */
   private void sides(Draft draft, Property width, Property height, List<Stated> stated) {
-    double widthM = sizeM(width).orElse(0.0);
-    double heightM = sizeM(height).orElse(0.0);
+    List<Double> unitsM = figures.unitsM(draft, width, height);
+    if (unitsM.isEmpty()) {
+      double heightM = sizeM(height).orElse(0.0);
+      sides(draft, width, height, sizeM(width).orElse(0.0), heightM, stated);
+    }
+    for (double unitM : unitsM) {
+      double widthM = PropertyLengths.figure(width) * unitM;
+      sides(draft, width, height, widthM, PropertyLengths.figure(height) * unitM, stated);
+    }
+  }
+
+  /** Width and height; equal ones on a pipe that is not square are a diameter written twice. */
+  private void sides(
+      Draft draft,
+      Property width,
+      Property height,
+      double widthM,
+      double heightM,
+      List<Stated> stated) {
     boolean same = Tolerances.sameLength(widthM, heightM);
     String shape = DuctShapes.of(draft);
     boolean oval = DuctShapes.isOval(draft, shape);
@@ -291,11 +308,10 @@ public final class StatedSections {
     String shape = duct ? DuctShapes.of(draft) : "";
     boolean sided = shape.contains("oval") || shape.contains("rect");
     for (Property p : PropertyNames.listOf(draft.properties(), PropertyNames.Role.DIAMETER)) {
-      Optional<Double> diameterM = diameterM(p);
       boolean side = sided && PropertyNames.answers(p, PropertyNames.Role.WIDTH);
-      if (diameterM.isPresent() && !side) {
-        Stated plain = round(p, diameterM.get(), !duct);
-        boolean nominal = !duct && nominals.isNominal(draft, p, diameterM.get());
+      for (double diameterM : side ? List.<Double>of() : diametersM(draft, p)) {
+        Stated plain = round(p, diameterM, !duct);
+        boolean nominal = !duct && nominals.isNominal(draft, p, diameterM);
         stated.add(nominal ? plain.asNominal() : plain);
       }
     }
@@ -403,7 +419,17 @@ public final class StatedSections {
     return PropertyLengths.sizeM(property, lengthUnitM);
   }
 
-  private Optional<Double> diameterM(Property property) {
-    return PropertyLengths.diameterM(property, lengthUnitM);
+  /** What a property says of a diameter; of a bare figure in doubt both that it may mean. */
+  private List<Double> diametersM(Draft draft, Property property) {
+    List<Double> unitsM = figures.unitsM(draft, property);
+    if (unitsM.isEmpty()) {
+      Optional<Double> diameterM = PropertyLengths.diameterM(property, lengthUnitM);
+      return diameterM.isPresent() ? List.of(diameterM.get()) : List.of();
+    }
+    List<Double> diametersM = new ArrayList<>(2);
+    for (double unitM : unitsM) {
+      diametersM.add(PropertyLengths.figure(property) * unitM);
+    }
+    return diametersM;
   }
 }

@@ -93,7 +93,13 @@ public final class PropertyLengths {
   public static boolean isBare(Property property) {
     return !isTyped(property)
         && UnitInName.unitOf(property.name()) == null
-        && (property.number() != null || Double.isFinite(leadingNumber(property.text())));
+        && Double.isFinite(figure(property));
+  }
+
+  /** The figure that a value consists of, whatever its unit; NaN if it is none. */
+  public static double figure(Property property) {
+    Double number = property.number();
+    return number == null ? leadingNumber(property.text()) : number;
   }
 
   /** A length as in {@link #lengthM} that may be zero or less; NaN if it is no figure. */

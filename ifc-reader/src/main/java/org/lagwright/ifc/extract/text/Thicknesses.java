@@ -25,6 +25,11 @@ public final class Thicknesses {
   /** One in a file in inches that makes more than this may as well be millimetres. */
   private static final double MOST_BARE_INCHES_M = 0.25;
 
+  /** Likewise in centimetres: of 8 mm and less there is hardly any insulation. */
+  private static final double MOST_BARE_CENTIMETRES_M = 0.085;
+
+  private static final double CENTIMETRE_M = 0.01;
+
   /** From here on a figure stands for nothing, such as 1E30. Less may be millimetres as metres. */
   private static final double SENTINEL_M = 1000;
 
@@ -165,17 +170,19 @@ public final class Thicknesses {
 
   /**
    * A foot of insulation is as unlikely as an inch is usual, and ten inches of it are as unlikely
-   * as ten millimetres are usual.
+   * as ten millimetres are usual; so are thirteen centimetres.
    */
   private static boolean mayBeOtherUnit(Property p, double lengthUnitM) {
-    if (!InchSizes.isUnit(lengthUnitM)) {
+    boolean centimetres = Math.abs(lengthUnitM - CENTIMETRE_M) < NOTHING_M;
+    if (!centimetres && !InchSizes.isUnit(lengthUnitM)) {
       return false;
     }
     boolean feet = Math.abs(lengthUnitM - InchSizes.METRES_PER_FOOT) < NOTHING_M;
+    double mostInchesM = feet ? MOST_BARE_FEET_M : MOST_BARE_INCHES_M;
     double asWrittenM = PropertyLengths.offsetM(p, lengthUnitM);
     boolean bare = asWrittenM != PropertyLengths.offsetM(p, 1);
     return bare
-        && asWrittenM > (feet ? MOST_BARE_FEET_M : MOST_BARE_INCHES_M)
+        && asWrittenM > (centimetres ? MOST_BARE_CENTIMETRES_M : mostInchesM)
         && asWrittenM < IMPOSSIBLE_M;
   }
 
