@@ -61,7 +61,7 @@ public final class StatedInsulation {
   /** Lining on the inside; that of a pipe, of mortar, resin or rubber, does not insulate. */
   public Optional<ExistingInsulation> in(Draft draft) {
     Kind kind = draft.kind();
-    if (kind != null && kind.isOfPipe()) {
+    if ((kind != null && kind.isOfPipe()) || isLinedHeavily(draft.properties())) {
       return Optional.empty();
     }
     Optional<Property> thickness = thickness(draft.properties(), Role.LINING_THICKNESS);
@@ -134,6 +134,16 @@ public final class StatedInsulation {
       }
     }
     return null;
+  }
+
+  /** True if a lining is of concrete or the like, however thick. */
+  private static boolean isLinedHeavily(List<Property> properties) {
+    for (Property p : PropertyNames.listOf(properties, Role.LINING)) {
+      if (p.number() == null && Words.isHeavy(p.text())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Linings of concrete and the like are none that insulate. */

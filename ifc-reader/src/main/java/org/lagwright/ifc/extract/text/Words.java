@@ -28,6 +28,7 @@ public final class Words {
   private static final Meaning INSULANT = new Meaning();
   private static final Meaning INSULATED = new Meaning();
   private static final Meaning COAT = new Meaning();
+  private static final Meaning HEAVY = new Meaning();
   private static final Meaning AIR = new Meaning();
   private static final Meaning WET = new Meaning();
   private static final List<Word> TUBES = new ArrayList<>();
@@ -57,6 +58,7 @@ public final class Words {
         case "insulant" -> INSULANT.words.addAll(words);
         case "insulated" -> INSULATED.words.addAll(words);
         case "coat" -> COAT.words.addAll(words);
+        case "heavy" -> HEAVY.words.addAll(words);
         case "air" -> AIR.words.addAll(words);
         case "wet" -> WET.words.addAll(words);
         case "tube" -> TUBES.addAll(words);
@@ -332,6 +334,11 @@ public final class Words {
   /** True for paint and vapour barriers, which insulate nothing. */
   public static boolean isCoat(String text) {
     return COAT.isOf(text);
+  }
+
+  /** True for concrete, mortar and masonry, which line ducts and insulate nothing. */
+  public static boolean isHeavy(String text) {
+    return HEAVY.isOf(text) && !isInsulant(text);
   }
 
   /** True for what lines a duct on its inside. */

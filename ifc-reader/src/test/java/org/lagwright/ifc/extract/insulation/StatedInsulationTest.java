@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.model.MepModel;
 
 /** Insulation that properties and names state in unusual ways, and what is no insulation. */
@@ -218,5 +219,25 @@ class StatedInsulationTest {
     MepModel model = read(PIPE + properties("Isolation", value));
 
     assertThat(element(model, 1).existingInsulation()).isNull();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Concrete,false",
+    "Betonauskleidung,false",
+    "Zementm\\X\\F6rtel,false",
+    "Mineral wool,true",
+    "Type A,true"
+  })
+  void ductLinedWithConcreteHasNoLiningThatInsulates(String type, boolean lined) {
+    String duct = "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,$,$,$,$);\n";
+    String stating =
+        InlineModel.properties(
+            "LiningThickness",
+            "IFCPOSITIVELENGTHMEASURE(50.)",
+            "LiningType",
+            "IFCTEXT('" + type + "')");
+
+    assertThat(InlineModel.first(duct + stating).lining() != null).isEqualTo(lined);
   }
 }
