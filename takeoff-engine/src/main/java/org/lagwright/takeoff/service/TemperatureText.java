@@ -54,12 +54,24 @@ final class TemperatureText {
       "T?(?:MAX|MIN)(?:IMUM|IMAL)?(?:[.:=]?\\s(?:\\p{L}{1,12}\\s)?\\p{L}{0,10}TEMP\\p{L}{0,8})?|ZUL|TS"
           + "|[D\u0394\u2206]T|DELTA\\s?T";
 
+  /** The air around is not how warm the medium is. */
+  private static final String AROUND = "RAUM|ROOM|AUSSEN|AU\u00DFEN|OUTDOOR|AMBIENT|UMGEBUNG";
+
+  private static final String NOT_AROUND = "(?!\\s?(?iu:" + AROUND + "))";
+
   /** What it is fit for, or how far temperatures lie apart, is not how warm the medium is. */
   private static final String NO_LIMIT =
-      "(?<!(?<!\\p{L})(?iu:" + LIMIT + ")[.:=]?\\s?[:=]?\\s?|[\u2264<]=?\\s?)";
+      "(?<!(?<!\\p{L})(?iu:" + LIMIT + "|" + AROUND + ")[.:=]?\\s?[:=]?\\s?|[\u2264<]=?\\s?)";
 
   private static final String DEGREE = "(?:°|º|(?i:deg(?:rees?|\\.)?|grad))";
   private static final String NO_LETTER = "(?!\\p{L}|\\s?[CF]\\b)";
+
+  /** The room behind flow and return as EN 442-2 names radiators by: {@code 75/65/20}. */
+  private static final String ROOM = "(?:\\s?/\\s?(?:1[5-9]|2[0-6])(?!\\d))?";
+
+  /** Without a degree sign or a gap other figures may be numbers of flats or axes. */
+  private static final String GLUED = "((?:[4-9]\\d)(?=C\\b)|(?:1\\d\\d|2[0-4]\\d)(?=F\\b))([CF])";
+
   private static final String UNIT =
       DEGREE
           + "\\s?([CF])(?:elsius|ahrenheit)?\\b|\\s(C)(?:elsius)?\\b|("
@@ -76,13 +88,18 @@ final class TemperatureText {
               + OPTIONAL_UNIT
               + "\\s?([/–-]|bis|to|à)\\s?"
               + NUMBER
+              + ROOM
               + "(?![\\d.,/])"
               + NO_RATING
               + "\\s?(?:"
               + UNIT
               + "|(F)\\b)?");
   private static final Pattern SINGLE =
-      Pattern.compile("(?<![\\p{L}\\d.,/])" + NO_LIMIT + NUMBER + "\\s?(?:" + UNIT + ")");
+      Pattern.compile(
+          "(?<![\\p{L}\\d.,/])" + NO_LIMIT + NUMBER + "\\s?(?:" + UNIT + ")" + NOT_AROUND);
+
+  private static final Pattern GLUED_SINGLE =
+      Pattern.compile("(?<![\\p{L}\\d.,/–-])" + NO_SIZE + NO_LIMIT + GLUED);
 
   private static final String BETWEEN = "\\s?[=:]?\\s?" + NUMBER + "(?![\\d.,])\\s?[/,;–-]?\\s?";
   private static final String LAST = "\\s?[=:]?\\s?" + NUMBER + "(?![\\d.,/])";
@@ -160,7 +177,10 @@ final class TemperatureText {
   private static Optional<Found> single(String text) {
     Matcher single = SINGLE.matcher(text);
     if (!single.find()) {
-      return Optional.empty();
+      Matcher glued = GLUED_SINGLE.matcher(text);
+      return glued.find()
+          ? Optional.of(new Found(List.of(celsius(glued.group(1), glued.group(2))), true, null))
+          : Optional.empty();
     }
     double first = celsius(single.group(1), single.group(2));
     Double further = single.find() ? celsius(single.group(1), single.group(2)) : null;

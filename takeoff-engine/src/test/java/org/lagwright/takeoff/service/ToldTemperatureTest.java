@@ -66,6 +66,10 @@ class ToldTemperatureTest {
           HHWS 180 DEG F              | 82.222
           HK 1/2 VL 70/55             | 70
           Kälte VL OG 5/11 6/12 °C    | 6
+          LTHW Flow 80C               | 80
+          Heating flow 180F           | 82.222
+          Heizung VL 75/65/20         | 75
+          Heizung RL 70/55/20 °C      | 55
           Fernwärme VL 150/70         | 150
           """)
   void temperaturesInTheNameOfASystemAreTaken(String system, double celsius) {
@@ -114,6 +118,14 @@ class ToldTemperatureTest {
     "Heating flow HK3",
     "Heizung VL Haus 25/27",
     "Heizung VL max. 95 °C",
+    "Heizung VL max 90C",
+    "Heizung VL DN70C",
+    "Heizung VL EI90C",
+    "Heizung VL Raum 26 °C",
+    "Heizung VL 26 °C Raum",
+    "Kälte VL außen -10 °C",
+    "Heizung VL Haus 5C",
+    "Heizung DN 80/65/25",
     "Heizung VL Tmax 110 °C",
     "Heizung VL max. Temp. 110 °C",
     "Heating flow maximum operating temperature 110 °C",
