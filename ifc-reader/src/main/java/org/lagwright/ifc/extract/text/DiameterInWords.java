@@ -87,7 +87,7 @@ final class DiameterInWords {
   }
 
   /** The figure with a unit between which and a place there is but space. */
-  private static FigureCursor.@Nullable Figure before(String text, int place) {
+  static FigureCursor.@Nullable Figure before(String text, int place) {
     FigureCursor cursor = new FigureCursor(text);
     while (cursor.next() && cursor.at() < place) {
       FigureCursor.Figure figure = cursor.take();

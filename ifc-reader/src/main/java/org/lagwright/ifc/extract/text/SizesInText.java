@@ -187,7 +187,10 @@ public final class SizesInText {
     FigureCursor cursor = new FigureCursor(text);
     for (int i = 0; i < text.length(); i++) {
       boolean named = (text.charAt(i) | 0x20) == 'd' && !Sizes.isInWord(text, i - 1);
-      boolean outside = text.startsWith("OD", i) && !Sizes.isInWord(text, i - 1);
+      boolean outside =
+          text.startsWith("OD", i)
+              && !Sizes.isInWord(text, i - 1)
+              && DiameterInWords.before(text, i) == null;
       boolean ofOutside = named && i + 1 < text.length() && (text.charAt(i + 1) | 0x20) == 'a';
       cursor.goTo(ofOutside ? i + 2 : named ? i + 1 : i);
       boolean signed =

@@ -152,6 +152,7 @@ class WrittenSizesTest {
       delimiter = '|',
       value = {
         "60.3 mm OD|60.3 mm",
+        "Pipe 60.3 mm OD 54 l/s|60.3 mm",
         "Pipe O.D. 50|50.0 mm",
         "Aussendurchmesser 60,3 mm|60.3 mm",
         "Pipe dia. 22 mm|22.0 mm",
