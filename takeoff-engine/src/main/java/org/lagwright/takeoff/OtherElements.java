@@ -8,6 +8,7 @@ import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.takeoff.scope.ScopePack;
 import org.lagwright.takeoff.scope.StatusText;
 
 /**
@@ -15,16 +16,19 @@ import org.lagwright.takeoff.scope.StatusText;
  * is there, or to be demolished, if any of them says so.
  *
  * @param inWords for each covering what it covers, and for each repeated element which it repeats
- * @param statuses texts of the property Status of elements that repeat one
+ * @param statuses texts on the status of elements that repeat one
+ * @param pack tells which properties speak of a status
  */
-record OtherElements(Map<ElementKey, String> inWords, Map<ElementKey, String> statuses) {
+record OtherElements(
+    Map<ElementKey, String> inWords, Map<ElementKey, String> statuses, ScopePack pack) {
 
   /**
    * Looks through all elements of a takeoff.
    *
    * @param models in the order of their numbers
    */
-  static OtherElements of(List<MepModel> models, List<MepElement> elements) {
+  static OtherElements of(
+      List<MepModel> models, List<MepElement> elements, ScopePack pack) {
     Map<ElementKey, MepElement> byKey = new HashMap<>();
     Map<ElementKey, String> inWords = new HashMap<>();
     for (MepElement element : elements) {
@@ -38,13 +42,13 @@ record OtherElements(Map<ElementKey, String> inWords, Map<ElementKey, String> st
       if (first != null) {
         String file = models.get(first.key().model()).file().name();
         inWords.put(element.key(), inWords(first) + " in " + file);
-        String status = StatusText.of(element.properties());
+        String status = StatusText.of(element.properties(), pack);
         if (status != null) {
           statuses.putIfAbsent(first.key(), status);
         }
       }
     }
-    return new OtherElements(inWords, statuses);
+    return new OtherElements(inWords, statuses, pack);
   }
 
   private static void note(
@@ -65,7 +69,7 @@ record OtherElements(Map<ElementKey, String> inWords, Map<ElementKey, String> st
 
   /** What the element's own file says of its status, else another that holds it too. */
   @Nullable String statusOf(MepElement element) {
-    String own = StatusText.of(element.properties());
+    String own = StatusText.of(element.properties(), pack);
     return own == null ? statuses.get(element.key()) : own;
   }
 }

@@ -76,7 +76,7 @@ final class TakeoffRun {
             settings,
             locations,
             insulation,
-            OtherElements.of(models, elements),
+            OtherElements.of(models, elements, scopePack),
             boxes);
     List<Judgement> judgements = judge(elements, classified, judge, boxes);
     LineBook book = new LineBook(judgements);

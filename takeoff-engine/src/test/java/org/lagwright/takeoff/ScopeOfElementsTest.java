@@ -247,6 +247,22 @@ class ScopeOfElementsTest {
         .isEqualTo(rule);
   }
 
+  /** What is no status may be the name of a phase, and a Status of any set that of anything. */
+  @ParameterizedTest
+  @CsvSource({
+    "Renovation Status, To be demolished, OUT",
+    "Umbaustatus, Bestand, ASK",
+    "Phase Created, Existing, ASK",
+    "Phase Created, New Construction, IN",
+    "Status, Existing, IN"
+  })
+  void furtherPropertiesTellWhatIsThereAlready(String name, String text, Scope scope) {
+    Property status = new Property("Other", name, text, null, null, false, false, 9);
+
+    assertThat(takeoff(chilled(1, 2).property(status)).elements().get(0).scope().scope())
+        .isEqualTo(scope);
+  }
+
   @Test
   void whatIsThereAlreadyIsAskedForUnlessTheSettingsTakeItsServiceIn() {
     TestElement pipe = ofStatus("Pset_PipeSegmentTypeCommon", "EXISTING");

@@ -12,6 +12,7 @@ import org.lagwright.takeoff.pack.PackReader;
  * The scope rules, in the order in which they are tried.
  *
  * @param statuses words of the property Status, lower case, by the status they stand for
+ * @param statusProperties further properties that tell a status, lower case
  * @param rules the last one applies always
  */
 public record ScopePack(
@@ -20,6 +21,7 @@ public record ScopePack(
     String source,
     String status,
     Map<String, List<String>> statuses,
+    List<String> statusProperties,
     List<Rule> rules) {
 
   /** Id of the rule on what is there already, whose question says so. */
@@ -27,6 +29,7 @@ public record ScopePack(
 
   public ScopePack {
     statuses = Map.copyOf(statuses);
+    statusProperties = List.copyOf(statusProperties);
     rules = List.copyOf(rules);
     if (rules.isEmpty() || !rules.get(rules.size() - 1).when().isAlways()) {
       throw new IllegalArgumentException("the last rule must apply always, with 'when: {}'.");
