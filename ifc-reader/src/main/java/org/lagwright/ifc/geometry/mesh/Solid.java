@@ -17,6 +17,9 @@ import org.lagwright.ifc.geometry.surface.Facet.Role;
  */
 public record Solid(List<List<Facet>> pieces, @Nullable Tool tool, boolean closed) {
 
+  /** Facets times planes that cut them. Two bends or spheres have more, which may take minutes. */
+  private static final long MAX_CUTS = 2_000_000;
+
   /** A convex piece whose sides are its facets. */
   public static Tool convex(List<Facet> facets) {
     List<HalfSpace> sides = new ArrayList<>();
@@ -74,18 +77,25 @@ public record Solid(List<List<Facet>> pieces, @Nullable Tool tool, boolean close
     return untold ? MeshSolid.tool(plane().get(0)) : tool;
   }
 
+  /** The tool for another body, null if there is none or the work would have no end. */
+  private @Nullable Tool cutting(Solid other) {
+    Tool own = cutting();
+    long facets = other.plane().stream().mapToLong(List::size).sum();
+    return own == null || facets * own.planes() > MAX_CUTS ? null : own;
+  }
+
   /** This without another body; null if that cannot be cut with. */
   public @Nullable Solid minus(Solid other) {
-    Tool by = other.cutting();
+    Tool by = other.cutting(this);
     Tool left = tool == null || by == null ? null : new Tool.Minus(tool, by);
     return by == null ? null : new Solid(by.outside(plane(), Role.INNER), left, closed);
   }
 
   /** What this and another body have in common; null if neither can be cut with. */
   public @Nullable Solid and(Solid other) {
-    Tool by = other.cutting();
+    Tool by = other.cutting(this);
     if (by == null) {
-      return cutting() == null ? null : other.and(this);
+      return cutting(other) == null ? null : other.and(this);
     }
     Tool both = tool == null ? null : new Tool.Both(tool, by);
     return new Solid(by.inside(plane(), Role.OUTER), both, closed);
@@ -93,12 +103,12 @@ public record Solid(List<List<Facet>> pieces, @Nullable Tool tool, boolean close
 
   /** Both bodies as one; null if neither can be cut with. */
   public @Nullable Solid plus(Solid other) {
-    Tool own = cutting();
+    Tool own = cutting(other);
     if (own == null) {
-      return other.cutting() == null ? null : other.plus(this);
+      return other.cutting(this) == null ? null : other.plus(this);
     }
     List<List<Facet>> all = new ArrayList<>();
-    Tool by = other.cutting();
+    Tool by = other.cutting(this);
     for (List<Facet> piece : plane()) {
       all.add(by == null ? piece : by.split(piece));
     }

@@ -27,8 +27,16 @@ public sealed interface Tool {
    */
   List<Facet> split(List<Facet> facets);
 
+  /** How many planes it cuts with. */
+  int planes();
+
   /** A convex body; without any half space it is everything. */
   record Convex(List<HalfSpace> sides) implements Tool {
+    @Override
+    public int planes() {
+      return sides.size();
+    }
+
     @Override
     public List<List<Facet>> outside(List<List<Facet>> pieces, Role cut) {
       List<List<Facet>> kept = new ArrayList<>();
@@ -111,6 +119,11 @@ public sealed interface Tool {
   /** All that lies in one of several tools. */
   record AnyOf(List<Tool> parts) implements Tool {
     @Override
+    public int planes() {
+      return parts.stream().mapToInt(Tool::planes).sum();
+    }
+
+    @Override
     public List<List<Facet>> outside(List<List<Facet>> pieces, Role cut) {
       List<List<Facet>> rest = pieces;
       for (Tool part : parts) {
@@ -148,6 +161,11 @@ public sealed interface Tool {
   /** What lies in one tool and not in another: a tube without its bore. */
   record Minus(Tool whole, Tool bore) implements Tool {
     @Override
+    public int planes() {
+      return whole.planes() + bore.planes();
+    }
+
+    @Override
     public List<List<Facet>> outside(List<List<Facet>> pieces, Role cut) {
       List<List<Facet>> kept = new ArrayList<>(whole.outside(pieces, cut));
       kept.addAll(bore.inside(whole.inside(pieces, Role.SEAM), cut));
@@ -172,6 +190,11 @@ public sealed interface Tool {
 
   /** What lies in both of two tools. */
   record Both(Tool first, Tool second) implements Tool {
+    @Override
+    public int planes() {
+      return first.planes() + second.planes();
+    }
+
     @Override
     public List<List<Facet>> outside(List<List<Facet>> pieces, Role cut) {
       List<List<Facet>> kept = new ArrayList<>(first.outside(pieces, cut));

@@ -139,6 +139,10 @@ final class SweptFacets {
     return bores.isEmpty() ? whole : new Tool.Minus(whole, anyOf(bores));
   }
 
+  /**
+   * The ends of a slice come before its walls: cut first by walls, whatever lies beyond the slice
+   * would be shattered, and by each slice again.
+   */
   private static Tool slices(List<Vec> from, List<Vec> to, List<Frame> stations) {
     ProfileArea first = ProfileArea.of(from, List.of());
     ProfileArea last = ProfileArea.of(to, List.of());
@@ -147,9 +151,9 @@ final class SweptFacets {
       List<Vec> near = ring(first, last, 0, stations, s - 1);
       List<Vec> far = ring(first, last, 0, stations, s);
       List<Facet> slice = new ArrayList<>();
-      wall(near, far, Role.OUTER, false, slice);
       slice.add(Facet.of(near, Role.OUTER).reversed());
       slice.add(Facet.of(far, Role.OUTER));
+      wall(near, far, Role.OUTER, false, slice);
       slices.add(Solid.convex(Solid.outwards(slice)));
     }
     return slices.size() == 1 ? slices.get(0) : anyOf(slices);
