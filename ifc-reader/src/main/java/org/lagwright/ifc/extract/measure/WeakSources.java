@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.model.Candidate;
 import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.Measured;
@@ -45,6 +46,10 @@ final class WeakSources {
     if (isPipeNotRound(draft)) {
       problems.add("a pipe is drawn with flat sides or oval, which counts as a duct");
     }
+    if (isTaperedSegment(draft)) {
+      problems.add(
+          "it is drawn with ends of different sizes, and counts as of one size throughout");
+    }
     boolean drawn = draft.shape().isDrawn() || draft.shape().isOnlyBoxed();
     if (!problems.isEmpty() && used && drawn) {
       draft.note(
@@ -64,6 +69,13 @@ final class WeakSources {
         && section != null
         && section.how().isDrawn()
         && !(section.value() instanceof Section.Round);
+  }
+
+  /** True for a straight piece that is drawn as a reducer, as programs without one write it. */
+  private static boolean isTaperedSegment(Draft draft) {
+    Form drawn = draft.shape().form();
+    Kind kind = draft.kind();
+    return kind != null && kind.isSegment() && (drawn == Form.REDUCER || drawn == Form.TRANSITION);
   }
 
   /** True if a value was written and nothing that is drawn gives another. */

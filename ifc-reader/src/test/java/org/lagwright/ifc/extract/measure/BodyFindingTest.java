@@ -140,6 +140,33 @@ class BodyFindingTest {
         .isEqualTo(told);
   }
 
+  /** Programs without a reducer write it as a pipe; what tapers by nothing is one. */
+  @ParameterizedTest
+  @CsvSource({
+    "IFCPIPESEGMENT,60.,true",
+    "IFCDUCTSEGMENT,60.,true",
+    "IFCPIPESEGMENT,100.,false",
+    "IFCPIPEFITTING,60.,false"
+  })
+  void straightPieceThatTapersIsTold(String keyword, String endRadius, boolean told) {
+    String cone =
+        """
+        #1=%s('g',$,'Part',$,$,$,#2,$,$);
+        #2=IFCPRODUCTDEFINITIONSHAPE($,$,(#3));
+        #3=IFCSHAPEREPRESENTATION($,'Body','AdvancedSweptSolid',(#4));
+        #4=IFCEXTRUDEDAREASOLIDTAPERED(#5,$,#6,300.,#7);
+        #5=IFCCIRCLEPROFILEDEF(.AREA.,$,$,100.);
+        #6=IFCDIRECTION((0.,0.,1.));
+        #7=IFCCIRCLEPROFILEDEF(.AREA.,$,$,%s);
+        """
+            .formatted(keyword, endRadius);
+
+    assertThat(
+            InlineModel.read(cone).findings().stream()
+                .anyMatch(each -> each.message().contains("ends of different sizes")))
+        .isEqualTo(told);
+  }
+
   /**
    * A square stands for a pipe where its size is stated; DN 50 is drawn as wide as it is called.
    */
