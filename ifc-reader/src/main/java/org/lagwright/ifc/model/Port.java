@@ -62,6 +62,23 @@ public record Port(
     return new Port(step, null, null, flow, systemType, temperatureC, connectedTo, touching, tap);
   }
 
+  /** This port facing the other way. */
+  public Port reversed() {
+    Point out = direction;
+    return out == null
+        ? this
+        : new Port(
+            step,
+            positionM,
+            new Point(-out.x(), -out.y(), -out.z()),
+            flow,
+            systemType,
+            temperatureC,
+            connectedTo,
+            touching,
+            tap);
+  }
+
   /** True if the file has a record of this port. */
   public boolean isInFile() {
     return step != 0;

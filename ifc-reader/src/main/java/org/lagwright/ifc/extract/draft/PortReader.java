@@ -54,7 +54,7 @@ public final class PortReader {
         ports.add(port(record, other == 0 ? null : new ElementKey(model, other)));
       }
     }
-    return areOnePlace(ports) ? withoutPlace(ports) : ports;
+    return facing(ports);
   }
 
   /** True if a port of an element says that it is one of a duct, as those from IFC4 on may. */
@@ -81,7 +81,13 @@ public final class PortReader {
         ports.add(port(record, joint.touching() ? null : joint.connectedTo()));
       }
     }
-    return areOnePlace(ports) ? withoutPlace(ports) : ports;
+    return facing(ports);
+  }
+
+  /** The ports of an element with directions that point out of it. */
+  private static List<Port> facing(List<Port> ports) {
+    List<Port> outward = PortAxes.outward(ports);
+    return areOnePlace(outward) ? withoutPlace(outward) : outward;
   }
 
   /** Some exporters put all ports of an element at its origin, which tells nothing of its ends. */
@@ -111,18 +117,16 @@ public final class PortReader {
     return unplaced;
   }
 
+  /** A port with its axis as written. */
   private Port port(IfcRecord record, @Nullable ElementKey other) {
-    String flow = record.enumeration("FlowDirection");
-    boolean sink = "SINK".equals(flow);
     Frame frame = placements.of(record);
     // a port whose own placement gives no axis has no direction of its own
     boolean hasAxis = placements.givesAxis(record);
     return new Port(
         record.id(),
         frame == null ? null : frame.origin(),
-        // the axis points out of the element, except for a sink, where it points in
-        !hasAxis || frame == null ? null : frame.direction(0, 0, sink ? -1 : 1),
-        flow,
+        !hasAxis || frame == null ? null : frame.direction(0, 0, 1),
+        record.enumeration("FlowDirection"),
         record.enumeration("SystemType"),
         relations.mayHaveSets(record.id()) ? temperatureC(record.id()) : null,
         other,
