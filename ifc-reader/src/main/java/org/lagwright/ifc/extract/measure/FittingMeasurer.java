@@ -114,7 +114,7 @@ public final class FittingMeasurer {
     draft.change().eccentricityM = eccentricity(draft, joined);
     bends.measure(draft, joined);
     branches.measure(draft, joined);
-    note(draft);
+    note(draft, joints);
   }
 
   /**
@@ -213,10 +213,10 @@ public final class FittingMeasurer {
     return form != Form.BEND && (ways == 0 || ways == 2);
   }
 
-  /** Both joints, or of more those two that look away from each other; else none. */
+  /** Both joints unless they make a corner, or of more those two that look apart; else none. */
   private static List<Neighbours.Joint> faces(List<Neighbours.Joint> joints) {
     if (joints.size() == 2) {
-      return joints;
+      return turns(joints) ? List.of() : joints;
     }
     List<Neighbours.Joint> faces = List.of();
     for (int i = 0; i < joints.size(); i++) {
@@ -230,6 +230,13 @@ public final class FittingMeasurer {
       }
     }
     return faces;
+  }
+
+  /** True if the axes at two joints make a corner, as those of an angle valve do. */
+  private static boolean turns(List<Neighbours.Joint> joints) {
+    Point a = joints.size() == 2 ? joints.get(0).outward() : null;
+    Point b = joints.size() == 2 ? joints.get(1).outward() : null;
+    return a != null && b != null && Math.abs(a.dot(b)) < STEEPEST;
   }
 
   private static boolean lookApart(Neighbours.Joint a, Neighbours.Joint b) {
@@ -306,7 +313,7 @@ public final class FittingMeasurer {
     return sidewaysM < CONCENTRIC_M ? 0 : sidewaysM;
   }
 
-  private static void note(Draft draft) {
+  private static void note(Draft draft, List<Neighbours.Joint> joints) {
     WeakSources.note(draft, draft.section(), draft.lengthM());
     Conflicts.noteSizes(draft);
     Conflicts.noteLength(draft, draft.lengthM());
@@ -321,7 +328,7 @@ public final class FittingMeasurer {
     } else if (!draft.form().isWiderThanItsPipe()
         || WeakSources.isPipeNotRound(draft)
         || isOfStraightBody(draft, draft.section())
-        || isOfOneOfItsPieces(draft)) {
+        || (isOfOneOfItsPieces(draft) && !turns(joints))) {
       WeakSources.noteBody(draft);
     }
   }
