@@ -266,8 +266,20 @@ public final class Neighbours {
     Form form = item.form() == Form.UNKNOWN ? item.shape().form() : item.form();
     return switch (form) {
       case REDUCER, TRANSITION, TEE, CROSS, LATERAL, WYE, APPARATUS -> false;
-      default -> item.isLaggedItem() && item.joints().size() == 2;
+      case BEND, OFFSET -> isPassed(item) && !(item.isDuct() && isReducing(item));
+      default -> isPassed(item);
     };
+  }
+
+  private static boolean isPassed(Draft item) {
+    return item.isLaggedItem() && item.joints().size() == 2;
+  }
+
+  /** True if two ends are drawn of different size, as those of bends of sheet may be. */
+  private static boolean isReducing(Draft item) {
+    List<ShapeEnd> ends = item.shape().ends();
+    return ends.size() == 2
+        && !Tolerances.sameSection(ends.get(0).section(), ends.get(1).section());
   }
 
   private static @Nullable Port onwards(Draft item, Draft cameFrom) {

@@ -333,4 +333,26 @@ class PartlyJoinedFittingTest {
     assertThat(value(reducer.lengthM())).isCloseTo(0.4, within(1e-9));
     assertThat(InlineModel.codes(model)).doesNotContain("LENGTH_CONFLICT");
   }
+
+  /** A bend from 500 to 300 in width; a damper without a body at its narrow end is that wide. */
+  @Test
+  void narrowEndOfABendIsTheSizeOfWhatMeetsIt() {
+    Network network =
+        fitting(".BEND.", 0, -250, 650, -250, 650, 500, 350, 500, 350, 250, 0, 250)
+            .record("#3000=IFCDAMPER('3',$,'Damper',$,$,$,$,$,$);")
+            .port(2, 1, at(500, 500, 0), NORTH)
+            .port(3, 1, at(500, 500, 0), at(0, -1, 0))
+            .port(3, 2, at(500, 700, 0), NORTH)
+            .port(2, 2, at(0, 0, 0), WEST)
+            .connect(2, 1, 3, 1);
+    MepModel model =
+        duct(network, 1, at(0, 0, 0), WEST, 500)
+            .port(1, 1, at(0, 0, 0), EAST)
+            .connect(1, 1, 2, 2)
+            .read();
+
+    assertThat(InlineModel.element(model, 2000).ends())
+        .containsExactlyInAnyOrder(wide(500), wide(300));
+    assertThat(value(InlineModel.element(model, 3000).section())).isEqualTo(wide(300));
+  }
 }
