@@ -33,6 +33,12 @@ final class FittingForm {
   private static final String ONE_END =
       "only one open end of the body is recognised, and nothing else calls it a cap";
 
+  private static final String JOINED_ONCE =
+      "it meets a line with one side, and nothing tells whether it closes it";
+
+  private static final String TWO_JOINTS =
+      "two joints are known of a body that is not recognised; it may have more";
+
   private static final String TAPERS =
       "the file has one port of a body with two ends of different size,"
           + " and nothing else calls it a cap";
@@ -277,7 +283,7 @@ final class FittingForm {
     }
     return switch (joints.size()) {
       case 0 -> draft.shape().ends().isEmpty() ? bySizes() : straight();
-      case 1 -> joints.get(0).port().isInFile() ? withOnePort() : straight();
+      case 1 -> joints.get(0).port().isInFile() ? withOnePort() : touchedOnce();
       case 2 -> twoJoints();
       case 3 -> Form.TEE;
       case 4 -> Form.CROSS;
@@ -293,6 +299,15 @@ final class FittingForm {
     return Form.CAP;
   }
 
+  /** What is straight and touches a line with one side may be a cap as well as a coupling. */
+  private Form touchedOnce() {
+    Form form = straight();
+    if (form == Form.COUPLING) {
+      draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, JOINED_ONCE);
+    }
+    return form;
+  }
+
   /** Where nothing is drawn or joined, a size for each end tells how many there are. */
   private Form bySizes() {
     if (statesEnds(3)) {
@@ -304,7 +319,12 @@ final class FittingForm {
   }
 
   private Form straight() {
-    return draft.shape().form() == Form.STRAIGHT ? Form.COUPLING : Form.UNKNOWN;
+    return draft.shape().form() == Form.STRAIGHT ? aroundLine() : Form.UNKNOWN;
+  }
+
+  /** A thin disc that stands out around the line is a flange. */
+  private Form aroundLine() {
+    return Discs.isOne(draft, met()) ? Form.FLANGE : Form.COUPLING;
   }
 
   private Form twoJoints() {
@@ -312,7 +332,14 @@ final class FittingForm {
     if (met.size() == 2 && !Tolerances.sameSection(met.get(0), met.get(1))) {
       return Form.REDUCER;
     }
-    return joined != null && joined.form() == Form.STRAIGHT ? Form.COUPLING : straight();
+    if (joined == null || joined.form() != Form.STRAIGHT) {
+      return straight();
+    }
+    Shape drawn = draft.shape();
+    if (drawn.form() == Form.UNKNOWN && !drawn.problems().isEmpty()) {
+      draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, TWO_JOINTS);
+    }
+    return aroundLine();
   }
 
   private List<Section> met() {
