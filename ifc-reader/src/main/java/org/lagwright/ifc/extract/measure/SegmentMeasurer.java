@@ -194,6 +194,7 @@ public final class SegmentMeasurer {
     }
     if (!sizes.isEmpty()) {
       Neighbours.Found first = sizes.get(0);
+      SizeDoubts.noteBodyNextDoor(draft, first);
       draft.change().section =
           Measured.of(Tolerances.withoutNoise(first.section()), how, first.evidence());
     }

@@ -33,6 +33,9 @@ record SizeDoubts(
   private static final String OF_BODY =
       "The size is that of the body, which may be wider than its pipe; nothing tells of the pipe";
 
+  private static final String OF_BODY_NEXT_DOOR =
+      "The size is that of a body it meets, which may be wider than the pipe in it";
+
   private static final String ONE_END =
       "Nothing is drawn, and the size is that of a line it meets; the other ends may be larger";
 
@@ -47,6 +50,7 @@ record SizeDoubts(
     Measured<Section> chosen = draft.section();
     if (chosen == null || draft.shape().section() == null) {
       noteOneEnd(chosen);
+      noteBodyNextDoor(chosen);
       return;
     }
     for (Nominal each : nominals) {
@@ -68,6 +72,22 @@ record SizeDoubts(
   private void noteOneEnd(@Nullable Measured<Section> chosen) {
     if (chosen != null && chosen.how() == How.NEIGHBOUR && ofSomeEnds) {
       draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.ASSUMED, ONE_END);
+    }
+  }
+
+  private void noteBodyNextDoor(@Nullable Measured<Section> chosen) {
+    for (Neighbours.Found each : met) {
+      if (chosen != null && chosen.evidence().equals(each.evidence())) {
+        noteBodyNextDoor(draft, each);
+        return;
+      }
+    }
+  }
+
+  /** Tells of a size that was taken from the body of a valve, flange or the like next door. */
+  static void noteBodyNextDoor(Draft draft, Neighbours.Found size) {
+    if (size.ofBody()) {
+      draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.ASSUMED, OF_BODY_NEXT_DOOR);
     }
   }
 

@@ -251,4 +251,39 @@ class InlineBodyTest {
     assertThat(InlineModel.value(tee.section()) instanceof Section.Round).isEqualTo(allMet);
     assertThat(tee.ends()).isNotEmpty().allMatch(end -> end instanceof Section.Round == allMet);
   }
+
+  /** The way straight across an angle valve is no length of it. */
+  @ParameterizedTest
+  @CsvSource({"90,false", "0,true", "30,true"})
+  void lengthOfAnUndrawnValveIsThatBetweenFacesThatLookApart(double turnDegrees, boolean told) {
+    double turn = Math.toRadians(turnDegrees);
+    double[] out = {Math.cos(turn), Math.sin(turn), 0};
+    double[] end = {100 + 100 * out[0], 100 * out[1], 0};
+    MepElement valve =
+        new Network()
+            .record("#2000=IFCVALVE('2',$,'Valve DN50',$,$,$,$,$,.ISOLATING.);")
+            .port(2, 1, at(0, 0, 0), WEST)
+            .port(2, 2, end, out)
+            .element(2);
+
+    assertThat(valve.form()).isEqualTo(Form.VALVE_BODY);
+    assertThat(valve.lengthM() != null).isEqualTo(told);
+  }
+
+  @Test
+  void sizeOfAnUndrawnPipeThatIsOnlyThatOfAValveIsTold() {
+    MepModel model =
+        new Network()
+            .body(2, "IFCVALVE", "4711", ".ISOLATING.", at(0, 0, 0), EAST, 150, 84.4)
+            .port(2, 1, at(150, 0, 0), EAST)
+            .record("#1000=IFCPIPESEGMENT('1',$,'4712',$,$,$,$,$,$);")
+            .port(1, 1, at(150, 0, 0), WEST)
+            .port(1, 2, at(1150, 0, 0), EAST)
+            .connect(2, 1, 1, 1)
+            .read();
+
+    assertThat(diameterMm(InlineModel.element(model, 1000))).isEqualTo(84.4);
+    assertThat(model.findings())
+        .anySatisfy(finding -> assertThat(finding.message()).contains("wider than the pipe in it"));
+  }
 }
