@@ -126,9 +126,22 @@ public final class Solids {
   /** A straight piece of items about one axis, null if they are none. */
   private @Nullable Shape coaxial(
       List<Item> items, List<Shape> shapes, Shape largest, Visits visits) {
-    return CoaxialBody.mayBe(shapes)
-        ? CoaxialBody.of(parts(items, shapes, visits), largest, items.get(0).record().id())
-        : null;
+    if (!CoaxialBody.mayBe(shapes)) {
+      return null;
+    }
+    List<CoaxialBody.Part> parts = parts(items, shapes, visits);
+    Shape axial = Prism.mayLieOtherwise(largest) ? bored(parts, largest) : largest;
+    return CoaxialBody.of(parts, axial, items.get(0).record().id());
+  }
+
+  /** What has a bore tells along which of its edges a box beside it runs. */
+  private static Shape bored(List<CoaxialBody.Part> parts, Shape largest) {
+    for (CoaxialBody.Part part : parts) {
+      if (part.bore() != null) {
+        return part.shape();
+      }
+    }
+    return largest;
   }
 
   private List<CoaxialBody.Part> parts(List<Item> items, List<Shape> shapes, Visits visits) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.codes;
 import static org.lagwright.ifc.extract.InlineModel.diameterMm;
 import static org.lagwright.ifc.extract.InlineModel.element;
+import static org.lagwright.ifc.extract.InlineModel.value;
 
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -13,6 +14,7 @@ import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.ifc.model.Section;
 
 /** Pipes and ducts whose body shows a shell around them, or flanges at their ends. */
 class ShellInBodyTest {
@@ -173,5 +175,51 @@ class ShellInBodyTest {
 
     assertThat(InWords.section(InlineModel.value(duct.section()))).isEqualTo("502.0 x 302.0 mm");
     assertThat(duct.existingInsulation()).isNull();
+  }
+
+  /** A duct of 500 x 300 that is 130 long, in insulation of 30 mm that is open at both ends. */
+  @Test
+  void insulationAroundADuctThatIsShorterThanWideTellsHowItRuns() {
+    MepModel model =
+        InlineModel.read(
+            """
+            #1=IFCDUCTSEGMENT('g',$,'Duct',$,$,#14,#10,$,$);
+            #10=IFCPRODUCTDEFINITIONSHAPE($,$,(#11));
+            #11=IFCSHAPEREPRESENTATION($,'Body','Tessellation',(#20,#40));
+            #14=IFCLOCALPLACEMENT($,#15);
+            #15=IFCAXIS2PLACEMENT3D(#16,$,$);
+            #16=IFCCARTESIANPOINT((0.,0.,0.));
+            """
+                + faces(20, corners(500, 300, 0, 130), SIDES + ",(4,3,2,1),(5,6,7,8)")
+                + faces(40, corners(560, 360, 0, 130) + "," + corners(500, 300, 0, 130), RING));
+    MepElement duct = element(model, 1);
+
+    assertThat(value(duct.section())).isEqualTo(new Section.Rectangular(0.5, 0.3));
+    assertThat(value(duct.lengthM())).isCloseTo(0.13, within(1e-9));
+    assertThat(Objects.requireNonNull(duct.existingInsulation()).thicknessM())
+        .isCloseTo(0.03, within(1e-9));
+  }
+
+  private static final String SIDES = "(1,2,6,5),(2,3,7,6),(3,4,8,7),(4,1,5,8)";
+
+  /** Sides outside and inside, and what joins them at both ends. */
+  private static final String RING =
+      SIDES
+          + ",(13,14,10,9),(14,15,11,10),(15,16,12,11),(16,13,9,12)"
+          + ",(9,10,2,1),(10,11,3,2),(11,12,4,3),(12,9,1,4)"
+          + ",(5,6,14,13),(6,7,15,14),(7,8,16,15),(8,5,13,16)";
+
+  private static String faces(int id, String corners, String loops) {
+    StringBuilder records = new StringBuilder();
+    StringBuilder list = new StringBuilder();
+    int face = id + 2;
+    for (String loop : loops.split("\\),\\(")) {
+      list.append(list.length() == 0 ? "#" : ",#").append(face);
+      records.append(
+          "#%d=IFCINDEXEDPOLYGONALFACE((%s));%n".formatted(face++, loop.replaceAll("[()]", "")));
+    }
+    return "#%d=IFCPOLYGONALFACESET(#%d,.T.,(%s),$);%n#%d=IFCCARTESIANPOINTLIST3D((%s));%n"
+            .formatted(id, id + 1, list, id + 1, corners)
+        + records;
   }
 }
