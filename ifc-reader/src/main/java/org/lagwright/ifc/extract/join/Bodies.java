@@ -181,6 +181,20 @@ final class Bodies {
     return a == null || b == null ? Double.NaN : a.distanceM(b);
   }
 
+  /**
+   * True if two ends of one lie where the other has ends. The middle of a body with a stem or a
+   * motor is another one where the stem counts as an end, which depends on what it is joined to.
+   */
+  static boolean haveCommonEnds(MepElement one, MepElement other) {
+    int common = 0;
+    for (OpenEnd end : ReadEnds.of(one)) {
+      for (OpenEnd each : ReadEnds.of(other)) {
+        common += end.positionM().distanceM(each.positionM()) < SAME_PLACE_M ? 1 : 0;
+      }
+    }
+    return common > 1;
+  }
+
   /** True if both have two ends and do not run in one direction. */
   static boolean areCrossing(MepElement one, MepElement other) {
     Point along = one == other ? null : along(one);

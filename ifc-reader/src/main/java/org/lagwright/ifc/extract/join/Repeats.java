@@ -183,7 +183,9 @@ final class Repeats {
     for (MepElement first : byId.getOrDefault(element.globalId(), List.of())) {
       double apartM = Bodies.apartM(first, element);
       boolean unknown = Double.isNaN(apartM) || apartM >= OTHER_ORIGIN_M;
-      boolean here = apartM <= SAME_ELEMENT_M && Bodies.mayBeOne(first, element);
+      boolean here =
+          Bodies.mayBeOne(first, element)
+              && (apartM <= SAME_ELEMENT_M || Bodies.haveCommonEnds(first, element));
       if (here || (unknown && Bodies.areAlike(first, element))) {
         return first;
       }

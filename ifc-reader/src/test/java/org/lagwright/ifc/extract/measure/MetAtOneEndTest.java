@@ -10,6 +10,7 @@ import static org.lagwright.ifc.extract.measure.ShapeChangingBoxTest.extrusion;
 import static org.lagwright.ifc.extract.measure.ShapeChangingBoxTest.itemOf;
 import static org.lagwright.ifc.extract.measure.ShapeChangingBoxTest.profile;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,6 +36,20 @@ class MetAtOneEndTest {
 
     assertThat(pump.ends()).containsOnly(new Section.Round(0.0603));
     assertThat(lengthM(pump)).isCloseTo(0.3, within(1e-6));
+  }
+
+  /** Its motor counts as an end where both faces are met, so that its middle is another one. */
+  @Test
+  void pumpOfAnotherFileWhereItMeetsNothingIsTheSameOne() {
+    Network network = itemOf("IFCPUMP", "#2010,#2020");
+    extrusion(network, 2010, 0, 0, profile("CIRCLE", "50."), 300);
+    upright(network, 2020, at(150, 0, 0), profile("CIRCLE", "75."), 400);
+    String alone = network.text();
+    network.pipe(1, at(0, 0, 0), WEST, 1000, 60.3).pipe(3, at(300, 0, 0), EAST, 1000, 60.3);
+    List<MepModel> models = InlineModel.join(network.text(), alone);
+
+    assertThat(InlineModel.element(models.get(1), 2000).repeats()).isNotNull();
+    assertThat(InlineModel.codes(models.get(1))).doesNotContain("SAME_ID_ELSEWHERE");
   }
 
   /** One end is drawn as wide as the pipe at it, so the other one is that of its own. */
