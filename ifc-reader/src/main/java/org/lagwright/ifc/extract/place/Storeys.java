@@ -41,6 +41,9 @@ final class Storeys {
   /** Whether a building states its storeys above the sea. */
   private final Map<Long, Boolean> aboveSea = new ConcurrentHashMap<>();
 
+  /** By building, how far above their placements its storeys are stated, metres. */
+  private final Map<Long, double[]> zeros = new ConcurrentHashMap<>();
+
   /**
    * Storeys of each building and site and, under 0, of all; by the building they stand in, 0 if
    * they stand in none, and the height of their floors.
@@ -96,18 +99,30 @@ final class Storeys {
 
   /** True if a storey placed elsewhere in a building is stated as far above its placement. */
   private boolean isZeroOf(long building, double zeroM, double aboveM) {
-    for (IfcRecord storey : file.all("IfcBuildingStorey")) {
-      Double placedM = heightM(storey);
-      Double statedM = elevationM(storey);
-      if (placedM != null
-          && statedM != null
-          && !isSame(placedM, zeroM)
-          && isSame(statedM - placedM, aboveM)
-          && buildingOf(storey.id()) == building) {
+    for (double zeroAboveM : zeros.computeIfAbsent(building, id -> zerosOf(id, zeroM))) {
+      if (isSame(zeroAboveM, aboveM)) {
         return true;
       }
     }
     return false;
+  }
+
+  /** How far the storeys that are not placed at the height of their building are stated above. */
+  private double[] zerosOf(long building, double baseM) {
+    return file.all("IfcBuildingStorey").stream()
+        .filter(storey -> buildingOf(storey.id()) == building)
+        .mapToDouble(storey -> aboveItsPlacementM(storey, baseM))
+        .filter(Double::isFinite)
+        .distinct()
+        .toArray();
+  }
+
+  private double aboveItsPlacementM(IfcRecord storey, double baseM) {
+    Double placedM = heightM(storey);
+    Double statedM = elevationM(storey);
+    return placedM == null || statedM == null || isSame(placedM, baseM)
+        ? Double.NaN
+        : statedM - placedM;
   }
 
   /**
