@@ -15,11 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.model.ExistingInsulation;
-import org.lagwright.ifc.model.Kind;
 import org.lagwright.ifc.model.MepModel;
-import org.lagwright.ifc.model.Section;
 
 /** Insulation as exporters draw and state it. */
 class InsulationTest {
@@ -31,7 +28,7 @@ class InsulationTest {
   /** What the pipe is drawn with, without the pipe; a covering of another file needs some of it. */
   static final String BODY_ONLY = PIPE.substring(PIPE.indexOf('\n') + 1);
 
-  private static final String DUCT =
+  static final String DUCT =
       "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
           + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,450.,315.)");
 
@@ -258,14 +255,6 @@ class InsulationTest {
     assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(differ);
   }
 
-  /** Cement mortar, for one. */
-  @Test
-  void liningOfAPipeIsNoneThatInsulates() {
-    MepModel model = read(PIPE + properties("Lining Thickness", "IFCLENGTHMEASURE(5.)"));
-
-    assertThat(element(model, 1).lining()).isNull();
-  }
-
   /** 1.5 in are 38.1 mm. */
   @ParameterizedTest
   @CsvSource(
@@ -278,208 +267,6 @@ class InsulationTest {
     assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
   }
 
-  @ParameterizedTest
-  @CsvSource({
-    // stated thickness, pipe by table
-    "Insulation Thickness;IFCLENGTHMEASURE(30.);Tag;IFCTEXT('x'),NONE",
-    // stated outside diameter only
-    "OuterDiameter;IFCLENGTHMEASURE(60.3),ESTIMATED",
-    // nominal size only
-    "NominalDiameter;IFCLENGTHMEASURE(50.),ESTIMATED",
-    "Insulation Thickness;IFCLENGTHMEASURE(30.);NominalDiameter;IFCLENGTHMEASURE(50.),NONE"
-  })
-  void bodyDrawnWithItsInsulationGivesThePipeAndTheInsulation(String known, String effect) {
-    String drawn =
-        "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
-            + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,60.15)");
-    MepModel model = read(drawn + properties(known.split(";")));
-
-    assertThat(diameterMm(element(model, 1))).isEqualTo(60.3);
-    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
-    assertThat(model.findings())
-        .filteredOn(f -> f.code().name().equals("INSULATION_IN_BODY"))
-        .singleElement()
-        .satisfies(f -> assertThat(f.effect()).hasToString(effect));
-    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT", "SECTION_CONFLICT");
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    // a tabulated size that fits all that is stated
-    "30.15,Insulation Thickness;IFCLENGTHMEASURE(10.);NominalDiameter;IFCLENGTHMEASURE(50.),60.3",
-    // drawn as its nominal size: no rest of insulation
-    "20,Insulation Thickness;IFCLENGTHMEASURE(9.);Tag;IFCTEXT('x'),40",
-    // a wall or a coat of paint
-    "32.15,OuterDiameter;IFCLENGTHMEASURE(60.3),60.3"
-  })
-  void bodyThatMayBeTheBarePipeIsNotTakenApart(double radiusMm, String known, double expectedMm) {
-    String drawn =
-        "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
-            + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,%s)".formatted(radiusMm));
-    MepModel model = read(drawn + properties(known.split(";")));
-
-    assertThat(diameterMm(element(model, 1))).isEqualTo(expectedMm);
-    assertThat(codes(model)).doesNotContain("INSULATION_IN_BODY");
-  }
-
-  /** 160 mm less twice 40 mm would be the radius. */
-  @ParameterizedTest
-  @CsvSource({"125,62.5", "160,80", "250,125", "315,157.5"})
-  void halfTheDrawnDiameterIsARadiusAndNoSizeUnderInsulation(double drawnMm, double statedMm) {
-    MepModel model =
-        read(
-            "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
-                + body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,%s)".formatted(drawnMm / 2))
-                + properties("Diameter", "IFCLENGTHMEASURE(" + statedMm + ")"));
-
-    assertThat(diameterMm(element(model, 1))).isEqualTo(drawnMm);
-    assertThat(element(model, 1).existingInsulation()).isNull();
-    assertThat(codes(model)).containsOnlyOnce("SECTION_CONFLICT");
-  }
-
-  /** A tabulated pipe DN 250 of 274 mm would leave 113 mm around it. */
-  @Test
-  void diameterDrawnAsRadiusLeavesNoInsulationUnderATabulatedSize() {
-    MepModel model =
-        read(
-            "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#14,#10,$,$);\n"
-                + body("IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,250.,3.)")
-                + properties(
-                    "NominalDiameter", "IFCLENGTHMEASURE(250.)",
-                    "OuterDiameter", "IFCLENGTHMEASURE(250.)"));
-
-    assertThat(diameterMm(element(model, 1))).isEqualTo(500);
-    assertThat(element(model, 1).existingInsulation()).isNull();
-    assertThat(codes(model)).contains("SECTION_CONFLICT").doesNotContain("INSULATION_IN_BODY");
-  }
-
-  /** The size, thickness and outer figures of a public sample: 315 x 450 with 10 mm around. */
-  @Test
-  void ductDrawnWithItsInsulationHasTheStatedSize() {
-    String drawn =
-        "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
-            + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,470.,335.)");
-    MepModel model =
-        read(
-            drawn
-                + properties(
-                    "Width", "IFCLENGTHMEASURE(450.)",
-                    "Height", "IFCLENGTHMEASURE(315.)",
-                    "Insulation Thickness", "IFCLENGTHMEASURE(10.)"));
-
-    assertThat(InlineModel.value(element(model, 1).section()))
-        .isEqualTo(new Section.Rectangular(0.45, 0.315));
-    assertThat(mm(of(model, 1))).isCloseTo(10, within(0.01));
-  }
-
-  @Test
-  void liningIsKeptApartAndTheMetalStaysAsWideAsDrawn() {
-    String drawn =
-        "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
-            + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,500.,365.)");
-    MepModel model =
-        read(
-            drawn
-                + properties(
-                    "Width", "IFCLENGTHMEASURE(450.)",
-                    "Height", "IFCLENGTHMEASURE(315.)",
-                    "Lining Thickness", "IFCLENGTHMEASURE(25.)"));
-
-    assertThat(InlineModel.value(element(model, 1).section()))
-        .isEqualTo(new Section.Rectangular(0.5, 0.365));
-    assertThat(element(model, 1).existingInsulation()).isNull();
-    assertThat(mm(Objects.requireNonNull(element(model, 1).lining()))).isEqualTo(25);
-  }
-
-  /** By Pset_DuctSegmentOccurrence, in IFC2X3 Pset_FlowSegmentDuctSegment. */
-  @ParameterizedTest
-  @CsvSource({
-    "IFCBOOLEAN(.T.), true",
-    "IFCLABEL('TRUE'), true",
-    "IFCLABEL('Yes'), true",
-    "IFCLABEL('No'), false",
-    "IFCBOOLEAN(.F.), false",
-    "IFCLOGICAL(.U.), false"
-  })
-  void ductThatSaysItHasALinerIsLinedWithWhoKnowsHowMuch(String value, boolean lined) {
-    ExistingInsulation lining = element(read(DUCT + properties("HasLiner", value)), 1).lining();
-
-    assertThat(lining != null).isEqualTo(lined);
-    assertThat(lining == null ? null : lining.thicknessM()).isNull();
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "Innend\\X\\E4mmung,IFCTEXT('25 mm'),25",
-    "Duct Liner,IFCTEXT('Mineral wool 25 mm'),25",
-    "Lining,IFCLENGTHMEASURE(25.),25",
-    "InsulationInternalThickness,IFCLENGTHMEASURE(25.),25",
-    "Insulation Type,IFCTEXT('Internal lining 25 mm'),25",
-    "Isolation,IFCTEXT('Isolation int\\X\\E9rieure 25 mm'),25",
-    "Lining,IFCTEXT('Mineral wool'),",
-    "Insulation Type,IFCTEXT('Internal lining'),"
-  })
-  void whatIsCalledLiningIsKeptApartFromInsulation(String name, String value, Double liningMm) {
-    MepModel model = read(DUCT + properties(name, value));
-    ExistingInsulation lining = Objects.requireNonNull(element(model, 1).lining());
-
-    assertThat(element(model, 1).existingInsulation()).isNull();
-    if (liningMm == null) {
-      assertThat(lining.thicknessM()).isNull();
-    } else {
-      assertThat(mm(lining)).isCloseTo(liningMm, within(1e-6));
-    }
-    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
-  }
-
-  @Test
-  void thicknessOfInsulationThatIsALiningIsThatOfTheLining() {
-    MepModel model =
-        read(
-            DUCT
-                + properties(
-                    "Insulation Type", "IFCTEXT('Duct liner')",
-                    "Insulation Thickness", "IFCLENGTHMEASURE(25.)"));
-
-    assertThat(element(model, 1).existingInsulation()).isNull();
-    assertThat(mm(Objects.requireNonNull(element(model, 1).lining()))).isCloseTo(25, within(1e-6));
-    assertThat(codes(model)).doesNotContain("INSULATION_CONFLICT");
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"none", "ohne", "no mineral wool", "-", "0", "", "Concrete"})
-  void textThatNamesNoLiningThatInsulatesShowsNone(String text) {
-    MepModel model = read(DUCT + properties("Lining", "IFCTEXT('" + text + "')"));
-
-    assertThat(element(model, 1).lining()).isNull();
-  }
-
-  @Test
-  void ductDrawnWiderThanItsFreeSizeForItsLinerIsAsWideAsDrawn() {
-    MepModel model =
-        read(
-            DUCT
-                + properties(
-                    "Width", "IFCLENGTHMEASURE(400.)",
-                    "Height", "IFCLENGTHMEASURE(265.)",
-                    "HasLiner", "IFCBOOLEAN(.T.)"));
-
-    assertThat(InlineModel.value(element(model, 1).section()))
-        .isEqualTo(new Section.Rectangular(0.45, 0.315));
-    assertThat(element(model, 1).existingInsulation()).isNull();
-    assertThat(Objects.requireNonNull(element(model, 1).lining()).thicknessM()).isNull();
-  }
-
-  @ParameterizedTest(name = "{0} x {1} in a duct of 450 x 315")
-  @CsvSource({"440, 305", "450, 315", "450.0001, 315.0001"})
-  void coveringDrawnInsideADuctIsALiningWhateverItsName(double widthMm, double heightMm) {
-    String board = "IFCRECTANGLEPROFILEDEF(.AREA.,$,$,%s,%s)".formatted(widthMm, heightMm);
-    MepModel model = read(DUCT + covering(2, "Board", board, 0, 2500));
-
-    assertThat(element(model, 1).existingInsulation()).isNull();
-    assertThat(element(model, 1).lining()).isNotNull();
-  }
-
   @Test
   void ductCoveringIsAsThickAsItIsWiderAllRound() {
     MepModel model =
@@ -487,13 +274,6 @@ class InsulationTest {
 
     // turned by a quarter: the long side of the duct still lies in the long side of the mat
     assertThat(mm(of(model, 1))).isCloseTo(10, within(0.01));
-  }
-
-  @Test
-  void pipeCalledInsulatedByItselfStaysAPipe() {
-    MepModel model = read(PIPE.replace("'Pipe'", "'Pipe with insulation'"));
-
-    assertThat(element(model, 1).kind()).isEqualTo(Kind.PIPE_SEGMENT);
   }
 
   /** The same pipe and covering far from zero, in millimetres. */
