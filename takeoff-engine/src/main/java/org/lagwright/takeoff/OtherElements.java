@@ -27,8 +27,7 @@ record OtherElements(
    *
    * @param models in the order of their numbers
    */
-  static OtherElements of(
-      List<MepModel> models, List<MepElement> elements, ScopePack pack) {
+  static OtherElements of(List<MepModel> models, List<MepElement> elements, ScopePack pack) {
     Map<ElementKey, MepElement> byKey = new HashMap<>();
     Map<ElementKey, String> inWords = new HashMap<>();
     for (MepElement element : elements) {
