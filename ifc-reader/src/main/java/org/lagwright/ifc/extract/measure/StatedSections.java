@@ -9,9 +9,7 @@ import org.lagwright.ifc.extract.draft.BareSizes;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.DuctShapes;
 import org.lagwright.ifc.extract.draft.SizeTexts;
-import org.lagwright.ifc.extract.text.FigureCursor;
 import org.lagwright.ifc.extract.text.InWords;
-import org.lagwright.ifc.extract.text.InchSizes;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
@@ -32,8 +30,7 @@ public final class StatedSections {
 
   static final String NOMINAL = "nominal size";
 
-  private static final String PLACEHOLDER = "placeholder";
-  private static final String NO_DUCT = "no duct is so narrow";
+  static final String PLACEHOLDER = "placeholder";
 
   /** Two readings of one diameter that were written down, not measured. */
   private static final double SAME_DIAMETER_M = 0.0005;
@@ -43,6 +40,7 @@ public final class StatedSections {
   private final ProfileReader profiles;
   private final BareSizes bare;
   private final BareFigures figures;
+  private final WrittenSizes texts;
   private final double lengthUnitM;
 
   /** Reads with these. */
@@ -56,6 +54,7 @@ public final class StatedSections {
     this.profiles = profiles;
     this.bare = new BareSizes(lengthUnitM);
     this.figures = new BareFigures(lengthUnitM);
+    this.texts = new WrittenSizes(placeholders, nominals, bare);
     this.lengthUnitM = lengthUnitM;
   }
 
@@ -117,15 +116,8 @@ public final class StatedSections {
   private Stated outside(
       Draft draft, SizeTexts.Text text, double diameterM, Optional<Stated> byBore) {
     return placeholders.contains(draft, text.value())
-        ? written(draft, text, new Section.Round(diameterM))
+        ? texts.stated(draft, text, new Section.Round(diameterM))
         : outside(draft, diameterM, How.TEXT, text.evidence(), byBore);
-  }
-
-  /** A size that a text gives. */
-  private Stated written(Draft draft, SizeTexts.Text text, Section section) {
-    String narrow = BareSizes.isTooNarrow(draft, section) ? NO_DUCT : null;
-    String ruledOut = placeholders.contains(draft, text.value()) ? PLACEHOLDER : narrow;
-    return new Stated(section, How.TEXT, text.evidence(), ruledOut, false, false);
   }
 
   /**
@@ -257,9 +249,7 @@ public final class StatedSections {
     } else if (draft.isDuct() || draft.isSegment()) {
       sides(draft, width.get(), height.get(), stated);
     }
-    for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      text(draft, text, stated);
-    }
+    texts.addTo(draft, stated);
     return stated;
   }
 
@@ -331,65 +321,7 @@ public final class StatedSections {
         stated.add(round(p, unit ? diameterM : bare.diameterM(draft, diameterM), false));
       }
     }
-    for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      Optional<Integer> dn = Sizes.dn(text.value());
-      if (dn.isPresent() && dn.get() >= 1000 * Sizes.SMALLEST_SIDE_M) {
-        stated.add(written(draft, text, new Section.Round(dn.get() / 1000.0)));
-      }
-    }
-  }
-
-  private void text(Draft draft, SizeTexts.Text text, List<Stated> stated) {
-    if (draft.isDuct()) {
-      duct(draft, text, stated);
-      return;
-    }
-    Optional<Section> round = Sizes.diameter(text.value());
-    if (round.isPresent()) {
-      pipe(draft, text, round.get(), stated);
-    } else {
-      whole(draft, text, stated);
-    }
-  }
-
-  private void duct(Draft draft, SizeTexts.Text text, List<Stated> stated) {
-    Optional<Section> sides = bare.sides(draft, text.value());
-    if (sides.isPresent()) {
-      stated.add(written(draft, text, DuctShapes.shaped(draft, sides.get())));
-    }
-    Optional<Section> round = bare.diameter(draft, text.value());
-    if (round.isPresent()) {
-      stated.add(written(draft, text, round.get()));
-    }
-  }
-
-  /** A text that is but a diameter, which only as an outside is one: 22 mm, not 50 mm. */
-  private void whole(Draft draft, SizeTexts.Text text, List<Stated> stated) {
-    double diameterM = text.value().endsWith("mm") ? FigureCursor.wholeM(text.value()) : Double.NaN;
-    boolean outside =
-        diameterM > 0
-            && PipeSizes.isOutsideDiameter(diameterM)
-            && !NominalSizes.isTabulated(diameterM);
-    if (outside) {
-      stated.add(written(draft, text, new Section.Round(diameterM)));
-    }
-  }
-
-  /**
-   * Inches of a pipe are its nominal size, and so is what a property calls so; what but a word
-   * calls a diameter may be.
-   */
-  private void pipe(Draft draft, SizeTexts.Text text, Section round, List<Stated> stated) {
-    double diameterM = round.largestSideM();
-    boolean nominal =
-        !InchSizes.in(text.value()).isEmpty()
-            || nominals.isNominal(draft, null, diameterM)
-            || bare.nominal(draft, text.value()) > 0
-            || (Sizes.isPlainDiameter(text.value()) && NominalSizes.isTabulated(diameterM));
-    if (nominal || PipeSizes.isOutsideDiameter(diameterM)) {
-      String ruledOut = nominal ? NOMINAL : written(draft, text, round).ruledOut();
-      stated.add(new Stated(round, How.TEXT, text.evidence(), ruledOut, true, false));
-    }
+    texts.addNominal(draft, stated);
   }
 
   private Stated round(Property p, double diameterM, boolean plain) {
