@@ -38,15 +38,16 @@ class MetAtOneEndTest {
     assertThat(lengthM(pump)).isCloseTo(0.3, within(1e-6));
   }
 
-  /** Its motor counts as an end where both faces are met, so that its middle is another one. */
+  /** Its motor counts as an end where the file has no ports, so that its middle is another one. */
   @Test
-  void pumpOfAnotherFileWhereItMeetsNothingIsTheSameOne() {
-    Network network = itemOf("IFCPUMP", "#2010,#2020");
-    extrusion(network, 2010, 0, 0, profile("CIRCLE", "50."), 300);
-    upright(network, 2020, at(150, 0, 0), profile("CIRCLE", "75."), 400);
-    String alone = network.text();
-    network.pipe(1, at(0, 0, 0), WEST, 1000, 60.3).pipe(3, at(300, 0, 0), EAST, 1000, 60.3);
-    List<MepModel> models = InlineModel.join(network.text(), alone);
+  void pumpThatAnotherFileHasWithPortsIsTheSameOne() {
+    Network drawn = itemOf("IFCPUMP", "#2010,#2020");
+    extrusion(drawn, 2010, 0, 0, profile("CIRCLE", "50."), 300);
+    upright(drawn, 2020, at(150, 0, 0), profile("CIRCLE", "30."), 400);
+    Network joined = new Network().record(drawn.text()).pipe(1, at(0, 0, 0), WEST, 1000, 60.3);
+    joined.pipe(3, at(300, 0, 0), EAST, 1000, 60.3);
+    drawn.port(2, 1, at(0, 0, 0), WEST).port(2, 2, at(300, 0, 0), EAST);
+    List<MepModel> models = InlineModel.join(joined.text(), drawn.text());
 
     assertThat(InlineModel.element(models.get(1), 2000).repeats()).isNotNull();
     assertThat(InlineModel.codes(models.get(1))).doesNotContain("SAME_ID_ELSEWHERE");
