@@ -174,11 +174,18 @@ public final class FittingSections {
         options.rule(body.value(), body.how(), body.evidence(), FittingMeasurer.BODY);
       } else if (insulated) {
         options.rule(body.value(), body.how(), body.evidence(), FittingMeasurer.INSULATED);
-      } else if (!asMet || (wideForSure && isWiderThanStated(body.value()))) {
+      } else if ((!asMet && !contradictsFitting())
+          || (wideForSure && isWiderThanStated(body.value()))) {
         options.rule(body.value(), body.how(), body.evidence(), FittingMeasurer.BODY);
       } else {
         options.addAll(body);
       }
+    }
+
+    /** True for sheet that is drawn, where the size is that of a drawn fitting next door only. */
+    private boolean contradictsFitting() {
+      Neighbours.Found most = met.isEmpty() ? null : FittingMeasurer.largest(met);
+      return most != null && !wide && draft.isDuct() && !most.ofSegment() && most.written() == null;
     }
 
     private boolean isWiderThanStated(Section body) {

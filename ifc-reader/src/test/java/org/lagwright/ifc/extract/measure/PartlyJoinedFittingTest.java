@@ -355,4 +355,25 @@ class PartlyJoinedFittingTest {
         .containsExactlyInAnyOrder(wide(500), wide(300));
     assertThat(value(InlineModel.element(model, 3000).section())).isEqualTo(wide(300));
   }
+
+  /** A body of sheet that narrows from 260, at a drawn fitting of 300: one of both is wrong. */
+  @Test
+  void sizeOfAFittingNextDoorThatContradictsTheBodyIsTold() {
+    Network network =
+        fitting(".TRANSITION.", REDUCER)
+            .record("#3000=IFCDUCTFITTING('3',$,'Part',$,$,#3010,#3001,$,.TRANSITION.);")
+            .record(InlineModel.placed(3010, 500, 0, 0))
+            .record("#3001=IFCPRODUCTDEFINITIONSHAPE($,$,(#3002));")
+            .record("#3002=IFCSHAPEREPRESENTATION($,'Body','Tessellation',(#3003));")
+            .record(
+                "#3003=IFCTRIANGULATEDFACESET(#3004,$,.T.,((1,3,2),(2,3,4),(5,6,7),(6,8,7),(1,2,5),"
+                    + "(2,6,5),(3,7,4),(4,7,8),(1,5,3),(3,5,7),(2,4,6),(4,8,6)),$);")
+            .record(
+                "#3004=IFCCARTESIANPOINTLIST3D(((0.,-130.,-130.),(260.,-100.,-100.),"
+                    + "(0.,130.,-130.),(260.,100.,-100.),(0.,-130.,130.),(260.,-100.,100.),"
+                    + "(0.,130.,130.),(260.,100.,100.)));");
+    MepModel model = network.box(4, "IFCDUCTSEGMENT", at(760, 0, 0), EAST, 1000, 200, 200).read();
+
+    assertThat(InlineModel.codes(model)).contains("SECTION_CONFLICT");
+  }
 }
