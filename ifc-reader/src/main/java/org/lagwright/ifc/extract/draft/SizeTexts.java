@@ -7,6 +7,7 @@ import org.lagwright.ifc.extract.text.DnInText;
 import org.lagwright.ifc.extract.text.InchSizes;
 import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
+import org.lagwright.ifc.extract.text.Quotations;
 import org.lagwright.ifc.extract.text.SizeLists;
 import org.lagwright.ifc.extract.text.Sizes;
 import org.lagwright.ifc.model.Evidence;
@@ -16,8 +17,12 @@ import org.lagwright.ifc.model.Section;
 /** Texts of an element in which people write its size: its names and properties called size. */
 public final class SizeTexts {
 
-  /** A text and where it stands. */
-  public record Text(String value, Evidence evidence) {}
+  /** A text, without the marks of quotations, and where it stands. */
+  public record Text(String value, Evidence evidence) {
+    public Text {
+      value = Quotations.unmarked(value);
+    }
+  }
 
   private SizeTexts() {}
 
