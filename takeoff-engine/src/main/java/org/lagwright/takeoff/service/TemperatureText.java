@@ -94,9 +94,20 @@ final class TemperatureText {
               + "\\s?(?:"
               + UNIT
               + "|(F)\\b)?");
+
+  /** A figure is not read without the sign that stands before it. */
+  private static final String UNSIGNED = "(?<!(?:^|\\s)[-−–+])";
+
   private static final Pattern SINGLE =
       Pattern.compile(
-          "(?<![\\p{L}\\d.,/])" + NO_LIMIT + NUMBER + "\\s?(?:" + UNIT + ")" + NOT_AROUND);
+          "(?<![\\p{L}\\d.,/])"
+              + UNSIGNED
+              + NO_LIMIT
+              + NUMBER
+              + "\\s?(?:"
+              + UNIT
+              + ")"
+              + NOT_AROUND);
 
   private static final Pattern GLUED_SINGLE =
       Pattern.compile("(?<![\\p{L}\\d.,/–-])" + NO_SIZE + NO_LIMIT + GLUED);

@@ -124,6 +124,7 @@ class ToldTemperatureTest {
     "Heizung VL Raum 26 °C",
     "Heizung VL 26 °C Raum",
     "Kälte VL außen -10 °C",
+    "Kälte VL min -10 °C",
     "Heizung VL Haus 5C",
     "Heizung DN 80/65/25",
     "Heizung VL Tmax 110 °C",

@@ -54,13 +54,13 @@ final class BareFigures {
 
   /**
    * Units in metres that the figures of one size may be in: the more likely one, and another one if
-   * that is in doubt. Empty if the figures say their unit, if the file counts in millimetres or
-   * metres, or if no such size is made in any of them.
+   * that is in doubt. Empty if the figures say their unit or are none, if the file counts in
+   * millimetres or metres, or if no such size is made in any of them.
    */
   List<Double> unitsM(Draft draft, Property... sizes) {
     List<Double> figures = new ArrayList<>(sizes.length);
     for (Property size : sizes) {
-      if (!PropertyLengths.isBare(size)) {
+      if (!PropertyLengths.isBare(size) || !(PropertyLengths.figure(size) > 0)) {
         return List.of();
       }
       figures.add(PropertyLengths.figure(size));

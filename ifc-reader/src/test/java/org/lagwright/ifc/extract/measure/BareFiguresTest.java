@@ -105,4 +105,12 @@ class BareFiguresTest {
     assertThat(value(pipe.lengthM())).isEqualTo(metres);
     assertThat(codes(model).contains("LENGTH_CONFLICT")).isEqualTo(told);
   }
+
+  @ParameterizedTest
+  @CsvSource({"0.", "-60.3", "1.E+30"})
+  void figureThatIsNoneTellsNoSize(String figure) {
+    MepModel model = read("cm", "PIPESEGMENT", "OuterDiameter;IFCREAL(" + figure + ")");
+
+    assertThat(element(model, 1).section()).isNull();
+  }
 }
