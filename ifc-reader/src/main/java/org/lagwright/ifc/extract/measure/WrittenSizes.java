@@ -42,7 +42,8 @@ record WrittenSizes(Placeholders placeholders, NominalSizes nominals, BareSizes 
   /** A size that a text gives. */
   Stated stated(Draft draft, SizeTexts.Text text, Section section) {
     String narrow = BareSizes.isTooNarrow(draft, section) ? NO_DUCT : null;
-    String ruledOut = placeholders.contains(draft, text.value()) ? StatedSections.PLACEHOLDER : narrow;
+    String ruledOut =
+        placeholders.contains(draft, text.value()) ? StatedSections.PLACEHOLDER : narrow;
     return new Stated(section, How.TEXT, text.evidence(), ruledOut, false, false);
   }
 
