@@ -9,22 +9,22 @@ public final class Quotations {
 
   /** The text with a space for each mark of a quotation that has both. */
   public static String unmarked(String text) {
-    StringBuilder unmarked = null;
+    if (text.indexOf('"') < 0 && text.indexOf('\u201C') < 0 && text.indexOf('\u201D') < 0) {
+      return text;
+    }
+    StringBuilder unmarked = new StringBuilder(text);
     int start = -1;
     for (int at = 0; at < text.length(); at++) {
-      if (MARKS.indexOf(text.charAt(at)) < 0) {
-        continue;
-      }
-      if (start >= 0) {
-        unmarked = unmarked == null ? new StringBuilder(text) : unmarked;
+      boolean mark = MARKS.indexOf(text.charAt(at)) >= 0;
+      if (mark && start >= 0) {
         unmarked.setCharAt(start, ' ');
         unmarked.setCharAt(at, ' ');
         start = -1;
-      } else if (begins(text, at)) {
+      } else if (mark && begins(text, at)) {
         start = at;
       }
     }
-    return unmarked == null ? text : unmarked.toString();
+    return unmarked.toString();
   }
 
   /** Behind a figure the mark stands for inches, and before a space it begins nothing. */
