@@ -18,6 +18,9 @@ final class PortAxes {
   /** Below this cosine, about 84 degrees, an axis lies across the way to the other ports. */
   private static final double LEAST_COSINE = 0.1;
 
+  /** A port that lies nearer to the middle of all of them tells nothing, metres. */
+  private static final double LEAST_AWAY_M = 0.0001;
+
   private PortAxes() {}
 
   /**
@@ -37,6 +40,7 @@ final class PortAxes {
 
   /** 1 if all axes lead away from the other ports, -1 if all lead to them, 0 else. */
   private static int commonSign(List<Port> ports) {
+    Point middleM = middleM(ports);
     int common = 0;
     for (Port port : ports) {
       Point axis = port.direction();
@@ -44,7 +48,7 @@ final class PortAxes {
       if (axis == null || atM == null) {
         continue;
       }
-      int sign = sign(axis, atM, ports);
+      int sign = sign(axis, middleM, atM);
       if (sign == 0 || common * sign < 0) {
         return 0;
       }
@@ -53,28 +57,29 @@ final class PortAxes {
     return common;
   }
 
-  /** Whether an axis leads away from the middle of the other ports that have a place. */
-  private static int sign(Point axis, Point atM, List<Port> ports) {
-    Point otherM = middleOfOthersM(atM, ports);
-    double alongM = axis.alongM(otherM, atM);
-    double awayM = otherM.distanceM(atM);
-    return Math.abs(alongM) > LEAST_COSINE * awayM ? (int) Math.signum(alongM) : 0;
+  /** Whether an axis leads away from the middle of all ports, as that is from the other ones. */
+  private static int sign(Point axis, Point middleM, Point atM) {
+    double alongM = axis.alongM(middleM, atM);
+    double awayM = middleM.distanceM(atM);
+    boolean tells = awayM > LEAST_AWAY_M && Math.abs(alongM) > LEAST_COSINE * awayM;
+    return tells ? (int) Math.signum(alongM) : 0;
   }
 
-  private static Point middleOfOthersM(Point atM, List<Port> ports) {
+  /** The middle of the ports that have a place; NaN if none has. */
+  private static Point middleM(List<Port> ports) {
     double x = 0;
     double y = 0;
     double z = 0;
     int count = 0;
     for (Port port : ports) {
-      Point otherM = port.positionM();
-      if (otherM != null && !otherM.equals(atM)) {
-        x += otherM.x();
-        y += otherM.y();
-        z += otherM.z();
+      Point atM = port.positionM();
+      if (atM != null) {
+        x += atM.x();
+        y += atM.y();
+        z += atM.z();
         count++;
       }
     }
-    return count == 0 ? atM : new Point(x / count, y / count, z / count);
+    return new Point(x / count, y / count, z / count);
   }
 }

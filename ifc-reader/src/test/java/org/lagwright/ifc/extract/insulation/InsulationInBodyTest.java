@@ -9,6 +9,7 @@ import static org.lagwright.ifc.extract.InlineModel.element;
 import static org.lagwright.ifc.extract.InlineModel.properties;
 import static org.lagwright.ifc.extract.InlineModel.read;
 import static org.lagwright.ifc.extract.insulation.InsulationTest.PIPE;
+import static org.lagwright.ifc.extract.insulation.InsulationTest.ductDrawnAs;
 import static org.lagwright.ifc.extract.insulation.InsulationTest.mm;
 import static org.lagwright.ifc.extract.insulation.InsulationTest.of;
 
@@ -101,16 +102,7 @@ class InsulationInBodyTest {
   /** The size, thickness and outer figures of a public sample: 315 x 450 with 10 mm around. */
   @Test
   void ductDrawnWithItsInsulationHasTheStatedSize() {
-    String drawn =
-        "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
-            + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,470.,335.)");
-    MepModel model =
-        read(
-            drawn
-                + properties(
-                    "Width", "IFCLENGTHMEASURE(450.)",
-                    "Height", "IFCLENGTHMEASURE(315.)",
-                    "Insulation Thickness", "IFCLENGTHMEASURE(10.)"));
+    MepModel model = ductDrawnAs(470, 335, "Insulation Thickness", 10);
 
     assertThat(InlineModel.value(element(model, 1).section()))
         .isEqualTo(new Section.Rectangular(0.45, 0.315));

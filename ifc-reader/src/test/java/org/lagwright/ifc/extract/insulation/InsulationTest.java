@@ -32,6 +32,22 @@ class InsulationTest {
       "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
           + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,450.,315.)");
 
+  /**
+   * A duct of 450 x 315 by its properties that is drawn otherwise, with a thickness of something.
+   */
+  static MepModel ductDrawnAs(double widthMm, double heightMm, String thickness, double mm) {
+    return read(
+        "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
+            + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,%s,%s)".formatted(widthMm, heightMm))
+            + properties(
+                "Width",
+                "IFCLENGTHMEASURE(450.)",
+                "Height",
+                "IFCLENGTHMEASURE(315.)",
+                thickness,
+                "IFCLENGTHMEASURE(" + mm + ")"));
+  }
+
   /** A covering of a profile, from a height on; related to nothing. */
   static String covering(int id, String name, String profile, double fromMm, double longMm) {
     return """

@@ -2,7 +2,6 @@ package org.lagwright.ifc.extract.insulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.lagwright.ifc.extract.InlineModel.body;
 import static org.lagwright.ifc.extract.InlineModel.codes;
 import static org.lagwright.ifc.extract.InlineModel.element;
 import static org.lagwright.ifc.extract.InlineModel.properties;
@@ -10,6 +9,7 @@ import static org.lagwright.ifc.extract.InlineModel.read;
 import static org.lagwright.ifc.extract.insulation.InsulationTest.DUCT;
 import static org.lagwright.ifc.extract.insulation.InsulationTest.PIPE;
 import static org.lagwright.ifc.extract.insulation.InsulationTest.covering;
+import static org.lagwright.ifc.extract.insulation.InsulationTest.ductDrawnAs;
 import static org.lagwright.ifc.extract.insulation.InsulationTest.mm;
 
 import java.util.Objects;
@@ -35,16 +35,7 @@ class LiningTest {
 
   @Test
   void liningIsKeptApartAndTheMetalStaysAsWideAsDrawn() {
-    String drawn =
-        "#1=IFCDUCTSEGMENT('1',$,'Duct',$,$,#14,#10,$,$);\n"
-            + body("IFCRECTANGLEPROFILEDEF(.AREA.,$,$,500.,365.)");
-    MepModel model =
-        read(
-            drawn
-                + properties(
-                    "Width", "IFCLENGTHMEASURE(450.)",
-                    "Height", "IFCLENGTHMEASURE(315.)",
-                    "Lining Thickness", "IFCLENGTHMEASURE(25.)"));
+    MepModel model = ductDrawnAs(500, 365, "Lining Thickness", 25);
 
     assertThat(InlineModel.value(element(model, 1).section()))
         .isEqualTo(new Section.Rectangular(0.5, 0.365));
