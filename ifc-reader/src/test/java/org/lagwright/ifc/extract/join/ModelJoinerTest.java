@@ -1,7 +1,6 @@
 package org.lagwright.ifc.extract.join;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static org.lagwright.ifc.extract.InlineModel.body;
 import static org.lagwright.ifc.extract.InlineModel.element;
 import static org.lagwright.ifc.extract.InlineModel.placed;
@@ -19,7 +18,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.extract.Network;
 import org.lagwright.ifc.model.ElementKey;
-import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -33,19 +31,28 @@ class ModelJoinerTest {
   private static final double TOLERANCE_M = 0.002;
 
   /** A pipe of 60.3 mm, 2.5 m up from a point. */
-  private static String pipe(String globalId, double xMm, double zMm) {
+  static String pipe(String globalId, double xMm, double zMm) {
     return body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)")
         + "#1=IFCPIPESEGMENT('%s',$,'Pipe',$,$,#30,#10,$,$);\n".formatted(globalId)
         + placed(30, xMm, 0, zMm);
   }
 
-  private static List<MepModel> join(String... files) {
+  /** Wool around the first or the last part of a pipe of another file. */
+  static String wool(double zMm, double lengthMm, double outerMm) {
+    String ring =
+        "IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,%s,%s)".formatted(outerMm / 2, (outerMm - 60.3) / 2);
+    return "#1=IFCCOVERING('w',$,'Wool',$,$,#30,#10,$,.INSULATION.);\n"
+        + body(ring).replace("#13,2500.)", "#13," + lengthMm + ")")
+        + placed(30, 0, 0, zMm);
+  }
+
+  static List<MepModel> join(String... files) {
     List<MepModel> models =
         IntStream.range(0, files.length).mapToObj(i -> InlineModel.read(i, files[i])).toList();
     return ModelJoiner.join(models, TOLERANCE_M);
   }
 
-  private static List<String> codes(List<MepModel> models) {
+  static List<String> codes(List<MepModel> models) {
     return models.stream().flatMap(m -> InlineModel.codes(m).stream()).toList();
   }
 
@@ -392,106 +399,6 @@ class ModelJoinerTest {
         .map(Port::connectedTo)
         .filter(Objects::nonNull)
         .toList();
-  }
-
-  /** Wool around the first or the last part of a pipe of another file. */
-  private static String wool(double zMm, double lengthMm, double outerMm) {
-    String ring =
-        "IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,%s,%s)".formatted(outerMm / 2, (outerMm - 60.3) / 2);
-    return "#1=IFCCOVERING('w',$,'Wool',$,$,#30,#10,$,.INSULATION.);\n"
-        + body(ring).replace("#13,2500.)", "#13," + lengthMm + ")")
-        + placed(30, 0, 0, zMm);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"0,2500,1.0", "0,1250,0.5", "-500,3500,1.0"})
-  void coveringLiesAroundThePipeOfAnotherFile(double zMm, double lengthMm, double share) {
-    List<MepModel> models = join(pipe("a", 0, 0), wool(zMm, lengthMm, 120.3));
-    ExistingInsulation shown =
-        Objects.requireNonNull(element(models.get(0), 1).existingInsulation());
-
-    assertThat(shown.thicknessM()).isCloseTo(0.03, within(1e-6));
-    assertThat(shown.share()).isCloseTo(share, within(1e-6));
-    assertThat(shown.coverings()).containsExactly(new ElementKey(1, 1));
-    assertThat(codes(models)).doesNotContain("COVERING_WITHOUT_HOST", "FILES_CONNECTED");
-  }
-
-  @Test
-  void coveringBesideAllPipesOfTheOtherFileStaysWithoutHost() {
-    List<MepModel> models = join(pipe("a", 80, 0), wool(0, 2500, 120.3));
-
-    assertThat(element(models.get(0), 1).existingInsulation()).isNull();
-    assertThat(codes(models)).containsOnlyOnce("COVERING_WITHOUT_HOST");
-  }
-
-  /** 30 mm are drawn: what the pipe states is held against that, as in one file. */
-  @ParameterizedTest
-  @CsvSource({
-    "Insulation Thickness,IFCLENGTHMEASURE(50.),true",
-    "Insulation Thickness,IFCLENGTHMEASURE(30.),false",
-    "Insulated,IFCBOOLEAN(.T.),false"
-  })
-  void coveringThatTheOtherFileDrawsComesBeforeWhatThePipeStates(
-      String name, String value, boolean conflict) {
-    List<MepModel> models = join(pipe("a", 0, 0) + properties(name, value), wool(0, 2500, 120.3));
-    ExistingInsulation shown =
-        Objects.requireNonNull(element(models.get(0), 1).existingInsulation());
-
-    assertThat(shown.thicknessM()).isCloseTo(0.03, within(1e-6));
-    assertThat(shown.coverings()).containsExactly(new ElementKey(1, 1));
-    assertThat(codes(models).contains("INSULATION_CONFLICT")).isEqualTo(conflict);
-  }
-
-  /** A skin of 1 mm is too thin for insulation. */
-  @Test
-  void coatOfAnotherFileIsNoInsulationBesideWhatThePipeStates() {
-    List<MepModel> models =
-        join(
-            pipe("a", 0, 0) + properties("Insulation Thickness", "IFCLENGTHMEASURE(50.)"),
-            wool(0, 2500, 62.3));
-    ExistingInsulation shown =
-        Objects.requireNonNull(element(models.get(0), 1).existingInsulation());
-
-    assertThat(shown.thicknessM()).isEqualTo(0.05);
-    assertThat(shown.coverings()).isEmpty();
-    assertThat(codes(models)).doesNotContain("COVERING_WITHOUT_HOST", "INSULATION_CONFLICT");
-  }
-
-  /** 30 mm by a covering of its own file, 50 mm up to the surface of that of another one. */
-  @Test
-  void coveringsOfItsOwnAndOfAnotherFileAreLayers() {
-    String own =
-        "#2=IFCCOVERING('v',$,'Wool',$,$,#30,#40,$,.INSULATION.);\n"
-            + """
-            #40=IFCPRODUCTDEFINITIONSHAPE($,$,(#41));
-            #41=IFCSHAPEREPRESENTATION($,'Body','SweptSolid',(#42));
-            #42=IFCEXTRUDEDAREASOLID(#43,$,#13,2500.);
-            #43=IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,60.15,30.);
-            """;
-    String outer = wool(0, 2500, 160.3).replaceFirst("80.15,[0-9.]+", "80.15,20.");
-    List<MepModel> models = join(pipe("a", 0, 0) + own, outer);
-    ExistingInsulation shown =
-        Objects.requireNonNull(element(models.get(0), 1).existingInsulation());
-
-    assertThat(shown.thicknessM()).isCloseTo(0.05, within(1e-6));
-    assertThat(shown.coverings()).containsExactly(new ElementKey(0, 2), new ElementKey(1, 1));
-    assertThat(outer).contains("80.15,20.)");
-    assertThat(codes(models)).doesNotContain("INSULATION_CONFLICT");
-  }
-
-  @Test
-  void coveringIsFoundAroundAPipeThatIsJoinedAtBothEnds() {
-    String three =
-        pipe("a", 0, 0)
-            + "#2=IFCPIPESEGMENT('a2',$,'Pipe 2',$,$,#40,#10,$,$);\n"
-            + placed(40, 0, 0, 2500)
-            + "#3=IFCPIPESEGMENT('a3',$,'Pipe 3',$,$,#50,#10,$,$);\n"
-            + placed(50, 0, 0, 5000);
-    List<MepModel> models = join(three, wool(2500, 2500, 120.3));
-
-    assertThat(element(models.get(0), 2).existingInsulation()).isNotNull();
-    assertThat(element(models.get(0), 1).existingInsulation()).isNull();
-    assertThat(element(models.get(0), 3).existingInsulation()).isNull();
   }
 
   /** Both are 2 m long, of one size, and have their middle at the origin. */
