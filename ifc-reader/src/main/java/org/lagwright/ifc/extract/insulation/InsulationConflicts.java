@@ -181,9 +181,7 @@ final class InsulationConflicts {
   private void addBareFigures(Draft draft, List<String> others) {
     for (Property p :
         PropertyNames.listOf(draft.properties(), PropertyNames.Role.INSULATION_MATERIAL)) {
-      boolean bare =
-          !PropertyLengths.isTyped(p)
-              && (p.number() != null || !Double.isNaN(PropertyLengths.leadingNumber(p.text())));
+      boolean bare = !PropertyLengths.isTyped(p) && !Double.isNaN(PropertyLengths.figure(p));
       if (bare && Thicknesses.isPossible(Thicknesses.metres(p, lengthUnitM))) {
         others.add(p.evidence().toString());
       }

@@ -58,6 +58,9 @@ final class BareFigures {
    * millimetres or metres, or if no such size is made in any of them.
    */
   List<Double> unitsM(Draft draft, Property... sizes) {
+    if (!isAsked(lengthUnitM)) {
+      return List.of();
+    }
     List<Double> figures = new ArrayList<>(sizes.length);
     for (Property size : sizes) {
       if (!PropertyLengths.isBare(size) || !(PropertyLengths.figure(size) > 0)) {
@@ -65,12 +68,15 @@ final class BareFigures {
       }
       figures.add(PropertyLengths.figure(size));
     }
-    return isAsked(lengthUnitM) ? unitsM(draft, figures) : List.of();
+    return unitsM(draft, figures);
   }
 
   private List<Double> unitsM(Draft draft, List<Double> figures) {
     boolean feet = lengthUnitM > 2 * InchSizes.METRES_PER_INCH;
-    double[] units = {lengthUnitM, MILLIMETRE_M, feet ? InchSizes.METRES_PER_INCH : MILLIMETRE_M};
+    List<Double> units =
+        feet
+            ? List.of(lengthUnitM, MILLIMETRE_M, InchSizes.METRES_PER_INCH)
+            : List.of(lengthUnitM, MILLIMETRE_M);
     Measured<Section> drawn = draft.shape().section();
     for (double unitM : units) {
       if (drawn != null && Tolerances.sameSection(drawn.value(), section(figures, unitM))) {
@@ -90,10 +96,10 @@ final class BareFigures {
   }
 
   /** The units in which such a size is made: that of the file, then those in which it is usual. */
-  private List<Double> made(Draft draft, List<Double> figures, double[] units) {
+  private List<Double> made(Draft draft, List<Double> figures, List<Double> units) {
     List<Double> made = new ArrayList<>(3);
     for (double unitM : units) {
-      if (isMade(draft, section(figures, unitM)) && !made.contains(unitM)) {
+      if (isMade(draft, section(figures, unitM))) {
         boolean last = made.isEmpty() || smallestM(figures, made.get(0)) >= USUAL_M;
         made.add(last || made.get(0) == lengthUnitM ? made.size() : 0, unitM);
       }

@@ -122,11 +122,11 @@ final class BendMeasurer {
    */
   private static Optional<Double> degrees(Property p) {
     Double number = p.number();
-    if (number == null && Double.isNaN(PropertyLengths.leadingNumber(p.text()))) {
+    double deg = PropertyLengths.figure(p);
+    if (number == null && Double.isNaN(deg)) {
       return Sizes.angleDeg(p.text());
     }
     boolean typed = p.measure() != null && p.measure().contains("PLANEANGLE");
-    double deg = number == null ? PropertyLengths.leadingNumber(p.text()) : number;
     if (number != null && typed) {
       deg = isInDegrees(p, number) ? number : Math.toDegrees(number);
     } else if (isUsual(Math.toDegrees(deg))) {

@@ -289,9 +289,7 @@ public final class NominalSizes {
     if (draft.isDuct() || !PropertyLengths.isBare(p) || Words.fold(p.name()).contains("dn")) {
       return asDn;
     }
-    Double number = p.number();
-    double figure = number == null ? PropertyLengths.leadingNumber(p.text()) : number;
-    double inchesMm = figure * 1000 * InchSizes.METRES_PER_INCH;
+    double inchesMm = PropertyLengths.figure(p) * 1000 * InchSizes.METRES_PER_INCH;
     int dn = InchSizes.dn(inchesMm);
     return dn > 0 && saysInches(draft, dn) && !isOnlyMm(draft, asDn, dn)
         ? Optional.of(inchesMm)
@@ -303,8 +301,7 @@ public final class NominalSizes {
     if (!PropertyLengths.isBare(p) || InchSizes.isUnit(lengthUnitM)) {
       return Optional.empty();
     }
-    Double number = p.number();
-    double metres = number == null ? PropertyLengths.leadingNumber(p.text()) : number;
+    double metres = PropertyLengths.figure(p);
     double mm = Math.rint(metres * 1000);
     boolean whole = Math.abs(metres * 1000 - mm) < WHOLE_MM;
     boolean eighth = metres * 8 == Math.rint(metres * 8);

@@ -51,7 +51,10 @@ final class DiameterInWords {
 
   /** The first figure behind such a word, else before one; null if there is none. */
   static @Nullable Found find(String text) {
-    for (int i = 0; mayBeIn(text) && i < text.length(); i++) {
+    if (!mayBeIn(text)) {
+      return null;
+    }
+    for (int i = 0; i < text.length(); i++) {
       boolean starts = i == 0 || !Character.isLetter(text.charAt(i - 1));
       int outsideEnd = starts ? behindWord(OUTSIDE, text, i) : -1;
       int end = outsideEnd < 0 && starts ? behindWord(PLAIN, text, i) : outsideEnd;
