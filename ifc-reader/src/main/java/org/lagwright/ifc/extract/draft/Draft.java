@@ -1,9 +1,7 @@
 package org.lagwright.ifc.extract.draft;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.property.PropertyReader;
 import org.lagwright.ifc.geometry.shape.Shape;
@@ -18,9 +16,6 @@ import org.lagwright.ifc.model.Port;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.model.Section;
-import org.lagwright.ifc.packed.PackedReader;
-import org.lagwright.ifc.packed.PackedWriter;
-import org.lagwright.ifc.packed.Packing;
 import org.lagwright.ifc.packed.Vocabulary;
 
 /**
@@ -30,16 +25,11 @@ import org.lagwright.ifc.packed.Vocabulary;
  */
 public final class Draft {
 
-  private static final byte[] NO_BYTES = {};
-
   /** Classes of inline items that sit in ducts. */
   private static final List<String> DUCT_ITEMS =
       List.of("IfcDamper", "IfcDuctSilencer", "IfcAirTerminalBox");
 
-  /** Of an element of which nothing is decided yet. */
-  private static final byte[] NO_FIGURES = new byte[9];
-
-  private final long step;
+  private final DraftParts parts;
 
   private final int propertyCount;
   private final boolean generalSegment;
@@ -53,21 +43,7 @@ public final class Draft {
   private final boolean isWhollyConnected;
   private final boolean mayLieOtherwise;
 
-  private final Vocabulary vocabulary;
-
-  /** False if it stays open all the time, as the model is small. */
-  private final boolean folds;
-
-  private @Nullable Open open;
-
-  /** What was drawn, and behind it what is worded; others look at it while it is replaced. */
-  private volatile byte[] readBytes = NO_BYTES;
-
-  private byte[] figureBytes = NO_FIGURES;
   private List<Finding> findings = List.of();
-
-  /** All that is known, while it is open. */
-  private record Open(Worded worded, Drawn drawn, Figures figures) {}
 
   /** An element as it was read, open. */
   public Draft(
@@ -79,15 +55,12 @@ public final class Draft {
       boolean generalSegment,
       Vocabulary vocabulary,
       boolean folds) {
-    this.step = step;
-    this.open = new Open(worded, drawn, new Figures());
+    this.parts = new DraftParts(step, worded, drawn, vocabulary, folds);
     this.kind = reading.kind();
     this.form = reading.form();
     this.formIsWorded = reading.worded();
     this.propertyCount = propertyCount;
     this.generalSegment = generalSegment;
-    this.vocabulary = vocabulary;
-    this.folds = folds;
     this.isWhollyConnected = drawn.isWhollyConnected();
     this.mayLieOtherwise = drawn.mayLieOtherwise();
     this.isCalledInsulation = worded.names().callInsulation();
@@ -96,99 +69,37 @@ public final class Draft {
 
   /** Makes everything from its bytes, to be asked and changed by one thread until it is folded. */
   public void open() {
-    if (open == null) {
-      PackedReader from = reader(readBytes);
-      Drawn drawn = DraftPacking.DRAWN.read(from);
-      open = new Open(DraftPacking.WORDED.read(from), drawn, figures());
-    }
+    parts.open();
   }
 
   /** Lets go of what {@link #open} made; for who changed nothing. */
   public void close() {
-    if (folds) {
-      open = null;
-    }
+    parts.close();
   }
 
   /** Keeps but the bytes. */
   public void fold() {
-    if (folds) {
-      Open all = all();
-      if (readBytes.length == 0) {
-        keep(all.drawn, all.worded);
-      }
-      fold(all.figures);
-    }
+    parts.fold();
   }
 
   /** Folds it and lets go of what nobody asks for any more once the figures are decided. */
   public void foldMeasured() {
-    Open all = all();
-    Open left = new Open(all.worded.afterMeasuring(), all.drawn.afterMeasuring(), all.figures);
-    if (folds) {
-      keep(left.drawn, left.worded);
-      fold(left.figures);
-    } else {
-      open = left;
-    }
-  }
-
-  private Open all() {
-    return Objects.requireNonNull(open, "element is folded");
-  }
-
-  private void fold(Figures figures) {
-    byte[] bytes = bytes(DraftPacking.FIGURES, figures);
-    figureBytes = Arrays.equals(bytes, NO_FIGURES) ? NO_FIGURES : bytes;
-    open = null;
-  }
-
-  private void keep(Drawn nowDrawn, Worded nowWorded) {
-    PackedWriter to = new PackedWriter(vocabulary, step);
-    DraftPacking.DRAWN.write(nowDrawn, to);
-    DraftPacking.WORDED.write(nowWorded, to);
-    readBytes = to.bytes();
-  }
-
-  private <T> byte[] bytes(Packing<T> packing, T part) {
-    PackedWriter to = new PackedWriter(vocabulary, step);
-    packing.write(part, to);
-    return to.bytes();
-  }
-
-  private PackedReader reader(byte[] bytes) {
-    return new PackedReader(vocabulary, step, bytes);
-  }
-
-  private Worded worded() {
-    Open all = open;
-    if (all != null) {
-      return all.worded;
-    }
-    PackedReader from = reader(readBytes);
-    DraftPacking.DRAWN.read(from);
-    return DraftPacking.WORDED.read(from);
+    parts.foldMeasured();
   }
 
   /** Where it lies and what it is connected to. */
   public Drawn drawn() {
-    Open all = open;
-    return all != null ? all.drawn : DraftPacking.DRAWN.read(reader(readBytes));
-  }
-
-  private Figures figures() {
-    Open all = open;
-    return all != null ? all.figures : DraftPacking.FIGURES.read(reader(figureBytes));
+    return parts.drawn();
   }
 
   /** Names it among the elements of all files. */
   public ElementKey key() {
-    return vocabulary.key(step);
+    return parts.key();
   }
 
   /** Instance number of its record. */
   public long step() {
-    return step;
+    return parts.step();
   }
 
   /** What it is, null as long as nothing tells whether it is of pipes or of ducts. */
@@ -248,17 +159,17 @@ public final class Draft {
 
   /** Name of its class in the schema of its file. */
   public String ifcClass() {
-    return worded().ifcClass();
+    return parts.worded().ifcClass();
   }
 
   /** What it is called. */
   public Names names() {
-    return worded().names();
+    return parts.worded().names();
   }
 
   /** Those that answer some question about the element. */
   public List<Property> properties() {
-    return worded().properties();
+    return parts.worded().properties();
   }
 
   /** What was measured on its body, in the coordinates of the world. */
@@ -279,70 +190,58 @@ public final class Draft {
   /** Sets what {@link #joints} gives. */
   public void join(List<Port> joints) {
     Drawn before = drawn();
-    redraw(new Drawn(before.shape(), before.ports(), List.copyOf(joints)));
+    parts.redraw(new Drawn(before.shape(), before.ports(), List.copyOf(joints)));
   }
 
   /** Sets the shape of what was not measured at first. */
   public void measured(Shape shape) {
     Drawn before = drawn();
-    redraw(new Drawn(shape, before.ports(), before.joints()));
-  }
-
-  private void redraw(Drawn now) {
-    Open all = open;
-    if (folds) {
-      keep(now, worded());
-    }
-    open = all == null ? null : new Open(all.worded, now, all.figures);
+    parts.redraw(new Drawn(shape, before.ports(), before.joints()));
   }
 
   /** Its section as decided so far. */
   public @Nullable Measured<Section> section() {
-    Open all = open;
-    return all != null ? all.figures.section : DraftPacking.sectionOf(reader(figureBytes));
+    return parts.section();
   }
 
   /** Insulation that was drawn into the body. */
   public @Nullable ExistingInsulation drawnInsulation() {
-    Open all = open;
-    return all != null
-        ? all.figures.drawnInsulation
-        : DraftPacking.insulationOf(reader(figureBytes));
+    return parts.drawnInsulation();
   }
 
   /** The sections of its ends as decided so far. */
   public @Nullable Measured<List<Section>> ends() {
-    return figures().ends;
+    return parts.figures().ends;
   }
 
   /** Its nominal size, in the words of the trade. */
   public @Nullable String nominalSize() {
-    return figures().nominalSize;
+    return parts.figures().nominalSize;
   }
 
   /** Its length as decided so far. */
   public @Nullable Measured<Double> lengthM() {
-    return figures().lengthM;
+    return parts.figures().lengthM;
   }
 
   /** The angle of a bend or branch as decided so far. */
   public @Nullable Measured<Double> angleDeg() {
-    return figures().angleDeg;
+    return parts.figures().angleDeg;
   }
 
   /** The radius of the axis of a bend as decided so far. */
   public @Nullable Measured<Double> bendRadiusM() {
-    return figures().bendRadiusM;
+    return parts.figures().bendRadiusM;
   }
 
   /** How far the axes of the ends of a reducer lie apart. */
   public @Nullable Measured<Double> eccentricityM() {
-    return figures().eccentricityM;
+    return parts.figures().eccentricityM;
   }
 
   /** From the axis of the run to the end of a branch. */
   public @Nullable Measured<Double> branchLengthM() {
-    return figures().branchLengthM;
+    return parts.figures().branchLengthM;
   }
 
   /**
@@ -351,7 +250,7 @@ public final class Draft {
    * @throws NullPointerException if the element is folded
    */
   public Figures change() {
-    return all().figures;
+    return parts.change();
   }
 
   /** True for what belongs to ducts and has their sizes. */
@@ -391,9 +290,7 @@ public final class Draft {
 
   /** Lets go of everything but the findings, once the element is made. */
   public void finish() {
-    open = null;
-    readBytes = NO_BYTES;
-    figureBytes = NO_FIGURES;
+    parts.finish();
   }
 
   /** What was noted so far. */
