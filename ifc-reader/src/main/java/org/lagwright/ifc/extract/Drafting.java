@@ -6,7 +6,7 @@ import java.util.function.DoubleConsumer;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.DraftReader;
 import org.lagwright.ifc.extract.draft.Drafts;
-import org.lagwright.ifc.extract.measure.Placeholders;
+import org.lagwright.ifc.extract.measure.SeenValues;
 import org.lagwright.ifc.extract.property.OpenedFile;
 import org.lagwright.ifc.extract.property.PropertyReader;
 import org.lagwright.ifc.extract.property.RepeatedProperties;
@@ -22,13 +22,13 @@ final class Drafting implements Workers.Work<Drafting.Drafted> {
   private final DoubleConsumer progress;
   private final List<Draft> drafts;
   private final RepeatedProperties repeated = new RepeatedProperties();
-  private final Placeholders.Seen seen = new Placeholders.Seen();
+  private final SeenValues seen = new SeenValues();
 
   /** Some drafts, and what was seen on them that concerns all. */
   static final class Drafted {
     private final List<Draft> drafts = new ArrayList<>(Drafts.RUN);
     private final List<List<PropertyReader.Repeated>> repeated = new ArrayList<>();
-    private final Placeholders.Seen seen = new Placeholders.Seen();
+    private final SeenValues seen = new SeenValues();
   }
 
   /**
@@ -53,7 +53,7 @@ final class Drafting implements Workers.Work<Drafting.Drafted> {
   }
 
   /** What may turn out to be placeholders among the properties. */
-  Placeholders.Seen seen() {
+  SeenValues seen() {
     return seen;
   }
 

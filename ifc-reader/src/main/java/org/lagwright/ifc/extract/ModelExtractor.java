@@ -13,6 +13,7 @@ import org.lagwright.ifc.extract.draft.Drafts;
 import org.lagwright.ifc.extract.graph.Circles;
 import org.lagwright.ifc.extract.insulation.InsulationReader;
 import org.lagwright.ifc.extract.measure.Placeholders;
+import org.lagwright.ifc.extract.measure.SeenValues;
 import org.lagwright.ifc.extract.place.PlaceReader;
 import org.lagwright.ifc.extract.property.OpenedFile;
 import org.lagwright.ifc.extract.text.InWords;
@@ -56,7 +57,7 @@ public final class ModelExtractor {
   private final List<Finding> findings = new ArrayList<>();
 
   /** What was seen in other files of the same exporter. */
-  private final List<Placeholders.Seen> seenInOthers;
+  private final List<SeenValues> seenInOthers;
 
   private final long[] ids;
 
@@ -67,7 +68,7 @@ public final class ModelExtractor {
       IfcFile file,
       ModelFile source,
       ReadOptions options,
-      List<Placeholders.Seen> seenInOthers,
+      List<SeenValues> seenInOthers,
       Workers workers,
       int large) {
     this.seenInOthers = seenInOthers;
@@ -131,7 +132,7 @@ public final class ModelExtractor {
    * @param seenInOthers what was seen in other files of the same exporter
    */
   static MepModel again(
-      IfcFile file, ModelFile source, ReadOptions options, List<Placeholders.Seen> seenInOthers) {
+      IfcFile file, ModelFile source, ReadOptions options, List<SeenValues> seenInOthers) {
     try (Workers workers = Workers.forThisMachine()) {
       return new ModelExtractor(file, source, options, seenInOthers, workers, LARGE)
           .run(done -> {});

@@ -14,6 +14,7 @@ import org.lagwright.ifc.extract.insulation.Coverings;
 import org.lagwright.ifc.extract.insulation.InsulationChoice;
 import org.lagwright.ifc.extract.insulation.LooseCovering;
 import org.lagwright.ifc.extract.measure.Placeholders;
+import org.lagwright.ifc.extract.measure.SeenValues;
 import org.lagwright.ifc.extract.property.OpenedFile;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.ExistingInsulation;
@@ -84,7 +85,7 @@ public final class Remeasurer implements Origin {
    *
    * @param seenInOthers what was seen in other files of the same exporter
    */
-  public MepModel again(List<Placeholders.Seen> seenInOthers) {
+  public MepModel again(List<SeenValues> seenInOthers) {
     return ModelExtractor.again(opened.file(), opened.source(), options, seenInOthers);
   }
 

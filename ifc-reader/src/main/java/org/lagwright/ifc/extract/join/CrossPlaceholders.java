@@ -3,7 +3,7 @@ package org.lagwright.ifc.extract.join;
 import java.util.ArrayList;
 import java.util.List;
 import org.lagwright.ifc.extract.Remeasurer;
-import org.lagwright.ifc.extract.measure.Placeholders;
+import org.lagwright.ifc.extract.measure.SeenValues;
 import org.lagwright.ifc.model.MepModel;
 
 /**
@@ -24,7 +24,7 @@ final class CrossPlaceholders {
   }
 
   private static MepModel without(MepModel model, List<MepModel> models) {
-    List<Placeholders.Seen> others = new ArrayList<>();
+    List<SeenValues> others = new ArrayList<>();
     for (MepModel other : models) {
       if (other != model
           && isOfOneExporter(model, other)

@@ -94,12 +94,12 @@ final class TypeSizes {
    *
    * @param others what was seen in other files of the same exporter
    */
-  Map<String, Integer> without(List<Placeholders.Seen> others) {
+  Map<String, Integer> without(List<SeenValues> others) {
     TypeSizes all = this;
     if (!others.isEmpty()) {
       all = new TypeSizes();
       all.addAll(this);
-      for (Placeholders.Seen other : others) {
+      for (SeenValues other : others) {
         all.addAll(other.types);
       }
     }
