@@ -10,10 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Units;
 import org.lagwright.ifc.model.Property;
@@ -212,9 +210,9 @@ public final class PropertyReader implements PropertySource {
       return;
     }
     String setName = PropertyValues.orEmpty(set.label("Name"));
-    SetScan scan = new SetScan(setName, fromType, into.glance);
+    SetScan scan = new SetScan(file, patterns, values, setName, fromType, into.glance);
     boolean told = scan.members(set, "HasProperties") && scan.members(set, "Quantities");
-    List<Property> wanted = scan.wanted;
+    List<Property> wanted = scan.wanted();
     if (!told) {
       List<Property> whole = read(setId, fromType);
       addRepeated(setId, fromType, whole, into.repeated);
@@ -223,125 +221,7 @@ public final class PropertyReader implements PropertySource {
     for (Property property : wanted) {
       addMissing(into.properties, property);
     }
-    into.count(setName, told ? scan.count : UNCOUNTED);
-  }
-
-  /** Looks through the members of one set by their names, and reads those that are wanted. */
-  private final class SetScan {
-    private final String setName;
-    private final boolean fromType;
-    private final IfcGlance glance;
-    private @Nullable NamesSeen names;
-    final List<Property> wanted = new ArrayList<>();
-
-    /** How many have a value; {@link PropertyList#UNCOUNTED} once some must be read to tell. */
-    int count;
-
-    SetScan(String setName, boolean fromType, IfcGlance glance) {
-      this.setName = setName;
-      this.fromType = fromType;
-      this.glance = glance;
-    }
-
-    /** False if the set must be read as a whole. */
-    boolean members(IfcRecord set, String attribute) {
-      long[] ids = PropertyReader.members(set, attribute);
-      if (ids.length == 0) {
-        return true;
-      }
-      SetPattern.Key key = new SetPattern.Key(setName, ids.length);
-      List<SetPattern> known = patterns.of(key);
-      if (areLikeOne(known, ids)) {
-        return true;
-      }
-      SetPattern.Learner learner = patterns.want(known) ? new SetPattern.Learner() : null;
-      if (!oneByOne(ids, learner)) {
-        return false;
-      }
-      SetPattern learnt = learner == null ? null : learner.pattern(ids.length);
-      if (learnt != null) {
-        patterns.add(key, learnt);
-      }
-      return true;
-    }
-
-    private boolean areLikeOne(List<SetPattern> known, long[] ids) {
-      for (int i = 0; i < known.size(); i++) {
-        if (areLike(known.get(i), ids)) {
-          return true;
-        }
-      }
-      return false;
-    }
-
-    private boolean areLike(SetPattern pattern, long[] ids) {
-      int values = pattern.valuesIn(ids, glance);
-      if (values < 0) {
-        return false;
-      }
-      for (int at : pattern.wanted()) {
-        read(Objects.requireNonNull(file.find(ids[at])));
-      }
-      count = count >= 0 ? count + values : UNCOUNTED;
-      return true;
-    }
-
-    private boolean oneByOne(long[] ids, SetPattern.@Nullable Learner learner) {
-      for (long id : ids) {
-        if (glance.at(id) && !member(id, learner)) {
-          return false;
-        }
-      }
-      return true;
-    }
-
-    private boolean member(long id, SetPattern.@Nullable Learner learner) {
-      String name = PropertyValues.orEmpty(glance.name());
-      names = names == null ? new NamesSeen() : names;
-      if (!names.add(name)
-          || glance.is("IfcComplexProperty")
-          || glance.is("IfcPhysicalComplexQuantity")) {
-        return false;
-      }
-      boolean isWanted = PropertyNames.areWanted(name);
-      if (learner != null) {
-        learner.learn(glance, isWanted);
-      }
-      if (isWanted) {
-        read(Objects.requireNonNull(file.find(id)));
-      }
-      int values = values();
-      count = count >= 0 && values >= 0 ? count + values : UNCOUNTED;
-      return true;
-    }
-
-    private void read(IfcRecord member) {
-      if (member.is("IfcPhysicalQuantity")) {
-        values.quantity(setName, member, fromType, new HashSet<>(), wanted);
-      } else {
-        values.property(setName, member, fromType, new HashSet<>(), wanted);
-      }
-    }
-
-    private int values() {
-      if (glance.is("IfcPropertySingleValue")) {
-        return glance.has("NominalValue") ? 1 : 0;
-      }
-      if (!glance.is("IfcPhysicalSimpleQuantity")) {
-        return UNCOUNTED;
-      }
-      int values = 0;
-      for (PropertyValues.Quantity kind : PropertyValues.Quantity.values()) {
-        values += glance.has(kind.attribute) ? 1 : 0;
-      }
-      return values;
-    }
-  }
-
-  private static long[] members(IfcRecord set, String attribute) {
-    long[] ids = set.refIds(attribute);
-    long single = ids.length == 0 ? set.refId(attribute) : 0;
-    return single == 0 ? ids : new long[] {single};
+    into.count(setName, told ? scan.count() : UNCOUNTED);
   }
 
   private List<Property> read(long setId, boolean fromType) {
