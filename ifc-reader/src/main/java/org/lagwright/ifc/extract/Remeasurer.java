@@ -137,7 +137,7 @@ public final class Remeasurer implements Origin {
     }
     if (draft.isSegment()) {
       now.measurers.segments().measure(draft);
-      draft.change().section = element.section();
+      draft.change().setSection(element.section());
     }
     draft.forgetFindings();
     return draft;
@@ -154,7 +154,7 @@ public final class Remeasurer implements Origin {
     if (draft != null) {
       settle(draft, element);
       if (!draft.isSegment()) {
-        draft.change().drawnInsulation = drawnInto(element, choice.stated().on(draft));
+        draft.change().setDrawnInsulation(drawnInto(element, choice.stated().on(draft)));
       }
       draft.foldMeasured();
     }
@@ -166,9 +166,9 @@ public final class Remeasurer implements Origin {
     draft.setKind(element.kind());
     draft.setForm(element.form());
     Figures figures = draft.change();
-    figures.section = element.section();
-    figures.ends = element.endSections();
-    figures.lengthM = element.lengthM();
+    figures.setSection(element.section());
+    figures.setEnds(element.endSections());
+    figures.setLengthM(element.lengthM());
   }
 
   /** What no covering and no statement shows was found in the body. */

@@ -211,37 +211,37 @@ public final class Draft {
 
   /** The sections of its ends as decided so far. */
   public @Nullable Measured<List<Section>> ends() {
-    return parts.figures().ends;
+    return parts.figures().ends();
   }
 
   /** Its nominal size, in the words of the trade. */
   public @Nullable String nominalSize() {
-    return parts.figures().nominalSize;
+    return parts.figures().nominalSize();
   }
 
   /** Its length as decided so far. */
   public @Nullable Measured<Double> lengthM() {
-    return parts.figures().lengthM;
+    return parts.figures().lengthM();
   }
 
   /** The angle of a bend or branch as decided so far. */
   public @Nullable Measured<Double> angleDeg() {
-    return parts.figures().angleDeg;
+    return parts.figures().angleDeg();
   }
 
   /** The radius of the axis of a bend as decided so far. */
   public @Nullable Measured<Double> bendRadiusM() {
-    return parts.figures().bendRadiusM;
+    return parts.figures().bendRadiusM();
   }
 
   /** How far the axes of the ends of a reducer lie apart. */
   public @Nullable Measured<Double> eccentricityM() {
-    return parts.figures().eccentricityM;
+    return parts.figures().eccentricityM();
   }
 
   /** From the axis of the run to the end of a branch. */
   public @Nullable Measured<Double> branchLengthM() {
-    return parts.figures().branchLengthM;
+    return parts.figures().branchLengthM();
   }
 
   /**

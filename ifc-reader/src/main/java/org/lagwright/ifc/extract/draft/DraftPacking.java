@@ -113,29 +113,29 @@ final class DraftPacking {
         @Override
         public void write(Figures figures, PackedWriter to) {
           // first what others ask for
-          Packings.INSULATION.writeOrNull(figures.drawnInsulation, to);
-          MeasuredPacking.SECTION.writeOrNull(figures.section, to);
-          MeasuredPacking.SECTIONS.writeOrNull(figures.ends, to);
-          to.word(figures.nominalSize);
-          MeasuredPacking.FIGURE.writeOrNull(figures.lengthM, to);
-          MeasuredPacking.FIGURE.writeOrNull(figures.angleDeg, to);
-          MeasuredPacking.FIGURE.writeOrNull(figures.bendRadiusM, to);
-          MeasuredPacking.FIGURE.writeOrNull(figures.eccentricityM, to);
-          MeasuredPacking.FIGURE.writeOrNull(figures.branchLengthM, to);
+          Packings.INSULATION.writeOrNull(figures.drawnInsulation(), to);
+          MeasuredPacking.SECTION.writeOrNull(figures.section(), to);
+          MeasuredPacking.SECTIONS.writeOrNull(figures.ends(), to);
+          to.word(figures.nominalSize());
+          MeasuredPacking.FIGURE.writeOrNull(figures.lengthM(), to);
+          MeasuredPacking.FIGURE.writeOrNull(figures.angleDeg(), to);
+          MeasuredPacking.FIGURE.writeOrNull(figures.bendRadiusM(), to);
+          MeasuredPacking.FIGURE.writeOrNull(figures.eccentricityM(), to);
+          MeasuredPacking.FIGURE.writeOrNull(figures.branchLengthM(), to);
         }
 
         @Override
         public Figures read(PackedReader from) {
           Figures figures = new Figures();
-          figures.drawnInsulation = insulationOf(from);
-          figures.section = MeasuredPacking.SECTION.readOrNull(from);
-          figures.ends = MeasuredPacking.SECTIONS.readOrNull(from);
-          figures.nominalSize = from.word();
-          figures.lengthM = MeasuredPacking.FIGURE.readOrNull(from);
-          figures.angleDeg = MeasuredPacking.FIGURE.readOrNull(from);
-          figures.bendRadiusM = MeasuredPacking.FIGURE.readOrNull(from);
-          figures.eccentricityM = MeasuredPacking.FIGURE.readOrNull(from);
-          figures.branchLengthM = MeasuredPacking.FIGURE.readOrNull(from);
+          figures.setDrawnInsulation(insulationOf(from));
+          figures.setSection(MeasuredPacking.SECTION.readOrNull(from));
+          figures.setEnds(MeasuredPacking.SECTIONS.readOrNull(from));
+          figures.setNominalSize(from.word());
+          figures.setLengthM(MeasuredPacking.FIGURE.readOrNull(from));
+          figures.setAngleDeg(MeasuredPacking.FIGURE.readOrNull(from));
+          figures.setBendRadiusM(MeasuredPacking.FIGURE.readOrNull(from));
+          figures.setEccentricityM(MeasuredPacking.FIGURE.readOrNull(from));
+          figures.setBranchLengthM(MeasuredPacking.FIGURE.readOrNull(from));
           return figures;
         }
       };

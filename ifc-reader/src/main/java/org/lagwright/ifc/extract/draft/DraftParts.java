@@ -140,14 +140,14 @@ final class DraftParts {
   /** The section alone, which is asked for most, without making the other figures. */
   @Nullable Measured<Section> section() {
     Open all = open;
-    return all != null ? all.figures.section : DraftPacking.sectionOf(reader(figureBytes));
+    return all != null ? all.figures.section() : DraftPacking.sectionOf(reader(figureBytes));
   }
 
   /** The insulation in the body alone, without making the other figures. */
   @Nullable ExistingInsulation drawnInsulation() {
     Open all = open;
     return all != null
-        ? all.figures.drawnInsulation
+        ? all.figures.drawnInsulation()
         : DraftPacking.insulationOf(reader(figureBytes));
   }
 

@@ -7,21 +7,99 @@ import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Section;
 
 /**
- * What has been decided so far about the measures of an element, as the methods of {@link Draft} of
- * the same names tell. Set by the one thread that has the element open.
+ * What has been decided so far about the measures of an element, null where nothing is. {@link
+ * Draft} tells of it; it is set by the one thread that has the element open.
  */
 public final class Figures {
 
-  public @Nullable Measured<Section> section;
+  private @Nullable Measured<Section> section;
+  private @Nullable ExistingInsulation drawnInsulation;
+  private @Nullable Measured<List<Section>> ends;
+  private @Nullable String nominalSize;
+  private @Nullable Measured<Double> lengthM;
+  private @Nullable Measured<Double> angleDeg;
+  private @Nullable Measured<Double> bendRadiusM;
+  private @Nullable Measured<Double> eccentricityM;
+  private @Nullable Measured<Double> branchLengthM;
 
-  /** Insulation that was drawn into the body. */
-  public @Nullable ExistingInsulation drawnInsulation;
+  @Nullable Measured<Section> section() {
+    return section;
+  }
 
-  public @Nullable Measured<List<Section>> ends;
-  public @Nullable String nominalSize;
-  public @Nullable Measured<Double> lengthM;
-  public @Nullable Measured<Double> angleDeg;
-  public @Nullable Measured<Double> bendRadiusM;
-  public @Nullable Measured<Double> eccentricityM;
-  public @Nullable Measured<Double> branchLengthM;
+  /** Sets its section. */
+  public void setSection(@Nullable Measured<Section> now) {
+    section = now;
+  }
+
+  @Nullable ExistingInsulation drawnInsulation() {
+    return drawnInsulation;
+  }
+
+  /** Sets insulation that was drawn into the body. */
+  public void setDrawnInsulation(@Nullable ExistingInsulation now) {
+    drawnInsulation = now;
+  }
+
+  @Nullable Measured<List<Section>> ends() {
+    return ends;
+  }
+
+  /** Sets the sections of its ends. */
+  public void setEnds(@Nullable Measured<List<Section>> now) {
+    ends = now;
+  }
+
+  @Nullable String nominalSize() {
+    return nominalSize;
+  }
+
+  /** Sets its nominal size, in the words of the trade. */
+  public void setNominalSize(@Nullable String now) {
+    nominalSize = now;
+  }
+
+  @Nullable Measured<Double> lengthM() {
+    return lengthM;
+  }
+
+  /** Sets its length. */
+  public void setLengthM(@Nullable Measured<Double> now) {
+    lengthM = now;
+  }
+
+  @Nullable Measured<Double> angleDeg() {
+    return angleDeg;
+  }
+
+  /** Sets the angle of a bend or branch. */
+  public void setAngleDeg(@Nullable Measured<Double> now) {
+    angleDeg = now;
+  }
+
+  @Nullable Measured<Double> bendRadiusM() {
+    return bendRadiusM;
+  }
+
+  /** Sets the radius of the axis of a bend. */
+  public void setBendRadiusM(@Nullable Measured<Double> now) {
+    bendRadiusM = now;
+  }
+
+  @Nullable Measured<Double> eccentricityM() {
+    return eccentricityM;
+  }
+
+  /** Sets how far the axes of the ends of a reducer lie apart. */
+  public void setEccentricityM(@Nullable Measured<Double> now) {
+    eccentricityM = now;
+  }
+
+  @Nullable Measured<Double> branchLengthM() {
+    return branchLengthM;
+  }
+
+  /** Sets the distance from the axis of the run to the end of a branch. */
+  public void setBranchLengthM(@Nullable Measured<Double> now) {
+    branchLengthM = now;
+  }
 }

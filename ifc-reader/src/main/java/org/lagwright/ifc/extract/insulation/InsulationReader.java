@@ -162,7 +162,7 @@ public final class InsulationReader {
     Shape drawn = bodies.shape(orphan);
     orphan.open();
     orphan.measured(drawn);
-    orphan.change().section = Tolerances.withoutNoise(drawn.section());
+    orphan.change().setSection(Tolerances.withoutNoise(drawn.section()));
     orphan.fold();
   }
 

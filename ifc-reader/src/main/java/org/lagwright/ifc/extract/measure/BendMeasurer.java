@@ -50,12 +50,12 @@ final class BendMeasurer {
       return;
     }
     Shape made = joined != null && joined.form() == draft.form() ? joined : null;
-    draft.change().angleDeg = angle(draft, made);
+    draft.change().setAngleDeg(angle(draft, made));
     if (draft.form() == Form.BEND) {
       if (draft.angleDeg() == null) {
         draft.note(ReadFinding.ANGLE_UNKNOWN, Effect.NONE);
       }
-      draft.change().bendRadiusM = radius(draft, made);
+      draft.change().setBendRadiusM(radius(draft, made));
       arc(draft);
     }
   }
@@ -246,12 +246,16 @@ final class BendMeasurer {
   private static void arc(Draft draft) {
     if (draft.lengthM() == null && draft.angleDeg() != null && draft.bendRadiusM() != null) {
       double arcM = Math.toRadians(draft.angleDeg().value()) * draft.bendRadiusM().value();
-      draft.change().lengthM =
-          Measured.of(
-              arcM,
-              draft.bendRadiusM().how(),
-              new Evidence(
-                  draft.bendRadiusM().evidence().step(), "radius x angle", InWords.metres(arcM)));
+      draft
+          .change()
+          .setLengthM(
+              Measured.of(
+                  arcM,
+                  draft.bendRadiusM().how(),
+                  new Evidence(
+                      draft.bendRadiusM().evidence().step(),
+                      "radius x angle",
+                      InWords.metres(arcM))));
     }
   }
 }

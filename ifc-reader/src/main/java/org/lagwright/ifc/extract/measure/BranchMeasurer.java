@@ -48,7 +48,7 @@ final class BranchMeasurer {
         options.addStated(lengthM.get(), p, placeholders.contains(p));
       }
     }
-    draft.change().branchLengthM = options.choose();
+    draft.change().setBranchLengthM(options.choose());
     Conflicts.noteBranch(draft);
   }
 

@@ -330,13 +330,15 @@ final class DrawnInsulation {
             InWords.section(drawn.value()) + " - 2 x " + thickness);
     options.ruleOut(Set.of(How.SOLID, How.MESH), "drawn with its insulation");
     options.prefer(bare.section, drawn.how(), evidence);
-    draft.change().drawnInsulation =
-        new ExistingInsulation(
-            bare.thicknessM,
-            null,
-            bare.share,
-            stated == null ? evidence : stated.evidence(),
-            List.of());
+    draft
+        .change()
+        .setDrawnInsulation(
+            new ExistingInsulation(
+                bare.thicknessM,
+                null,
+                bare.share,
+                stated == null ? evidence : stated.evidence(),
+                List.of()));
     draft.note(
         ReadFinding.INSULATION_IN_BODY,
         stated == null ? Effect.ESTIMATED : Effect.NONE,

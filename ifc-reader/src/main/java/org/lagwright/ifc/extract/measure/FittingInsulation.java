@@ -79,7 +79,9 @@ final class FittingInsulation {
 
   private static void note(
       Draft draft, Measured<Section> drawn, Found pipe, double thicknessM, Evidence saidBy) {
-    draft.change().drawnInsulation = new ExistingInsulation(thicknessM, null, 1, saidBy, List.of());
+    draft
+        .change()
+        .setDrawnInsulation(new ExistingInsulation(thicknessM, null, 1, saidBy, List.of()));
     draft.note(
         ReadFinding.INSULATION_IN_BODY,
         Effect.NONE,

@@ -109,9 +109,9 @@ public final class FittingMeasurer {
       boolean insulated = draft.drawnInsulation() != null;
       ends = insulated ? new FittingEnds(draft, joints, joined, statedEnds, true) : ends;
     }
-    draft.change().ends = ends.choose();
-    draft.change().lengthM = length(draft, joints, joined);
-    draft.change().eccentricityM = eccentricity(draft, joined);
+    draft.change().setEnds(ends.choose());
+    draft.change().setLengthM(length(draft, joints, joined));
+    draft.change().setEccentricityM(eccentricity(draft, joined));
     bends.measure(draft, joined);
     branches.measure(draft, joined);
     note(draft, joints);

@@ -58,7 +58,7 @@ public final class FittingSections {
     choice.written();
     overall.addTo(choice.options, draft);
     choice.takeInsulationOff();
-    draft.change().section = Tolerances.withoutNoise(choice.options.choose());
+    draft.change().setSection(Tolerances.withoutNoise(choice.options.choose()));
     boolean ofSomeEnds = choice.haveSeveralSizes && choice.met.size() < ends.ways();
     new SizeDoubts(draft, choice.met, choice.sizes, choice.wideForSure, ofSomeEnds).note();
     nominal(draft);
@@ -366,7 +366,7 @@ public final class FittingSections {
     for (String text : draft.names().ofType()) {
       Optional<Integer> dn = Sizes.dn(text);
       if (dn.isPresent() && PipeSizes.mayBe(dn.get(), round.outsideDiameterM())) {
-        draft.change().nominalSize = "DN" + dn.get();
+        draft.change().setNominalSize("DN" + dn.get());
         return;
       }
     }

@@ -50,7 +50,7 @@ public final class SegmentMeasurer {
   /** Sets section and length, and notes what is doubtful. */
   public void measure(Draft draft) {
     List<Nominal> stated = nominals.of(draft);
-    draft.change().section = sections.choose(draft, stated);
+    draft.change().setSection(sections.choose(draft, stated));
     nominal(draft, stated);
     length(draft);
     note(draft);
@@ -82,11 +82,11 @@ public final class SegmentMeasurer {
     Measured<Section> section = draft.section();
     if (section != null) {
       Nominal meant = NominalSizes.meant(stated, section.value());
-      draft.change().nominalSize = meant == null ? null : NominalSizes.named(meant.dn());
+      draft.change().setNominalSize(meant == null ? null : NominalSizes.named(meant.dn()));
     } else if (!stated.isEmpty()) {
       Nominal first = stated.get(0);
-      draft.change().nominalSize = NominalSizes.named(first.dn());
-      draft.change().section = byTable(draft, first, stated);
+      draft.change().setNominalSize(NominalSizes.named(first.dn()));
+      draft.change().setSection(byTable(draft, first, stated));
     }
   }
 
@@ -122,7 +122,7 @@ public final class SegmentMeasurer {
       options.addAll(drawn);
     }
     lengths.addTo(options, draft);
-    draft.change().lengthM = options.choose();
+    draft.change().setLengthM(options.choose());
   }
 
   private static void portDistance(Draft draft, Options<Double> options) {
@@ -195,8 +195,9 @@ public final class SegmentMeasurer {
     if (!sizes.isEmpty()) {
       Neighbours.Found first = sizes.get(0);
       SizeDoubts.noteBodyNextDoor(draft, first);
-      draft.change().section =
-          Measured.of(Tolerances.withoutNoise(first.section()), how, first.evidence());
+      draft
+          .change()
+          .setSection(Measured.of(Tolerances.withoutNoise(first.section()), how, first.evidence()));
     }
   }
 

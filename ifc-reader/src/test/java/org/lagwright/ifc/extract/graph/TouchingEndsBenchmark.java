@@ -82,7 +82,7 @@ public final class TouchingEndsBenchmark {
             false,
             vocabulary,
             true);
-    draft.change().section = drawn;
+    draft.change().setSection(drawn);
     draft.fold();
     drafts.add(draft);
   }
