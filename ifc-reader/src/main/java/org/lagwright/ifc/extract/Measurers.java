@@ -5,6 +5,7 @@ import org.lagwright.ifc.extract.measure.FittingMeasurer;
 import org.lagwright.ifc.extract.measure.FittingSections;
 import org.lagwright.ifc.extract.measure.Neighbours;
 import org.lagwright.ifc.extract.measure.NominalSizes;
+import org.lagwright.ifc.extract.measure.PipeMaterials;
 import org.lagwright.ifc.extract.measure.Placeholders;
 import org.lagwright.ifc.extract.measure.PortSizes;
 import org.lagwright.ifc.extract.measure.ProfileReader;
@@ -24,15 +25,17 @@ public final class Measurers {
   private final SegmentMeasurer segments;
   private final double lengthUnitM;
 
-  Measurers(Placeholders placeholders, ProfileReader profiles, OpenedFile opened) {
+  Measurers(Placeholders placeholders, ElementReaders readers, OpenedFile opened) {
     double lengthUnitM = opened.lengthUnitM();
-    NominalSizes nominals = new NominalSizes(placeholders, lengthUnitM);
+    ProfileReader profiles = readers.profiles;
+    PipeMaterials materials = new PipeMaterials(readers.belongings);
+    NominalSizes nominals = new NominalSizes(placeholders, materials, lengthUnitM);
     StatedSections stated = new StatedSections(placeholders, nominals, profiles, lengthUnitM);
     this.placeholders = placeholders;
     this.ports = new PortSizes(opened.properties(), lengthUnitM);
     SegmentSections sections = new SegmentSections(stated, profiles, ports, lengthUnitM);
     this.sizes = new FittingSections(stated, nominals, profiles, lengthUnitM);
-    this.ends = new StatedEnds(placeholders, profiles, lengthUnitM);
+    this.ends = new StatedEnds(placeholders, nominals, profiles, lengthUnitM);
     this.segments = new SegmentMeasurer(placeholders, nominals, sections, lengthUnitM);
     this.lengthUnitM = lengthUnitM;
   }

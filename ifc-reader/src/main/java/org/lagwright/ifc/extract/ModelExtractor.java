@@ -184,7 +184,7 @@ public final class ModelExtractor {
    */
   private List<Assembly> measure(Drafts drafts, Placeholders placeholders) {
     findings.addAll(placeholders.findings());
-    Measurers measurers = new Measurers(placeholders, readers.profiles, opened);
+    Measurers measurers = new Measurers(placeholders, readers, opened);
     int joined = new ModelMeasurer(drafts, measurers, workers).measure(options.joinToleranceM());
     if (joined > 0) {
       note(

@@ -62,7 +62,7 @@ public final class Remeasurer implements Origin {
     Reading now = reading;
     if (now == null) {
       ElementReaders readers = new ElementReaders(opened, false);
-      now = new Reading(readers, new Measurers(placeholders, readers.profiles, opened));
+      now = new Reading(readers, new Measurers(placeholders, readers, opened));
       reading = now;
     }
     return now;

@@ -72,17 +72,18 @@ final class DrawnInsulation {
   /**
    * Takes the insulation off a drawn section.
    *
-   * @param stated sizes that properties and names state
+   * @param written sizes that properties and names state
    * @param nominals nominal sizes that they state
    */
   Optional<Bare> under(
-      Draft draft, Measured<Section> drawn, List<Section> stated, List<Nominal> nominals) {
+      Draft draft, Measured<Section> drawn, List<Section> written, List<Nominal> nominals) {
     int dn = nominals.isEmpty() ? 0 : nominals.get(0).dn();
     Optional<Bare> inShell = inShell(draft);
     if (inShell.isPresent()) {
       return inShell;
     }
-    boolean nothingTold = dn == 0 && stated.isEmpty();
+    boolean nothingTold = dn == 0 && written.isEmpty();
+    List<Section> stated = ofMaterialToo(written, nominals);
     if (isLined(draft)
         || isBarePipe(draft, drawn.value(), stated, dn)
         || (nothingTold && isNominal(drawn.value()))) {
@@ -93,6 +94,18 @@ final class DrawnInsulation {
     return byProperty.isPresent() || isSaid(drawn.value(), stated, nominals)
         ? byProperty
         : byRest(draft, drawn.value(), stated, dn, toleranceM);
+  }
+
+  /** Stated sizes, and those that a pipe of its material and nominal size may have. */
+  private static List<Section> ofMaterialToo(List<Section> stated, List<Nominal> nominals) {
+    Nominal first = nominals.isEmpty() ? null : nominals.get(0);
+    if (first == null || first.byMaterial() == null) {
+      return stated;
+    }
+    List<Section> all = new ArrayList<>(stated);
+    all.add(first.section());
+    all.addAll(first.alsoCalled());
+    return all;
   }
 
   /**

@@ -13,6 +13,8 @@ import org.lagwright.ifc.extract.draft.SizeTexts;
 import org.lagwright.ifc.extract.text.FigureCursor;
 import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.InchSizes;
+import org.lagwright.ifc.extract.text.NominalOutsides;
+import org.lagwright.ifc.extract.text.PipeMaterial;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
@@ -48,6 +50,7 @@ public final class NominalSizes {
   private static final double WHOLE_MM = 1e-6;
 
   private final Placeholders placeholders;
+  private final PipeMaterials materials;
   private final BareSizes bare;
   private final double lengthUnitM;
 
@@ -56,12 +59,14 @@ public final class NominalSizes {
    *
    * @param dn in millimetres
    * @param mm the figure as it is written, which of inches is another one
+   * @param byMaterial the outside of such a pipe of its material, null if that of steel holds
    */
-  record Nominal(int dn, double mm, How how, Evidence evidence) {
+  record Nominal(
+      int dn, double mm, How how, Evidence evidence, NominalOutsides.@Nullable Outside byMaterial) {
 
     /** True if tables have pipes of this size; what else is called so is none. */
     boolean isTabulated() {
-      return PipeSizes.forNominal(dn).isPresent();
+      return byMaterial != null || PipeSizes.forNominal(dn).isPresent();
     }
 
     /**
@@ -70,18 +75,44 @@ public final class NominalSizes {
      * @throws java.util.NoSuchElementException if no table has it
      */
     Section section() {
-      return PipeSizes.forNominal(dn).orElseThrow().section();
+      return byMaterial != null
+          ? byMaterial.section()
+          : PipeSizes.forNominal(dn).orElseThrow().section();
+    }
+
+    /** The outside of what is called so: also of what tables size by it; empty if none have it. */
+    Optional<Section> called() {
+      return byMaterial != null
+          ? Optional.of(byMaterial.section())
+          : PipeSizes.called(dn).map(PipeSizes.Size::section);
+    }
+
+    /** The others that pipes of its material have that are called so as well. */
+    List<Section> alsoCalled() {
+      List<Section> also = new ArrayList<>(1);
+      for (double outsideM : byMaterial == null ? List.<Double>of() : byMaterial.alsoM()) {
+        also.add(new Section.Round(outsideM));
+      }
+      return also;
     }
 
     /** Tells of a size that is taken from a table, as no outside is known. */
     void noteFrom(Draft draft) {
-      PipeSizes.Size size = PipeSizes.called(dn).orElseThrow();
+      StringBuilder series = new StringBuilder();
+      if (byMaterial == null) {
+        series.append(PipeSizes.called(dn).orElseThrow().series());
+      } else {
+        series.append(byMaterial.series());
+      }
+      for (Section also : alsoCalled()) {
+        series.append(", or ").append(InWords.section(also));
+      }
       draft.note(
           ReadFinding.SIZE_FROM_NOMINAL,
           Effect.ESTIMATED,
           named(dn),
-          InWords.section(size.section()).replace(" mm", ""),
-          size.series());
+          InWords.section(called().orElseThrow()).replace(" mm", ""),
+          series.toString());
     }
 
     /** True if a pipe of this nominal size may have this section; some are named by it. */
@@ -139,8 +170,9 @@ public final class NominalSizes {
   }
 
   /** Reads nominal sizes of a file, whose unit of length is given in metres. */
-  public NominalSizes(Placeholders placeholders, double lengthUnitM) {
+  public NominalSizes(Placeholders placeholders, PipeMaterials materials, double lengthUnitM) {
     this.placeholders = placeholders;
+    this.materials = materials;
     this.bare = new BareSizes(lengthUnitM);
     this.lengthUnitM = lengthUnitM;
   }
@@ -163,23 +195,25 @@ public final class NominalSizes {
   List<Nominal> of(Draft draft) {
     List<Nominal> sizes = new ArrayList<>(4);
     List<Property> properties = draft.properties();
+    PipeMaterial material = materials.of(draft);
     for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.NOMINAL)) {
-      add(p, placeholders.contains(p) ? Optional.empty() : mm(draft, p), sizes);
+      add(p, placeholders.contains(p) ? Optional.empty() : mm(draft, p), material, sizes);
     }
     for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.SIZE)) {
       boolean whole = PropertyLengths.isTyped(p) && isWhole(p);
-      add(p, whole ? figureMm(p) : Optional.empty(), sizes);
+      add(p, whole ? figureMm(p) : Optional.empty(), material, sizes);
     }
     if (InchSizes.isUnit(lengthUnitM)) {
       for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.DIAMETER)) {
         boolean nominal = !placeholders.contains(p) && isPlainInches(p);
-        add(p, nominal ? figureMm(p) : Optional.empty(), sizes);
+        add(p, nominal ? figureMm(p) : Optional.empty(), material, sizes);
       }
     }
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
       int dn = placeholders.contains(draft, text.value()) ? 0 : inText(draft, text.value());
       if (dn > 0) {
-        sizes.add(new Nominal(dn, dn, How.TEXT, text.evidence()));
+        NominalOutsides.Outside outside = outside(material, dn, isInInches(text.value()));
+        sizes.add(new Nominal(dn, dn, How.TEXT, text.evidence(), outside));
       }
     }
     return tabulatedFirst(sizes);
@@ -194,7 +228,7 @@ public final class NominalSizes {
   private static List<Nominal> tabulatedFirst(List<Nominal> sizes) {
     List<Nominal> others = new ArrayList<>(0);
     for (int i = sizes.size() > 1 ? sizes.size() - 1 : -1; i >= 0; i--) {
-      if (PipeSizes.called(sizes.get(i).dn).isEmpty()) {
+      if (sizes.get(i).called().isEmpty()) {
         others.add(0, sizes.remove(i));
       }
     }
@@ -202,10 +236,23 @@ public final class NominalSizes {
     return sizes;
   }
 
-  private static void add(Property p, Optional<Double> mm, List<Nominal> to) {
+  private static void add(
+      Property p, Optional<Double> mm, @Nullable PipeMaterial material, List<Nominal> to) {
     if (mm.isPresent() && dn(mm.get()) >= SMALLEST_DN) {
-      to.add(new Nominal(dn(mm.get()), mm.get(), How.PROPERTY, p.evidence()));
+      int dn = dn(mm.get());
+      NominalOutsides.Outside outside = outside(material, dn, InchSizes.dn(mm.get()) > 0);
+      to.add(new Nominal(dn, mm.get(), How.PROPERTY, p.evidence(), outside));
     }
+  }
+
+  private static NominalOutsides.@Nullable Outside outside(
+      @Nullable PipeMaterial material, int dn, boolean inInches) {
+    return material == null ? null : NominalOutsides.of(material, dn, inInches).orElse(null);
+  }
+
+  /** True for a text that has a nominal size, but none in millimetres. */
+  private static boolean isInInches(String text) {
+    return Sizes.dn(text).isEmpty();
   }
 
   /** A size of a connection is a nominal one if tables have it as such. */
@@ -347,7 +394,20 @@ public final class NominalSizes {
     return PipeSizes.forNominal((int) Math.round(diameterM * 1000)).isPresent();
   }
 
-  /** The outside of a pipe by table. */
+  /** The outside of a pipe of a material by table, of steel where nothing else is told. */
+  Optional<Section> section(Draft draft, double mm) {
+    return section(draft, dn(mm), InchSizes.dn(mm) > 0);
+  }
+
+  /** The outside of a pipe of a nominal size, which was written in inches or not. */
+  Optional<Section> section(Draft draft, int dn, boolean inInches) {
+    NominalOutsides.Outside outside = outside(materials.of(draft), dn, inInches);
+    return outside == null
+        ? PipeSizes.forNominal(dn).map(PipeSizes.Size::section)
+        : Optional.of(outside.section());
+  }
+
+  /** The outside of a pipe by the first table. */
   static Optional<Section> section(double mm) {
     Optional<PipeSizes.Size> size = PipeSizes.forNominal(dn(mm));
     return size.isPresent() ? Optional.of(size.get().section()) : Optional.empty();

@@ -2,13 +2,11 @@ package org.lagwright.ifc.extract.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.KindReader;
 import org.lagwright.ifc.extract.measure.NominalSizes.Nominal;
 import org.lagwright.ifc.extract.text.InWords;
-import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.Coaxiality;
 import org.lagwright.ifc.geometry.ShapeMeasurer;
@@ -92,14 +90,16 @@ public final class SegmentMeasurer {
 
   private static @Nullable Measured<Section> byTable(
       Draft draft, Nominal nominal, List<Nominal> stated) {
-    Optional<PipeSizes.Size> size = PipeSizes.called(nominal.dn());
-    if (size.isEmpty()) {
+    Section section = nominal.called().orElse(null);
+    if (section == null) {
       return null;
     }
-    Section section = size.get().section();
     nominal.noteFrom(draft);
     Options<Section> options = new Options.Sections();
     options.add(section, nominal.how(), nominal.evidence());
+    for (Section also : nominal.alsoCalled()) {
+      options.rule(also, nominal.how(), nominal.evidence(), StatedSections.NOMINAL);
+    }
     for (Nominal other : stated) {
       if (other.contradicts(section, nominal)) {
         options.add(other.section(), other.how(), other.evidence());

@@ -8,7 +8,6 @@ import org.lagwright.ifc.extract.draft.BareSizes;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.DuctShapes;
 import org.lagwright.ifc.extract.text.InchSizes;
-import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Sizes;
@@ -32,9 +31,13 @@ public final class StatedEnds {
   private final BareSizes bare;
 
   /** Reads a file, whose unit of length is given in metres. */
-  public StatedEnds(Placeholders placeholders, ProfileReader profiles, double lengthUnitM) {
+  public StatedEnds(
+      Placeholders placeholders,
+      NominalSizes nominals,
+      ProfileReader profiles,
+      double lengthUnitM) {
     this.profiles = profiles;
-    this.nominals = new NominalSizes(placeholders, lengthUnitM);
+    this.nominals = nominals;
     this.bare = new BareSizes(lengthUnitM);
     this.placeholders = placeholders;
     this.lengthUnitM = lengthUnitM;
@@ -75,12 +78,14 @@ public final class StatedEnds {
     }
     List<Section> ends = new ArrayList<>();
     List<Integer> sizes = Sizes.dnEnds(text);
-    sizes = sizes.isEmpty() ? InchSizes.in(text) : sizes;
+    boolean inInches = sizes.isEmpty();
+    sizes = inInches ? InchSizes.in(text) : sizes;
+    inInches &= !sizes.isEmpty();
     sizes = sizes.isEmpty() && draft.shape().section() == null ? Sizes.mmEnds(text) : sizes;
     for (int dn : sizes.size() > 1 ? sizes : List.<Integer>of()) {
-      Optional<PipeSizes.Size> size = PipeSizes.forNominal(dn);
+      Optional<Section> size = nominals.section(draft, dn, inInches);
       if (size.isPresent()) {
-        ends.add(size.get().section());
+        ends.add(size.get());
       }
     }
     return List.copyOf(ends);
@@ -139,7 +144,7 @@ public final class StatedEnds {
   /** The outside of a pipe of a stated nominal size, by table. */
   private Optional<Section> section(Draft draft, Property p) {
     Optional<Double> mm = nominals.mm(draft, p);
-    return mm.isPresent() ? NominalSizes.section(mm.get()) : Optional.empty();
+    return mm.isPresent() ? nominals.section(draft, mm.get()) : Optional.empty();
   }
 
   private void list(
@@ -152,7 +157,7 @@ public final class StatedEnds {
     List<Section> ends = new ArrayList<>(ways);
     for (double endM : figuresM) {
       Optional<Section> end =
-          nominal ? NominalSizes.section(endM * 1000) : Optional.of(new Section.Round(endM));
+          nominal ? nominals.section(draft, endM * 1000) : Optional.of(new Section.Round(endM));
       if (end.isPresent()) {
         ends.add(end.get());
       }

@@ -39,7 +39,8 @@ public final class PropertyNames {
     LINING,
     COVERING_THICKNESS,
     EXTERNAL,
-    PORT_TEMPERATURE
+    PORT_TEMPERATURE,
+    MATERIAL
   }
 
   /** Roles by bare name as in property-names.txt, as bits: 1 shifted by the ordinal of the role. */
