@@ -137,15 +137,17 @@ public final class KindReader {
   }
 
   /**
-   * Fire collars and sleeves through walls come as coverings; they insulate nothing, nor does a
-   * membrane, which is the vapour barrier of a pipe or duct (IfcCoveringTypeEnum).
+   * Fire collars, sleeves through walls and heat tracing come as coverings; they insulate nothing,
+   * nor does a membrane, which is the vapour barrier of a pipe or duct (IfcCoveringTypeEnum).
    */
   private static Kind covering(IfcRecord element, @Nullable IfcRecord type, Names names) {
     String predefined = predefined(element, type);
     boolean beside =
         !predefined.equals("INSULATION")
             && names.all().stream().noneMatch(Words::isInsulation)
-            && (predefined.equals("MEMBRANE") || isBesideThePipe(Form.UNKNOWN, names.all()));
+            && (predefined.equals("MEMBRANE")
+                || isBesideThePipe(Form.UNKNOWN, names.all())
+                || names.all().stream().anyMatch(Words::isNoInsulation));
     return beside || COVERINGS_OF_ROOMS.contains(predefined) ? Kind.OTHER : Kind.COVERING;
   }
 

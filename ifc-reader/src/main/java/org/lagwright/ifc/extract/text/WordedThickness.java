@@ -16,6 +16,18 @@ public final class WordedThickness {
   private static final LatePattern RANGE =
       new LatePattern("(?:.*[^\\p{L}\\d.,])?[1-9]\\d+ *[-\u2013]");
 
+  /** So many layers of one thickness, or one thickness and another: 2 x 25 mm, 13 mm + 19 mm. */
+  private static final LatePattern LAYERS =
+      new LatePattern(
+          "([2-4])\\s*[xX\u00D7*]\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:mm|мм)(?![\\p{L}\\d\u00B2\u00B3])");
+
+  private static final LatePattern SUM =
+      new LatePattern(
+          "(\\d+(?:[.,]\\d+)?)\\s*(?:mm|мм)?\\s*\\+\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:mm|мм)"
+              + "(?![\\p{L}\\d\u00B2\u00B3])");
+
+  private static final LatePattern DIGIT = new LatePattern("\\d");
+
   private static final LatePattern WORD = new LatePattern("\\p{L}{2}");
 
   /** Signs between figures of a size or a range, or before a diameter. */
@@ -35,6 +47,10 @@ public final class WordedThickness {
    * it may be a size.
    */
   public static Optional<Double> metres(String text) {
+    Optional<Double> together = ofLayers(text);
+    if (together.isPresent() || Words.tellsOfLayers(text)) {
+      return together;
+    }
     Matcher found = MILLIMETRES.matcher(text);
     if (!found.find()) {
       return inOtherUnit(text);
@@ -42,10 +58,36 @@ public final class WordedThickness {
     if (isOfASize(text.substring(0, found.start()))) {
       return Optional.empty();
     }
-    double thicknessM = Double.parseDouble(found.group(1).replace(',', '.')) / 1000;
+    double thicknessM = figure(found.group(1)) / 1000;
     return found.find() || !Thicknesses.isPossible(thicknessM)
         ? Optional.empty()
         : Optional.of(thicknessM);
+  }
+
+  /** What several layers are together, if a text has no other figures than theirs. */
+  private static Optional<Double> ofLayers(String text) {
+    if (text.indexOf('+') < 0 && !Sizes.multiplies(text)) {
+      return Optional.empty();
+    }
+    Matcher sum = SUM.matcher(text);
+    Matcher times = LAYERS.matcher(text);
+    double mm = 0;
+    if (haveAllFigures(sum, text)) {
+      mm = figure(sum.group(1)) + figure(sum.group(2));
+    } else if (haveAllFigures(times, text)) {
+      mm = figure(times.group(1)) * figure(times.group(2));
+    }
+    return Thicknesses.isPossible(mm / 1000) ? Optional.of(mm / 1000) : Optional.empty();
+  }
+
+  private static boolean haveAllFigures(Matcher layers, String text) {
+    return layers.find()
+        && !DIGIT.matcher(text.substring(0, layers.start())).find()
+        && !DIGIT.matcher(text.substring(layers.end())).find();
+  }
+
+  private static double figure(String text) {
+    return Double.parseDouble(text.replace(',', '.'));
   }
 
   /** The only figure of a text, in inches or centimetres. */

@@ -22,6 +22,8 @@ public final class Words {
   private static final Meaning BESIDE = new Meaning();
   private static final Meaning HEATER = new Meaning();
   private static final Meaning NONE = new Meaning();
+  private static final Meaning SEVERAL = new Meaning();
+  private static final Meaning NO_INSULATION = new Meaning();
   private static final Meaning UNTOLD = new Meaning();
   private static final Meaning LINING = new Meaning();
   private static final Meaning INSULATION = new Meaning();
@@ -52,6 +54,8 @@ public final class Words {
         case "context" -> FORMS.context.addAll(words);
         case "flexible" -> FORMS.flexible.addAll(words);
         case "none" -> NONE.words.addAll(words);
+        case "several" -> SEVERAL.words.addAll(words);
+        case "no-insulation" -> NO_INSULATION.words.addAll(words);
         case "untold" -> UNTOLD.words.addAll(words);
         case "lining" -> LINING.words.addAll(words);
         case "insulation" -> INSULATION.words.addAll(words);
@@ -309,6 +313,16 @@ public final class Words {
   /** True for a text that says that something is not there. */
   static boolean isDenial(String text) {
     return NONE.isOf(text);
+  }
+
+  /** True for a text that speaks of several layers. */
+  static boolean tellsOfLayers(String text) {
+    return SEVERAL.isOf(text);
+  }
+
+  /** True for what lies around a pipe to heat it or against corrosion, and insulates nothing. */
+  public static boolean isNoInsulation(String text) {
+    return NO_INSULATION.isOf(text);
   }
 
   /** True for insulation and for lining. */

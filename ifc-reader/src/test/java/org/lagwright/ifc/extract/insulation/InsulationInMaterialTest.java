@@ -126,7 +126,11 @@ class InsulationInMaterialTest {
         "Calcium silicate",
         "Laine de verre",
         "Lana minerale",
-        "Steenwol"
+        "Steenwol",
+        "Elastomer",
+        "Asv\u00E1nygyapot",
+        "Ta\u015Fy\u00FCn\u00FC",
+        "Izola\u021Bie"
       })
   void layerOfAMaterialThatInsulatesIsInsulation(String material) {
     MepModel model = read(PIPE + layersOf(material, 30, "Steel"));

@@ -49,6 +49,14 @@ class InsulationWordsTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"Heat tracing", "Begleitheizung", "Korrosionsschutz", "Varmekabel"})
+  void whatHeatsAPipeOrKeepsItFromRustInsulatesNothing(String name) {
+    String around = covering(2, name, ring(80.3, 10), 0, 2500).replace(".INSULATION.", "$");
+
+    assertThat(element(read(PIPE + around), 1).existingInsulation()).isNull();
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"Schalld\u00E4mpfer", "Staudamm-Leitung", "Flagging", "Dampfrohr"})
   void wordThatOnlySoundsLikeItIsNone(String name) {
     assertThat(Words.isInsulation(name)).isFalse();

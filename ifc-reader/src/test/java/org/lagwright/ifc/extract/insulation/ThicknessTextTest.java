@@ -42,7 +42,36 @@ class ThicknessTextTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"20-30 mm", "30/60", "20 mm or 30 mm", "100 %"})
+  @CsvSource({
+    "2 x 25 mm,50",
+    "Mineral wool 2x25 mm,50",
+    "13 mm + 19 mm,32",
+    "25 + 25 mm,50",
+    "1 x 30 mm,",
+    "22 x 25 mm,",
+    "DN50 2 x 25 mm,"
+  })
+  void layersThatATextTellsCountTogether(String text, Double expectedMm) {
+    MepModel model = read(PIPE + properties("Insulation Thickness", "IFCTEXT('" + text + "')"));
+
+    if (expectedMm == null) {
+      assertThat(element(model, 1).existingInsulation()).isNull();
+      assertThat(codes(model)).containsOnlyOnce(CONFLICT);
+    } else {
+      assertThat(mm(of(model, 1))).isCloseTo(expectedMm, within(1e-6));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "20-30 mm",
+        "30/60",
+        "20 mm or 30 mm",
+        "100 %",
+        "20 mm, 2-lagig",
+        "double layer 25 mm"
+      })
   void textThatMayMeanSeveralThicknessesIsAsked(String text) {
     MepModel model = read(PIPE + properties("Insulation Thickness", "IFCTEXT('" + text + "')"));
 
@@ -51,7 +80,17 @@ class ThicknessTextTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"nincs", "brak", "entf\\X\\E4llt", "entfaellt"})
+  @ValueSource(
+      strings = {
+        "nincs",
+        "brak",
+        "entf\\X\\E4llt",
+        "entfaellt",
+        "yok",
+        "puuttuu",
+        "f\\X2\\0103\\X0\\r\\X2\\0103\\X0\\",
+        "\\X2\\03C703C903C103AF03C2\\X0\\"
+      })
   void wordForNoneIsNoInsulation(String word) {
     MepModel model = read(PIPE + properties("Insulation", "IFCTEXT('" + word + "')"));
 
