@@ -8,8 +8,10 @@ import org.lagwright.ifc.extract.draft.DuctShapes;
 import org.lagwright.ifc.extract.draft.SizeTexts;
 import org.lagwright.ifc.extract.text.FigureCursor;
 import org.lagwright.ifc.extract.text.InchSizes;
+import org.lagwright.ifc.extract.text.PipeMaterial;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.Sizes;
+import org.lagwright.ifc.extract.text.Words;
 import org.lagwright.ifc.model.How;
 import org.lagwright.ifc.model.Section;
 
@@ -69,7 +71,9 @@ record WrittenSizes(Placeholders placeholders, NominalSizes nominals, BareSizes 
 
   /** A text that is but a diameter, which only as an outside is one: 22 mm, not 50 mm. */
   private void whole(Draft draft, SizeTexts.Text text, List<Stated> stated) {
-    double diameterM = text.value().endsWith("mm") ? FigureCursor.wholeM(text.value()) : Double.NaN;
+    boolean undrawn = draft.isSegment() && draft.shape().section() == null;
+    double wholeM = text.value().endsWith("mm") ? FigureCursor.wholeM(text.value()) : Double.NaN;
+    double diameterM = undrawn && !(wholeM > 0) ? onlyM(draft, text.value()) : wholeM;
     boolean outside =
         diameterM > 0
             && PipeSizes.isOutsideDiameter(diameterM)
@@ -77,6 +81,19 @@ record WrittenSizes(Placeholders placeholders, NominalSizes nominals, BareSizes 
     if (outside) {
       stated.add(stated(draft, text, new Section.Round(diameterM)));
     }
+  }
+
+  /**
+   * The only figure in the name of a pipe, if it is in millimetres, or of copper in the name of its
+   * type: tubes of copper are called by their outside. Another one may be of its insulation.
+   */
+  private static double onlyM(Draft pipe, String text) {
+    if (Words.tellsOfInsulation(text)) {
+      return Double.NaN;
+    }
+    boolean copper = PipeMaterial.in(text).orElse(null) == PipeMaterial.COPPER;
+    boolean mayBeNumber = text.equals(pipe.names().own());
+    return FigureCursor.onlyMm(text, copper && !mayBeNumber);
   }
 
   /**

@@ -10,7 +10,16 @@ final class DiameterInWords {
 
   /** What may be the outside or the nominal diameter of a pipe; longer words first. */
   private static final String[] PLAIN = {
-    "diameter", "diametre", "diam\u00E8tre", "diametro", "diam", "dia", "durchmesser", "durchm"
+    "diameter",
+    "diametre",
+    "diam\u00E8tre",
+    "diametro",
+    "di\u00E1metro",
+    "di\u00E2metro",
+    "diam",
+    "dia",
+    "durchmesser",
+    "durchm"
   };
 
   /** What is the outside; as a small word {@code od} is a Polish one. */
@@ -22,6 +31,9 @@ final class DiameterInWords {
   private static final String[] OTHER = {
     "inn", "ins", "int", "nom", "bend", "bolt", "hole", "flan"
   };
+
+  /** A smaller figure before a word, without a unit, may number something. */
+  private static final double LEAST_BARE_MM = 20;
 
   /**
    * A figure and what it is.
@@ -37,7 +49,13 @@ final class DiameterInWords {
     for (int i = 0; i + 1 < text.length(); i++) {
       char c = text.charAt(i);
       boolean begins = (c | 0x20) == 'd' || (c | 0x20) == 'o';
-      if (begins && (isAt(text, i, "dia") || isAt(text, i, "dur") || isAt(text, i, "o.d"))
+      if (begins
+              && (isAt(text, i, "dia")
+                  || isAt(text, i, "di\u00E1")
+                  || isAt(text, i, "di\u00E2")
+                  || isAt(text, i, "dur")
+                  || isAt(text, i, "o.d")
+                  || isOutsideBefore(text, i))
           || (c == 'O' && text.charAt(i + 1) == 'D')) {
         return true;
       }
@@ -47,6 +65,20 @@ final class DiameterInWords {
 
   private static boolean isAt(String text, int at, String letters) {
     return text.regionMatches(true, at, letters, 0, letters.length());
+  }
+
+  /**
+   * True for Da or De right before a figure, as outsides are called in German, French and Italian;
+   * with a space between only Da, as the small words are prepositions.
+   */
+  static boolean isOutsideBefore(String text, int at) {
+    int figure = at + 2;
+    if (figure >= text.length() || "ae".indexOf(text.charAt(at + 1) | 0x20) < 0) {
+      return false;
+    }
+    boolean apart = text.startsWith("Da ", at);
+    figure += apart ? 1 : 0;
+    return figure < text.length() && Sizes.isDigit(text.charAt(figure));
   }
 
   /** The first figure behind such a word, else before one; null if there is none. */
@@ -86,17 +118,20 @@ final class DiameterInWords {
     cursor.skipSpace();
     FigureCursor.Figure behind = cursor.take();
     FigureCursor.Figure before = before(text, from);
-    return before == null ? behind : before;
+    if (before != null && before.unit() != null) {
+      return before;
+    }
+    return behind == null && before != null && before.value() >= LEAST_BARE_MM ? before : behind;
   }
 
-  /** The figure with a unit between which and a place there is but space. */
+  /** The figure between which and a place there is but space. */
   static FigureCursor.@Nullable Figure before(String text, int place) {
     FigureCursor cursor = new FigureCursor(text);
     while (cursor.next() && cursor.at() < place) {
       FigureCursor.Figure figure = cursor.take();
       cursor.skipSpace();
       if (figure != null && cursor.at() == place) {
-        return figure.unit() == null ? null : figure;
+        return figure;
       }
     }
     return null;

@@ -90,6 +90,31 @@ public final class FigureCursor {
   }
 
   /**
+   * The only figure of a text in metres, if it is in millimetres; NaN if there is none or another.
+   *
+   * @param bareToo true if a figure without unit is in millimetres, and may follow letters
+   */
+  public static double onlyMm(String text, boolean bareToo) {
+    int from = 0;
+    while (from < text.length() && !Sizes.isDigit(text.charAt(from))) {
+      from++;
+    }
+    FigureCursor cursor = new FigureCursor(text);
+    cursor.at = from;
+    boolean free = from < text.length() && (bareToo || cursor.isAtFigure());
+    Figure only = free ? cursor.take() : null;
+    if (only == null || (only.unit == null ? !bareToo : !only.unit.equalsIgnoreCase("mm"))) {
+      return Double.NaN;
+    }
+    for (int i = cursor.at; i < text.length(); i++) {
+      if (Sizes.isDigit(text.charAt(i))) {
+        return Double.NaN;
+      }
+    }
+    return only.metres(null);
+  }
+
+  /**
    * Goes on to the next figure that stands by itself.
    *
    * @return false if there is none

@@ -193,6 +193,7 @@ public final class SizesInText {
               && DiameterInWords.before(text, i) == null;
       boolean ofOutside = named && i + 1 < text.length() && (text.charAt(i + 1) | 0x20) == 'a';
       cursor.goTo(ofOutside ? i + 2 : named ? i + 1 : i);
+      outside |= named && DiameterInWords.isOutsideBefore(text, i);
       boolean signed =
           outside ? takeOutside(i + 2, cursor) : cursor.takeSign(named ? "=" : SIGNS_BEFORE);
       FigureCursor.Figure found = signed ? cursor.take() : null;

@@ -52,6 +52,17 @@ class WrittenSizesTest {
         "6/4 Zoll|DN40|48.3 mm",
         "\u00D82\"|DN50|60.3 mm",
         "PE da=110||110.0 mm",
+        "PE Da 110||110.0 mm",
+        "PE DE110||110.0 mm",
+        "Tube de 110||",
+        "110 dia||110.0 mm",
+        "60.3 OD||60.3 mm",
+        "12 OD||",
+        "Rohr 22 mm||22.0 mm",
+        "Rohr 22 mm isoliert||",
+        "Rohr 22 mm, 3 St||",
+        "Rohr 50 mm||",
+        "Kupferrohr 22||",
         "1 1/4 Zoll|DN32|42.4 mm",
         "2 inch|DN50|60.3 mm",
         "DN 20\"|DN500|508.0 mm",
@@ -181,7 +192,7 @@ class WrittenSizesTest {
         "60,3 * 2,9|60.3 mm",
         "22 mm|22.0 mm",
         "50 mm|",
-        "Kupfer 22 mm|",
+        "Kupfer 22 mm|22.0 mm",
         "ADN50|",
         "DN50a|",
         "DN12345|"
@@ -262,5 +273,14 @@ class WrittenSizesTest {
     MepElement duct = first(bare("IFCDUCTSEGMENT", name) + properties(stated.split(";", -1)));
 
     assertThat(size(duct)).isEqualTo(size);
+  }
+
+  /** A figure in its own name may number it. */
+  @ParameterizedTest
+  @CsvSource({"Kupferrohr 22,22.0 mm", "Cu22,22.0 mm", "Copper 22 L,22.0 mm", "Stahlrohr 22,"})
+  void copperIsCalledByItsOutsideInTheNameOfAType(String type, @Nullable String inWords) {
+    String pipe = "#1=IFCPIPESEGMENT('1',$,'Rohr',$,'%s',$,$,$,$);\n".formatted(type);
+
+    assertThat(size(first(pipe))).isEqualTo(inWords);
   }
 }

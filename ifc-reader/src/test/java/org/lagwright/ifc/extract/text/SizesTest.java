@@ -49,7 +49,7 @@ class SizesTest {
       Pattern.compile(ALONE + NUMBER + "\\s*[xX\u00D7]\\s*" + NUMBER);
 
   private static final Pattern BEHIND_SIGN =
-      Pattern.compile("(?:\\bd\\s*=\\s*|\u00D8\\s*)" + NUMBER);
+      Pattern.compile("(?:\\bd\\s*=\\s*|\u00D8\\s*|(?<![\\p{L}\\d_])Da ?)" + NUMBER);
   private static final Pattern BEFORE_SIGN = Pattern.compile(ALONE + NUMBER + "\\s*\u00D8");
 
   private static final String[] FIGURES = {
