@@ -13,6 +13,7 @@ import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Thicknesses;
 import org.lagwright.ifc.extract.text.WordedThickness;
 import org.lagwright.ifc.model.Effect;
+import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
@@ -137,6 +138,7 @@ final class InsulationConflicts {
         }
       }
       addTexts(draft, chosenM, others);
+      addNames(draft, chosenM, others);
     }
     List<Property> stated =
         StatedInsulation.isToldInside(draft)
@@ -196,6 +198,18 @@ final class InsulationConflicts {
       boolean another = wordedM.isPresent() && !Thicknesses.same(wordedM.get(), chosenM);
       if (another || StatedInsulation.isNo(p) || WordedThickness.denies(p.text())) {
         others.add(p.evidence().toString());
+      }
+    }
+  }
+
+  /** Names that call it insulated, and with another thickness. */
+  private static void addNames(Draft draft, double chosenM, List<String> others) {
+    for (String name : draft.names().all()) {
+      Optional<Double> namedM =
+          name.contains("mm") ? WordedThickness.ofInsulated(name) : Optional.empty();
+      if (namedM.isPresent() && !Thicknesses.same(namedM.get(), chosenM)) {
+        others.add(new Evidence(draft.step(), "name", name).toString());
+        return;
       }
     }
   }

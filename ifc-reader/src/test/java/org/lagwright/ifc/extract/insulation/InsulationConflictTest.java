@@ -56,6 +56,23 @@ class InsulationConflictTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "Pipe insulated 50 mm,true",
+    "Pipe insulated 30 mm,false",
+    "Pipe 50 mm,false",
+    "Pipe insulated 2 x 15 mm,false"
+  })
+  void nameThatContradictsTheThicknessIsAFinding(String name, boolean found) {
+    MepModel model =
+        read(
+            PIPE.replace("'Pipe'", "'" + name + "'")
+                + properties("Insulation Thickness", "IFCLENGTHMEASURE(30.)"));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(1e-6));
+    assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(found);
+  }
+
+  @ParameterizedTest
   @CsvSource({"F,true", "T,false", "U,false"})
   void noThatContradictsTheThicknessIsAFinding(String insulated, boolean found) {
     MepModel model =
