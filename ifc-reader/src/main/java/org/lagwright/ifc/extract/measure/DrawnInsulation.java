@@ -85,7 +85,7 @@ final class DrawnInsulation {
     boolean nothingTold = dn == 0 && written.isEmpty();
     List<Section> stated = ofMaterialToo(written, nominals);
     if (isLined(draft)
-        || isBarePipe(draft, drawn.value(), stated, dn)
+        || isBarePipe(draft, drawn.value(), stated, nominals)
         || (nothingTold && isNominal(drawn.value()))) {
       return Optional.empty();
     }
@@ -125,7 +125,7 @@ final class DrawnInsulation {
   Optional<Bare> underFitting(
       Draft draft, Measured<Section> drawn, List<Section> stated, List<Nominal> nominals) {
     int dn = nominals.isEmpty() ? 0 : nominals.get(0).dn();
-    return isLined(draft) || isBarePipe(draft, drawn.value(), stated, dn)
+    return isLined(draft) || isBarePipe(draft, drawn.value(), stated, nominals)
         ? Optional.empty()
         : byProperty(draft, drawn.value(), stated, dn, toleranceM(drawn));
   }
@@ -190,12 +190,17 @@ final class DrawnInsulation {
             .isEmpty();
   }
 
-  /** A pipe of a tabulated size that nothing contradicts. */
-  private static boolean isBarePipe(Draft draft, Section drawn, List<Section> stated, int dn) {
+  /** A pipe of a tabulated size, of its own material if that is told, that nothing contradicts. */
+  private static boolean isBarePipe(
+      Draft draft, Section drawn, List<Section> stated, List<Nominal> nominals) {
+    Nominal first = nominals.isEmpty() ? null : nominals.get(0);
     return !draft.isDuct()
         && drawn instanceof Section.Round round
         && PipeSizes.isOutsideDiameter(round.outsideDiameterM())
-        && (dn == 0 ? !isAround(drawn, stated) : PipeSizes.mayBe(dn, round.outsideDiameterM()));
+        && (first == null
+            ? !isAround(drawn, stated)
+            : PipeSizes.mayBe(first.dn(), round.outsideDiameterM())
+                && first.isOfItsMaterial(round));
   }
 
   /** True if one of the stated sizes leaves room for insulation. */

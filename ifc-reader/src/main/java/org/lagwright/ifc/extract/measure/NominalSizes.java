@@ -59,10 +59,21 @@ public final class NominalSizes {
    *
    * @param dn in millimetres
    * @param mm the figure as it is written, which of inches is another one
+   * @param inInches true if it is written in inches
    * @param byMaterial the outside of such a pipe of its material, null if that of steel holds
    */
   record Nominal(
-      int dn, double mm, How how, Evidence evidence, NominalOutsides.@Nullable Outside byMaterial) {
+      int dn,
+      double mm,
+      boolean inInches,
+      How how,
+      Evidence evidence,
+      NominalOutsides.@Nullable Outside byMaterial) {
+
+    private Nominal of(PipeMaterial material) {
+      NominalOutsides.Outside outside = NominalOutsides.of(material, dn, inInches).orElse(null);
+      return new Nominal(dn, mm, inInches, how, evidence, outside);
+    }
 
     /** True if tables have pipes of this size; what else is called so is none. */
     boolean isTabulated() {
@@ -113,6 +124,11 @@ public final class NominalSizes {
           named(dn),
           InWords.section(called().orElseThrow()).replace(" mm", ""),
           series.toString());
+    }
+
+    /** False for a pipe that its material has in no size. */
+    boolean isOfItsMaterial(Section.Round pipe) {
+      return byMaterial == null || byMaterial.isOfItsMaterial(pipe.outsideDiameterM());
     }
 
     /** True if a pipe of this nominal size may have this section; some are named by it. */
@@ -195,27 +211,27 @@ public final class NominalSizes {
   List<Nominal> of(Draft draft) {
     List<Nominal> sizes = new ArrayList<>(4);
     List<Property> properties = draft.properties();
-    PipeMaterial material = materials.of(draft);
     for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.NOMINAL)) {
-      add(p, placeholders.contains(p) ? Optional.empty() : mm(draft, p), material, sizes);
+      add(p, placeholders.contains(p) ? Optional.empty() : mm(draft, p), sizes);
     }
     for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.SIZE)) {
       boolean whole = PropertyLengths.isTyped(p) && isWhole(p);
-      add(p, whole ? figureMm(p) : Optional.empty(), material, sizes);
+      add(p, whole ? figureMm(p) : Optional.empty(), sizes);
     }
     if (InchSizes.isUnit(lengthUnitM)) {
       for (Property p : PropertyNames.listOf(properties, PropertyNames.Role.DIAMETER)) {
         boolean nominal = !placeholders.contains(p) && isPlainInches(p);
-        add(p, nominal ? figureMm(p) : Optional.empty(), material, sizes);
+        add(p, nominal ? figureMm(p) : Optional.empty(), sizes);
       }
     }
     for (SizeTexts.Text text : SizeTexts.of(draft)) {
       int dn = placeholders.contains(draft, text.value()) ? 0 : inText(draft, text.value());
       if (dn > 0) {
-        NominalOutsides.Outside outside = outside(material, dn, isInInches(text.value()));
-        sizes.add(new Nominal(dn, dn, How.TEXT, text.evidence(), outside));
+        boolean inInches = isInInches(text.value());
+        sizes.add(new Nominal(dn, dn, inInches, How.TEXT, text.evidence(), null));
       }
     }
+    setMaterial(draft, sizes);
     return tabulatedFirst(sizes);
   }
 
@@ -236,18 +252,19 @@ public final class NominalSizes {
     return sizes;
   }
 
-  private static void add(
-      Property p, Optional<Double> mm, @Nullable PipeMaterial material, List<Nominal> to) {
+  private static void add(Property p, Optional<Double> mm, List<Nominal> to) {
     if (mm.isPresent() && dn(mm.get()) >= SMALLEST_DN) {
-      int dn = dn(mm.get());
-      NominalOutsides.Outside outside = outside(material, dn, InchSizes.dn(mm.get()) > 0);
-      to.add(new Nominal(dn, mm.get(), How.PROPERTY, p.evidence(), outside));
+      boolean inInches = InchSizes.dn(mm.get()) > 0;
+      to.add(new Nominal(dn(mm.get()), mm.get(), inInches, How.PROPERTY, p.evidence(), null));
     }
   }
 
-  private static NominalOutsides.@Nullable Outside outside(
-      @Nullable PipeMaterial material, int dn, boolean inInches) {
-    return material == null ? null : NominalOutsides.of(material, dn, inInches).orElse(null);
+  /** Asked only where a nominal size is given, as most elements give none. */
+  private void setMaterial(Draft draft, List<Nominal> sizes) {
+    PipeMaterial material = sizes.isEmpty() ? null : materials.of(draft);
+    for (int i = 0; material != null && i < sizes.size(); i++) {
+      sizes.set(i, sizes.get(i).of(material));
+    }
   }
 
   /** True for a text that has a nominal size, but none in millimetres. */
@@ -401,10 +418,12 @@ public final class NominalSizes {
 
   /** The outside of a pipe of a nominal size, which was written in inches or not. */
   Optional<Section> section(Draft draft, int dn, boolean inInches) {
-    NominalOutsides.Outside outside = outside(materials.of(draft), dn, inInches);
-    return outside == null
-        ? PipeSizes.forNominal(dn).map(PipeSizes.Size::section)
-        : Optional.of(outside.section());
+    PipeMaterial material = materials.of(draft);
+    Optional<NominalOutsides.Outside> outside =
+        material == null ? Optional.empty() : NominalOutsides.of(material, dn, inInches);
+    return outside.isPresent()
+        ? Optional.of(outside.get().section())
+        : PipeSizes.forNominal(dn).map(PipeSizes.Size::section);
   }
 
   /** The outside of a pipe by the first table. */

@@ -39,7 +39,10 @@ public final class PipeMaterials {
       }
     }
     if (told.isNothing()) {
-      told.by(draft.names().all());
+      told.by(draft.names().ofType());
+    }
+    if (told.isNothing()) {
+      told.by(draft.names().own());
     }
     boolean ofFitting = kind == Kind.PIPE_FITTING && told.material == PipeMaterial.CAST_IRON;
     return told.several || ofFitting ? null : told.material;

@@ -22,6 +22,19 @@ public final class NominalOutsides {
       List<Double> alsoM,
       String series) {
 
+    private boolean has(double diameterM) {
+      boolean has = PipeSizes.isSame(outsideDiameterM, diameterM);
+      for (double also : alsoM) {
+        has |= PipeSizes.isSame(also, diameterM);
+      }
+      return has;
+    }
+
+    /** True for the outside of a pipe of its material, of whatever nominal size. */
+    public boolean isOfItsMaterial(double diameterM) {
+      return have(material, diameterM);
+    }
+
     /** What a pipe of this size has outside. */
     public Section section() {
       return new Section.Round(outsideDiameterM);
@@ -58,6 +71,16 @@ public final class NominalOutsides {
   /** All of them. */
   static List<Outside> all() {
     return OUTSIDES;
+  }
+
+  /** True if pipes of a material, of whatever nominal size, have this outside diameter. */
+  static boolean have(PipeMaterial material, double diameterM) {
+    for (Outside each : OUTSIDES) {
+      if (each.material == material && each.has(diameterM)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

@@ -42,8 +42,9 @@ public enum PipeMaterial {
 
   /** What a text tells; empty if it tells nothing, or speaks of insulation. */
   public static Optional<PipeMaterial> in(String text) {
-    Optional<PipeMaterial> known = TOLD.find(text);
-    return known == null ? TOLD.keep(text, find(text)) : known;
+    String name = Words.withoutNumber(text);
+    Optional<PipeMaterial> known = TOLD.find(name);
+    return known == null ? TOLD.keep(name, find(name)) : known;
   }
 
   private static Optional<PipeMaterial> find(String text) {

@@ -39,10 +39,15 @@ public final class PipeSizes {
     return new Size(cells[0], dn, FigureCursor.wholeNumber(cells[2]) / 1000);
   }
 
+  /** True if two outside diameters in metres are one, as tables print them. */
+  static boolean isSame(double aM, double bM) {
+    return Math.abs(aM - bM) < TOLERANCE_M;
+  }
+
   /** True if some standard has this outside diameter. */
   public static boolean isOutsideDiameter(double diameterM) {
     for (Size size : SIZES) {
-      if (Math.abs(size.outsideDiameterM - diameterM) < TOLERANCE_M) {
+      if (isSame(size.outsideDiameterM, diameterM)) {
         return true;
       }
     }
@@ -83,7 +88,7 @@ public final class PipeSizes {
   public static boolean isOfOtherNominal(int dn, double outsideDiameterM) {
     boolean other = false;
     for (Size size : SIZES) {
-      if (Math.abs(size.outsideDiameterM - outsideDiameterM) < TOLERANCE_M) {
+      if (isSame(size.outsideDiameterM, outsideDiameterM)) {
         if (size.dn == 0 || size.dn == dn) {
           return false;
         }
@@ -121,7 +126,7 @@ public final class PipeSizes {
   /** The nominal size of an outside diameter by the first table that has it; 0 if none has. */
   static int nominalOf(double outsideDiameterM) {
     for (Size size : SIZES) {
-      if (size.dn > 0 && Math.abs(size.outsideDiameterM - outsideDiameterM) < TOLERANCE_M) {
+      if (size.dn > 0 && isSame(size.outsideDiameterM, outsideDiameterM)) {
         return size.dn;
       }
     }

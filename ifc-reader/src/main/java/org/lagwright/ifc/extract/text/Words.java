@@ -109,7 +109,7 @@ public final class Words {
    * A name without the number that makes it unique, as in {@code Pipe 22:4711}. No word ends in a
    * digit, so it tells the same, and is the same on thousands of elements.
    */
-  private static String withoutNumber(String name) {
+  static String withoutNumber(String name) {
     int end = name.length();
     while (end > 0 && (Sizes.isDigit(name.charAt(end - 1)) || name.charAt(end - 1) == ':')) {
       end--;
