@@ -73,6 +73,7 @@ final class ElementJudge {
       steps.later(() -> serviceSteps.of(classification));
       findContradiction(element, classification).ifPresent(findings::add);
     }
+    findOtherStatus(element).ifPresent(findings::add);
     ScopeFacts facts = facts(element, classification, location.location());
     ScopePack.Rule rule = scopeRules.rule(facts);
     ScopeDecision decision = scopeRules.decision(rule, facts);
@@ -254,6 +255,23 @@ final class ElementJudge {
             Effect.ASSUMED,
             serviceSteps.voteInWords(classification, services.service(classification.serviceId())),
             serviceSteps.voteInWords(classification, services.service(rival))));
+  }
+
+  /** Where the files differ about whether an element is new, there already or to go. */
+  private Optional<Finding> findOtherStatus(MepElement element) {
+    OtherElements.Told other = element.kind().isLagged() ? others.otherStatus(element) : null;
+    String used = others.statusOf(element);
+    if (other == null || used == null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.about(
+            element.key(),
+            TakeoffFinding.STATUS_CONFLICT,
+            Effect.ASSUMED,
+            used,
+            other.text(),
+            other.file()));
   }
 
   private static Optional<Finding> findSteamPressure(

@@ -1,8 +1,10 @@
 package org.lagwright.takeoff;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
@@ -16,11 +18,14 @@ import org.lagwright.takeoff.scope.StatusText;
  * is there, or to be demolished, if any of them says so.
  *
  * @param inWords for each covering what it covers, and for each repeated element which it repeats
- * @param statuses texts on the status of elements that repeat one
+ * @param statuses what those that repeat an element say of its status
  * @param pack tells which properties speak of a status
  */
 record OtherElements(
-    Map<ElementKey, String> inWords, Map<ElementKey, String> statuses, ScopePack pack) {
+    Map<ElementKey, String> inWords, Map<ElementKey, List<Told>> statuses, ScopePack pack) {
+
+  /** A text on the status of an element, and the file it stands in. */
+  record Told(String text, String file) {}
 
   /**
    * Looks through all elements of a takeoff.
@@ -35,7 +40,7 @@ record OtherElements(
       note(element, element.existingInsulation(), inWords);
       note(element, element.lining(), inWords);
     }
-    Map<ElementKey, String> statuses = new HashMap<>();
+    Map<ElementKey, List<Told>> statuses = new HashMap<>();
     for (MepElement element : elements) {
       MepElement first = element.repeats() == null ? null : byKey.get(element.repeats());
       if (first != null) {
@@ -43,7 +48,10 @@ record OtherElements(
         inWords.put(element.key(), inWords(first) + " in " + file);
         String status = StatusText.of(element.properties(), pack);
         if (status != null) {
-          statuses.putIfAbsent(first.key(), status);
+          String again = models.get(element.key().model()).file().name();
+          statuses
+              .computeIfAbsent(first.key(), key -> new ArrayList<>(1))
+              .add(new Told(status, again));
         }
       }
     }
@@ -66,9 +74,31 @@ record OtherElements(
     return inWords.getOrDefault(element.key(), "an element that is not in the files");
   }
 
-  /** What the element's own file says of its status, else another that holds it too. */
+  /**
+   * What the element's own file says of its status, else the first of the others that tells one.
+   */
   @Nullable String statusOf(MepElement element) {
     String own = StatusText.of(element.properties(), pack);
-    return own == null ? statuses.get(element.key()) : own;
+    List<Told> others = statuses.getOrDefault(element.key(), List.of());
+    if (own != null || others.isEmpty()) {
+      return own;
+    }
+    for (Told told : others) {
+      if (pack.statusOf(told.text) != null) {
+        return told.text;
+      }
+    }
+    return others.get(0).text;
+  }
+
+  /** What another file says that is not that status, null if they agree. */
+  @Nullable Told otherStatus(MepElement element) {
+    String used = pack.statusOf(statusOf(element));
+    for (Told told : statuses.getOrDefault(element.key(), List.of())) {
+      if (!Objects.equals(pack.statusOf(told.text), used)) {
+        return told;
+      }
+    }
+    return null;
   }
 }

@@ -99,6 +99,7 @@ final class QuestionBook {
           STEAM_PRESSURE_ASSUMED,
           TEMPERATURE_NOT_USED,
           TEMPERATURE_CONFLICT,
+          STATUS_CONFLICT,
           SPECIFICATION_SILENT,
           MAPPING_WITHOUT_EFFECT,
           MAPPING_OVERRULES,

@@ -20,6 +20,10 @@ public enum TakeoffFinding implements FindingCode {
   TEMPERATURE_CONFLICT(
       Severity.WARNING,
       "Temperature {0} is used ({1}), but the model also says {2}. Ask the designer which holds."),
+  STATUS_CONFLICT(
+      Severity.WARNING,
+      "Its status is taken to be '{0}', but {2} says '{1}'. Ask the designer whether it is new, there"
+          + " already or to be demolished."),
   MAPPING_WITHOUT_EFFECT(
       Severity.WARNING,
       "The settings map '{0}' under '{1}', but {2}. Check the spelling and the order."),

@@ -234,17 +234,25 @@ class ScopeOfElementsTest {
 
   /** The architect's copy of a pipe stands first and says nothing of it. */
   @ParameterizedTest
-  @CsvSource({",demolished", "NEW,insulated-service"})
-  void whatAnotherFileSaysOfTheStatusIsHeardWhereItsOwnSaysNothing(
-      @Nullable String own, String rule) {
+  @CsvSource({
+    ",demolished,false",
+    "NEW,insulated-service,true",
+    "EXISTING,existing,true",
+    "Abbruch,demolished,false"
+  })
+  void whatAnotherFileSaysOfTheStatusIsHeardWhereItsOwnSaysNothingAndToldWhereItSaysOtherwise(
+      @Nullable String own, String rule, boolean told) {
     String set = "Pset_PipeSegmentTypeCommon";
     MepElement first = (own == null ? chilled(1, 2) : ofStatus(set, own)).build();
     MepElement again = TestElement.pipe(2, 60.3, 2).property(status(set, "DEMOLISH")).build();
     MepModel model =
         TestElement.model(List.of(first, again.toBuilder().repeats(first.key()).build()));
 
-    assertThat(Takeoff.of(List.of(model), DEFAULTS).elements().get(0).scope().rule())
-        .isEqualTo(rule);
+    Takeoff taken = Takeoff.of(List.of(model), DEFAULTS);
+
+    assertThat(taken.elements().get(0).scope().rule()).isEqualTo(rule);
+    assertThat(taken.findings().stream().anyMatch(f -> f.code() == TakeoffFinding.STATUS_CONFLICT))
+        .isEqualTo(told);
   }
 
   /** What is no status may be the name of a phase, and a Status of any set that of anything. */

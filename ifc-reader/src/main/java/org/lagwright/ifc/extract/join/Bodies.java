@@ -217,12 +217,18 @@ final class Bodies {
 
   /**
    * True for what can be told apart by its body: measured, placed and lagged. A cap has one end and
-   * often no length; two of them never lie at one place.
+   * often no length; two of them never lie at one place, nor do two whose ends are known.
    */
   static boolean isMeasured(MepElement element) {
     return element.kind().isLagged()
         && element.section() != null
-        && (element.lengthM() != null || (element.form() == Form.CAP && isDrawn(element.section())))
+        && (element.lengthM() != null || isToldByEnds(element))
         && element.place().positionM() != null;
+  }
+
+  private static boolean isToldByEnds(MepElement element) {
+    return element.form() == Form.CAP
+        ? isDrawn(element.section())
+        : ReadEnds.of(element).size() > 1;
   }
 }

@@ -39,19 +39,21 @@ public final class ModelJoiner {
    */
   public static List<MepModel> join(List<MepModel> models, double joinToleranceM) {
     Joining joining = new Joining(models.size() > 1 ? CrossPlaceholders.without(models) : models);
-    SamePlaces.note(joining);
     if (models.size() > 1) {
       Whereabouts.compare(joining);
       CrossParts.leaveOut(joining);
       Set<ElementKey> joined = new LinkedHashSet<>();
       Set<ElementKey> insulated = new LinkedHashSet<>();
       Collection<ElementKey> repeated = Repeats.mark(joining, joined, insulated);
+      SamePlaces.note(joining);
       Redrafts drafts = new Redrafts(joining);
       CrossJoints.join(joining, drafts, joinToleranceM, joined);
       CrossMeasures.measure(joining, drafts, joined);
       CrossHosts.find(joining, drafts, insulated);
       RepeatConflicts.note(joining, repeated);
       CrossPlaces.find(joining);
+    } else {
+      SamePlaces.note(joining);
     }
     return joining.models();
   }

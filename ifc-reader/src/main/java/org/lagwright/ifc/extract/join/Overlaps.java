@@ -1,13 +1,14 @@
 package org.lagwright.ifc.extract.join;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.graph.Axis;
 import org.lagwright.ifc.extract.graph.PointGrid;
 import org.lagwright.ifc.extract.graph.ReadEnds;
+import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
@@ -15,8 +16,8 @@ import org.lagwright.ifc.model.OpenEnd;
 import org.lagwright.ifc.model.Point;
 
 /**
- * Finds straight pieces that lie within longer ones of their size, or for more than half of them,
- * as what was drawn over does. Looks at points that stand along the longer ones.
+ * Finds straight pieces that lie within others of their size that are at least as long, or for more
+ * than half of them, as what was drawn over does. Looks at points that stand along the others.
  */
 final class Overlaps {
 
@@ -43,18 +44,26 @@ final class Overlaps {
     }
   }
 
-  /** Those among some elements whose middle lies in a longer one that runs along them. */
-  static Set<ElementKey> within(List<MepElement> elements) {
-    Set<ElementKey> within = new HashSet<>();
+  /**
+   * Those among some elements whose middle lies in another one that runs along them, each with that
+   * one.
+   *
+   * @param joining knows between which files places can be compared
+   */
+  static Map<ElementKey, ElementKey> within(List<MepElement> elements, Joining joining) {
+    Map<ElementKey, ElementKey> within = new HashMap<>();
     Overlaps overlaps = new Overlaps(elements);
     if (overlaps.pieces.size() > 1) {
       PointGrid grid = new PointGrid(overlaps.points, STEP_M / 2 + Bodies.SAME_PLACE_M);
       for (Piece piece : overlaps.pieces) {
+        ElementKey own = piece.element.key();
         grid.near(
             middle(piece),
             i -> {
-              if (isWithin(piece, overlaps.owners.get(i))) {
-                within.add(piece.element.key());
+              Piece other = overlaps.owners.get(i);
+              ElementKey key = other.element.key();
+              if (isWithin(piece, other) && joining.haveOneOrigin(own.model(), key.model())) {
+                within.putIfAbsent(own, key);
               }
             });
       }
@@ -87,12 +96,19 @@ final class Overlaps {
   private static boolean isWithin(Piece piece, Piece other) {
     Axis line = other.axis;
     double middleM = line.along(middle(piece));
-    return line.lengthM() > piece.axis.lengthM() + Bodies.SAME_PLACE_M
+    return isLonger(other, piece)
         && middleM > 0
         && middleM < line.lengthM()
         && isOn(line, piece.axis.start())
         && isOn(line, piece.axis.at(piece.axis.lengthM()))
         && Bodies.areOfOneSize(piece.element, other.element);
+  }
+
+  /** Of two that are equally long the one that is read first. */
+  private static boolean isLonger(Piece one, Piece other) {
+    double moreM = one.axis.lengthM() - other.axis.lengthM();
+    return moreM > Bodies.SAME_PLACE_M
+        || (moreM >= -Bodies.SAME_PLACE_M && one.element.key().compareTo(other.element.key()) < 0);
   }
 
   private static boolean isOn(Axis line, Point place) {

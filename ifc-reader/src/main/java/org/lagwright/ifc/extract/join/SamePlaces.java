@@ -2,9 +2,10 @@ package org.lagwright.ifc.extract.join;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.ElementKey;
@@ -14,43 +15,74 @@ import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ReadFinding;
 
 /**
- * Elements of one file that lie in each other: drawn twice, copied, or drawn over. All are counted.
+ * Elements that lie in each other: drawn twice, copied, or drawn over in one file or in another.
+ * All are counted. What repeats an element of another file is not.
  */
 final class SamePlaces {
 
   /** GlobalIds that a finding names. */
   private static final int NAMED = 3;
 
-  private SamePlaces() {}
+  private final Joining joining;
 
-  static void note(Joining joining) {
-    joining.read().forEach(model -> note(joining, model));
+  /** What lies in another one, and that one. */
+  private final Map<ElementKey, ElementKey> within;
+
+  private SamePlaces(Joining joining, List<PlaceIndex> indexes) {
+    this.joining = joining;
+    List<MepElement> all = new ArrayList<>();
+    indexes.forEach(index -> all.addAll(index.elements()));
+    this.within = Overlaps.within(all, joining);
   }
 
-  private static void note(Joining joining, MepModel model) {
-    PlaceIndex index = new PlaceIndex(model.elements());
-    Set<ElementKey> within = Overlaps.within(index.elements());
-    List<MepElement> twins = new ArrayList<>();
-    for (MepElement element : index.elements()) {
-      Optional<MepElement> first =
-          index.near(element).stream()
-              .filter(other -> other.key().compareTo(element.key()) < 0)
-              .filter(other -> Bodies.areAlike(other, element))
-              .findFirst();
-      if (first.isPresent() || within.contains(element.key())) {
-        twins.add(element);
+  /** To be called when repetitions are marked. */
+  static void note(Joining joining) {
+    List<PlaceIndex> indexes = joining.read().stream().map(model -> index(joining, model)).toList();
+    SamePlaces places = new SamePlaces(joining, indexes);
+    indexes.forEach(places::note);
+  }
+
+  private static PlaceIndex index(Joining joining, MepModel model) {
+    List<MepElement> counted = new ArrayList<>();
+    for (MepElement each : model.elements()) {
+      MepElement element = joining.now(each);
+      if (element.repeats() == null) {
+        counted.add(element);
       }
     }
-    if (!twins.isEmpty()) {
-      ElementKey example = Objects.requireNonNull(twins.get(0).key());
-      joining.note(
-          Finding.about(
-              example,
-              ReadFinding.DRAWN_TWICE,
-              Effect.NONE,
-              String.valueOf(twins.size()),
-              names(twins)));
+    return new PlaceIndex(counted);
+  }
+
+  private void note(PlaceIndex index) {
+    Map<Integer, List<MepElement>> byFile = new TreeMap<>();
+    for (MepElement element : index.elements()) {
+      ElementKey other = twin(index, element);
+      if (other != null) {
+        byFile.computeIfAbsent(other.model(), file -> new ArrayList<>()).add(element);
+      }
     }
+    byFile.forEach(this::note);
+  }
+
+  private @Nullable ElementKey twin(PlaceIndex index, MepElement element) {
+    for (MepElement other : index.near(element)) {
+      if (other.key().compareTo(element.key()) < 0 && Bodies.areAlike(other, element)) {
+        return other.key();
+      }
+    }
+    return within.get(element.key());
+  }
+
+  private void note(int file, List<MepElement> twins) {
+    ElementKey example = Objects.requireNonNull(twins.get(0).key());
+    joining.note(
+        Finding.about(
+            example,
+            ReadFinding.DRAWN_TWICE,
+            Effect.NONE,
+            String.valueOf(twins.size()),
+            names(twins),
+            file == example.model() ? "this file" : joining.file(file)));
   }
 
   private static String names(List<MepElement> twins) {

@@ -302,17 +302,56 @@ class ModelJoinerTest {
     "500,0,1000,48.3,false",
     "0,0,4000,60.3,true",
     "0,0,400000,60.3,true",
+    "1000,0,3000,60.3,true",
+    "1600,0,3000,60.3,false",
   })
   void pipeThatLiesMostlyInALongerOneIsAFindingAndBothCount(
       double xMm, double yMm, double lengthMm, double diameterMm, boolean told) {
-    Network network =
-        new Network()
-            .pipe(1, at(0, 0, 0), at(1, 0, 0), 3000, 60.3)
-            .pipe(2, at(xMm, yMm, 0), at(1, 0, 0), lengthMm, diameterMm);
-    List<MepModel> models = ModelJoiner.join(List.of(network.read(0)), TOLERANCE_M);
+    Network one = new Network().pipe(1, at(0, 0, 0), at(1, 0, 0), 3000, 60.3);
+    Network other = new Network().pipe(2, at(xMm, yMm, 0), at(1, 0, 0), lengthMm, diameterMm);
+    List<MepModel> apart = ModelJoiner.join(List.of(one.read(0), other.read(1)), TOLERANCE_M);
+    MepModel both = one.pipe(2, at(xMm, yMm, 0), at(1, 0, 0), lengthMm, diameterMm).read(0);
+    List<MepModel> models = ModelJoiner.join(List.of(both), TOLERANCE_M);
 
     assertThat(models.get(0).elements()).extracting(MepElement::repeats).containsOnlyNulls();
     assertThat(codes(models).contains("DRAWN_TWICE")).isEqualTo(told);
+    assertThat(apart.get(1).elements()).extracting(MepElement::repeats).containsOnlyNulls();
+    assertThat(codes(apart).contains("DRAWN_TWICE")).isEqualTo(told);
+  }
+
+  /** In the second file stand both pipes of the first, one over the other. */
+  @Test
+  void ofPipesDrawnOverThoseThatCountAreTold() {
+    Network over =
+        new Network()
+            .pipe(1, at(0, 0, 0), at(1, 0, 0), 3000, 60.3)
+            .pipe(2, at(500, 0, 0), at(1, 0, 0), 1000, 60.3);
+    List<MepModel> models = ModelJoiner.join(List.of(over.read(0), over.read(1)), TOLERANCE_M);
+
+    assertThat(codes(models)).containsOnlyOnce("DRAWN_TWICE");
+    assertThat(InlineModel.message(models.get(0), "DRAWN_TWICE")).contains("in this file");
+  }
+
+  /** A tee without a body and length; its ports tell where it is. */
+  @Test
+  void fittingOfOneSizeAndOneSetOfEndsIsOneWhateverItsLength() {
+    Network both = tee(tee(new Network(), 1), 2);
+
+    assertThat(element(tee(new Network(), 1).read(0), 1000).lengthM()).isNull();
+    assertThat(codes(ModelJoiner.join(List.of(both.read(0)), TOLERANCE_M)))
+        .containsOnlyOnce("DRAWN_TWICE");
+    List<MepModel> models =
+        ModelJoiner.join(
+            List.of(tee(new Network(), 1).read(0), tee(new Network(), 2).read(1)), TOLERANCE_M);
+    assertThat(element(models.get(1), 2000).repeats()).isEqualTo(new ElementKey(0, 1000));
+  }
+
+  private static Network tee(Network network, int n) {
+    return network
+        .fitting(n, "IFCPIPEFITTING", "Tee DN50", "JUNCTION")
+        .port(n, 1, at(3000, 0, 0), at(-1, 0, 0))
+        .port(n, 2, at(3160, 0, 0), at(1, 0, 0))
+        .port(n, 3, at(3080, 80, 0), at(0, 1, 0));
   }
 
   /** Neither file counts a proxy, so that nothing is counted twice. */
