@@ -3,14 +3,16 @@ package org.lagwright.ifc.extract;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.text.Units;
+import org.lagwright.ifc.geometry.frame.Coordinates;
 import org.lagwright.ifc.geometry.frame.Frame;
 import org.lagwright.ifc.geometry.frame.Placements;
 import org.lagwright.ifc.model.Georeference;
 import org.lagwright.ifc.model.Georeference.MapConversion;
+import org.lagwright.ifc.model.Georeference.WorldSystem;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
-/** Reads where the site lies and the first map conversion of a file. */
+/** Reads where the site lies, the world coordinate system and the first map conversion of a file. */
 final class GeoreferenceReader {
 
   private GeoreferenceReader() {}
@@ -22,7 +24,23 @@ final class GeoreferenceReader {
     return new Georeference(
         site == null ? null : site.text("Name"),
         frame == null ? null : frame.origin(),
+        world(file, new Coordinates(units.geometry())),
         conversion == null ? null : conversion(conversion, units.lengthM()));
+  }
+
+  /** Of the first context of three dimensions; those below a context have its. */
+  private static WorldSystem world(IfcFile file, Coordinates coordinates) {
+    IfcRecord project = first(file, "IfcProject");
+    for (IfcRecord context :
+        project == null ? List.<IfcRecord>of() : project.refs("RepresentationContexts")) {
+      boolean drawn = context.number("CoordinateSpaceDimension") == 3;
+      Frame frame = drawn ? coordinates.axes(context, "WorldCoordinateSystem").frame() : null;
+      if (frame != null) {
+        double turned = Math.toDegrees(Math.atan2(frame.ex().y(), frame.ex().x()));
+        return new WorldSystem(frame.origin(), turned);
+      }
+    }
+    return WorldSystem.ZERO;
   }
 
   private static @Nullable IfcRecord first(IfcFile file, String entity) {

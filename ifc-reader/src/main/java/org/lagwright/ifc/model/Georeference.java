@@ -8,13 +8,40 @@ import org.jspecify.annotations.Nullable;
  *
  * @param siteName name of the site, null where there is none
  * @param siteM world position of the site's placement in metres, null where it has none
+ * @param world the coordinate system that placements count from
  * @param conversion from world coordinates to a map, null where the file has none
  */
 public record Georeference(
-    @Nullable String siteName, @Nullable Point siteM, @Nullable MapConversion conversion) {
+    @Nullable String siteName,
+    @Nullable Point siteM,
+    WorldSystem world,
+    @Nullable MapConversion conversion) {
 
   /** Nothing known. */
-  public static final Georeference NONE = new Georeference(null, null, null);
+  public static final Georeference NONE = new Georeference(null, null, WorldSystem.ZERO, null);
+
+  /**
+   * The WorldCoordinateSystem of the context in which bodies are drawn.
+   *
+   * @param originM its origin in metres
+   * @param rotationDeg of its x axis in plan, counter-clockwise, degrees
+   */
+  public record WorldSystem(Point originM, double rotationDeg) {
+
+    /** That of nearly all files. */
+    public static final WorldSystem ZERO = new WorldSystem(new Point(0, 0, 0), 0);
+
+    /** True if they differ by less than a millimetre and what is rounded of an angle. */
+    public boolean agreesWith(WorldSystem other) {
+      return originM.distanceM(other.originM) < SAME_M
+          && Math.abs(rotationDeg - other.rotationDeg) < SAME_DEG;
+    }
+  }
+
+  /** Two files that put their origin at the same place differ by less. */
+  private static final double SAME_M = 1e-3;
+
+  private static final double SAME_DEG = 1e-4;
 
   /**
    * The figures of an IfcMapConversion, as written.
@@ -39,16 +66,13 @@ public record Georeference(
       double unitM,
       boolean unitTold) {
 
-    /** Two files that put their origin on the map at the same place differ by less. */
-    private static final double SAME_M = 1e-3;
-
     /**
      * True if both put a point on the map at the same place within a millimetre. Where the unit of
      * a map is not told, the standard takes that of the file, but many files in millimetres write
      * metres; so figures that agree in either way do.
      */
     public boolean agreesWith(MapConversion other) {
-      if (Math.abs(rotationDeg - other.rotationDeg) >= 1e-4) {
+      if (Math.abs(rotationDeg - other.rotationDeg) >= SAME_DEG) {
         return false;
       }
       if (unitTold || other.unitTold) {

@@ -100,6 +100,11 @@ public enum ReadFinding implements FindingCode {
       "The map conversion ({0}) differs from that of {2} ({1}). It is not applied, so nothing was"
           + " joined or found again between both files by its place. If they have one origin,"
           + " export them with one map conversion."),
+  WORLD_SYSTEMS_DIFFER(
+      Severity.WARNING,
+      "The world coordinate system ({0}) is not that of {2} ({1}). It is not applied, so nothing was"
+          + " joined or found again between both files by its place. If they have one origin, export"
+          + " them with one world coordinate system."),
   PLACE_UNKNOWN(
       Severity.WARNING,
       "Its {0} is broken or of a kind that is not read, so it has no place: it is joined to nothing"

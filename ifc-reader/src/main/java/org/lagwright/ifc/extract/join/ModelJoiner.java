@@ -15,6 +15,7 @@ import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.FindingCode;
 import org.lagwright.ifc.model.Georeference.MapConversion;
+import org.lagwright.ifc.model.Georeference.WorldSystem;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ReadFinding;
@@ -97,8 +98,17 @@ public final class ModelJoiner {
       return models.get(model).file().name();
     }
 
-    /** False if both files tell where on earth they lie, and not the same. */
+    /** False if both files tell where on earth they lie, or where their zero is, and not the same. */
     boolean haveOneOrigin(int model, int other) {
+      return haveOneWorld(model, other) && haveOneConversion(model, other);
+    }
+
+    boolean haveOneWorld(int model, int other) {
+      WorldSystem one = models.get(model).georeference().world();
+      return one.agreesWith(models.get(other).georeference().world());
+    }
+
+    boolean haveOneConversion(int model, int other) {
       MapConversion one = models.get(model).georeference().conversion();
       MapConversion another = models.get(other).georeference().conversion();
       return one == null || another == null || one.agreesWith(another);

@@ -9,11 +9,12 @@ import org.lagwright.ifc.geometry.frame.Box;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Georeference.MapConversion;
+import org.lagwright.ifc.model.Georeference.WorldSystem;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.ReadFinding;
 
-/** Whether files lie where they can belong together: coordinates and map conversions. */
+/** Whether files lie where they can belong together: coordinates, their zero, map conversions. */
 final class Whereabouts {
 
   /** Parts of one site lie nearer to each other. */
@@ -27,6 +28,7 @@ final class Whereabouts {
     for (int i = 1; i < models.size(); i++) {
       MepModel model = models.get(i);
       noteDistance(joining, models.subList(0, i), model);
+      noteWorld(joining, models.get(0), model);
       noteConversion(joining, models.subList(0, i), model);
     }
   }
@@ -61,12 +63,35 @@ final class Whereabouts {
     return places.isEmpty() ? Optional.empty() : Optional.of(Box.around(places));
   }
 
+  private static void noteWorld(Joining joining, MepModel first, MepModel model) {
+    if (!joining.haveOneWorld(model.file().index(), first.file().index())) {
+      joining.note(
+          Finding.ofFile(
+              model.file().index(),
+              ReadFinding.WORLD_SYSTEMS_DIFFER,
+              Effect.NONE,
+              inWords(model.georeference().world()),
+              inWords(first.georeference().world()),
+              first.file().name()));
+    }
+  }
+
+  private static String inWords(WorldSystem world) {
+    Point at = world.originM();
+    return "%s, %s, %s m, turned by %s degrees"
+        .formatted(
+            InWords.metres(at.x()),
+            InWords.metres(at.y()),
+            InWords.metres(at.z()),
+            InWords.metres(world.rotationDeg()));
+  }
+
   private static void noteConversion(Joining joining, List<MepModel> earlier, MepModel model) {
     MapConversion own = model.georeference().conversion();
     for (MepModel other : earlier) {
       MapConversion conversion = other.georeference().conversion();
       if (conversion != null && own != null) {
-        if (!joining.haveOneOrigin(model.file().index(), other.file().index())) {
+        if (!joining.haveOneConversion(model.file().index(), other.file().index())) {
           joining.note(
               Finding.ofFile(
                   model.file().index(),

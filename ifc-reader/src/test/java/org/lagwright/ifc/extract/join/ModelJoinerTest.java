@@ -395,6 +395,31 @@ class ModelJoinerTest {
     assertThat(repeats(together)).isEqualTo(new ElementKey(0, 1));
   }
 
+  /** A pipe in coordinates that count from another point, or in another direction. */
+  @ParameterizedTest
+  @CsvSource({"0,1,0,true", "1000,1,0,false", "0,0,1,false"})
+  void nothingIsJoinedByPlaceWhereWorldCoordinateSystemsDiffer(
+      double xMm, double ex, double ey, boolean one) {
+    String world =
+        """
+        #90=IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,$,#91,$);
+        #91=IFCAXIS2PLACEMENT3D(#92,$,#93);
+        #92=IFCCARTESIANPOINT((%s,0.,0.));
+        #93=IFCDIRECTION((%s,%s,0.));
+        """
+            .formatted(xMm, ex, ey);
+    String project = InlineModel.MILLIMETRES.replace("$,#901)", "(#90),#901)");
+    List<MepModel> models =
+        ModelJoiner.join(
+            List.of(
+                InlineModel.read(0, pipe("a", 0, 0)),
+                InlineModel.read(1, "IFC4", project + pipe("b", 0, 0) + world)),
+            TOLERANCE_M);
+
+    assertThat(repeats(models) != null).isEqualTo(one);
+    assertThat(codes(models).contains("WORLD_SYSTEMS_DIFFER")).isEqualTo(!one);
+  }
+
   @Test
   void systemThatOnlyTheLaterFileNamesIsThatOfTheElementThatCounts() {
     String system =
