@@ -192,6 +192,6 @@ public final class ShapeMeasurer {
             List.of(),
             shape.problems(),
             shape.sheath());
-    return Parts.withProblem(without, "placement missing or broken");
+    return Parts.withProblem(without, "its placement is missing or not read");
   }
 }

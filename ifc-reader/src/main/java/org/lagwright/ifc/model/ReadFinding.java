@@ -26,7 +26,7 @@ public enum ReadFinding implements FindingCode {
       "GlobalId {0} is used by {1} elements; each is counted. Check for copies in the model."),
   KIND_ASSUMED(Severity.WARNING, "The file does not say what this is; {0} is assumed because {1}."),
   NO_GEOMETRY(Severity.INFO, "Not measured on a body ({0}): {1}. Check it on the drawing."),
-  GEOMETRY_ONLY_PARTLY_MEASURED(Severity.INFO, "{0}. Check the size on the drawing."),
+  GEOMETRY_ONLY_PARTLY_MEASURED(Severity.INFO, "{0}. Check it on the drawing."),
   LENGTH_CONFLICT(
       Severity.WARNING,
       "Length {0} m is used ({1}), but {2} m is given by {3}. Check which holds."),

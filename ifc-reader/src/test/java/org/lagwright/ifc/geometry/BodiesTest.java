@@ -160,7 +160,7 @@ class BodiesTest {
             ShapeHints.NONE);
     isPipe(shape);
     assertThat(shape.ends()).isEmpty();
-    assertThat(shape.problems()).containsExactly("placement missing or broken");
+    assertThat(shape.problems()).containsExactly("its placement is missing or not read");
   }
 
   @Test

@@ -298,8 +298,10 @@ class ExtrusionTest {
         .isCloseTo(0, within(1e-9));
     assertThat(shape.ends().get(1).centreM().distanceM(new Point(2.425, 0, 0.15)))
         .isCloseTo(0, within(1e-9));
+    assertThat(lengthM(shape).evidence()).isEqualTo(section(shape).evidence());
     assertThat(lengthM(shape).lost()).hasSize(1);
     assertThat(lengthM(shape).lost().get(0).value()).isCloseTo(0.3, within(1e-9));
+    assertThat(lengthM(shape).lost().get(0).evidence().path()).endsWith("Depth");
     assertThat(lengthM(shape).lost().get(0).why())
         .isEqualTo("the ports lie at the ends of the other edge");
     assertThat(section(shape).lost().get(0).value().perimeterM()).isCloseTo(10.7, within(1e-9));

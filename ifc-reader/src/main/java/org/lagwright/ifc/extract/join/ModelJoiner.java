@@ -69,7 +69,8 @@ public final class ModelJoiner {
             ReadFinding.SECTION_CONFLICT,
             ReadFinding.ANGLE_CONFLICT,
             ReadFinding.RADIUS_CONFLICT,
-            ReadFinding.FORM_CONFLICT);
+            ReadFinding.FORM_CONFLICT,
+            ReadFinding.INSULATION_CONFLICT);
 
     private final List<MepModel> models;
     private final Map<ElementKey, MepElement> changed = new HashMap<>();

@@ -31,16 +31,16 @@ final class FittingForm {
   private static final int MOST_WAYS = 4;
 
   private static final String ONE_END =
-      "only one open end of the body is recognised, and nothing else calls it a cap";
+      "Only one open end of the body is recognised, and nothing else calls it a cap";
 
   private static final String JOINED_ONCE =
-      "it meets a line with one side, and nothing tells whether it closes it";
+      "It meets a line with one side, and nothing tells whether it closes it";
 
   private static final String TWO_JOINTS =
-      "two joints are known of a body that is not recognised; it may have more";
+      "Two joints are known of a body that is not recognised; it may have more";
 
   private static final String TAPERS =
-      "the file has one port of a body with two ends of different size,"
+      "The file has one port of a body with two ends of different size,"
           + " and nothing else calls it a cap";
 
   private final Draft draft;

@@ -324,7 +324,7 @@ public final class FittingMeasurer {
           Effect.NONE,
           draft.shape().problems().isEmpty()
               ? "The body gives no size"
-              : String.join("; ", draft.shape().problems()));
+              : InWords.sentence(draft.shape().problems()));
     } else if (!draft.form().isWiderThanItsPipe()
         || WeakSources.isPipeNotRound(draft)
         || isOfStraightBody(draft, draft.section())

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.model.Candidate;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
@@ -53,7 +54,7 @@ final class WeakSources {
     boolean drawn = draft.shape().isDrawn() || draft.shape().isOnlyBoxed();
     if (!problems.isEmpty() && used && drawn) {
       draft.note(
-          ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, String.join("; ", problems));
+          ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, InWords.sentence(problems));
     }
   }
 

@@ -38,6 +38,7 @@ public final class PlaceReader implements Premises {
 
   private final IfcFile file;
   private final Relations relations;
+  private final Placements placements;
   private final Middles middles;
   private final Storeys storeys;
   private final Spaces spaces;
@@ -50,7 +51,7 @@ public final class PlaceReader implements Premises {
   public PlaceReader(OpenedFile opened) {
     this.file = opened.file();
     this.relations = opened.relations();
-    Placements placements = opened.placements();
+    this.placements = opened.placements();
     GeometryUnits units = opened.units().geometry();
     this.middles = new Middles(file, placements, new CornerReader(units, placements));
     this.storeys = new Storeys(file, relations, placements, opened.lengthUnitM());
@@ -148,11 +149,24 @@ public final class PlaceReader implements Premises {
         : place(found.building(), found.ofStorey(), Structure.NOTHING, null, worldM, basis);
   }
 
-  private static void notePlacement(IfcRecord element, Draft draft) {
+  private void notePlacement(IfcRecord element, Draft draft) {
     IfcRecord placement = element.ref("ObjectPlacement");
     if (placement != null) {
-      draft.note(ReadFinding.PLACE_UNKNOWN, Effect.NONE, placement.entityName());
+      draft.note(ReadFinding.PLACE_UNKNOWN, Effect.NONE, outermostBroken(placement).entityName());
     }
+  }
+
+  /** What a placement that cannot be read hangs on that cannot be read either. */
+  private IfcRecord outermostBroken(IfcRecord placement) {
+    IfcRecord broken = placement;
+    for (int i = 0; i < file.step().limits().maxReferenceDepth(); i++) {
+      IfcRecord within = broken.ref("PlacementRelTo");
+      if (within == null || placements.world(within) != null) {
+        return broken;
+      }
+      broken = within;
+    }
+    return placement;
   }
 
   private List<Evidence> shared(List<Evidence> basis) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Property;
@@ -52,8 +53,8 @@ public final class RepeatedProperties {
         ReadFinding.DUPLICATE_PROPERTY,
         Effect.NONE,
         first.first().set() + "." + first.first().name(),
-        first.first().text(),
-        first.second().text(),
+        InWords.quoted(first.first().text()),
+        InWords.quoted(first.second().text()),
         String.valueOf(repeated.size()));
   }
 }

@@ -2,10 +2,14 @@ package org.lagwright.ifc.extract.text;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import org.lagwright.ifc.model.Section;
 
-/** Sizes, lengths and angles as findings and texts show them. */
+/** Sizes, lengths, angles and what a file says, as findings and texts show them. */
 public final class InWords {
+
+  /** Letters of a text that are shown. */
+  private static final int QUOTED = 80;
 
   private InWords() {}
 
@@ -24,6 +28,18 @@ public final class InWords {
   /** A length in words: {@code 60.3 mm}. */
   public static String millimetres(double lengthM) {
     return mm(lengthM) + " mm";
+  }
+
+  /** Several things that are to be said of one, as a sentence without its full stop. */
+  public static String sentence(List<String> said) {
+    String all = String.join("; ", said);
+    return all.isEmpty() ? all : Character.toUpperCase(all.charAt(0)) + all.substring(1);
+  }
+
+  /** A text of a file, in one line and not longer than a finding can show. */
+  public static String quoted(String text) {
+    String line = text.strip().replaceAll("\\s+", " ");
+    return line.length() <= QUOTED ? line : line.substring(0, QUOTED) + " ...";
   }
 
   private static String mm(double lengthM) {

@@ -334,18 +334,23 @@ public record Prism(
     List<Candidate<Double>> lostLengths = new ArrayList<>();
     List<Candidate<Section>> lostSections = new ArrayList<>();
     if (other != null) {
-      lostLengths.add(new Candidate<>(other.lengthM(), how, length, why));
+      lostLengths.add(new Candidate<>(other.lengthM(), how, lengthOf(other), why));
       lostSections.add(new Candidate<>(other.outline().section(), how, section, why));
     }
     Section measured = ends.get(0).section();
     return new Shape(
         Form.STRAIGHT,
         new Measured<>(measured, how, section, lostSections),
-        new Measured<>(chosen.lengthM(), how, length, lostLengths),
+        new Measured<>(chosen.lengthM(), how, lengthOf(chosen), lostLengths),
         null,
         null,
         ends,
         obliqueness(chosen));
+  }
+
+  /** Where the length of a reading stands; the other edges are those of the section. */
+  private Evidence lengthOf(Reading reading) {
+    return reading.axis().equals(axis) ? length : section;
   }
 
   private static List<String> obliqueness(Reading chosen) {

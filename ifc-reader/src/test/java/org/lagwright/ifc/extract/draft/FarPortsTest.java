@@ -95,9 +95,10 @@ class FarPortsTest {
     assertThat(far.positionM()).isNull();
     assertThat(Objects.requireNonNull(far.connectedTo()).step()).isEqualTo(1000);
     assertThat(pipe.ports()).hasSize(2);
-    assertThat(codes(model))
-        .contains("GEOMETRY_ONLY_PARTLY_MEASURED")
-        .doesNotContain("LENGTH_CONFLICT");
+    assertThat(InlineModel.message(model, "GEOMETRY_ONLY_PARTLY_MEASURED"))
+        .isEqualTo(
+            "A port lies outside the body, its place does not count. Check it on the drawing.");
+    assertThat(codes(model)).doesNotContain("LENGTH_CONFLICT");
   }
 
   /** Sockets and collars take a port some way out of the body that is drawn. */

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -284,15 +285,17 @@ class PlaceTest {
     assertThat(InlineModel.codes(model)).doesNotContain("PLACE_UNKNOWN");
   }
 
-  @Test
-  void placementOnAGridIsAFinding() {
+  @ParameterizedTest
+  @ValueSource(ints = {30, 60})
+  void placementOnAGridOrRelativeToOneIsAFinding(int placement) {
     MepModel model =
         InlineModel.read(
             body("IFCCIRCLEPROFILEDEF(.AREA.,$,$,30.15)")
-                + "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#30,#10,$,$);\n"
-                + "#30=IFCGRIDPLACEMENT($,#31,$);\n");
+                + "#1=IFCPIPESEGMENT('1',$,'Pipe',$,$,#%d,#10,$,$);\n".formatted(placement)
+                + "#30=IFCGRIDPLACEMENT(#31,$);\n"
+                + placed(60, 0, 0, 0).replace("PLACEMENT($", "PLACEMENT(#30"));
 
-    assertThat(InlineModel.codes(model)).containsOnlyOnce("PLACE_UNKNOWN");
+    assertThat(InlineModel.message(model, "PLACE_UNKNOWN")).startsWith("Its IfcGridPlacement is");
     assertThat(InlineModel.diameterMm(InlineModel.element(model, 1))).isEqualTo(60.3);
     assertThat(InlineModel.codes(InlineModel.read(pipe(0, 0, 0)))).doesNotContain("PLACE_UNKNOWN");
   }

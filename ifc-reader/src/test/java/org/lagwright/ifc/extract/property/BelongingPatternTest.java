@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.lagwright.ifc.extract.InlineModel.codes;
 import static org.lagwright.ifc.extract.InlineModel.element;
 import static org.lagwright.ifc.extract.InlineModel.first;
+import static org.lagwright.ifc.extract.InlineModel.message;
 import static org.lagwright.ifc.extract.InlineModel.properties;
 import static org.lagwright.ifc.extract.InlineModel.read;
 
@@ -174,6 +175,19 @@ class BelongingPatternTest {
 
     assertThat(element(model, 1).findProperty("Length").orElseThrow().number()).isEqualTo(2);
     assertThat(codes(model)).contains("DUPLICATE_PROPERTY");
+  }
+
+  @Test
+  void longTextsOfAPropertyThatStandsTwiceAreToldInOneLineAndCutOff() {
+    MepModel model =
+        read(
+            PIPE
+                + properties(
+                    "Note", "IFCTEXT('one\\X\\0Atwo')",
+                    "Note", "IFCTEXT('%s')".formatted("n".repeat(90))));
+
+    assertThat(message(model, "DUPLICATE_PROPERTY"))
+        .contains("with one two and with " + "n".repeat(80) + " ..., in 1 sets");
   }
 
   @Test
