@@ -78,8 +78,9 @@ public enum ReadFinding implements FindingCode {
           + " it on the drawing."),
   DRAWN_TWICE(
       Severity.WARNING,
-      "{0} elements lie, at least for the most part, in another one of the same size in {2} ({1});"
-          + " all are counted. Delete or shorten them in the model."),
+      "{0} elements lie, at least for the most part, in another one of the same size, or from end to"
+          + " end in one of another size, in {2} ({1}); all are counted. Delete or shorten them in the"
+          + " model."),
   REPEATED_ELEMENTS(
       Severity.INFO,
       "{0} elements stand in {1} too and are counted there only: {2} by their GlobalId, {3} by body"

@@ -17,7 +17,8 @@ import org.lagwright.ifc.model.Point;
 
 /**
  * Finds straight pieces that lie within others of their size that are at least as long, or for more
- * than half of them, as what was drawn over does. Looks at points that stand along the others.
+ * than half of them, or from end to end in one of another size, as what was drawn over does. A
+ * sleeve is shorter than its pipe. Looks at points that stand along the others.
  */
 final class Overlaps {
 
@@ -101,7 +102,13 @@ final class Overlaps {
         && middleM < line.lengthM()
         && isOn(line, piece.axis.start())
         && isOn(line, piece.axis.at(piece.axis.lengthM()))
-        && Bodies.areOfOneSize(piece.element, other.element);
+        && (Bodies.areOfOneSize(piece.element, other.element) || haveOneMiddle(piece, other));
+  }
+
+  /** Of two on one line that are equally long: that they have the same ends. */
+  private static boolean haveOneMiddle(Piece piece, Piece other) {
+    return Math.abs(piece.axis.lengthM() - other.axis.lengthM()) <= Bodies.SAME_PLACE_M
+        && middle(piece).distanceM(middle(other)) <= Bodies.SAME_PLACE_M;
   }
 
   /** Of two that are equally long the one that is read first. */

@@ -304,8 +304,10 @@ class ModelJoinerTest {
     "0,0,400000,60.3,true",
     "1000,0,3000,60.3,true",
     "1600,0,3000,60.3,false",
+    "0,0,3000,76.1,true",
+    "10,0,3000,76.1,false",
   })
-  void pipeThatLiesMostlyInALongerOneIsAFindingAndBothCount(
+  void pipeThatLiesMostlyInAnotherOneIsAFindingAndBothCount(
       double xMm, double yMm, double lengthMm, double diameterMm, boolean told) {
     Network one = new Network().pipe(1, at(0, 0, 0), at(1, 0, 0), 3000, 60.3);
     Network other = new Network().pipe(2, at(xMm, yMm, 0), at(1, 0, 0), lengthMm, diameterMm);
