@@ -2,6 +2,7 @@ package org.lagwright.ifc.extract.join;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Predicate;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
 import org.lagwright.ifc.model.Evidence;
@@ -17,6 +18,9 @@ import org.lagwright.ifc.model.Premises;
  * storey, its building and of outdoors stays.
  */
 final class CrossPlaces {
+
+  /** Between the floors of one storey as architects and engineers place them: its finish. */
+  private static final double SAME_FLOOR_M = 0.3;
 
   private final Joining joining;
 
@@ -71,7 +75,10 @@ final class CrossPlaces {
     return element;
   }
 
-  /** Files whose storeys have different names there may be two houses. */
+  /**
+   * Files whose storeys have different names there may be two houses; of one name they tell no more
+   * than they agree about.
+   */
   private void onFloor(MepElement element, Point middle, List<MepModel> others) {
     MepModel first = null;
     Place found = Place.UNKNOWN;
@@ -82,11 +89,29 @@ final class CrossPlaces {
         found = floor;
       } else if (floor.storey() != null && !floor.storey().equals(found.storey())) {
         return;
+      } else if (floor.storey() != null) {
+        found = agreed(found, floor);
       }
     }
     if (first != null) {
       joined(element, found, first);
     }
+  }
+
+  private static Place agreed(Place found, Place floor) {
+    Double heightM = found.heightAboveFloorM();
+    Double otherM = floor.heightAboveFloorM();
+    boolean level =
+        heightM != null && otherM != null && Math.abs(heightM - otherM) < SAME_FLOOR_M;
+    return new Place(
+        Objects.equals(found.building(), floor.building()) ? found.building() : null,
+        found.storey(),
+        found.storeyElevationM(),
+        found.space(),
+        found.external(),
+        found.positionM(),
+        level ? heightM : null,
+        found.basis());
   }
 
   private MepElement joined(MepElement element, Place told, MepModel other) {

@@ -235,10 +235,10 @@ public final class PlaceReader implements Premises {
   private Structure storeyAt(double heightM, Structure premises, List<Evidence> basis) {
     IfcRecord within = premises.building() == null ? premises.site() : premises.building();
     long withinId = within == null ? 0 : within.id();
-    Structure found = structures.of(storeys.below(heightM, withinId));
+    Structure found = structures.on(storeys.below(heightM, withinId));
     String how = "the floor below its middle";
     if (found.storey() == null) {
-      found = structures.of(storeys.lowest(heightM, withinId));
+      found = structures.on(storeys.lowest(heightM, withinId));
       how = "the lowest floor, above its middle,";
     }
     if (found.storey() != null) {

@@ -174,35 +174,57 @@ final class Storeys {
   }
 
   /**
+   * A floor that was found by its height.
+   *
+   * @param ofOneHouse false if several buildings have one of that name there, of which nothing tells
+   *     which it is
+   * @param atOneHeight true unless those lie at different heights
+   */
+  record Floor(long storey, boolean ofOneHouse, boolean atOneHeight) {}
+
+  /**
    * The storey whose floor is the next one below a world height. Where several buildings stand and
    * theirs differ by name, nothing tells which it is.
    *
    * @param within the building or site where it stands, 0 if that is not known
    */
-  Optional<Long> below(double heightM, long within) {
+  Optional<Floor> below(double heightM, long within) {
     return agreed(within, floors -> floors.floorEntry(heightM + INTO_FLOOR_M));
   }
 
-  /** The lowest storey there for what lies not far below it, as drains do. */
-  Optional<Long> lowest(double heightM, long within) {
+  /** The lowest storey there for what lies not far below it, as drains do, and above none. */
+  Optional<Floor> lowest(double heightM, long within) {
+    for (TreeMap<Double, Long> floors : floors(within).values()) {
+      if (floors.floorEntry(heightM + INTO_FLOOR_M) != null) {
+        return Optional.empty();
+      }
+    }
     return agreed(
         within,
         floors -> floors.firstKey() - heightM > UNDER_LOWEST_M ? null : floors.firstEntry());
   }
 
   /** The highest that the buildings there have, if all of them are called the same. */
-  private Optional<Long> agreed(
+  private Optional<Floor> agreed(
       long within, Function<TreeMap<Double, Long>, Map.@Nullable Entry<Double, Long>> of) {
     Map.Entry<Double, Long> agreed = null;
+    boolean ofOneHouse = true;
+    boolean atOneHeight = true;
     for (TreeMap<Double, Long> floors : floors(within).values()) {
       Map.Entry<Double, Long> floor = of.apply(floors);
-      if (agreed != null && floor != null && !nameOf(floor).equals(nameOf(agreed))) {
-        return Optional.empty();
+      if (agreed != null && floor != null) {
+        if (!nameOf(floor).equals(nameOf(agreed))) {
+          return Optional.empty();
+        }
+        ofOneHouse = false;
+        atOneHeight = atOneHeight && isSame(floor.getKey(), agreed.getKey());
       }
       boolean higher = floor != null && (agreed == null || floor.getKey() > agreed.getKey());
       agreed = higher ? floor : agreed;
     }
-    return agreed == null ? Optional.empty() : Optional.of(agreed.getValue());
+    return agreed == null
+        ? Optional.empty()
+        : Optional.of(new Floor(agreed.getValue(), ofOneHouse, atOneHeight));
   }
 
   private String nameOf(Map.Entry<Double, Long> floor) {

@@ -21,6 +21,16 @@ record Structure(
 
   static final Structure NOTHING = new Structure(null, null, null, null, null, null, null);
 
+  /** The same storey, in one of several houses that have it. */
+  Structure inAnyHouse(boolean atOneHeight) {
+    OfStorey own = ofStorey;
+    OfStorey any =
+        own == null || atOneHeight
+            ? own
+            : new OfStorey(own.name(), own.elevationM(), null, own.containedIn());
+    return new Structure(site, null, storey, space, external, any, containedInSpace);
+  }
+
   /** What a storey gives to all elements on it. */
   record OfStorey(
       @Nullable String name,

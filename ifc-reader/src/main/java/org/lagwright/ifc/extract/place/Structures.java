@@ -57,6 +57,15 @@ final class Structures {
     return spatial.isPresent() ? of(spatial.get()) : Structure.NOTHING;
   }
 
+  /** What a floor tells that was found by its height, nothing if there is none. */
+  Structure on(Optional<Storeys.Floor> floor) {
+    if (floor.isEmpty()) {
+      return Structure.NOTHING;
+    }
+    Structure storey = of(floor.get().storey());
+    return floor.get().ofOneHouse() ? storey : storey.inAnyHouse(floor.get().atOneHeight());
+  }
+
   /** What a spatial element tells, by its instance number. */
   Structure of(long spatial) {
     Structure structure = known.get(spatial);

@@ -96,6 +96,24 @@ class CrossPlacesTest {
     assertThat(placeOf(pipe(2500), BUILDING, other).storey()).isEqualTo(storey);
   }
 
+  /** The engineer's floor lies under its finish; that of another house at another height. */
+  @ParameterizedTest
+  @CsvSource({"Terminal,2900,Terminal,1.45", "House,3000,,1.45", "House,2500,,"})
+  void ofStoreysOfOneNameOnlyWhatAllFilesSayIsTold(
+      String name, double zMm, @Nullable String building, @Nullable Double heightM) {
+    String other =
+        BUILDING.replace("'Terminal'", "'" + name + "'").replace("3000.0)", zMm + ")");
+    Place place = placeOf(pipe(2500), BUILDING, other);
+
+    assertThat(place.storey()).isEqualTo("First floor");
+    assertThat(place.building()).isEqualTo(building);
+    if (heightM == null) {
+      assertThat(place.heightAboveFloorM()).isNull();
+    } else {
+      assertThat(place.heightAboveFloorM()).isCloseTo(heightM, within(1e-9));
+    }
+  }
+
   @Test
   void fileThatHasStoreysTellsThemItself() {
     String storey = "#90=IFCBUILDINGSTOREY('90',$,'Level 9',$,$,$,$,$,$,90000.);\n";

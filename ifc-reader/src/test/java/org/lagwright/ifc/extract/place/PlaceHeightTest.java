@@ -7,6 +7,7 @@ import static org.lagwright.ifc.extract.InlineModel.first;
 import static org.lagwright.ifc.extract.InlineModel.placed;
 
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -79,14 +80,35 @@ class PlaceHeightTest {
     assertThat(place.basis()).extracting(Evidence::path).allMatch(BELOW::equals);
   }
 
-  @Test
-  void floorsOfOneNameInTwoHousesAreOneStorey() {
-    String alike = TWO_SITES.replace("Hill floor", "Level 1").replace("Valley floor", "Level 1");
+  /** The height is known where both floors lie at one, the house is not. */
+  @ParameterizedTest
+  @CsvSource({"-3000.,", "0.,1"})
+  void floorsOfOneNameInTwoHousesAreOneStorey(String valleyMm, @Nullable Double heightM) {
+    String alike =
+        TWO_SITES
+            .replace("Hill floor", "Level 1")
+            .replace("Valley floor", "Level 1")
+            .replace("-3000.", valleyMm);
 
     Place place = first(pipe(1000) + alike + containedIn(69)).place();
 
     assertThat(place.storey()).isEqualTo("Level 1");
-    assertThat(Objects.requireNonNull(place.heightAboveFloorM())).isEqualTo(1, within(1e-9));
+    assertThat(place.building()).isNull();
+    assertThat(place.heightAboveFloorM()).isEqualTo(heightM);
+  }
+
+  /** The floors next below it differ by name, the lowest ones do not. */
+  @Test
+  void lowestFloorIsThatOfWhatLiesBelowIt() {
+    String alike =
+        TWO_SITES.replace("Hill floor", "Level 1").replace("Valley floor", "Ground")
+            + """
+            #92=IFCBUILDINGSTOREY('92',$,'Ground',$,$,$,$,$,$,-3500.);
+            #93=IFCRELAGGREGATES('93',$,$,$,#72,(#92));
+            """;
+
+    assertThat(first(pipe(1000) + alike + containedIn(69)).place().storey()).isNull();
+    assertThat(first(pipe(-4000) + alike + containedIn(69)).place().storey()).isEqualTo("Ground");
   }
 
   /** Pits and drains lie up to one more storey down; the zero of the file may lie anywhere. */
