@@ -12,7 +12,9 @@ import org.lagwright.ifc.model.Georeference.WorldSystem;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcRecord;
 
-/** Reads where the site lies, the world coordinate system and the first map conversion of a file. */
+/**
+ * Reads where the site lies, the world coordinate system and the first map conversion of a file.
+ */
 final class GeoreferenceReader {
 
   private GeoreferenceReader() {}

@@ -101,8 +101,7 @@ final class CrossPlaces {
   private static Place agreed(Place found, Place floor) {
     Double heightM = found.heightAboveFloorM();
     Double otherM = floor.heightAboveFloorM();
-    boolean level =
-        heightM != null && otherM != null && Math.abs(heightM - otherM) < SAME_FLOOR_M;
+    boolean level = heightM != null && otherM != null && Math.abs(heightM - otherM) < SAME_FLOOR_M;
     return new Place(
         Objects.equals(found.building(), floor.building()) ? found.building() : null,
         found.storey(),

@@ -99,7 +99,9 @@ public final class ModelJoiner {
       return models.get(model).file().name();
     }
 
-    /** False if both files tell where on earth they lie, or where their zero is, and not the same. */
+    /**
+     * False if both files tell where on earth they lie, or where their zero is, and not the same.
+     */
     boolean haveOneOrigin(int model, int other) {
       return haveOneWorld(model, other) && haveOneConversion(model, other);
     }

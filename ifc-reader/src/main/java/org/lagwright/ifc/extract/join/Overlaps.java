@@ -11,9 +11,11 @@ import org.lagwright.ifc.extract.graph.ReadEnds;
 import org.lagwright.ifc.extract.join.ModelJoiner.Joining;
 import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.Form;
+import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.OpenEnd;
 import org.lagwright.ifc.model.Point;
+import org.lagwright.ifc.model.Section;
 
 /**
  * Finds straight pieces that lie within others of their size that are at least as long, or for more
@@ -27,6 +29,15 @@ final class Overlaps {
 
   /** A longer one is a wrong unit, and would have points without end. */
   private static final double LONGEST_M = 500;
+
+  /**
+   * Pipes lie beside each other; where axes are nearer than this part of their size one is drawn
+   * over.
+   */
+  private static final double OFF_AXIS = 0.25;
+
+  /** Wide ducts that lie farther off may be two. */
+  private static final double FARTHEST_OFF_M = 0.03;
 
   private record Piece(MepElement element, Axis axis) {}
 
@@ -55,7 +66,7 @@ final class Overlaps {
     Map<ElementKey, ElementKey> within = new HashMap<>();
     Overlaps overlaps = new Overlaps(elements);
     if (overlaps.pieces.size() > 1) {
-      PointGrid grid = new PointGrid(overlaps.points, STEP_M / 2 + Bodies.SAME_PLACE_M);
+      PointGrid grid = new PointGrid(overlaps.points, STEP_M / 2 + FARTHEST_OFF_M);
       for (Piece piece : overlaps.pieces) {
         ElementKey own = piece.element.key();
         grid.near(
@@ -100,8 +111,9 @@ final class Overlaps {
     return isLonger(other, piece)
         && middleM > 0
         && middleM < line.lengthM()
-        && isOn(line, piece.axis.start())
-        && isOn(line, piece.axis.at(piece.axis.lengthM()))
+        && offM(line, piece.axis.start()) <= farthestOffM(piece)
+        && offM(line, piece.axis.at(piece.axis.lengthM())) <= farthestOffM(piece)
+        && !Bodies.areCrossing(piece.element, other.element)
         && (Bodies.areOfOneSize(piece.element, other.element) || haveOneMiddle(piece, other));
   }
 
@@ -118,7 +130,13 @@ final class Overlaps {
         || (moreM >= -Bodies.SAME_PLACE_M && one.element.key().compareTo(other.element.key()) < 0);
   }
 
-  private static boolean isOn(Axis line, Point place) {
-    return line.at(line.along(place)).distanceM(place) <= Bodies.SAME_PLACE_M;
+  private static double farthestOffM(Piece piece) {
+    Measured<Section> section = piece.element.section();
+    double sideM = section == null ? 0 : section.value().smallestSideM();
+    return Math.max(Bodies.SAME_PLACE_M, Math.min(FARTHEST_OFF_M, sideM * OFF_AXIS));
+  }
+
+  private static double offM(Axis line, Point place) {
+    return line.at(line.along(place)).distanceM(place);
   }
 }

@@ -176,8 +176,8 @@ final class Storeys {
   /**
    * A floor that was found by its height.
    *
-   * @param ofOneHouse false if several buildings have one of that name there, of which nothing tells
-   *     which it is
+   * @param ofOneHouse false if several buildings have one of that name there, of which nothing
+   *     tells which it is
    * @param atOneHeight true unless those lie at different heights
    */
   record Floor(long storey, boolean ofOneHouse, boolean atOneHeight) {}

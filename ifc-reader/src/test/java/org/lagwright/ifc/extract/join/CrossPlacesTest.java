@@ -101,8 +101,7 @@ class CrossPlacesTest {
   @CsvSource({"Terminal,2900,Terminal,1.45", "House,3000,,1.45", "House,2500,,"})
   void ofStoreysOfOneNameOnlyWhatAllFilesSayIsTold(
       String name, double zMm, @Nullable String building, @Nullable Double heightM) {
-    String other =
-        BUILDING.replace("'Terminal'", "'" + name + "'").replace("3000.0)", zMm + ")");
+    String other = BUILDING.replace("'Terminal'", "'" + name + "'").replace("3000.0)", zMm + ")");
     Place place = placeOf(pipe(2500), BUILDING, other);
 
     assertThat(place.storey()).isEqualTo("First floor");

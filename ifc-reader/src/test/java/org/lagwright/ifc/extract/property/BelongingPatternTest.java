@@ -183,8 +183,10 @@ class BelongingPatternTest {
         read(
             PIPE
                 + properties(
-                    "Note", "IFCTEXT('one\\X\\0Atwo')",
-                    "Note", "IFCTEXT('%s')".formatted("n".repeat(90))));
+                    "Note",
+                    "IFCTEXT('one\\X\\0Atwo')",
+                    "Note",
+                    "IFCTEXT('%s')".formatted("n".repeat(90))));
 
     assertThat(message(model, "DUPLICATE_PROPERTY"))
         .contains("with one two and with " + "n".repeat(80) + " ..., in 1 sets");
