@@ -194,6 +194,52 @@ class GoredBendTest {
     assertThat(lengthM(shape).value()).isCloseTo(0.24 * Math.PI / 2 + 0.7, within(1e-3));
   }
 
+  /** Rings of an arc of equal steps between two tangents. */
+  private static int[][] arc(
+      MeshText mesh, double radius, double arcM, double turn, int steps, double tangentM) {
+    int[][] rings = new int[steps + 3][];
+    for (int i = 0; i < rings.length; i++) {
+      double at = turn * Math.max(0, Math.min(steps, i - 1)) / steps;
+      double beyond = i == 0 ? -tangentM : i == rings.length - 1 ? tangentM : 0;
+      double[] centre = {
+        arcM * Math.sin(at) + beyond * Math.cos(at),
+        arcM * (1 - Math.cos(at)) + beyond * Math.sin(at),
+        0
+      };
+      rings[i] = mesh.ring(centre, new double[] {-Math.sin(at), Math.cos(at), 0}, Z, radius, 24);
+    }
+    return rings;
+  }
+
+  /** The legs and chords of an arc lie as some pieces of a bend with twice as many joints do. */
+  @ParameterizedTest
+  @CsvSource({"2,30", "3,30", "2,45", "3,60"})
+  void coarseArcBetweenTangentsIsNoBendOfPieces(int steps, double degrees) {
+    double turn = Math.toRadians(degrees);
+    MeshText mesh = new MeshText();
+    mesh.tube(arc(mesh, RADIUS, 0.16, turn, steps, 0.06));
+    Shape shape = measured(mesh);
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.16, within(1e-4));
+    assertThat(lengthM(shape).value()).isCloseTo(0.16 * turn + 0.12, within(1e-4));
+  }
+
+  /** The corners of a bore stand off any arc by the wall. */
+  @ParameterizedTest
+  @CsvSource({"5,45", "8,90", "4,30"})
+  void hollowArcBetweenTangentsKeepsItsRadius(int steps, double degrees) {
+    double turn = Math.toRadians(degrees);
+    MeshText mesh = new MeshText();
+    int[][] outer = arc(mesh, RADIUS, 0.16, turn, steps, 0.06);
+    int[][] inner = arc(mesh, RADIUS - 0.003, 0.16, turn, steps, 0.06);
+    mesh.wall(outer[0], inner[0]).wall(outer[steps + 2], inner[steps + 2]);
+    for (int i = 1; i < outer.length; i++) {
+      mesh.wall(outer[i - 1], outer[i]).wall(inner[i - 1], inner[i]);
+    }
+    Shape shape = measured(mesh);
+    assertThat(bendRadiusM(shape).value()).isCloseTo(0.16, within(1e-4));
+    assertThat(lengthM(shape).value()).isCloseTo(0.16 * turn + 0.12, within(1e-4));
+  }
+
   /** One skin: a wider piece of 80 mm, 20 mm of pipe, the arc, and the same back. */
   private static MeshText socketed(double arcM, double turn, double wider) {
     int steps = 8;

@@ -25,7 +25,7 @@ public final class BendFit {
   /** Distances count up to this share of the pipe's radius, so that flanges do not outweigh. */
   private static final double CAPPED = 0.25;
 
-  /** A bend without tangents is taken unless tangents fit this much better. */
+  /** A bend without tangents is taken unless tangents fit what is nearest this much better. */
   private static final double BETTER = 0.3;
 
   /** Radii tried in a row, before the best one is narrowed down. */
@@ -150,10 +150,8 @@ public final class BendFit {
       found = off < least && !reached ? tried : found;
       least = Math.min(off, least);
     }
-    if (least > BETTER * off(largest)) {
-      found = largest;
-    }
     double radius = found == largest ? largest : narrowed(found, step);
+    radius = isBetter(radius, largest) ? radius : largest;
     return fits(radius) ? new Fit(radius, legs.lengthM(radius)) : null;
   }
 
@@ -172,6 +170,32 @@ public final class BendFit {
       inEnds += isInEnd(corner) ? 1 : 0;
     }
     return onArc > TIP * inEnds;
+  }
+
+  /**
+   * True if an arc fits the half of the corners that lie nearest to it much better than another one
+   * does. The other half may be those of a bore or of flanges, which fit neither.
+   */
+  private boolean isBetter(double radius, double than) {
+    double[] off = new double[corners.size()];
+    int between = 0;
+    for (int i = 0; i < off.length; i++) {
+      if (!isInEnd(corners.get(i))) {
+        off[between++] = offM(i, radius);
+      }
+    }
+    Arrays.sort(off, 0, between);
+    double nearestM = between == 0 ? Double.MAX_VALUE : off[(between - 1) / 2];
+    double sum = 0;
+    double sumThan = 0;
+    for (int i = 0; i < off.length; i++) {
+      double offM = offM(i, radius);
+      if (offM <= nearestM && !isInEnd(corners.get(i))) {
+        sum += offM;
+        sumThan += offM(i, than);
+      }
+    }
+    return sum < BETTER * sumThan;
   }
 
   /** Corners of the ends are on the surface of any arc between them, so they do not count. */

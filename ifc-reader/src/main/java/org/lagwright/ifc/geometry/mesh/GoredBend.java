@@ -123,8 +123,13 @@ final class GoredBend {
     return line;
   }
 
-  /** True if all faces between the ends are walls of a piece, most of them outer ones. */
+  /**
+   * True if all faces between the ends are walls of a piece, most of them outer ones, and each
+   * piece has some: an arc between legs turns by half a step first, so that the pieces of twice as
+   * many joints are there, and others between them are not.
+   */
   private boolean isMadeOf(Vec[] line) {
+    boolean[] walled = new boolean[line.length - 1];
     double outerM2 = 0;
     double wholeM2 = 0;
     double leaningM2 = 0;
@@ -135,12 +140,24 @@ final class GoredBend {
         if (piece < 0 && mesh.stepM() == 0) {
           return false;
         }
+        if (piece >= 0) {
+          walled[piece] = true;
+        }
         leaningM2 += piece < 0 ? areaM2 : 0;
         wholeM2 += areaM2;
         outerM2 += piece >= 0 && isOuter(face, line[piece], line[piece + 1]) ? areaM2 : 0;
       }
     }
-    return outerM2 > wholeM2 / 2 && leaningM2 <= TILTED * wholeM2;
+    return areAll(walled) && outerM2 > wholeM2 / 2 && leaningM2 <= TILTED * wholeM2;
+  }
+
+  private static boolean areAll(boolean[] walled) {
+    for (boolean piece : walled) {
+      if (!piece) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean isEnd(int face) {
