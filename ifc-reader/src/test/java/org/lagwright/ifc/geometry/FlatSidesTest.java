@@ -7,6 +7,8 @@ import static org.lagwright.ifc.geometry.Figures.section;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.geometry.shape.ShapeHints;
 import org.lagwright.ifc.model.Form;
@@ -51,6 +53,25 @@ class FlatSidesTest {
     assertThat(shape.lengthM()).isNull();
     assertThat(shape.ends()).hasSize(ends);
     assertThat(shape.problems()).containsExactly("flat sides of the body look like ends too");
+  }
+
+  /** A duct of 0.4 x 0.3 and branches of 0.5 x 0.1 that begin in its middle, as many as told. */
+  private void branches(int count) {
+    mesh.tube(rectangle(-0.4, 0, 0.4, 0.3), rectangle(0.4, 0, 0.4, 0.3));
+    double[] halfWidth = {0.25, 0, 0};
+    double[] halfHeight = {0, 0, 0.05};
+    for (int i = 0; i < count; i++) {
+      mesh.tube(
+          mesh.rectangle(new double[] {0, 0, 0}, halfWidth, halfHeight),
+          mesh.rectangle(new double[] {0, i == 0 ? 0.3 : -0.3, 0}, halfWidth, halfHeight));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2})
+  void endsOfBranchesAreNoSidesOfOneBox(int count) {
+    branches(count);
+    isUntold(measured(), 6);
   }
 
   @Test

@@ -66,7 +66,7 @@ public final class MeshMeasurer {
     this.hints = hints;
     this.topology = this.mesh == mesh ? drawn : new MeshTopology(this.mesh);
     this.from = new MeshEvidence(this.mesh, step, what, how);
-    this.prism = new MeshPrism(topology, from);
+    this.prism = new MeshPrism(topology, from, hints.straight());
     this.bend = new MeshBend(topology, from, hints.stated().diametersM());
   }
 

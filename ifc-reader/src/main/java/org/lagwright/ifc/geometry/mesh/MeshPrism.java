@@ -32,6 +32,9 @@ final class MeshPrism {
    */
   private static final double LOWEST_DUCT_M = 0.03;
 
+  /** What a box holds, by one pair of its sides and by another, is one but for rounded corners. */
+  private static final double SAME_VOLUME = 0.05;
+
   /** Sides of a plate over its thickness, at least. */
   private static final double THIN = 3;
 
@@ -42,10 +45,14 @@ final class MeshPrism {
   private final MeshTopology topology;
   private final MeshEvidence from;
 
-  MeshPrism(MeshTopology topology, MeshEvidence from) {
+  /** True of a segment, which is straight whatever is set on it. */
+  private final boolean straight;
+
+  MeshPrism(MeshTopology topology, MeshEvidence from, boolean straight) {
     this.mesh = from.mesh();
     this.topology = topology;
     this.from = from;
+    this.straight = straight;
   }
 
   /** Boxes, and straight bodies with slanted ends; null for anything else. */
@@ -64,6 +71,8 @@ final class MeshPrism {
     Found first = null;
     Found opposite = null;
     double longest = 0;
+    double leastM3 = Double.MAX_VALUE;
+    double mostM3 = 0;
     Found mouth = null;
     Found otherMouth = null;
     int mouths = 0;
@@ -81,6 +90,9 @@ final class MeshPrism {
       if (isPlate(distance, a.outline().section())) {
         return between(a, partner);
       }
+      double volumeM3 = distance * areaM2(a.outline().section());
+      leastM3 = Math.min(leastM3, volumeM3);
+      mostM3 = Math.max(mostM3, volumeM3);
       if (distance > longest) {
         longest = distance;
         first = a;
@@ -90,7 +102,14 @@ final class MeshPrism {
     if (mouth != null && otherMouth != null && mouths == 2) {
       return between(mouth, otherMouth);
     }
+    if (!straight && mostM3 - leastM3 > SAME_VOLUME * mostM3) {
+      return null;
+    }
     return first == null || opposite == null ? null : between(first, opposite);
+  }
+
+  private static double areaM2(Section sides) {
+    return sides.largestSideM() * sides.smallestSideM();
   }
 
   private static boolean isPlate(double thicknessM, Section sides) {
