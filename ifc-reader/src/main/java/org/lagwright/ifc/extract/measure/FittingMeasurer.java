@@ -36,6 +36,9 @@ public final class FittingMeasurer {
 
   private static final double CONCENTRIC_M = 1e-4;
 
+  private static final String ENDS_MISSING =
+      "it has more ends than what is drawn and joined shows; those may be of another size";
+
   /** Widths that differ by less are one: a tenth of a millimetre. */
   private static final double AS_WIDE_M = 1e-4;
 
@@ -326,11 +329,28 @@ public final class FittingMeasurer {
               ? "The body gives no size"
               : InWords.sentence(draft.shape().problems()));
     } else if (!draft.form().isWiderThanItsPipe()
+        || isUnknownFitting(draft)
         || WeakSources.isPipeNotRound(draft)
         || isOfStraightBody(draft, draft.section())
         || (isOfOneOfItsPieces(draft) && !turns(joints))) {
       WeakSources.noteBody(draft);
     }
+    if (lacksEnds(draft)) {
+      draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, ENDS_MISSING);
+    }
+  }
+
+  private static boolean isUnknownFitting(Draft draft) {
+    return draft.form() == Form.UNKNOWN && draft.kind() != null && draft.kind().isFitting();
+  }
+
+  /** True of a tee, cross or wye that is drawn, and of which only some ends are known. */
+  private static boolean lacksEnds(Draft draft) {
+    Measured<List<Section>> ends = draft.ends();
+    return ends != null
+        && draft.form().ways() > 2
+        && ends.value().size() < draft.form().ways()
+        && draft.shape().isDrawn();
   }
 
   /** True for the length of a body that was not read as a whole. */

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.extract.Network;
+import org.lagwright.ifc.geometry.MeshText;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
@@ -41,6 +42,8 @@ class PartlyJoinedFittingTest {
     -300, -150, -100, -150, -100, -300, 100, -300, 100, -150, 300, -150, 300, 150, 100, 150, 100,
     300, -100, 300, -100, 150, -300, 150
   };
+
+  private static final double[] BLOCK = {0, -250, 800, -250, 800, 250, 0, 250};
 
   private static final double[] FLAT_BOTTOMED = {0, -250, 400, -250, 400, 50, 0, 250};
 
@@ -122,6 +125,41 @@ class PartlyJoinedFittingTest {
             .element(2);
 
     assertThat(junction.ends()).containsExactlyInAnyOrder(wide(500), wide(250), wide(250));
+  }
+
+  /** Its branch is not drawn, or drawn so that it is not recognised. */
+  @Test
+  void junctionOfWhichTwoEndsAreKnownSaysSo() {
+    MepModel model = duct(fitting(".JUNCTION.", BLOCK), 3, at(0, 0, 0), WEST, 500).read();
+    MepElement tee = InlineModel.element(model, 2000);
+
+    assertThat(tee.form()).isEqualTo(Form.TEE);
+    assertThat(tee.ends()).containsExactly(wide(500), wide(500));
+    assertThat(InlineModel.codes(model)).contains("GEOMETRY_ONLY_PARTLY_MEASURED");
+  }
+
+  /** Two boxes of faces in one body, of which one end meets a duct. */
+  @Test
+  void fittingWhoseFlatSidesLookLikeEndsSaysSo() {
+    MeshText mesh = new MeshText();
+    double[] up = {0, 0, 150};
+    mesh.tube(
+        mesh.rectangle(at(0, 0, 0), at(0, 250, 0), up),
+        mesh.rectangle(at(800, 0, 0), at(0, 250, 0), up));
+    mesh.tube(
+        mesh.rectangle(at(400, 250, 0), at(200, 0, 0), at(0, 0, 100)),
+        mesh.rectangle(at(400, 400, 0), at(200, 0, 0), at(0, 0, 100)));
+    Network network =
+        new Network()
+            .record("#2000=IFCDUCTFITTING('2',$,'Part',$,$,#2010,#2001,$,$);")
+            .record(InlineModel.placed(2010, 0, 0, 0))
+            .record("#2001=IFCPRODUCTDEFINITIONSHAPE($,$,(#2002));")
+            .record("#2002=IFCSHAPEREPRESENTATION($,'Body','Tessellation',(#2100));")
+            .record(mesh.triangulated(2100));
+    MepModel model = duct(network, 3, at(0, 0, 0), WEST, 500).read();
+
+    assertThat(InlineModel.element(model, 2000).form()).isEqualTo(Form.UNKNOWN);
+    assertThat(InlineModel.codes(model)).contains("GEOMETRY_ONLY_PARTLY_MEASURED");
   }
 
   @ParameterizedTest
