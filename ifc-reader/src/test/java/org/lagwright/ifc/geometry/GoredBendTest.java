@@ -194,9 +194,10 @@ class GoredBendTest {
     assertThat(lengthM(shape).value()).isCloseTo(0.24 * Math.PI / 2 + 0.7, within(1e-3));
   }
 
-  /** Rings of an arc of equal steps between two tangents. */
-  private static int[][] arc(
-      MeshText mesh, double radius, double arcM, double turn, int steps, double tangentM) {
+  /** Rings of an arc of 0.16 m in equal steps between two tangents of 60 mm. */
+  private static int[][] arc(MeshText mesh, double radius, double turn, int steps, int corners) {
+    double arcM = 0.16;
+    double tangentM = 0.06;
     int[][] rings = new int[steps + 3][];
     for (int i = 0; i < rings.length; i++) {
       double at = turn * Math.max(0, Math.min(steps, i - 1)) / steps;
@@ -206,18 +207,19 @@ class GoredBendTest {
         arcM * (1 - Math.cos(at)) + beyond * Math.sin(at),
         0
       };
-      rings[i] = mesh.ring(centre, new double[] {-Math.sin(at), Math.cos(at), 0}, Z, radius, 24);
+      rings[i] =
+          mesh.ring(centre, new double[] {-Math.sin(at), Math.cos(at), 0}, Z, radius, corners);
     }
     return rings;
   }
 
   /** The legs and chords of an arc lie as some pieces of a bend with twice as many joints do. */
   @ParameterizedTest
-  @CsvSource({"2,30", "3,30", "2,45", "3,60"})
-  void coarseArcBetweenTangentsIsNoBendOfPieces(int steps, double degrees) {
+  @CsvSource({"2,30,24", "3,30,64", "2,45,24", "3,60,24"})
+  void coarseArcBetweenTangentsIsNoBendOfPieces(int steps, double degrees, int corners) {
     double turn = Math.toRadians(degrees);
     MeshText mesh = new MeshText();
-    mesh.tube(arc(mesh, RADIUS, 0.16, turn, steps, 0.06));
+    mesh.tube(arc(mesh, RADIUS, turn, steps, corners));
     Shape shape = measured(mesh);
     assertThat(bendRadiusM(shape).value()).isCloseTo(0.16, within(1e-4));
     assertThat(lengthM(shape).value()).isCloseTo(0.16 * turn + 0.12, within(1e-4));
@@ -229,8 +231,8 @@ class GoredBendTest {
   void hollowArcBetweenTangentsKeepsItsRadius(int steps, double degrees) {
     double turn = Math.toRadians(degrees);
     MeshText mesh = new MeshText();
-    int[][] outer = arc(mesh, RADIUS, 0.16, turn, steps, 0.06);
-    int[][] inner = arc(mesh, RADIUS - 0.003, 0.16, turn, steps, 0.06);
+    int[][] outer = arc(mesh, RADIUS, turn, steps, 24);
+    int[][] inner = arc(mesh, RADIUS - 0.003, turn, steps, 24);
     mesh.wall(outer[0], inner[0]).wall(outer[steps + 2], inner[steps + 2]);
     for (int i = 1; i < outer.length; i++) {
       mesh.wall(outer[i - 1], outer[i]).wall(inner[i - 1], inner[i]);

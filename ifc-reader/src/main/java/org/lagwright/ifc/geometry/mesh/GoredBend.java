@@ -140,7 +140,7 @@ final class GoredBend {
         if (piece < 0 && mesh.stepM() == 0) {
           return false;
         }
-        if (piece >= 0) {
+        if (piece >= 0 && !isCheek(face)) {
           walled[piece] = true;
         }
         leaningM2 += piece < 0 ? areaM2 : 0;
