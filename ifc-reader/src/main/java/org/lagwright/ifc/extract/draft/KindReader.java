@@ -164,7 +164,7 @@ public final class KindReader {
       return new Reading(Kind.OTHER, Form.UNKNOWN);
     }
     if (kind.isSegment()) {
-      return segment(byClass, predefined, names.ofType());
+      return segment(byClass, predefined, names.ofTypeElseOwn());
     }
     if (kind == Kind.VALVE && DRAW_OFF.contains(predefined)) {
       return new Reading(Kind.TERMINAL, Form.APPARATUS);
