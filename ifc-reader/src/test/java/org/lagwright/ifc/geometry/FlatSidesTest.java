@@ -164,6 +164,31 @@ class FlatSidesTest {
     assertThat(lengthM(shape).value()).isCloseTo(Math.hypot(0.5, 0.1), within(1e-9));
   }
 
+  /** Flat oval of 0.4 x 0.25 across the x axis. */
+  private int[] oval(double x, double z) {
+    int[] ring = new int[18];
+    for (int i = 0; i < ring.length; i++) {
+      double turned = Math.PI * (i % 9) / 8 - Math.PI / 2;
+      double side = i < 9 ? 1 : -1;
+      ring[i] = mesh.points.size();
+      mesh.points.add(
+          new double[] {
+            x, side * (0.075 + 0.125 * Math.cos(turned)), z + side * 0.125 * Math.sin(turned)
+          });
+    }
+    return ring;
+  }
+
+  @Test
+  void ovalOffsetThatIsShearedHasTheSizeOfItsEnds() {
+    mesh.tube(oval(0, 0), oval(0.5, 0.1));
+    Shape shape = measured();
+    assertThat(shape.form()).isEqualTo(Form.OFFSET);
+    Section.Oval section = (Section.Oval) section(shape).value();
+    assertThat(section.widthM()).isCloseTo(0.4, within(1e-9));
+    assertThat(section.heightM()).isCloseTo(0.25, within(1e-9));
+  }
+
   /** The slanted side of the shoe reaches the mouth of the branch, which has no collar. */
   @Test
   void portsTellTheMouthOfAShoe() {

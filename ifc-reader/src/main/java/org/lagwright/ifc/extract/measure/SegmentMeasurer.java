@@ -113,16 +113,23 @@ public final class SegmentMeasurer {
   private void length(Draft draft) {
     Options<Double> options = new Options.Lengths();
     Measured<Double> drawn = draft.shape().lengthM();
-    boolean solidFirst = drawn != null && drawn.how() == How.SOLID;
-    if (solidFirst) {
+    boolean drawnFirst = drawn != null && (drawn.how() == How.SOLID || winds(draft.shape(), drawn));
+    if (drawnFirst) {
       options.addAll(drawn);
     }
     portDistance(draft, options);
-    if (!solidFirst) {
+    if (!drawnFirst) {
       options.addAll(drawn);
     }
     lengths.addTo(options, draft);
     draft.change().setLengthM(options.choose());
+  }
+
+  /** True for a body that is longer than its ends are apart, which do not lie on one line. */
+  private static boolean winds(Shape drawn, Measured<Double> lengthM) {
+    return drawn.ends().size() == 2
+        && !Coaxiality.isStraight(drawn)
+        && lengthM.value() > drawn.ends().get(0).centreM().distanceM(drawn.ends().get(1).centreM());
   }
 
   private static void portDistance(Draft draft, Options<Double> options) {
@@ -148,8 +155,8 @@ public final class SegmentMeasurer {
   }
 
   /**
-   * True if a distance is that of the drawn ends, and the way between them that was drawn as a
-   * solid is longer: a curved piece, such as a flexible duct.
+   * True if a distance is that of the drawn ends, and the way between them that was drawn is
+   * longer: a curved piece, such as a flexible duct.
    */
   private static boolean isStraightAcross(Shape drawn, double apartM, @Nullable Double alongM) {
     List<ShapeEnd> ends = drawn.ends();

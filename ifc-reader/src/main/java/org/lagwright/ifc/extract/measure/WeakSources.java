@@ -51,6 +51,9 @@ final class WeakSources {
       problems.add(
           "it is drawn with ends of different sizes, and counts as of one size throughout");
     }
+    if (isSegmentOfOneEnd(draft)) {
+      problems.add("only one end of the body is recognised");
+    }
     boolean drawn = draft.shape().isDrawn() || draft.shape().isOnlyBoxed();
     if (!problems.isEmpty() && used && drawn) {
       draft.note(
@@ -77,6 +80,11 @@ final class WeakSources {
     Form drawn = draft.shape().form();
     Kind kind = draft.kind();
     return kind != null && kind.isSegment() && (drawn == Form.REDUCER || drawn == Form.TRANSITION);
+  }
+
+  private static boolean isSegmentOfOneEnd(Draft draft) {
+    Kind kind = draft.kind();
+    return kind != null && kind.isSegment() && draft.shape().form() == Form.CAP;
   }
 
   /** True if a value was written and nothing that is drawn gives another. */

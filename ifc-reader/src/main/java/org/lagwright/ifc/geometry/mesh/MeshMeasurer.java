@@ -162,12 +162,15 @@ public final class MeshMeasurer {
         Parts.fromEnds(
             mesh.inWorld(ends), from.how(), from.loops(ends), from.distances(), List.of());
     if (shape.form() == Form.BEND) {
-      return bend.between(shape, ends.get(0));
+      return wound(bend.between(shape, ends.get(0)), ends);
     }
     if (hints.straight()
         && shape.form() == Form.STRAIGHT
         && finder.isCurvedBetween(ends.get(0), ends.get(1))) {
-      return Parts.withProblem(shape, CURVED);
+      return wound(Parts.withProblem(shape, CURVED), ends);
+    }
+    if (shape.form() == Form.OFFSET) {
+      return wound(shape, ends);
     }
     boolean untold = shape.form() == Form.UNKNOWN || shape.form() == Form.CAP;
     Shape bent = untold && areEndsTold(ends) ? bend.byWalls() : null;
@@ -177,13 +180,20 @@ public final class MeshMeasurer {
     return !allMet && ends.size() > 2 && areSides(ends) ? untold(ends, finder) : shape;
   }
 
+  /** A segment that is not straight may have more bends than one. */
+  private Shape wound(Shape shape, List<Found> ends) {
+    return hints.straight() ? WoundPiece.of(shape, ends, mesh, topology, from) : shape;
+  }
+
   /**
-   * True for a fitting between parallel flat ends. Ducts meet them squarely, so one that leans is
-   * an offset; a segment that leans on its ends is a duct cut at a slant.
+   * True for a fitting between parallel ends that are flat or oval. Ducts meet them squarely, so
+   * one that leans is an offset; a segment that leans on its ends is a duct cut at a slant.
    */
   private boolean isSheared(List<Found> ends) {
     return !hints.straight()
-        && areSquare(ends)
+        && ends.size() == 2
+        && !ends.get(0).isRound()
+        && !ends.get(1).isRound()
         && ends.get(0).outward().angleTo(ends.get(1).outward().times(-1)) < PARALLEL_RAD;
   }
 
