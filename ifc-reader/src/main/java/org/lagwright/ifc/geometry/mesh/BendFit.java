@@ -28,6 +28,9 @@ public final class BendFit {
   /** A bend without tangents is taken unless tangents fit what is nearest this much better. */
   private static final double BETTER = 0.3;
 
+  /** Mean distance of the nearest half of the corners from the pipe's surface over its radius. */
+  private static final double NEAR = 0.01;
+
   /** Radii tried in a row, before the best one is narrowed down. */
   private static final int STEPS = 100;
 
@@ -161,41 +164,48 @@ public final class BendFit {
    * them.
    */
   private boolean isDrawn(double radius) {
-    double toM = legs.tangentM(radius) + IN_END * pipeRadius;
     int onArc = 0;
     int inEnds = 0;
     for (Vec corner : corners) {
-      Vec v = corner.minus(legs.corner());
-      onArc += v.dot(legs.toA()) < toM && v.dot(legs.toB()) < toM ? 1 : 0;
+      onArc += isOnWay(corner, radius) ? 1 : 0;
       inEnds += isInEnd(corner) ? 1 : 0;
     }
     return onArc > TIP * inEnds;
   }
 
   /**
-   * True if an arc fits the half of the corners that lie nearest to it much better than another one
-   * does. The other half may be those of a bore or of flanges, which fit neither.
+   * True if an arc fits the half of the corners on its way that lie nearest to it, and much better
+   * than another one does. The other half may be those of a bore, which fit neither.
    */
   private boolean isBetter(double radius, double than) {
     double[] off = new double[corners.size()];
-    int between = 0;
+    int onWay = 0;
     for (int i = 0; i < off.length; i++) {
-      if (!isInEnd(corners.get(i))) {
-        off[between++] = offM(i, radius);
+      if (isOnWay(corners.get(i), radius)) {
+        off[onWay++] = offM(i, radius);
       }
     }
-    Arrays.sort(off, 0, between);
-    double nearestM = between == 0 ? Double.MAX_VALUE : off[(between - 1) / 2];
+    Arrays.sort(off, 0, onWay);
+    double nearestM = onWay == 0 ? 0 : off[(onWay - 1) / 2];
+    int near = 0;
     double sum = 0;
     double sumThan = 0;
     for (int i = 0; i < off.length; i++) {
       double offM = offM(i, radius);
-      if (offM <= nearestM && !isInEnd(corners.get(i))) {
+      if (offM <= nearestM && isOnWay(corners.get(i), radius)) {
+        near++;
         sum += offM;
         sumThan += offM(i, than);
       }
     }
-    return sum < BETTER * sumThan;
+    return sum < BETTER * sumThan && sum < NEAR * pipeRadius * near;
+  }
+
+  /** True of a corner between the planes where an arc begins and stops. */
+  private boolean isOnWay(Vec corner, double radius) {
+    double toM = legs.tangentM(radius) + IN_END * pipeRadius;
+    Vec v = corner.minus(legs.corner());
+    return v.dot(legs.toA()) < toM && v.dot(legs.toB()) < toM;
   }
 
   /** Corners of the ends are on the surface of any arc between them, so they do not count. */
