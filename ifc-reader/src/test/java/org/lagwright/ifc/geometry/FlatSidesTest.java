@@ -74,6 +74,21 @@ class FlatSidesTest {
     isUntold(measured(), 6);
   }
 
+  /** The sides of the branch, 0.6 x 0.1, lie behind the ends of the run on its axis. */
+  @Test
+  void sideOfABranchIsNoEndOfItsRun() {
+    branches(2);
+    Shape cross =
+        measured(
+            new Point(-0.4, 0, 0),
+            new Point(0.4, 0, 0),
+            new Point(0, -0.3, 0),
+            new Point(0, 0.3, 0));
+    assertThat(cross.form()).isEqualTo(Form.CROSS);
+    assertThat(cross.ends().get(0).section()).isEqualTo(new Section.Rectangular(0.4, 0.3));
+    assertThat(cross.ends().get(2).section()).isEqualTo(new Section.Rectangular(0.5, 0.1));
+  }
+
   @Test
   void topAndBottomOfATransitionAreNotToldFromItsEnds() {
     flatTopped();

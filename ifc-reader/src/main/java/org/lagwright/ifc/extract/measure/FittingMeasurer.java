@@ -347,9 +347,10 @@ public final class FittingMeasurer {
   /** True of a tee, cross or wye that is drawn, and of which only some ends are known. */
   private static boolean lacksEnds(Draft draft) {
     Measured<List<Section>> ends = draft.ends();
-    return ends != null
-        && draft.form().ways() > 2
-        && ends.value().size() < draft.form().ways()
+    int known = ends == null ? draft.shape().ends().size() : ends.value().size();
+    return draft.form().ways() > 2
+        && known > 0
+        && known < draft.form().ways()
         && draft.shape().isDrawn();
   }
 

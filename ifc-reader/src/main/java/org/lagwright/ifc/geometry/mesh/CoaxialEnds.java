@@ -18,6 +18,9 @@ final class CoaxialEnds {
   /** Thickness of a square flange over the diameter of its pipe. */
   private static final double FLANGE = 0.2;
 
+  /** Share of its size by which what lies within an end may stand out, by rounding. */
+  private static final double SAME = 0.01;
+
   private static final double COAXIAL_SHIFT = 0.05;
 
   /** Ends looked at, so that machines of many parts do not take long. */
@@ -85,17 +88,47 @@ final class CoaxialEnds {
             < Math.max(EndFinder.SAME_PLANE_M, COAXIAL_SHIFT * size);
   }
 
+  private static Found outermost(List<Found> cluster, Vec direction) {
+    Found outermost = cluster.get(0);
+    for (Found end : cluster) {
+      outermost = end.along(direction) > outermost.along(direction) ? end : outermost;
+    }
+    return outermost;
+  }
+
+  /**
+   * False for the side of a branch behind the flat end of its run, which is longer than that end is
+   * wide, as the branch stands out of the run.
+   */
+  private static boolean isWithin(Found end, Found last) {
+    if (!end.isRectangular() || !last.isRectangular()) {
+      return true;
+    }
+    Vec u = last.outline().u();
+    Vec v = last.outline().v();
+    boolean larger = end.outline().largestHalfM() >= last.outline().largestHalfM();
+    return larger
+        || halfM(end, u.unit()) < (1 + SAME) * u.norm()
+            && halfM(end, v.unit()) < (1 + SAME) * v.norm();
+  }
+
+  private static double halfM(Found end, Vec along) {
+    return Math.abs(end.outline().u().dot(along)) + Math.abs(end.outline().v().dot(along));
+  }
+
   private static Found merged(List<Found> cluster) {
     Vec direction = cluster.get(0).outward();
     List<Found> perPlane = new ArrayList<>();
-    double outermost = Double.NEGATIVE_INFINITY;
+    Found last = outermost(cluster, direction);
+    double outermost = last.along(direction);
     for (Found end : cluster) {
-      outermost = Math.max(outermost, end.along(direction));
-      boolean bore = false;
+      boolean counts = isWithin(end, last);
       for (Found outside : perPlane) {
-        bore |= Math.abs(outside.along(direction) - end.along(direction)) < EndFinder.SAME_PLANE_M;
+        // a second one in its plane is a bore
+        counts &=
+            Math.abs(outside.along(direction) - end.along(direction)) >= EndFinder.SAME_PLANE_M;
       }
-      if (!bore) {
+      if (counts) {
         perPlane.add(end);
       }
     }
