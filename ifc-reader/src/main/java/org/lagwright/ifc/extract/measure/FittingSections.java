@@ -129,7 +129,8 @@ public final class FittingSections {
         options.addAll(drawn);
       }
       if (!met.isEmpty()) {
-        addMet(FittingMeasurer.largest(met), open != null || (drawnFirst && !allKnown));
+        boolean someEnds = drawnFirst && !allKnown && ends.fitLines();
+        addMet(FittingMeasurer.largest(met), open != null || someEnds);
       }
       if (!drawnFirst && drawn != null) {
         addBody(drawn);
@@ -154,8 +155,8 @@ public final class FittingSections {
     }
 
     /**
-     * What is met at some of the ends only need not be the largest of them, and the drawn end of a
-     * fitting may be its socket.
+     * What is met at some of the ends only need not be the largest of them, unless it is as wide as
+     * none of them; and the drawn end of a fitting may be its socket.
      */
     private void addMet(Neighbours.Found line, boolean partOfIt) {
       Section leading = options.leading();

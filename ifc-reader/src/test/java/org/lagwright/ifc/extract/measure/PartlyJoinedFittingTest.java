@@ -251,6 +251,24 @@ class PartlyJoinedFittingTest {
         .containsExactlyInAnyOrder(35L, 28L);
   }
 
+  /** A socket, or a pipe that was resized without its fitting. */
+  @ParameterizedTest
+  @CsvSource({"35,false", "22,true"})
+  void onlyPipeThatIsMetIsToldWhereItIsAsWideAsNoneOfTheEnds(double pipeMm, boolean told) {
+    MepModel model =
+        faces(35, 28, 60)
+            .pipe(3, at(0, 0, 0), WEST, 1000, pipeMm)
+            .port(2, 0, at(0, 0, 0), WEST)
+            .port(2, 1, at(60, 0, 0), EAST)
+            .port(3, 0, at(0, 0, 0), EAST)
+            .connect(2, 0, 3, 0)
+            .read();
+
+    assertThat(value(InlineModel.element(model, 2000).section()).largestSideM())
+        .isCloseTo(0.035, within(1e-4));
+    assertThat(InlineModel.codes(model).contains("SECTION_CONFLICT")).isEqualTo(told);
+  }
+
   /** Fitting 2 as a frustum of faces along x, its ends of 24 corners. */
   private static Network faces(double fromMm, double toMm, double lengthMm) {
     int n = 24;
