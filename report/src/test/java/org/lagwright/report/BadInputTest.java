@@ -33,6 +33,9 @@ class BadInputTest {
     write(
         "schema.ifc", tray.replaceFirst("FILE_SCHEMA\\(\\('[^']*'\\)\\)", "FILE_SCHEMA(('IFC9'))"));
     write("tray.ifc", tray);
+    write(
+        "proxy.ifc",
+        text("proxy-named-like-a-pipe-is-no-pipe").replaceAll("IFCPIPESEGMENT.*", "IFCWALL();"));
     write("empty.ifc", tray.replaceFirst("(?s)DATA;.*?ENDSEC;", "DATA;\nENDSEC;"));
     write("a.ifcxml", "<ifc/>");
     write("taken", "a file");
@@ -66,6 +69,7 @@ class BadInputTest {
           takeoff IN/schema.ifc --out IN/new                   | 3 | IFC9
           takeoff IN/empty.ifc --out IN/new                    | 3 | IN/empty.ifc
           takeoff IN/tray.ifc --out IN/new                     | 3 | there is no pipe, duct, fitting or valve
+          takeoff IN/proxy.ifc --out IN/new                    | 3 | the names of 1 say pipe or duct, such as 'Steel pipe 48.3'
           takeoff IN/good.ifc IN/missing.ifc --out IN/new      | 3 | IN/missing.ifc: no such file.
           takeoff IN/good.ifc --out IN/taken                   | 5 | a file is where the output folder should be.
           takeoff IN/good.ifc --out IN/new --depth 3           | 2 | unknown option '--depth'.

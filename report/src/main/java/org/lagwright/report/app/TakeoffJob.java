@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.source.ModelException;
@@ -161,12 +162,28 @@ public final class TakeoffJob {
         seen.entrySet().stream()
             .map(e -> e.getValue() + " " + e.getKey())
             .collect(Collectors.joining(", "));
-    String found = (seen.isEmpty() ? "it is empty" : "it holds " + held) + firstFault(models);
+    String found =
+        (seen.isEmpty() ? "it is empty" : "it holds " + held)
+            + namedLikePipes(models)
+            + firstFault(models);
     throw new ModelException(
         files.stream().map(Path::toString).collect(Collectors.joining(", "))
             + ": there is no pipe, duct, fitting or valve in the model ("
             + found
             + "). Give the model of the mechanical services.");
+  }
+
+  /** Pipes and ducts that the exporter wrote as things of any kind. */
+  private static String namedLikePipes(List<MepModel> models) {
+    List<Finding> named =
+        models.stream()
+            .flatMap(m -> m.findings().stream())
+            .filter(f -> f.code() == ReadFinding.PROXY_LOOKS_LIKE_SERVICE)
+            .toList();
+    return named.isEmpty()
+        ? ""
+        : "; the names of %d say pipe or duct, such as '%s', but their class stands for anything"
+            .formatted(named.size(), named.get(0).values().get(0));
   }
 
   /** A malformed line may be why nothing was found. */
