@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.BareSizes;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.StatedInsulation;
-import org.lagwright.ifc.extract.measure.NominalSizes.Nominal;
 import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.PropertyNames;

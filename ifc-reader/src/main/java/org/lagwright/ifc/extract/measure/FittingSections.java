@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
-import org.lagwright.ifc.extract.measure.NominalSizes.Nominal;
 import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.Sizes;
@@ -304,7 +303,7 @@ public final class FittingSections {
 
     /** Of what has one size, other nominal sizes than its own are wrong. */
     private @Nullable Nominal meant(Section leading) {
-      return haveSeveralSizes ? null : NominalSizes.meant(sizes, leading);
+      return haveSeveralSizes ? null : Nominal.meant(sizes, leading);
     }
 
     private void add(Nominal each) {

@@ -65,7 +65,7 @@ record KnownEnds(
   }
 
   /** True if one of the ends may have a nominal size, as far as something tells. */
-  boolean mayHaveOne(NominalSizes.Nominal nominal) {
+  boolean mayHaveOne(Nominal nominal) {
     for (Section end : all()) {
       if (nominal.mayBe(end)) {
         return true;

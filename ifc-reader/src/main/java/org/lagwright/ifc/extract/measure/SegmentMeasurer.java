@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.KindReader;
-import org.lagwright.ifc.extract.measure.NominalSizes.Nominal;
 import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.geometry.Coaxiality;
@@ -79,11 +78,11 @@ public final class SegmentMeasurer {
     }
     Measured<Section> section = draft.section();
     if (section != null) {
-      Nominal meant = NominalSizes.meant(stated, section.value());
-      draft.change().setNominalSize(meant == null ? null : NominalSizes.named(meant.dn()));
+      Nominal meant = Nominal.meant(stated, section.value());
+      draft.change().setNominalSize(meant == null ? null : Nominal.named(meant.dn()));
     } else if (!stated.isEmpty()) {
       Nominal first = stated.get(0);
-      draft.change().setNominalSize(NominalSizes.named(first.dn()));
+      draft.change().setNominalSize(Nominal.named(first.dn()));
       draft.change().setSection(byTable(draft, first, stated));
     }
   }

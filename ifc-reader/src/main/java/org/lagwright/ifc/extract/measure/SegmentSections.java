@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.measure.Neighbours.Found;
-import org.lagwright.ifc.extract.measure.NominalSizes.Nominal;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.How;
@@ -139,7 +138,7 @@ public final class SegmentSections {
     if (leading == null) {
       return;
     }
-    Nominal meant = NominalSizes.meant(nominals, leading);
+    Nominal meant = Nominal.meant(nominals, leading);
     for (Nominal nominal : nominals) {
       if (nominal.contradicts(leading, meant)) {
         options.add(nominal.section(), nominal.how(), nominal.evidence());

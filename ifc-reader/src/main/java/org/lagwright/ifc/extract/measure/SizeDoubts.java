@@ -3,7 +3,6 @@ package org.lagwright.ifc.extract.measure;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
-import org.lagwright.ifc.extract.measure.NominalSizes.Nominal;
 import org.lagwright.ifc.extract.text.PipeSizes;
 import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.model.Effect;

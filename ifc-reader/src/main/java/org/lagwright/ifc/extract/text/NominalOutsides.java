@@ -65,7 +65,7 @@ public final class NominalOutsides {
         Integer.parseInt(cells[2]),
         FigureCursor.wholeNumber(cells[3]) / 1000,
         List.copyOf(alsoM),
-        cells[5]);
+        PipeSizes.series(cells[5], cells[6]));
   }
 
   /** All of them. */

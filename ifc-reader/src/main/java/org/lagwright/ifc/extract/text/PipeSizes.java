@@ -36,7 +36,12 @@ public final class PipeSizes {
   private static Size parse(String line) {
     String[] cells = line.split(",", -1);
     int dn = cells[1].isEmpty() ? 0 : Integer.parseInt(cells[1]);
-    return new Size(cells[0], dn, FigureCursor.wholeNumber(cells[2]) / 1000);
+    return new Size(series(cells[0], cells[3]), dn, FigureCursor.wholeNumber(cells[2]) / 1000);
+  }
+
+  /** The name of a standard as users see it, who are told of what is from memory. */
+  static String series(String name, String status) {
+    return status.startsWith("memory") ? name + " (from memory)" : name;
   }
 
   /** True if two outside diameters in metres are one, as tables print them. */

@@ -90,7 +90,7 @@ class MaterialOfPipesTest {
     MepModel model = read(pipe("Copper DN15"));
 
     assertThat(size(element(model, 1))).isEqualTo("18.0 mm");
-    assertThat(told(model)).contains("EN 1057 copper, or 15.0 mm");
+    assertThat(told(model)).contains("EN 1057 copper (from memory), or 15.0 mm");
   }
 
   @Test
