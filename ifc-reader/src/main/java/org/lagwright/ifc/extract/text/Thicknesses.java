@@ -197,7 +197,7 @@ public final class Thicknesses {
     }
     double asWritten = PropertyLengths.lengthM(property, lengthUnitM).orElse(0.0);
     if (asWritten == 0 && property.number() == null) {
-      double onlyM = FigureCursor.onlyM(property.text());
+      double onlyM = Words.tellsOfLayers(property.text()) ? 0 : FigureCursor.onlyM(property.text());
       return onlyM > 0 ? onlyM : WordedThickness.metres(property.text()).orElse(0.0);
     }
     if (asWritten < IMPOSSIBLE_M) {

@@ -244,7 +244,7 @@ class InsulationTest {
   @ValueSource(
       strings = {
         "IFCLENGTHMEASURE(40000.)",
-        "IFCTEXT('2 x 19 mm')",
+        "IFCTEXT('22 x 19 mm')",
         "IFCTEXT('20-30 mm')",
         "IFCTEXT('20 - 30 mm')",
         "IFCTEXT('100 %')"
