@@ -85,8 +85,10 @@ class FlatSidesTest {
             new Point(0, -0.3, 0),
             new Point(0, 0.3, 0));
     assertThat(cross.form()).isEqualTo(Form.CROSS);
-    assertThat(cross.ends().get(0).section()).isEqualTo(new Section.Rectangular(0.4, 0.3));
-    assertThat(cross.ends().get(2).section()).isEqualTo(new Section.Rectangular(0.5, 0.1));
+    assertThat(cross.ends().get(0).section().smallestSideM()).isCloseTo(0.3, within(1e-9));
+    assertThat(cross.ends().get(0).section().largestSideM()).isCloseTo(0.4, within(1e-9));
+    assertThat(cross.ends().get(2).section().smallestSideM()).isCloseTo(0.1, within(1e-9));
+    assertThat(cross.ends().get(2).section().largestSideM()).isCloseTo(0.5, within(1e-9));
   }
 
   @Test
