@@ -113,6 +113,7 @@ public final class FittingMeasurer {
       ends = insulated ? new FittingEnds(draft, joints, joined, statedEnds, true) : ends;
     }
     draft.change().setEnds(ends.choose());
+    BendSides.align(draft);
     draft.change().setLengthM(length(draft, joints, joined));
     draft.change().setEccentricityM(eccentricity(draft, joined));
     bends.measure(draft, joined);
