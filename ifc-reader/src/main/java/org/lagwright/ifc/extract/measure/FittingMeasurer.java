@@ -37,7 +37,7 @@ public final class FittingMeasurer {
   private static final double CONCENTRIC_M = 1e-4;
 
   private static final String ENDS_MISSING =
-      "it has more ends than what is drawn and joined shows; those may be of another size";
+      "It has more ends than what is drawn and joined shows; those may be of another size";
 
   /** Widths that differ by less are one: a tenth of a millimetre. */
   private static final double AS_WIDE_M = 1e-4;

@@ -112,21 +112,18 @@ record Nominal(
 
   /** Tells of a size that is taken from a table, as no outside is known. */
   void noteFrom(Draft draft) {
-    StringBuilder series = new StringBuilder();
-    if (byMaterial == null) {
-      series.append(PipeSizes.called(dn).orElseThrow().series());
-    } else {
-      series.append(byMaterial.series());
-    }
+    String series =
+        byMaterial == null ? PipeSizes.called(dn).orElseThrow().series() : byMaterial.series();
+    StringBuilder from = new StringBuilder(series);
     for (Section also : alsoCalled()) {
-      series.append(", or ").append(InWords.section(also));
+      from.append(", or ").append(InWords.section(also));
     }
     draft.note(
         ReadFinding.SIZE_FROM_NOMINAL,
         Effect.ESTIMATED,
         named(dn),
         InWords.section(called().orElseThrow()).replace(" mm", ""),
-        series.toString());
+        from.toString());
   }
 
   /** False for a pipe that its material has in no size. */
