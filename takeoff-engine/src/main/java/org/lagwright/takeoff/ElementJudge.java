@@ -73,8 +73,8 @@ final class ElementJudge {
       steps.later(() -> serviceSteps.of(classification));
       findContradiction(element, classification).ifPresent(findings::add);
     }
-    findOtherStatus(element).ifPresent(findings::add);
     ScopeFacts facts = facts(element, classification, location.location());
+    findOtherStatus(element, facts).ifPresent(findings::add);
     ScopePack.Rule rule = scopeRules.rule(facts);
     ScopeDecision decision = scopeRules.decision(rule, facts);
     String givenFor = isGiven(facts, rule, decision) ? facts.serviceId() : null;
@@ -258,9 +258,10 @@ final class ElementJudge {
   }
 
   /** Where the files differ about whether an element is new, there already or to go. */
-  private Optional<Finding> findOtherStatus(MepElement element) {
-    OtherElements.Told other = element.kind().isLagged() ? others.otherStatus(element) : null;
-    String used = others.statusOf(element);
+  private Optional<Finding> findOtherStatus(MepElement element, ScopeFacts facts) {
+    String used = facts.statusText();
+    OtherElements.Told other =
+        element.kind().isLagged() ? others.otherStatus(element, facts.status()) : null;
     if (other == null || used == null) {
       return Optional.empty();
     }

@@ -91,9 +91,12 @@ record OtherElements(
     return others.get(0).text;
   }
 
-  /** What another file says that is not that status, null if they agree. */
-  @Nullable Told otherStatus(MepElement element) {
-    String used = pack.statusOf(statusOf(element));
+  /**
+   * What another file says that is not the status that is used, null if they agree.
+   *
+   * @param used what {@link ScopePack#statusOf} makes of {@link #statusOf}
+   */
+  @Nullable Told otherStatus(MepElement element, @Nullable String used) {
     for (Told told : statuses.getOrDefault(element.key(), List.of())) {
       if (!Objects.equals(pack.statusOf(told.text), used)) {
         return told;

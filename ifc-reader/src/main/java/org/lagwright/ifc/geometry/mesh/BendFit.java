@@ -153,8 +153,11 @@ public final class BendFit {
       found = off < least && !reached ? tried : found;
       least = Math.min(off, least);
     }
-    double radius = found == largest ? largest : narrowed(found, step);
-    radius = isBetter(radius, largest) ? radius : largest;
+    double radius = largest;
+    if (found != largest) {
+      double narrow = narrowed(found, step);
+      radius = isBetter(narrow, largest) ? narrow : largest;
+    }
     return fits(radius) ? new Fit(radius, legs.lengthM(radius)) : null;
   }
 
@@ -164,10 +167,11 @@ public final class BendFit {
    * them.
    */
   private boolean isDrawn(double radius) {
+    double reachM = reachM(radius);
     int onArc = 0;
     int inEnds = 0;
     for (Vec corner : corners) {
-      onArc += isOnWay(corner, radius) ? 1 : 0;
+      onArc += isOnWay(corner, reachM) ? 1 : 0;
       inEnds += isInEnd(corner) ? 1 : 0;
     }
     return onArc > TIP * inEnds;
@@ -178,10 +182,11 @@ public final class BendFit {
    * than another one does. The other half may be those of a bore, which fit neither.
    */
   private boolean isBetter(double radius, double than) {
+    double reachM = reachM(radius);
     double[] off = new double[corners.size()];
     int onWay = 0;
     for (int i = 0; i < off.length; i++) {
-      if (isOnWay(corners.get(i), radius)) {
+      if (isOnWay(corners.get(i), reachM)) {
         off[onWay++] = offM(i, radius);
       }
     }
@@ -192,7 +197,7 @@ public final class BendFit {
     double sumThan = 0;
     for (int i = 0; i < off.length; i++) {
       double offM = offM(i, radius);
-      if (offM <= nearestM && isOnWay(corners.get(i), radius)) {
+      if (offM <= nearestM && isOnWay(corners.get(i), reachM)) {
         near++;
         sum += offM;
         sumThan += offM(i, than);
@@ -201,11 +206,15 @@ public final class BendFit {
     return sum < BETTER * sumThan && sum < NEAR * pipeRadius * near;
   }
 
+  /** How far from the corner of the legs an arc begins and stops, metres. */
+  private double reachM(double radius) {
+    return legs.tangentM(radius) + IN_END * pipeRadius;
+  }
+
   /** True of a corner between the planes where an arc begins and stops. */
-  private boolean isOnWay(Vec corner, double radius) {
-    double toM = legs.tangentM(radius) + IN_END * pipeRadius;
+  private boolean isOnWay(Vec corner, double reachM) {
     Vec v = corner.minus(legs.corner());
-    return v.dot(legs.toA()) < toM && v.dot(legs.toB()) < toM;
+    return v.dot(legs.toA()) < reachM && v.dot(legs.toB()) < reachM;
   }
 
   /** Corners of the ends are on the surface of any arc between them, so they do not count. */
