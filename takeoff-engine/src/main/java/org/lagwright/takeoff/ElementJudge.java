@@ -91,6 +91,18 @@ final class ElementJudge {
       return insulation.judge(
           element, classification, decision, location.location(), findings, steps);
     }
+    return notLagged(element, classification, rule, decision, facts, findings, steps);
+  }
+
+  /** Out of scope, or asked. */
+  private Judgement notLagged(
+      MepElement element,
+      @Nullable Classification classification,
+      ScopePack.Rule rule,
+      ScopeDecision decision,
+      ScopeFacts facts,
+      List<Finding> findings,
+      Trace.Builder steps) {
     TakeoffFinding asked = rule.finding() == null ? null : TakeoffFinding.valueOf(rule.finding());
     if (asked != null) {
       findings.add(asked(element, asked, facts, decision));

@@ -3,7 +3,6 @@ package org.lagwright.takeoff;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +13,6 @@ import org.lagwright.ifc.model.Section;
 import org.lagwright.takeoff.fitting.CentreLine;
 import org.lagwright.takeoff.fitting.Making;
 import org.lagwright.takeoff.fitting.MakingChooser;
-import org.lagwright.takeoff.heat.StillAir;
 import org.lagwright.takeoff.material.MaterialFamily;
 import org.lagwright.takeoff.measure.QuantityMeasurer;
 import org.lagwright.takeoff.measure.Size;
@@ -26,7 +24,6 @@ import org.lagwright.takeoff.service.ServicePack;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.thickness.Conditions;
 import org.lagwright.takeoff.thickness.Demand;
-import org.lagwright.takeoff.thickness.Exposure;
 import org.lagwright.takeoff.thickness.ThicknessChooser;
 import org.lagwright.takeoff.thickness.ThicknessDecision;
 
@@ -40,6 +37,7 @@ final class InsulationJudge {
   private final Settings settings;
   private final ThicknessChooser chooser;
   private final AskedOf asked;
+  private final ElementConditions met;
   private final MakingChooser makings;
 
   /** By identity: equal conditions share one decision, and so its words. */
@@ -53,6 +51,7 @@ final class InsulationJudge {
     this.settings = settings;
     this.chooser = chooser;
     this.asked = new AskedOf(services, settings.demands());
+    this.met = new ElementConditions(services, settings, chooser.materials(), asked);
   }
 
   /** One element on its way through the decisions. */
@@ -112,7 +111,7 @@ final class InsulationJudge {
       return in.leftOut(
           TakeoffFinding.SIZE_IMPLAUSIBLE, null, doubt.get().measured(), doubt.get().limit());
     }
-    MaterialFamily material = material(classification);
+    MaterialFamily material = met.material(classification);
     Double impossibleC = temperatureOutside(classification, material);
     if (impossibleC != null) {
       return in.leftOut(
@@ -122,7 +121,7 @@ final class InsulationJudge {
           material.name(),
           material.serviceRangeInWords());
     }
-    Conditions conditions = conditions(element, classification, section, location, material);
+    Conditions conditions = met.conditions(element, classification, section, location, material);
     ThicknessDecision thickness = chooser.decide(conditions);
     findSilence(element, classification, section, location).ifPresent(findings::add);
     List<Trace.Step> demands = demandSteps.computeIfAbsent(thickness, ThicknessSteps::ofDemands);
@@ -155,28 +154,8 @@ final class InsulationJudge {
     if (thickness.governing() == null) {
       return withoutDemand(in, conditions, thickness);
     }
-    if (thickness.layers().isEmpty()
-        && !Double.isFinite(thickness.requiredM())
-        && thickness.governing().kind() != Demand.Kind.CONDENSATION) {
-      return in.leftOut(
-          TakeoffFinding.DEMAND_OUT_OF_REACH,
-          thickness,
-          thickness.governing().kind().label(),
-          in.classification().name());
-    }
-    if (thickness.layers().isEmpty() && !Double.isFinite(thickness.requiredM())) {
-      return in.leftOut(
-          TakeoffFinding.CONDENSATION_OUT_OF_REACH,
-          thickness,
-          in.classification().name(),
-          Show.air(conditions.airC(), conditions.relativeHumidityPct()));
-    }
     if (thickness.layers().isEmpty()) {
-      return in.leftOut(
-          TakeoffFinding.NO_STOCK_THICKNESS,
-          thickness,
-          Show.millimetres(thickness.requiredM()),
-          material.name());
+      return withoutLayers(in, conditions, thickness, thickness.governing(), material);
     }
     boolean duct = LaggedElements.isDuct(in.element(), in.classification(), services);
     Making making = makings.choose(in.element(), section, thickness.layers(), duct);
@@ -193,6 +172,32 @@ final class InsulationJudge {
       findings.add(buried(in));
     }
     return in.judgement(in.scope(), thickness, making, quantities, key, null, findings);
+  }
+
+  /** Nothing that is sold meets what is asked. */
+  private static Judgement withoutLayers(
+      Case in,
+      Conditions conditions,
+      ThicknessDecision thickness,
+      Demand governing,
+      MaterialFamily material) {
+    String service = in.classification().name();
+    if (Double.isFinite(thickness.requiredM())) {
+      return in.leftOut(
+          TakeoffFinding.NO_STOCK_THICKNESS,
+          thickness,
+          Show.millimetres(thickness.requiredM()),
+          material.name());
+    }
+    if (governing.kind() != Demand.Kind.CONDENSATION) {
+      return in.leftOut(
+          TakeoffFinding.DEMAND_OUT_OF_REACH, thickness, governing.kind().label(), service);
+    }
+    return in.leftOut(
+        TakeoffFinding.CONDENSATION_OUT_OF_REACH,
+        thickness,
+        service,
+        Show.air(conditions.airC(), conditions.relativeHumidityPct()));
   }
 
   private Finding buried(Case in) {
@@ -313,25 +318,6 @@ final class InsulationJudge {
     return CentreLine.of(element).map(CentreLine::formula).orElse("not given by what was read");
   }
 
-  /** The material of the settings; of contradicting services that of the colder one. */
-  private MaterialFamily material(Classification classification) {
-    Service service = services.service(classification.serviceId());
-    String rivalId = classification.contradiction();
-    Service deciding =
-        Optional.ofNullable(rivalId)
-            .map(services::service)
-            .filter(rival -> isColder(rival, service))
-            .orElse(service);
-    String materialId = settings.materials().get(deciding.material());
-    return chooser.materials().family(Objects.requireNonNull(materialId, deciding.material()));
-  }
-
-  private boolean isColder(Service one, Service other) {
-    Double a = services.temperatureRow(one).condensationC();
-    Double b = services.temperatureRow(other).condensationC();
-    return a != null && (b == null || a < b);
-  }
-
   private static @Nullable Double temperatureOutside(
       Classification classification, MaterialFamily material) {
     return Stream.of(
@@ -341,46 +327,5 @@ final class InsulationJudge {
         .filter(temperatureC -> !material.stands(temperatureC))
         .findFirst()
         .orElse(null);
-  }
-
-  private Conditions conditions(
-      MepElement element,
-      Classification classification,
-      Section section,
-      String location,
-      MaterialFamily material) {
-    Exposure exposure = exposure(location, element);
-    Service service = services.service(classification.serviceId());
-    Double condensationC = exposure.isBuried() ? null : classification.condensationC();
-    Double heatMediumC =
-        Optional.ofNullable(classification.energyC()).orElse(classification.condensationC());
-    return new Conditions(
-        section,
-        LaggedElements.isDuct(element, classification, services),
-        condensationC,
-        classification.energyC(),
-        exposure,
-        settings.condensationMarginK(),
-        material.id(),
-        settings.energyRule(),
-        services.findGiven(settings.thicknessesM(), service),
-        location,
-        service.family(),
-        asked.of(service, location, section, heatMediumC, exposure.meanC()));
-  }
-
-  private Exposure exposure(String location, MepElement element) {
-    Settings.Air air = Objects.requireNonNull(settings.air().get(location), location);
-    Settings.Ground ground = settings.ground();
-    return new Exposure(
-        air.temperatureC(),
-        air.relativeHumidityPct(),
-        air.meanTemperatureC(),
-        air.windMPerS(),
-        Objects.requireNonNullElse(air.surfaceEmissivity(), settings.surfaceEmissivity()),
-        new StillAir(settings.surfaceCoefficients(), Riser.is(element)),
-        location.equals(Locations.BURIED)
-            ? new Exposure.Soil(ground.depthM(), ground.soilWPerMK())
-            : null);
   }
 }

@@ -65,20 +65,8 @@ final class TakeoffRun {
   Takeoff run() {
     List<MepElement> elements = models.stream().flatMap(m -> m.elements().stream()).toList();
     requireUnique(elements);
-    Map<ElementKey, Classification> classified = classifier.classify(elements);
-    InsulationJudge insulation = new InsulationJudge(services, settings, chooser, makings);
-    Locations locations = new Locations(settings.places(), locationWords);
     SharedBoxes boxes = new SharedBoxes(elements);
-    ElementJudge judge =
-        new ElementJudge(
-            services,
-            scopePack,
-            settings,
-            locations,
-            insulation,
-            OtherElements.of(models, elements, scopePack),
-            boxes);
-    List<Judgement> judgements = judge(elements, classified, judge, boxes);
+    List<Judgement> judgements = judge(elements, boxes);
     LineBook book = new LineBook(judgements);
     LaggedElements lagged = new LaggedElements(services);
     List<TakenElement> withoutHours =
@@ -100,13 +88,7 @@ final class TakeoffRun {
         order,
         hours,
         price,
-        Stream.of(
-                overall(judgements),
-                labour.findings(),
-                pricesMissing(price),
-                findings(judgements, labour))
-            .flatMap(List::stream)
-            .toList(),
+        findings(judgements, labour, price),
         totals(judgements),
         models.stream().map(MepModel::surroundings).toList());
   }
@@ -138,11 +120,17 @@ final class TakeoffRun {
             .toList();
   }
 
-  private static List<Judgement> judge(
-      List<MepElement> elements,
-      Map<ElementKey, Classification> classified,
-      ElementJudge judge,
-      SharedBoxes boxes) {
+  private List<Judgement> judge(List<MepElement> elements, SharedBoxes boxes) {
+    Map<ElementKey, Classification> classified = classifier.classify(elements);
+    ElementJudge judge =
+        new ElementJudge(
+            services,
+            scopePack,
+            settings,
+            new Locations(settings.places(), locationWords),
+            new InsulationJudge(services, settings, chooser, makings),
+            OtherElements.of(models, elements, scopePack),
+            boxes);
     Map<ElementKey, Judgement> judged = new HashMap<>();
     for (MepElement element : boxes.inOrder(elements)) {
       Judgement judgement = judge.judge(element, classified.get(element.key()));
@@ -187,6 +175,18 @@ final class TakeoffRun {
     packs.add(ClearancePack.bundled().info());
     packs.addAll(settings.labour().packs());
     return packs;
+  }
+
+  /** What concerns all first, then model by model. */
+  private List<Finding> findings(
+      List<Judgement> judgements, LabourRun labour, @Nullable Price price) {
+    return Stream.of(
+            overall(judgements),
+            labour.findings(),
+            pricesMissing(price),
+            findings(judgements, labour))
+        .flatMap(List::stream)
+        .toList();
   }
 
   /** What concerns the settings or many elements at once. */

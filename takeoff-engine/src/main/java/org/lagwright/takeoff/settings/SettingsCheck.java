@@ -57,15 +57,47 @@ final class SettingsCheck {
   }
 
   void check(SettingsFile given, Settings defaults) {
+    Set<String> locations = checkAir(given, defaults);
+    checkRules(given, locations);
+    checkMaterials(given);
+    checkSurfaces(given);
+    checkModels(given);
+    checkTemperatures(given);
+    checkScope(given);
+    checkThicknesses(given);
+    if (given.demands() != null) {
+      checkDemands(given.demands(), locations);
+    }
+    checkMaking(given);
+    checkMeasurement(given);
+    if (given.order() != null) {
+      checkOrder(given.order(), locations);
+    }
+    checkClearance(given);
+    checkLabour(given, defaults);
+  }
+
+  /** Checks the air, and tells which location classes there are then. */
+  private Set<String> checkAir(SettingsFile given, Settings defaults) {
     Set<String> locations = new TreeSet<>(defaults.air().keySet());
     entries(given.air(), "air").forEach((key, entry) -> checkAir(key, entry, defaults));
     locations.addAll(entries(given.air(), "air").keySet());
+    return locations;
+  }
+
+  private void checkRules(SettingsFile given, Set<String> locations) {
     for (Settings.PlaceRule rule : items(given.places(), "places")) {
       requireOneOf("places", rule.location(), locations, "location class");
     }
     for (Settings.ServiceRule rule : items(given.services(), "services")) {
       requireOneOf("services", rule.service(), serviceIds, "service");
     }
+    for (String id : items(given.humiditySweep(), "humiditySweep")) {
+      requireOneOf("humiditySweep", id, serviceIds, "service");
+    }
+  }
+
+  private void checkMaterials(SettingsFile given) {
     entries(given.materials(), "materials")
         .forEach(
             (kind, material) -> {
@@ -75,6 +107,10 @@ final class SettingsCheck {
     if (given.energyRule() != null) {
       requireInPacks("energyRule", "energyRule", given.energyRule());
     }
+  }
+
+  /** What condensation and heat flow are worked out with. */
+  private void checkSurfaces(SettingsFile given) {
     checkNumber("condensationMarginK", given.condensationMarginK(), 0, Settings.LARGEST_MARGIN_K);
     checkNumber("surfaceEmissivity", given.surfaceEmissivity(), Settings.LOWEST_EMISSIVITY, 1);
     if (given.surfaceCoefficients() != null) {
@@ -82,28 +118,16 @@ final class SettingsCheck {
       requireOneOf(
           "surfaceCoefficients", given.surfaceCoefficients(), known, "set of surface coefficients");
     }
+  }
+
+  /** How models are read and their sizes written. */
+  private void checkModels(SettingsFile given) {
     if (given.units() != null) {
       List<String> known = Stream.of(UnitSystem.values()).map(UnitSystem::label).toList();
       requireOneOf("units", given.units(), known, "system of units");
     }
     double largestGapMm = Settings.LARGEST_JOIN_TOLERANCE_M * 1000;
     checkNumber("joinToleranceMm", given.joinToleranceMm(), 0, largestGapMm);
-    checkTemperatures(given);
-    checkScope(given);
-    checkThicknesses(given);
-    if (given.demands() != null) {
-      checkDemands(given.demands(), locations);
-    }
-    for (String id : items(given.humiditySweep(), "humiditySweep")) {
-      requireOneOf("humiditySweep", id, serviceIds, "service");
-    }
-    checkMaking(given);
-    checkMeasurement(given);
-    if (given.order() != null) {
-      checkOrder(given.order(), locations);
-    }
-    checkClearance(given);
-    checkLabour(given, defaults);
   }
 
   private void checkClearance(SettingsFile given) {
