@@ -35,11 +35,6 @@ public final class IfcAppender {
     return types.isEntity(entity);
   }
 
-  /** True if the schema gives an entity an attribute of this name. */
-  public boolean knows(String entity, String attribute) {
-    return types.attributes(entity).stream().anyMatch(a -> a.name().equals(attribute));
-  }
-
   /** Begins a record, in the standard's spelling: {@code IfcCovering}. */
   public NewRecord record(String entity) {
     return new NewRecord(entity);

@@ -93,11 +93,6 @@ enum Unit {
             .orElse(NONE);
   }
 
-  /** Its word in SI. */
-  String metric() {
-    return metric;
-  }
-
   /** Its word in the United States. */
   String us() {
     return us;

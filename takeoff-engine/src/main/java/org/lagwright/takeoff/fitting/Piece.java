@@ -48,11 +48,6 @@ public record Piece(
     return shape.volumeM3();
   }
 
-  /** True where a longitudinal joint has to be glued: everything bent round a pipe. */
-  public boolean hasSeam() {
-    return shape instanceof TubePiece;
-  }
-
   /**
    * Angles of the saw cuts at start and end off a square cut, degrees; two where an end is cut to a
    * point; none for saddles and flat pieces.

@@ -23,11 +23,6 @@ public record SheetPlan(SheetSize size, List<List<PlacedCut>> sheets, int lowerB
     return sheets.size() - lowerBound;
   }
 
-  /** Area of all rectangles, square metres. */
-  public double cutAreaM2() {
-    return sheets.stream().flatMap(List::stream).mapToDouble(p -> p.cut().areaM2()).sum();
-  }
-
   /** Area bought, square metres. */
   public double boughtAreaM2() {
     return sheets.size() * size.areaM2();
