@@ -36,6 +36,7 @@ import org.lagwright.takeoff.settings.OrderSettings;
 import org.lagwright.takeoff.settings.Settings;
 import org.lagwright.takeoff.surroundings.LocationWords;
 import org.lagwright.takeoff.thickness.ThicknessChooser;
+import org.lagwright.takeoff.verify.Coverage;
 
 /** One run over all models: classify, judge each element, put it on a line, add up. */
 final class TakeoffRun {
@@ -173,6 +174,7 @@ final class TakeoffRun {
     packs.add(MeasurementPack.bundled().info());
     packs.addAll(orders.packs());
     packs.add(ClearancePack.bundled().info());
+    packs.add(Coverage.materialWords());
     packs.addAll(settings.labour().packs());
     return packs;
   }

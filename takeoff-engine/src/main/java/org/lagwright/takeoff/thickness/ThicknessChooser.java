@@ -53,20 +53,25 @@ public final class ThicknessChooser {
    * @throws PackException if no pack has the rule
    */
   public List<PackInfo> packsInUse(String energyRuleId) {
-    List<PackInfo> packs = new ArrayList<>(List.of(materials.info(), sizes.info()));
-    packs.addAll(ofUser);
+    List<PackInfo> packs = tables();
     findRule(energyRuleId).map(EnergyRule::info).ifPresent(packs::add);
     return List.copyOf(packs);
   }
 
   /** Every pack available. */
   public List<PackInfo> listPacks() {
+    List<PackInfo> packs = tables();
+    rules.forEach(rule -> packs.add(rule.info()));
+    return List.copyOf(packs);
+  }
+
+  private List<PackInfo> tables() {
     List<PackInfo> packs = new ArrayList<>();
     packs.add(materials.info());
     packs.add(sizes.info());
+    packs.add(SituationRulePack.BORES.info());
     packs.addAll(ofUser);
-    rules.forEach(rule -> packs.add(rule.info()));
-    return List.copyOf(packs);
+    return packs;
   }
 
   /**

@@ -217,11 +217,11 @@ class ThicknessChooserTest {
   void packsAreListedForTheBasis() {
     assertThat(chooser.listPacks())
         .extracting(PackInfo::id)
-        .startsWith("materials-generic", "pipe-sizes", RULE)
+        .startsWith("materials-generic", "pipe-sizes", "pipe-bores", RULE)
         .contains("us-iecc-2021-pipe", "de-geg-2024-annex-8", "en-12828-class-6");
     assertThat(chooser.packsInUse(RULE))
         .extracting(PackInfo::id)
-        .containsExactly("materials-generic", "pipe-sizes", RULE);
+        .containsExactly("materials-generic", "pipe-sizes", "pipe-bores", RULE);
     assertThat(chooser.listPacks())
         .allSatisfy(
             p -> assertThat(List.of(p.version(), p.source(), p.status())).doesNotContain(""));
