@@ -43,6 +43,10 @@ final class FittingForm {
       "The file has one port of a body with two ends of different size,"
           + " and nothing else calls it a cap";
 
+  private static final String ONE_PORT =
+      "The file has one port of a body that is not recognised,"
+          + " and nothing else calls it a cap";
+
   private final Draft draft;
   private final List<Neighbours.Joint> joints;
 
@@ -204,7 +208,7 @@ final class FittingForm {
       return sameWays();
     }
     if (mayBeJoinedInPart() || isBranchedForSure()) {
-      return stated;
+      return branched();
     }
     boolean joinedSo = joints.size() == built.ways();
     return worded && !joinedSo ? stated : contradicted();
@@ -236,6 +240,12 @@ final class FittingForm {
       }
     }
     return false;
+  }
+
+  /** As it is drawn with all its ends: a slanting branch makes a lateral of a tee. */
+  private Form branched() {
+    Form drawn = draft.shape().form();
+    return drawn.ways() == stated.ways() ? drawn : stated;
   }
 
   /** Both have two ends, or both have three. */
@@ -275,7 +285,8 @@ final class FittingForm {
 
   /** Neither words nor enumeration tell. */
   private Form unstated() {
-    if (built == Form.CAP && draft.ports().isEmpty()) {
+    boolean sure = !draft.ports().isEmpty() && draft.shape().problems().isEmpty();
+    if (built == Form.CAP && !sure) {
       draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, ONE_END);
     }
     if (built != Form.UNKNOWN && built != Form.STRAIGHT) {
@@ -291,10 +302,16 @@ final class FittingForm {
     };
   }
 
-  /** What tapers may be a reducer of which the file leaves one port out, as well as a cap. */
+  /**
+   * What tapers, or is not recognised, may be something of which the file leaves a port out, as
+   * well as a cap.
+   */
   private Form withOnePort() {
-    if (isReducing(draft.shape().form())) {
-      draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, TAPERS);
+    Shape drawn = draft.shape();
+    boolean untold = drawn.form() == Form.UNKNOWN && drawn.isDrawn();
+    if (untold || isReducing(drawn.form())) {
+      draft.note(
+          ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, untold ? ONE_PORT : TAPERS);
     }
     return Form.CAP;
   }
