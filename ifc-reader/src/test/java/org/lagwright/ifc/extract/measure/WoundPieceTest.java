@@ -21,7 +21,6 @@ class WoundPieceTest {
 
   private static final double RADIUS_MM = 50;
   private static final double ARC_MM = 300;
-  private static final int STEPS = 12;
   private static final double TURN = Math.PI / 3;
   private static final double LENGTH_M = 2 * ARC_MM * TURN / 1000;
 
@@ -29,9 +28,9 @@ class WoundPieceTest {
   private static final double END_Y = 2 * ARC_MM * (1 - Math.cos(TURN));
 
   /** Ring on the way; the second bend is the first one turned about its end. */
-  private static int[] ring(MeshText mesh, int step) {
-    boolean second = step > STEPS;
-    double turned = TURN * (second ? 2 * STEPS - step : step) / STEPS;
+  private static int[] ring(MeshText mesh, int step, int steps) {
+    boolean second = step > steps;
+    double turned = TURN * (second ? 2 * steps - step : step) / steps;
     double x = ARC_MM * Math.sin(turned);
     double y = ARC_MM * (1 - Math.cos(turned));
     double[] centre = second ? at(END_X - x, END_Y - y, 0) : at(x, y, 0);
@@ -39,14 +38,17 @@ class WoundPieceTest {
     return mesh.ring(centre, across, at(0, 0, 1), RADIUS_MM, 24);
   }
 
-  private static MeshText wound(boolean isOpen) {
+  /**
+   * @param steps of each bend
+   */
+  private static MeshText wound(boolean isOpen, int steps) {
     MeshText mesh = new MeshText();
-    int[] last = ring(mesh, 0);
+    int[] last = ring(mesh, 0, steps);
     if (!isOpen) {
       mesh.cap(last);
     }
-    for (int step = 1; step <= 2 * STEPS; step++) {
-      int[] next = ring(mesh, step);
+    for (int step = 1; step <= 2 * steps; step++) {
+      int[] next = ring(mesh, step, steps);
       mesh.wall(last, next);
       last = next;
     }
@@ -65,7 +67,7 @@ class WoundPieceTest {
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
   void pieceOfTwoBendsIsAsLongAsItsMiddleLine(boolean hasPorts) {
-    Network network = segment("Flexrohr", wound(false));
+    Network network = segment("Flexrohr", wound(false, 12));
     if (hasPorts) {
       network.port(2, 0, at(0, 0, 0), at(-1, 0, 0)).port(2, 1, at(END_X, END_Y, 0), at(1, 0, 0));
     }
@@ -79,10 +81,19 @@ class WoundPieceTest {
     assertThat(InlineModel.codes(model)).doesNotContain("LENGTH_CONFLICT");
   }
 
+  /** Steps of 20, 15 and 7.5 degrees lack 2, 1.1 and 0.3 % of the volume. */
+  @ParameterizedTest
+  @ValueSource(ints = {3, 4, 8})
+  void pieceOfCoarseBendsIsAsLongAsThoseThatTheyStandFor(int steps) {
+    MepElement piece = segment("Flexrohr", wound(false, steps)).element(2);
+
+    assertThat(value(piece.lengthM())).isCloseTo(LENGTH_M, within(0.001 * LENGTH_M));
+  }
+
   /** Without a volume only the way across is known, and it is said to be no more. */
   @Test
   void openSkinHasNoVolume() {
-    MepModel model = segment("Duct", wound(true)).read();
+    MepModel model = segment("Duct", wound(true, 12)).read();
 
     assertThat(value(InlineModel.element(model, 2000).lengthM()))
         .isCloseTo(Math.hypot(END_X, END_Y) / 1000, within(1e-3));
