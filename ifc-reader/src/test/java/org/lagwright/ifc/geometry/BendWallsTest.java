@@ -224,6 +224,44 @@ class BendWallsTest {
     }
   }
 
+  /** Short tangents lie so near to the arc that their corners pass for corners of it. */
+  @Test
+  void bendWhoseCornersReachFartherThanItsWallsTurnSaysSo() {
+    Torus torus = new Torus(0.05, 0.075, Math.PI / 2, 12, 6);
+    MeshText mesh = new MeshText();
+    int[][] rings = torus.rings(mesh, torus.radius);
+    int[][] all = new int[torus.steps + 3][];
+    System.arraycopy(rings, 0, all, 1, rings.length);
+    all[0] = tangent(mesh, torus, rings[0], false);
+    all[torus.steps + 2] = tangent(mesh, torus, rings[torus.steps], true);
+    wall(mesh, all);
+    for (boolean last : new boolean[] {false, true}) {
+      int tip = mesh.points.size();
+      mesh.points.add(torus.beyond(last, 0.5));
+      int[] rim = all[last ? torus.steps + 2 : 0];
+      for (int i = 0; i < rim.length; i++) {
+        mesh.faces.add(new int[] {rim[i], rim[(i + 1) % rim.length], tip});
+      }
+    }
+    Shape shape = TinyModel.item(TinyModel.METRES, mesh.triangulated(100));
+
+    assertThat(angleDeg(shape).value()).isGreaterThan(100);
+    assertThat(shape.problems()).anyMatch(problem -> problem.contains("angle is less sure"));
+  }
+
+  /** The corners of an end once more, out of it by a quarter of the radius. */
+  private static int[] tangent(MeshText mesh, Torus torus, int[] rim, boolean last) {
+    double[] from = torus.beyond(last, 0);
+    double[] to = torus.beyond(last, 0.25);
+    int[] out = new int[rim.length];
+    for (int i = 0; i < rim.length; i++) {
+      double[] p = mesh.points.get(rim[i]);
+      out[i] = mesh.points.size();
+      mesh.points.add(new double[] {p[0] + to[0] - from[0], p[1] + to[1] - from[1], p[2]});
+    }
+    return out;
+  }
+
   /** What is straight stays so, whether or not it is said to be a segment. */
   @Test
   void straightPieceWithTornEndsIsNoBend() {

@@ -26,6 +26,12 @@ final class MeshBend {
   private static final String NO_ARC =
       "body does not follow an arc between its ends, its radius is not known";
 
+  /** Share by which angles of one arc by its corners and by its normals may differ. */
+  private static final double SAME_TURN = 0.04;
+
+  private static final String NO_ONE_TURN =
+      "walls of the bend do not turn as far as its corners reach, its angle is less sure";
+
   private final Mesh mesh;
   private final MeshTopology topology;
   private final MeshEvidence from;
@@ -172,6 +178,7 @@ final class MeshBend {
       return null;
     }
     Evidence walls = from.walls(bend);
+    boolean sure = Math.abs(bend.spreadRad() - bend.angleRad()) < SAME_TURN * bend.angleRad();
     List<ShapeEnd> ends = mesh.inWorld(PolygonReading.asCircles(bend.ends(), knownM));
     return new Shape(
         Form.BEND,
@@ -180,7 +187,7 @@ final class MeshBend {
         Measured.of(Math.toDegrees(bend.angleRad()), from.how(), walls),
         Measured.of(bend.radiusM(), from.how(), walls),
         ends,
-        List.of());
+        sure ? List.of() : List.of(NO_ONE_TURN));
   }
 
   /** Flanges hide the pipe between them: the arc that leads from end to end, null if none does. */
