@@ -130,31 +130,6 @@ class RareBodiesTest {
     assertThat(shape.problems()).containsExactly("ends of the bend differ in size");
   }
 
-  /** 45 degrees of a mitre: longer by sqrt(2) in the plane of the bend. */
-  @Test
-  void ellipseOfAMitreIsTheRoundDuctItIsCutFrom() {
-    Shape shape =
-        item(
-            """
-            #100=IFCREVOLVEDAREASOLID(#101,#14,#103,0.7853981633974483);
-            #101=IFCELLIPSEPROFILEDEF(.AREA.,$,$,106.06601717798213,75.);
-            #103=IFCAXIS1PLACEMENT(#104,#12);
-            #104=IFCCARTESIANPOINT((300.,0.,0.));
-            """);
-    // a revolved ellipse is an oval: only sweeps of a mitre along a curve are met in files
-    assertThat(section(shape).value()).isInstanceOf(Section.Oval.class);
-    Shape swept =
-        item(
-            """
-            #100=IFCFIXEDREFERENCESWEPTAREASOLID(#101,$,#105,$,$,#13);
-            #101=IFCELLIPSEPROFILEDEF(.AREA.,$,$,75.,106.06601717798213);
-            #105=IFCTRIMMEDCURVE(#106,(IFCPARAMETERVALUE(0.)),(IFCPARAMETERVALUE(0.7853981633974483)),.T.,.PARAMETER.);
-            #106=IFCCIRCLE(#14,300.);
-            """);
-    assertThat(section(swept).value()).isEqualTo(new Section.Round(0.15));
-    assertThat(section(swept).lost()).hasSize(1);
-  }
-
   /** Straight 1 m, a quarter turn of 0.5 m to the left, straight 1 m. */
   @Test
   void segmentsOfAnAlignmentMakeADirectrix() {

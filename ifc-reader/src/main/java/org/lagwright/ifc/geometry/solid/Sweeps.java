@@ -77,7 +77,22 @@ public final class Sweeps {
     }
     Frame frame = item.frame().times(own);
     Outline placed = outline.in(start(solid, path, outline)).in(frame);
-    return SweptPath.measure(path.in(frame), placed, profile.evidence(), evidence(solid));
+    boolean ellipse = isEllipse(solid.ref("SweptArea"), profile);
+    return SweptPath.measure(path.in(frame), placed, profile.evidence(), evidence(solid), ellipse);
+  }
+
+  /** True of a whole ellipse, also one of several arcs; a flat oval has arcs of circles. */
+  private static boolean isEllipse(@Nullable IfcRecord area, Profile profile) {
+    if (profile.path() == null) {
+      return area != null && area.is("IfcEllipseProfileDef");
+    }
+    for (Leg leg : profile.path().legs()) {
+      if (!(leg instanceof Leg.Arc arc)
+          || Math.abs(arc.u().norm() - arc.v().norm()) < Path.SAME_POINT_M) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

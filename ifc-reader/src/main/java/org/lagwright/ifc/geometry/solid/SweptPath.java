@@ -46,6 +46,15 @@ public final class SweptPath {
    * @param directrix where the path stands
    */
   static Shape measure(Path directrixPath, Outline start, Evidence section, Evidence directrix) {
+    return measure(directrixPath, start, section, directrix, false);
+  }
+
+  /**
+   * @param ellipse whether the section is an ellipse, which may be the mitre of a circle, and no
+   *     flat oval
+   */
+  static Shape measure(
+      Path directrixPath, Outline start, Evidence section, Evidence directrix, boolean ellipse) {
     Vec aside = start.centre().minus(directrixPath.first().start());
     Path path = aside.norm() < Path.SAME_POINT_M ? directrixPath : beside(directrixPath, aside);
     if (path == null) {
@@ -54,7 +63,7 @@ public final class SweptPath {
     Leg first = path.first();
     Leg last = path.last();
     Outline seen = start.across(first.startTangent());
-    Outline across = unmitred(seen, path);
+    Outline across = ellipse ? unmitred(seen, path) : seen;
     List<ShapeEnd> ends =
         Ends.known(
             across.at(first.start()).end(first.startTangent().times(-1)),
