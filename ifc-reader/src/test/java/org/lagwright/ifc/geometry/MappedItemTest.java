@@ -94,6 +94,18 @@ class MappedItemTest {
     assertThat(lengthM(shape).value()).isCloseTo(3, within(1e-9));
   }
 
+  /** Stretched in its plane it follows an ellipse; stretched across, an oval follows its arc. */
+  @Test
+  void unevenScaleInThePlaneOfABendLeavesItNoRadius() {
+    Shape stretched = bend("IFCCARTESIANTRANSFORMATIONOPERATOR3DNONUNIFORM($,$,#10,2.,$,1.,1.)");
+    assertThat(stretched.bendRadiusM()).isNull();
+    assertThat(stretched.lengthM()).isNull();
+    assertThat(stretched.problems()).anyMatch(problem -> problem.contains("unevenly"));
+    Shape across = bend("IFCCARTESIANTRANSFORMATIONOPERATOR3DNONUNIFORM($,$,#10,1.,$,1.,2.)");
+    assertThat(bendRadiusM(across).value()).isCloseTo(0.2, within(1e-9));
+    assertThat(section(across).value()).isEqualTo(new Section.Oval(0.1, 0.2));
+  }
+
   @Test
   void originOfTheMapIsAppliedWithoutInversion() {
     Shape shape =

@@ -29,6 +29,11 @@ public final class Revolutions {
   /** From here on it is a body of revolution, such as a valve, and no bend. */
   private static final double FULL_TURN_RAD = Math.toRadians(355);
 
+  /** Share by which scales along and across an arc may differ: what rounding leaves of a turn. */
+  private static final double EVEN = 1e-4;
+
+  private static final String STRETCHED = "its map stretches it unevenly, so that it is no arc";
+
   private final Coordinates coordinates;
   private final Profiles profiles;
 
@@ -85,6 +90,10 @@ public final class Revolutions {
         Ends.known(
             start.in(frame).end(frame.vector(travel.times(-1))),
             end.in(frame).end(frame.vector(arrival)));
+    if (isStretched(frame, radial, travel)) {
+      Evidence map = new Evidence(solid.id(), solid.entityName(), "uneven scales");
+      return Parts.fromEnds(ends, How.SOLID, profile.evidence(), map, List.of(STRETCHED));
+    }
     double radiusM = frame.vector(radial).norm();
     Evidence angle = new Evidence(solid.id(), solid.entityName() + ".Angle", solid.raw("Angle"));
     Evidence figures =
@@ -99,6 +108,16 @@ public final class Revolutions {
         Measured.of(radiusM, How.SOLID, figures),
         ends,
         List.of());
+  }
+
+  /**
+   * True if a circle in the plane of two vectors of equal length and square to each other is none.
+   */
+  private static boolean isStretched(Frame frame, Vec radial, Vec travel) {
+    Vec a = frame.vector(radial);
+    Vec b = frame.vector(travel);
+    return Math.abs(a.norm() - b.norm()) > EVEN * a.norm()
+        || Math.abs(a.dot(b)) > EVEN * a.norm() * b.norm();
   }
 
   private static Outline turned(Outline outline, Vec origin, Vec axis, double angleRad) {
