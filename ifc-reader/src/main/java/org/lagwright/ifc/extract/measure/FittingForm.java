@@ -1,11 +1,9 @@
 package org.lagwright.ifc.extract.measure;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.Drawn;
-import org.lagwright.ifc.extract.draft.SizeTexts;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Tolerances;
 import org.lagwright.ifc.extract.text.Words;
@@ -14,7 +12,6 @@ import org.lagwright.ifc.geometry.shape.Shape;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.Kind;
-import org.lagwright.ifc.model.Measured;
 import org.lagwright.ifc.model.Point;
 import org.lagwright.ifc.model.Property;
 import org.lagwright.ifc.model.ReadFinding;
@@ -29,23 +26,6 @@ final class FittingForm {
 
   /** A cross has four ends; nothing that is fitted into a line has more. */
   private static final int MOST_WAYS = 4;
-
-  private static final String ONE_END =
-      "Only one open end of the body is recognised, and nothing else calls it a cap";
-
-  private static final String JOINED_ONCE =
-      "It meets a line with one side, and nothing tells whether it closes it";
-
-  private static final String TWO_JOINTS =
-      "Two joints are known of a body that is not recognised; it may have more";
-
-  private static final String TAPERS =
-      "The file has one port of a body with two ends of different size,"
-          + " and nothing else calls it a cap";
-
-  private static final String ONE_PORT =
-      "The file has one port of a body that is not recognised,"
-          + " and nothing else calls it a cap";
 
   private final Draft draft;
   private final List<Neighbours.Joint> joints;
@@ -81,7 +61,7 @@ final class FittingForm {
     if (joints.size() > MOST_WAYS && !reader.worded && draft.kind() == Kind.PIPE_FITTING) {
       return reader.manifold();
     }
-    Form form = stated == Form.UNKNOWN ? reader.unstated() : reader.settle();
+    Form form = stated == Form.UNKNOWN ? reader.unnamed() : reader.settle();
     return form == Form.REDUCER || form == Form.TRANSITION ? reader.byEnds(form) : form;
   }
 
@@ -117,22 +97,11 @@ final class FittingForm {
 
   /** True if properties or names give a size for each of so many ends. */
   private boolean statesEnds(int ways) {
-    return !sizesOfEnds(ways).isEmpty();
+    return !statedEnds.anywhere(draft, ways).isEmpty();
   }
 
-  /** A size for each of so many ends as properties or names give them; empty if none do. */
-  private List<Section> sizesOfEnds(int ways) {
-    List<Measured<List<Section>>> stated = statedEnds.of(draft, ways);
-    if (!stated.isEmpty()) {
-      return stated.get(0).value();
-    }
-    for (SizeTexts.Text text : SizeTexts.of(draft)) {
-      List<Section> named = statedEnds.inText(draft, text.value());
-      if (named.size() == ways) {
-        return named;
-      }
-    }
-    return List.of();
+  private Form unnamed() {
+    return new UnnamedForm(draft, joints, joined, statedEnds).of(built);
   }
 
   /** What more than four pipes join is no fitting but something that distributes. */
@@ -269,7 +238,7 @@ final class FittingForm {
 
   /** A neck or a collar is drawn tapered too; only a change of the line's size is a reducer. */
   private boolean mayReduce() {
-    List<Section> met = met();
+    List<Section> met = UnnamedForm.met(joints);
     boolean sameLine = met.size() == 2 && Tolerances.sameSection(met.get(0), met.get(1));
     return !sameLine && (!worded || (stated == Form.COUPLING && met.size() == 2));
   }
@@ -279,94 +248,8 @@ final class FittingForm {
     return built;
   }
 
-  private static boolean isReducing(Form form) {
+  static boolean isReducing(Form form) {
     return form == Form.REDUCER || form == Form.TRANSITION;
-  }
-
-  /** Neither words nor enumeration tell. */
-  private Form unstated() {
-    boolean sure = !draft.ports().isEmpty() && draft.shape().problems().isEmpty();
-    if (built == Form.CAP && !sure) {
-      draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, ONE_END);
-    }
-    if (built != Form.UNKNOWN && built != Form.STRAIGHT) {
-      return built;
-    }
-    return switch (joints.size()) {
-      case 0 -> draft.shape().ends().isEmpty() ? bySizes() : straight();
-      case 1 -> joints.get(0).port().isInFile() ? withOnePort() : touchedOnce();
-      case 2 -> twoJoints();
-      case 3 -> Form.TEE;
-      case 4 -> Form.CROSS;
-      default -> straight();
-    };
-  }
-
-  /**
-   * What tapers, or is not recognised, may be something of which the file leaves a port out, as
-   * well as a cap.
-   */
-  private Form withOnePort() {
-    Shape drawn = draft.shape();
-    boolean untold = drawn.form() == Form.UNKNOWN && drawn.isDrawn();
-    if (untold || isReducing(drawn.form())) {
-      draft.note(
-          ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, untold ? ONE_PORT : TAPERS);
-    }
-    return Form.CAP;
-  }
-
-  /** What is straight and touches a line with one side may be a cap as well as a coupling. */
-  private Form touchedOnce() {
-    Form form = straight();
-    if (form == Form.COUPLING) {
-      draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, JOINED_ONCE);
-    }
-    return form;
-  }
-
-  /** Where nothing is drawn or joined, a size for each end tells how many there are. */
-  private Form bySizes() {
-    if (statesEnds(3)) {
-      return Form.TEE;
-    }
-    List<Section> two = sizesOfEnds(2);
-    boolean reduces = !two.isEmpty() && !Tolerances.sameSection(two.get(0), two.get(1));
-    return reduces ? Form.REDUCER : Form.UNKNOWN;
-  }
-
-  private Form straight() {
-    return draft.shape().form() == Form.STRAIGHT ? aroundLine() : Form.UNKNOWN;
-  }
-
-  /** A thin disc that stands out around the line is a flange. */
-  private Form aroundLine() {
-    return Discs.isOne(draft, met()) ? Form.FLANGE : Form.COUPLING;
-  }
-
-  private Form twoJoints() {
-    List<Section> met = met();
-    if (met.size() == 2 && !Tolerances.sameSection(met.get(0), met.get(1))) {
-      return Form.REDUCER;
-    }
-    if (joined == null || joined.form() != Form.STRAIGHT) {
-      return straight();
-    }
-    Shape drawn = draft.shape();
-    if (drawn.form() == Form.UNKNOWN && !drawn.problems().isEmpty()) {
-      draft.note(ReadFinding.GEOMETRY_ONLY_PARTLY_MEASURED, Effect.NONE, TWO_JOINTS);
-    }
-    return aroundLine();
-  }
-
-  private List<Section> met() {
-    List<Section> met = new ArrayList<>(joints.size());
-    for (Neighbours.Joint joint : joints) {
-      if (joint.met() != null) {
-        met.add(joint.met().section());
-      }
-    }
-    return met;
   }
 
   /**
@@ -378,7 +261,7 @@ final class FittingForm {
     }
     List<ShapeEnd> drawn = draft.shape().ends();
     List<Section> ends =
-        drawn.size() == 2 ? List.of(drawn.get(0).section(), drawn.get(1).section()) : met();
+        drawn.size() == 2 ? List.of(drawn.get(0).section(), drawn.get(1).section()) : UnnamedForm.met(joints);
     if (ends.size() != 2) {
       return stated;
     }

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.draft.BareSizes;
 import org.lagwright.ifc.extract.draft.Draft;
 import org.lagwright.ifc.extract.draft.DuctShapes;
+import org.lagwright.ifc.extract.draft.SizeTexts;
 import org.lagwright.ifc.extract.text.InchSizes;
 import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
@@ -69,6 +70,21 @@ public final class StatedEnds {
       list(draft, p, ways, false, stated);
     }
     return stated;
+  }
+
+  /** A size for each of so many ends as properties or names give them; empty if none do. */
+  List<Section> anywhere(Draft draft, int ways) {
+    List<Measured<List<Section>>> stated = of(draft, ways);
+    if (!stated.isEmpty()) {
+      return stated.get(0).value();
+    }
+    for (SizeTexts.Text text : SizeTexts.of(draft)) {
+      List<Section> named = inText(draft, text.value());
+      if (named.size() == ways) {
+        return named;
+      }
+    }
+    return List.of();
   }
 
   /** Sections of the ends that a text names, as it names them; empty if it does not. */

@@ -18,8 +18,8 @@ import org.lagwright.ifc.model.Section;
 /**
  * What sits in a line and is drawn as pieces one behind the other about one axis, as a silencer
  * between its spigots or a damper between its frames; motors and doors stand at its side. A motor
- * and the casing it stands on lie on an axis too, so one is the line's for sure only if it is as
- * wide at both its ends and not all along.
+ * and the casing it stands on lie on an axis too, so one is the line's for sure only if it is the
+ * only one that is as wide at both its ends, and is not so all along.
  */
 public final class PiecesInLine {
 
@@ -31,6 +31,8 @@ public final class PiecesInLine {
 
   /** Sine of the angle between two axes that count as one. */
   private static final double PARALLEL = 0.002;
+
+  private static final String IN_LINE = " items in line";
 
   private static final String UNTOLD =
       "pieces of the body lie in line along more than one axis, or are not alike at both ends";
@@ -55,17 +57,22 @@ public final class PiecesInLine {
   public static @Nullable Shape of(List<Shape> pieces, long step) {
     List<PiecesInLine> lines = pieces.size() > MOST ? List.of() : linesOf(pieces);
     PiecesInLine sure = null;
-    int count = 0;
+    int alike = 0;
     for (PiecesInLine line : lines) {
-      boolean isSure = line.isAlikeAtBothEnds() && line.changesSize();
-      sure = isSure ? line : sure;
-      count += isSure ? 1 : 0;
+      boolean isAlike = line.isAlikeAtBothEnds();
+      sure = isAlike && line.changesSize() ? line : sure;
+      alike += isAlike ? 1 : 0;
     }
-    if (sure != null && count == 1) {
+    if (sure != null && alike == 1) {
       return Parts.fromEnds(
           sure.ends(), sure.how(), sure.evidence(step), sure.evidence(step), List.of());
     }
     return lines.isEmpty() || !haveSides(pieces) ? null : untold(lines);
+  }
+
+  /** True if a figure was read from end to end of such pieces, some of which are wider. */
+  public static boolean tell(Measured<?> figure) {
+    return figure.evidence().path().endsWith(IN_LINE);
   }
 
   private static boolean haveSides(List<Shape> pieces) {
@@ -237,6 +244,6 @@ public final class PiecesInLine {
   }
 
   private Evidence evidence(long step) {
-    return new Evidence(step, "body of " + onAxis.size() + " items in line", "from end to end");
+    return new Evidence(step, "body of " + onAxis.size() + IN_LINE, "from end to end");
   }
 }

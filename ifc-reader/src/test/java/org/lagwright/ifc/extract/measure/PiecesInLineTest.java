@@ -10,8 +10,13 @@ import static org.lagwright.ifc.extract.measure.ShapeChangingBoxTest.profile;
 
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lagwright.ifc.extract.InlineModel;
 import org.lagwright.ifc.extract.Network;
+import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.ifc.model.MepModel;
 import org.lagwright.ifc.model.Section;
 
 /** Items of a line that are drawn as pieces one behind the other, from x = 0 on. */
@@ -68,8 +73,43 @@ class PiecesInLineTest {
     assertThat(boxWithMotor().element(2).section()).isNull();
   }
 
+  /** It may be a cross as well, unless two ports say how many ends there are. */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void unnamedFittingOfTwoSpigotsOnAWiderBoxSaysThatItMayHaveMoreEnds(boolean hasPorts) {
+    Network network = spigots("IFCDUCTFITTING");
+    if (hasPorts) {
+      network.port(2, 0, at(0, 0, 0), WEST).port(2, 1, at(1200, 0, 0), EAST);
+    }
+    MepModel model = network.read();
+
+    assertThat(InlineModel.element(model, 2000).form()).isEqualTo(Form.COUPLING);
+    assertThat(InlineModel.element(model, 2000).ends()).containsOnly(DUCT);
+    assertThat(InlineModel.codes(model).contains("GEOMETRY_ONLY_PARTLY_MEASURED"))
+        .isNotEqualTo(hasPorts);
+  }
+
+  /** Three boxes of 800 x 300 along x, and one of 250 x 200 through their middle. */
+  @Test
+  void crossOfBoxesIsNoCouplingThroughItsBranches() {
+    Network network = itemOf("IFCDUCTFITTING", "#2010,#2020,#2030,#2040,#2050");
+    faces(network, 2010, at(0, -400, -150), at(100, 400, 150));
+    faces(network, 2020, at(100, -400, -150), at(350, 400, 150));
+    faces(network, 2030, at(350, -400, -150), at(450, 400, 150));
+    faces(network, 2040, at(100, 0, -100), at(350, 500, 100));
+    faces(network, 2050, at(100, -500, -100), at(350, 0, 100));
+    MepModel model = network.read();
+
+    assertThat(InlineModel.element(model, 2000).form()).isNotEqualTo(Form.COUPLING);
+    assertThat(InlineModel.codes(model)).contains("GEOMETRY_ONLY_PARTLY_MEASURED");
+  }
+
   private static Network silencer() {
-    Network network = itemOf("IFCDUCTSILENCER", "#2020,#2030,#2040");
+    return spigots("IFCDUCTSILENCER");
+  }
+
+  private static Network spigots(String keyword) {
+    Network network = itemOf(keyword, "#2020,#2030,#2040");
     extrusion(network, 2020, 0, 0, profile("RECTANGLE", "300.,400."), 50);
     extrusion(network, 2030, 50, 0, profile("RECTANGLE", "300.,600."), 1100);
     return extrusion(network, 2040, 1150, 0, profile("RECTANGLE", "300.,400."), 50);
