@@ -86,4 +86,23 @@ class FlangeBacksTest {
         .extracting(end -> Math.round(1000 * end.section().largestSideM()))
         .containsExactly(220L, 220L, 60L);
   }
+
+  /** The front of a socket about a bore is no plane any more: its back is taken for the end. */
+  @Test
+  void tornFrontOfASocketIsTold() {
+    int[] rim = runRing(-0.15, 0.128);
+    for (int i = 0; i < rim.length; i += 2) {
+      mesh.points.get(rim[i])[0] -= 0.01;
+    }
+    int[] back = runRing(-0.09, 0.128);
+    int[] pipe = runRing(-0.09, 0.11);
+    int[] end = runRing(0.15, 0.11);
+    int[] bore = runRing(-0.15, 0.1);
+    mesh.wall(rim, back).wall(back, pipe).wall(pipe, end);
+    mesh.wall(end, runRing(0.15, 0.1)).wall(runRing(0.15, 0.1), bore).wall(bore, rim);
+    mesh.tube(branchRing(0.04, 0.11), branchRing(0.15, 0.11));
+    Shape shape = TinyModel.item(TinyModel.METRES, mesh.faceted(100));
+
+    assertThat(shape.problems()).anyMatch(problem -> problem.contains("torn"));
+  }
 }

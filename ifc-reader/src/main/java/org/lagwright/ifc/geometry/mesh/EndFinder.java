@@ -87,6 +87,8 @@ public final class EndFinder {
   /** Of each connected piece, by its number. */
   private final @Nullable Vec[] centroids;
 
+  private boolean standsBack;
+
   EndFinder(Mesh mesh, MeshTopology topology) {
     this.mesh = mesh;
     this.topology = topology;
@@ -150,7 +152,13 @@ public final class EndFinder {
         ends.add(end);
       }
     }
+    standsBack = backs.areAmong(ends);
     return backs.takenOff(ends);
+  }
+
+  /** True if one of the ends that were found last is the back of a flange whose front is torn. */
+  boolean standsBack() {
+    return standsBack;
   }
 
   /** False for the rim of a tray or a rail, which runs along its turned up edges. */
@@ -193,7 +201,7 @@ public final class EndFinder {
     Found end = outward(outline, topology.piece(faces.get(0)), mesh.points(outer), rim);
     into.add(end);
     if (hole != null) {
-      backs.add(end, hole);
+      backs.add(end, outer, hole);
     }
   }
 

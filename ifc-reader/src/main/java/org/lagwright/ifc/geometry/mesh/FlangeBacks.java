@@ -23,8 +23,8 @@ final class FlangeBacks {
    */
   private static final double NO_NARROWER = 0.98;
 
-  /** A face with one hole, be it the front or the back of a flange; the hole by its vertices. */
-  private record Ring(Found face, int[] hole) {}
+  /** A face with one hole, be it the front or the back of a flange; the edges by their vertices. */
+  private record Ring(Found face, int[] rim, int[] hole) {}
 
   private final Mesh mesh;
   private final MeshTopology topology;
@@ -36,8 +36,22 @@ final class FlangeBacks {
   }
 
   /** Notes a face with one hole. */
-  void add(Found face, int[] hole) {
-    rings.add(new Ring(face, hole));
+  void add(Found face, int[] rim, int[] hole) {
+    rings.add(new Ring(face, rim, hole));
+  }
+
+  /** True if an end is the back of a flange or socket whose front is torn. */
+  boolean areAmong(List<Found> ends) {
+    for (Ring ring : rings) {
+      for (Found end : ends) {
+        if (ring.face.equals(end)
+            && leadsInwards(ring, end)
+            && !leadsInwards(ring.rim, end, end.outward())) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** The ends, those with a flange or a socket as wide as the pipe behind it. */
@@ -120,12 +134,15 @@ final class FlangeBacks {
 
   /** True if all that begins at the hole of a ring leads away from the end. */
   private boolean leadsInwards(Ring ring, Found end) {
-    double planeM = ring.face.along(end.outward()) + EndFinder.SAME_PLANE_M;
-    int[] hole = ring.hole;
-    for (int i = 0; i < hole.length; i++) {
-      for (int face : topology.facesAt(Edge.of(hole[i], hole[(i + 1) % hole.length]))) {
+    return leadsInwards(ring.hole, ring.face, end.outward());
+  }
+
+  private boolean leadsInwards(int[] edge, Found ring, Vec outward) {
+    double planeM = ring.along(outward) + EndFinder.SAME_PLANE_M;
+    for (int i = 0; i < edge.length; i++) {
+      for (int face : topology.facesAt(Edge.of(edge[i], edge[(i + 1) % edge.length]))) {
         for (int corner : mesh.faces().get(face).loops().get(0)) {
-          if (mesh.vertices().get(corner).dot(end.outward()) > planeM) {
+          if (mesh.vertices().get(corner).dot(outward) > planeM) {
             return false;
           }
         }

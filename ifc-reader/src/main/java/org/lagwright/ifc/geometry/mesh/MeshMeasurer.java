@@ -35,6 +35,9 @@ public final class MeshMeasurer {
   private static final String NESTED =
       "bodies lie inside one another, which of them is the outside of the pipe is not told";
 
+  private static final String STANDS_BACK =
+      "front of a flange or socket is torn, its end may lie farther out and be narrower";
+
   private static final String HOLES = "faces of the body are missing, sizes and ends are less sure";
 
   /** Share of a step by which a side may be longer or shorter than whole ones. */
@@ -131,6 +134,11 @@ public final class MeshMeasurer {
 
   private Shape measured() {
     EndFinder finder = new EndFinder(mesh, topology);
+    Shape shape = measured(finder);
+    return finder.standsBack() && !hints.straight() ? Parts.withProblem(shape, STANDS_BACK) : shape;
+  }
+
+  private Shape measured(EndFinder finder) {
     List<Found> found = finder.find(hints.straight());
     List<Found> atPorts = atPorts(found);
     if (!hints.straight()
