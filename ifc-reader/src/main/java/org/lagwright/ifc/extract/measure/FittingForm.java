@@ -171,7 +171,7 @@ final class FittingForm {
   private Form settle() {
     boolean silent = built == Form.UNKNOWN || built == Form.STRAIGHT || built == stated;
     if (silent || stated.ways() == 0 || stated == Form.CAP) {
-      return stated;
+      return stated.ways() == 3 ? branched() : stated;
     }
     if (stated.ways() == built.ways()) {
       return sameWays();

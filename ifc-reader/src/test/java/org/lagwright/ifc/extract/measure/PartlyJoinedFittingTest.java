@@ -43,6 +43,11 @@ class PartlyJoinedFittingTest {
     300, -100, 300, -100, 150, -300, 150
   };
 
+  /** Its branch of 282.8 leaves at 45 degrees. */
+  private static final double[] LATERAL = {
+    0, -200, 1200, -200, 1200, 200, 800, 200, 1100, 500, 900, 700, 400, 200, 0, 200
+  };
+
   private static final double[] BLOCK = {0, -250, 800, -250, 800, 250, 0, 250};
 
   private static final double[] FLAT_BOTTOMED = {0, -250, 400, -250, 400, 50, 0, 250};
@@ -153,6 +158,20 @@ class PartlyJoinedFittingTest {
 
     assertThat(wye.form()).isEqualTo(Form.WYE);
     assertThat(wye.ends()).containsExactlyInAnyOrder(wide(500), wide(250), wide(250));
+  }
+
+  /** Ports at both ends of a straight run tell nothing of its branch. */
+  @ParameterizedTest
+  @ValueSource(strings = {"$", ".JUNCTION."})
+  void portsOfTheRunLeaveALateralItsAngle(String predefined) {
+    MepElement lateral =
+        named("T-Stück", predefined, LATERAL)
+            .port(2, 0, at(0, 0, 0), WEST)
+            .port(2, 1, at(1200, 0, 0), EAST)
+            .element(2);
+
+    assertThat(lateral.form()).isEqualTo(Form.LATERAL);
+    assertThat(value(lateral.angleDeg())).isCloseTo(45, within(1e-6));
   }
 
   /** Its branch is not drawn, or drawn so that it is not recognised. */
