@@ -35,6 +35,7 @@ import org.lagwright.ifc.geometry.solid.PiecesInLine;
 import org.lagwright.ifc.geometry.solid.Primitives;
 import org.lagwright.ifc.geometry.solid.Revolutions;
 import org.lagwright.ifc.geometry.solid.SolidReader;
+import org.lagwright.ifc.geometry.solid.SectionedSweeps;
 import org.lagwright.ifc.geometry.solid.Sweeps;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.How;
@@ -59,6 +60,7 @@ public final class Solids {
   private final Extrusions extrusions;
   private final Revolutions revolutions;
   private final Sweeps sweeps;
+  private final SectionedSweeps sectioned;
   private final Clippings clippings;
   private final Primitives primitives;
   private final MeshReader meshes;
@@ -71,6 +73,7 @@ public final class Solids {
     this.extrusions = new Extrusions(coordinates, profiles, bores);
     this.revolutions = new Revolutions(coordinates, profiles);
     this.sweeps = new Sweeps(coordinates, curves, profiles);
+    this.sectioned = new SectionedSweeps(coordinates, curves, profiles);
     this.clippings = new Clippings(coordinates, new SolidReader(coordinates, Leg.STEP_RAD));
     this.primitives = new Primitives(coordinates, Leg.STEP_RAD);
     this.meshes = new MeshReader(coordinates, curves);
@@ -280,10 +283,10 @@ public final class Solids {
       return sweeps.profile(item);
     }
     if (record.is("IfcSectionedSolid")) {
-      return sweeps.sectioned(item);
+      return sectioned.solid(item);
     }
     if (record.is("IfcSectionedSpine")) {
-      return sweeps.spine(item);
+      return sectioned.spine(item);
     }
     if (record.is("IfcCsgPrimitive3D")) {
       return primitives.shape(item, hints);

@@ -163,4 +163,32 @@ class SectionedSolidTest {
     assertThat(start.distanceTo(new Vec(0, 20 - radiusM, 0))).isCloseTo(0, within(1e-4));
     assertThat(end.distanceTo(new Vec(radiusM, 20, turnM * 0.01))).isCloseTo(0, within(1e-4));
   }
+
+  /** 60 in diameter at both ends, 100 between them. */
+  @Test
+  void sectionOfAnotherSizeBetweenTwoAlikeIsTold() {
+    Shape shape =
+        TinyModel.measure(
+            TinyModel.body(
+                "IFC4X3_ADD2",
+                TinyModel.AT_ORIGIN,
+                "#100",
+                STRAIGHT
+                    + """
+                    #100=IFCSECTIONEDSOLIDHORIZONTAL(#101,(#110,#111,#110),(#120,#130,#140));
+                    #110=IFCCIRCLEPROFILEDEF(.AREA.,$,#16,30.);
+                    #111=IFCCIRCLEPROFILEDEF(.AREA.,$,#16,50.);
+                    #120=IFCAXIS2PLACEMENTLINEAR(#121,$,$);
+                    #121=IFCPOINTBYDISTANCEEXPRESSION(IFCLENGTHMEASURE(0.),$,$,$,#101);
+                    #130=IFCAXIS2PLACEMENTLINEAR(#131,$,$);
+                    #131=IFCPOINTBYDISTANCEEXPRESSION(IFCLENGTHMEASURE(1000.),$,$,$,#101);
+                    #140=IFCAXIS2PLACEMENTLINEAR(#141,$,$);
+                    #141=IFCPOINTBYDISTANCEEXPRESSION(IFCLENGTHMEASURE(2000.),$,$,$,#101);
+                    """),
+            TinyModel.MM_RAD,
+            ShapeHints.NONE);
+
+    assertThat(lengthM(shape).value()).isCloseTo(2, within(1e-9));
+    assertThat(shape.problems()).anyMatch(problem -> problem.contains("differ"));
+  }
 }
