@@ -206,24 +206,61 @@ class AdvancedBrepTest {
     RandomSetting setting = new RandomSetting(seed);
     AdvancedText t = new AdvancedText(setting);
     double r = 0.05;
-    int[] vertices = {t.vertex(r, 0, 0), t.vertex(-r, 0, 0), t.vertex(r, 0, 1), t.vertex(-r, 0, 1)};
     int low = t.circle(14, r);
     int high = t.circle(t.placement(new double[] {0, 0, 1}, UP, EAST), r);
+    twoHalves(t, r, low, high);
+    double end = Math.PI * r * r;
+    check(setting, t, end, 2 * end + 2 * Math.PI * r);
+  }
+
+  /** Each half of a ring is an edge along a part of one closed curve. */
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void cylinderOfTwoHalvesWhoseEdgesArePartsOfSplines(int seed) {
+    RandomSetting setting = new RandomSetting(seed);
+    AdvancedText t = new AdvancedText(setting);
+    double r = 0.05;
+    twoHalves(t, r, spline(t, r, 0), spline(t, r, 1));
+    BodyFigures figures = setting.figures(t.text());
+
+    // 48 corners lose 0.3 %
+    assertThat(Objects.requireNonNull(figures.volumeM3()))
+        .isCloseTo(Math.PI * r * r, Percentage.withPercentage(0.4));
+  }
+
+  /** A circle of four rational arcs that begins a quarter before the x axis. */
+  private static int spline(AdvancedText t, double r, double height) {
+    double[][] corners = {
+      {0, -r}, {r, -r}, {r, 0}, {r, r}, {0, r}, {-r, r}, {-r, 0}, {-r, -r}, {0, -r}
+    };
+    StringBuilder control = new StringBuilder();
+    StringBuilder weights = new StringBuilder();
+    for (int i = 0; i < corners.length; i++) {
+      String sign = i == 0 ? "" : ",";
+      control.append(sign).append("#" + t.point(corners[i][0], corners[i][1], height));
+      weights.append(sign).append(RandomSetting.number(i % 2 == 0 ? 1 : Math.sqrt(0.5)));
+    }
+    return t.add(
+        ("IFCRATIONALBSPLINECURVEWITHKNOTS(2,(%s),.CIRCULAR_ARC.,.T.,.F.,(3,2,2,2,3),"
+                + "(0.,1.,2.,3.,4.),.UNSPECIFIED.,(%s))")
+            .formatted(control, weights));
+  }
+
+  private static void twoHalves(AdvancedText t, double r, int low, int high) {
+    int[] vertices = {t.vertex(r, 0, 0), t.vertex(-r, 0, 0), t.vertex(r, 0, 1), t.vertex(-r, 0, 1)};
     int lowFront = t.edge(vertices[1], vertices[0], low);
     int lowBack = t.edge(vertices[0], vertices[1], low);
     int highFront = t.edge(vertices[3], vertices[2], high);
     int highBack = t.edge(vertices[2], vertices[3], high);
     int right = t.line(vertices[0], vertices[2], new double[] {r, 0, 0}, UP);
     int left = t.line(vertices[1], vertices[3], new double[] {-r, 0, 0}, UP);
-    int profile = t.add("IFCARBITRARYCLOSEDPROFILEDEF(.CURVE.,$,#" + low + ")");
+    int profile = t.add("IFCARBITRARYCLOSEDPROFILEDEF(.CURVE.,$,#" + t.circle(14, r) + ")");
     int drawn = t.add("IFCSURFACEOFLINEAREXTRUSION(#%d,#14,#13,%s)".formatted(profile, t.n(1)));
     int cylinder = t.add("IFCCYLINDRICALSURFACE(#14,%s)".formatted(t.n(r)));
     t.face(drawn, true, t.bound(true, true, lowBack, left, -highBack, -right));
     t.face(cylinder, true, t.bound(true, true, lowFront, right, -highFront, -left));
     t.face(level(t, 0), false, t.bound(true, true, -lowFront, -lowBack));
     t.face(level(t, 1), true, t.bound(true, true, highBack, highFront));
-    double end = Math.PI * r * r;
-    check(setting, t, end, 2 * end + 2 * Math.PI * r);
   }
 
   @Test

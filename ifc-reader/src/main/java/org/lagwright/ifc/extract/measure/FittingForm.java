@@ -261,7 +261,9 @@ final class FittingForm {
     }
     List<ShapeEnd> drawn = draft.shape().ends();
     List<Section> ends =
-        drawn.size() == 2 ? List.of(drawn.get(0).section(), drawn.get(1).section()) : UnnamedForm.met(joints);
+        drawn.size() == 2
+            ? List.of(drawn.get(0).section(), drawn.get(1).section())
+            : UnnamedForm.met(joints);
     if (ends.size() != 2) {
       return stated;
     }

@@ -281,10 +281,7 @@ public final class Curves {
   public @Nullable Path between(IfcRecord curve, Vec start, Vec end, boolean sameSense) {
     if (!curve.is("IfcConic")) {
       Path path = read(curve);
-      boolean turned =
-          path != null
-              && path.first().start().distanceTo(start) > path.last().end().distanceTo(start);
-      return path != null && turned ? path.reversed() : path;
+      return path == null ? null : path.between(start, end, sameSense);
     }
     Leg.Arc whole = conic(curve);
     if (whole == null) {

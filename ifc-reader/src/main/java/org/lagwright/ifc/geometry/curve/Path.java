@@ -12,6 +12,12 @@ public record Path(List<Leg> legs) {
   /** Points closer than this are one; a hundredth of the length tolerance of 0.1 mm. */
   public static final double SAME_POINT_M = 1e-6;
 
+  /** Vertices and curves of one edge differ by less: the tolerance of lengths. */
+  private static final double AT_POINT_M = 1e-4;
+
+  /** How far off a chord its curve runs, as a share of it: 1.6 % where 12 chords make a quarter. */
+  private static final double ON_LEG = 0.05;
+
   /** Fewer chords are bends with corners. */
   private static final int FEWEST_CHORDS = 4;
 
@@ -96,6 +102,66 @@ public record Path(List<Leg> legs) {
       }
     }
     return kept.isEmpty() ? this : new Path(kept);
+  }
+
+  /**
+   * Part of a path between two points on it, of straight legs also where they lie between its ends;
+   * the whole path where they do not.
+   *
+   * @param forward whether a closed path is followed as it runs; others run as the points ask
+   */
+  Path between(Vec from, Vec to, boolean forward) {
+    boolean atStart = first().start().distanceTo(from) <= last().end().distanceTo(from);
+    Path way = atStart ? this : reversed();
+    boolean whole =
+        way.first().start().distanceTo(from) < AT_POINT_M
+            && way.last().end().distanceTo(to) < AT_POINT_M;
+    double startM = alongM(from);
+    double endM = alongM(to);
+    if (whole || Double.isNaN(startM + endM)) {
+      return way;
+    }
+    boolean closed = first().start().distanceTo(last().end()) < AT_POINT_M;
+    if (closed && !forward) {
+      return reversed().between(from, to, true);
+    }
+    return closed && startM >= endM
+        ? over(startM, endM)
+        : startM > endM ? betweenM(endM, startM).reversed() : betweenM(startM, endM);
+  }
+
+  /** Part of a closed path that leads over its end. */
+  private Path over(double startM, double endM) {
+    List<Leg> kept = new ArrayList<>(betweenM(startM, lengthM()).legs);
+    if (endM > AT_POINT_M) {
+      kept.addAll(betweenM(0, endM).legs);
+    }
+    return new Path(kept);
+  }
+
+  /** How far along straight legs a point lies on them; NaN if it lies off, or some are bent. */
+  private double alongM(Vec point) {
+    double beforeM = 0;
+    double leastM = Double.MAX_VALUE;
+    double foundM = Double.NaN;
+    for (Leg leg : legs) {
+      Vec way = leg.end().minus(leg.start());
+      double share = point.minus(leg.start()).dot(way) / way.dot(way);
+      double within = Math.max(0, Math.min(1, share));
+      double offM = leg.start().plus(way.times(within)).distanceTo(point);
+      if (!(leg instanceof Leg.Line)) {
+        return Double.NaN;
+      }
+      if (offM < leastM) {
+        leastM = offM;
+        foundM =
+            offM < ON_LEG * leg.lengthM() + AT_POINT_M
+                ? beforeM + within * leg.lengthM()
+                : Double.NaN;
+      }
+      beforeM += leg.lengthM();
+    }
+    return foundM;
   }
 
   /** Part of a path between two lengths along it; the whole path where they leave nothing. */

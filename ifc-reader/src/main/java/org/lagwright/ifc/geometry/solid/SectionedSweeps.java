@@ -127,9 +127,7 @@ public final class SectionedSweeps {
         SweptPath.measure(
             path.in(item.frame()), outline.in(start).in(item.frame()), first.evidence(), along);
     Frame finish = coordinates.axes(positions.get(positions.size() - 1));
-    return areSame(outline, sections)
-        ? shape
-        : between(item, shape, finish, sections, "the spine");
+    return areSame(outline, sections) ? shape : between(item, shape, finish, sections, "the spine");
   }
 
   /**
