@@ -22,6 +22,12 @@ public final class Sizes {
       new LatePattern(
           "(?<![\\d.,/])(?:DN\\s?)?(\\d{2,4}(?:\\s?/\\s?(?:DN\\s?)?\\d{2,4}){1,2})(?![\\d.,/])");
 
+  /** Both sides of a flat oval with a stroke between them, once for each end. */
+  private static final LatePattern OVAL_ENDS =
+      new LatePattern(
+          "\\d\\s?(?:mm)?\\s?/\\s?\\d{2,4}\\s?(?:mm)?\\s?-\\s?"
+              + "(?:\\d{2,4}\\s?(?:mm)?\\s?/\\s?\\d|\\d{2,4}\\s?(?:mm)?\\s?[\u00f8\u00d8\u2300])");
+
   private static final LatePattern ANGLE =
       new LatePattern(
           "(?iu)(?<![\\d.,])(\\d{1,3}(?:[.,]\\d+)?)[\\s-]?"
@@ -162,10 +168,12 @@ public final class Sizes {
 
   /**
    * Sizes of the ends of a duct fitting as in {@code 315/315/250} or, from rectangular to round,
-   * {@code 315 mmx450 mm-350 mm} with a diameter sign; empty if the text gives fewer than two.
+   * {@code 315 mmx450 mm-350 mm} with a diameter sign; empty if the text gives fewer than two, or
+   * sides of flat ovals as in {@code 400/200-300/200}, which programs write with a stroke.
    */
   public static List<Section> ductEnds(String text) {
-    if (!mayHoldEnds(text)) {
+    boolean ovals = text.contains("/") && text.contains("-") && OVAL_ENDS.matcher(text).find();
+    if (ovals || !mayHoldEnds(text)) {
       return List.of();
     }
     List<Section> apart = SizesInText.ends(text, null);

@@ -173,4 +173,18 @@ class SizesTest {
     assertThat(Sizes.mmEnds("T-rør")).isEmpty();
     assertThat(Sizes.mmEnds("80 mmø-50 mmø")).containsExactly(80, 50);
   }
+
+  /** A flat oval has a stroke between its sides; so have two round ends. */
+  @ParameterizedTest
+  @CsvSource({
+    "400/200-300/200,0",
+    "400 mm/200 mm-400 mm/200 mm-300 mm/200 mm,0",
+    "400/200-250\u00f8,0",
+    "400/200,2",
+    "315/315/250,3",
+    "200/160-45,2"
+  })
+  void sidesOfFlatOvalsAreNoRoundEnds(String text, int ends) {
+    assertThat(Sizes.ductEnds(text)).hasSize(ends);
+  }
 }
