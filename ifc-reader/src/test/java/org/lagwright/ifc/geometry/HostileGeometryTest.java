@@ -1,7 +1,9 @@
 package org.lagwright.ifc.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.lagwright.ifc.geometry.Figures.lengthM;
 
 import java.time.Duration;
 import java.util.ArrayList;
@@ -19,6 +21,8 @@ import org.lagwright.ifc.model.Measured;
 
 /** Whatever stands in a geometry record, measuring ends in figures or in problems. */
 class HostileGeometryTest {
+
+  private static final Duration LONGEST = Duration.ofMinutes(1);
 
   private static final Pattern TOKEN =
       Pattern.compile("(?<=[,(])(#\\d+|[-+]?\\d+\\.\\d*(E-?\\d+)?|\\d+|\\$)(?=[,)])");
@@ -172,8 +176,23 @@ class HostileGeometryTest {
   /** Without the limit it would take longer than anybody lives. */
   private static Shape measuredInTime(String model) {
     ShapeHints hints = new ShapeHints(List.of(), null, true);
-    return assertTimeoutPreemptively(
-        Duration.ofMinutes(2), () -> TinyModel.item(TinyModel.MM_RAD, hints, model));
+    return assertTimeoutPreemptively(LONGEST, () -> TinyModel.item(TinyModel.MM_RAD, hints, model));
+  }
+
+  /** What is asked once for each corner must not go through all faces again. */
+  @Test
+  void aTubeOfManyFacesIsMeasuredInTime() {
+    MeshText tube = new MeshText();
+    int[][] rings = new int[500][];
+    for (int i = 0; i < rings.length; i++) {
+      rings[i] =
+          tube.ring(
+              new double[] {0, 0, i * 10}, new double[] {1, 0, 0}, new double[] {0, 1, 0}, 50, 500);
+    }
+
+    Shape shape = measuredInTime(tube.tube(rings).triangulated(100));
+
+    assertThat(lengthM(shape).value()).isCloseTo(4.99, within(1e-6));
   }
 
   private static String spoiled(String model, Random random) {

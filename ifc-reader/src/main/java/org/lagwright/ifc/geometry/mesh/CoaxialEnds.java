@@ -41,20 +41,20 @@ final class CoaxialEnds {
       for (List<Found> cluster : clusters) {
         home = home == null && coaxial(cluster.get(0), end) ? cluster : home;
       }
-      if (home == null) {
-        clusters.add(new ArrayList<>(List.of(end)));
-      } else {
+      if (home != null) {
         home.add(end);
+      } else if (clusters.size() < MAX_ENDS) {
+        clusters.add(new ArrayList<>(List.of(end)));
       }
     }
-    for (int i = 0; !oneSize && i < clusters.size() && i < MAX_ENDS; i++) {
+    for (int i = 0; !oneSize && i < clusters.size(); i++) {
       for (int j = 0; j < i; j++) {
         Steps.remove(clusters.get(j), clusters.get(i), clusters.size() == 2);
       }
     }
     // largest first; nothing with more ends is a pipe or a duct
     List<Found> outermost = new ArrayList<>();
-    for (List<Found> cluster : clusters.subList(0, Math.min(MAX_ENDS, clusters.size()))) {
+    for (List<Found> cluster : clusters) {
       outermost.add(merged(cluster));
     }
     return outermost;

@@ -1,7 +1,9 @@
 package org.lagwright.ifc.geometry.mesh;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.lagwright.ifc.geometry.curve.PlaneFit;
@@ -23,6 +25,8 @@ final class RoundedPatches {
    */
   private static final double MEAN_STEPS_OFF = 0.5;
 
+  private static final int NONE = -1;
+
   /** Cosine of 45 degrees: more is a side, however low. */
   private static final double TILT = 0.7;
 
@@ -33,7 +37,7 @@ final class RoundedPatches {
   /** Patches that are not part of a grown one yet. */
   private final Map<Integer, List<Integer>> waiting;
 
-  /** The waiting patch of each face. */
+  /** The waiting patch of each face; {@link #NONE} of those that are not plane. */
   private final int[] patchOf;
 
   private RoundedPatches(Mesh mesh, MeshTopology topology) {
@@ -42,6 +46,7 @@ final class RoundedPatches {
     this.offM = STEPS_OFF * mesh.stepM();
     this.waiting = topology.patches();
     this.patchOf = new int[mesh.faces().size()];
+    Arrays.fill(patchOf, NONE);
     for (Map.Entry<Integer, List<Integer>> patch : waiting.entrySet()) {
       for (int face : patch.getValue()) {
         patchOf[face] = patch.getKey();
@@ -87,6 +92,9 @@ final class RoundedPatches {
     private double areaM2;
     private double reachM;
 
+    /** How many faces there were when a patch was refused; it is asked again only among more. */
+    private final Map<Integer, Integer> refused = new HashMap<>();
+
     Grown(int first) {
       this.from = corners(first).get(0);
       this.corners = new PlaneFit(from, topology.normal(first));
@@ -106,7 +114,19 @@ final class RoundedPatches {
       }
     }
 
-    boolean holds(List<Integer> others) {
+    boolean takes(int patch, List<Integer> others) {
+      Integer refusedAt = refused.get(patch);
+      if (refusedAt != null && refusedAt == faces.size()) {
+        return false;
+      }
+      boolean takes = holds(others);
+      if (!takes) {
+        refused.put(patch, faces.size());
+      }
+      return takes;
+    }
+
+    private boolean holds(List<Integer> others) {
       Vec normal = areaNormal.unit();
       Vec middle = moment.times(1 / areaM2);
       double narrowM = areaM2 / reachM;
@@ -168,9 +188,10 @@ final class RoundedPatches {
     for (int[] loop : mesh.faces().get(face).loops()) {
       for (int i = 0; i < loop.length; i++) {
         int beyond = topology.across(face, loop[i], loop[(i + 1) % loop.length]);
-        List<Integer> others = beyond < 0 ? null : waiting.get(patchOf[beyond]);
-        if (others != null && others.contains(beyond) && grown.holds(others)) {
-          waiting.remove(patchOf[beyond]);
+        int patch = beyond < 0 ? NONE : patchOf[beyond];
+        List<Integer> others = waiting.get(patch);
+        if (others != null && grown.takes(patch, others)) {
+          waiting.remove(patch);
           topology.joinPatches(face, beyond);
           for (int other : others) {
             grown.add(other);

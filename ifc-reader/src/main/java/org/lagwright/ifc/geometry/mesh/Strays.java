@@ -61,8 +61,9 @@ final class Strays {
       moments[piece] = moments[piece] == null ? moment : moments[piece].plus(moment);
       areas[piece] += topology.area(face);
     }
+    double largeM2 = LARGE * topology.areaM2();
     for (int piece = 0; piece < areas.length; piece++) {
-      if (areas[piece] > LARGE * topology.areaM2()
+      if (areas[piece] > largeM2
           && moments[piece].times(1 / areas[piece]).across(along).norm() > halfM) {
         return true;
       }
