@@ -6,8 +6,11 @@ import java.util.regex.Matcher;
 /** What texts such as "elastomeric foam 25 mm" tell of insulation. */
 public final class WordedThickness {
 
+  /** From its first digit on and all of them: a long row of digits is gone through once. */
+  private static final String FIGURE = "(?<!\\d)(\\d++(?:[.,]\\d++)?)";
+
   private static final LatePattern MILLIMETRES =
-      new LatePattern("(\\d+(?:[.,]\\d+)?)\\s*(?:mm|мм)(?![\\p{L}\\d\u00B2\u00B3])");
+      new LatePattern(FIGURE + "\\s*(?:mm|мм)(?![\\p{L}\\d\u00B2\u00B3])");
 
   private static final LatePattern FIGURES =
       new LatePattern("\\d+(?:[.,]\\d+)?\\s*(?:mm|мм|cm|m|in)?(?!\\p{L})");
@@ -23,7 +26,8 @@ public final class WordedThickness {
 
   private static final LatePattern SUM =
       new LatePattern(
-          "(\\d+(?:[.,]\\d+)?)\\s*(?:mm|мм)?\\s*\\+\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:mm|мм)"
+          FIGURE
+              + "\\s*(?:mm|мм)?\\s*\\+\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:mm|мм)"
               + "(?![\\p{L}\\d\u00B2\u00B3])");
 
   private static final LatePattern DIGIT = new LatePattern("\\d");
