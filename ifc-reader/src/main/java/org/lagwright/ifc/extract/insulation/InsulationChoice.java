@@ -120,32 +120,55 @@ public final class InsulationChoice {
   }
 
   /**
+   * One covering beside others.
+   *
+   * @param drawn true if it has a body
+   */
+  private record Compared(Draft draft, Layers.Covering layer, boolean drawn) {
+
+    private boolean isOfFileOf(Compared other) {
+      return draft.key().model() == other.draft.key().model();
+    }
+
+    /** True for two of which one has no body, unless one file has both so: those are layers. */
+    boolean mayBeSame(Compared other) {
+      return drawn != other.drawn || (!drawn && !isOfFileOf(other));
+    }
+
+    /** Full bodies lie in one another as layers do, but those of two files rather repeat it. */
+    boolean isFullOfAnotherFile(Compared other) {
+      return !isOfFileOf(other)
+          && layer.wallM() == null
+          && other.layer.wallM() == null
+          && layer.extent().overlaps(other.layer.extent());
+    }
+  }
+
+  /**
    * Two that cannot be layers around each other, or of which nothing tells whether they are; one
    * pair tells it.
    */
   private void compareTwo(Draft host, List<Draft> coverings, @Nullable Double takenM) {
-    List<Layers.Covering> layers = new ArrayList<>();
+    List<Compared> compared = new ArrayList<>();
     for (Draft covering : coverings) {
-      Layers.Covering layer = layer(covering, host);
-      for (int i = 0; i < layers.size(); i++) {
-        Draft other = coverings.get(i);
-        Layers.Covering otherLayer = layers.get(i);
-        if (Layers.areAtSamePlace(otherLayer, layer)) {
+      boolean drawn = files.of(covering).isDrawn(covering);
+      Compared next = new Compared(covering, layer(covering, host), drawn);
+      for (Compared other : compared) {
+        if (Layers.areAtSamePlace(other.layer, next.layer)) {
           conflicts.noteSamePlace(
-              host, otherLayer, named(other, host), layer, named(covering, host));
+              host, other.layer, named(other.draft, host), next.layer, named(covering, host));
           return;
         }
-        boolean same =
-            mayBeSame(other, covering) || areFullOfTwoFiles(other, otherLayer, covering, layer);
-        Double otherM = toldM(otherLayer, host);
-        Double layerM = toldM(layer, host);
-        if (same && otherM != null && layerM != null && Thicknesses.differ(otherM, layerM)) {
+        boolean same = other.mayBeSame(next) || other.isFullOfAnotherFile(next);
+        Double otherM = same ? toldM(other.layer, host) : null;
+        Double nextM = otherM == null ? null : toldM(next.layer, host);
+        if (otherM != null && nextM != null && Thicknesses.differ(otherM, nextM)) {
           conflicts.noteUnclear(
-              host, takenM, otherM, named(other, host), layerM, named(covering, host));
+              host, takenM, otherM, named(other.draft, host), nextM, named(covering, host));
           return;
         }
       }
-      layers.add(layer);
+      compared.add(next);
     }
   }
 
@@ -158,24 +181,8 @@ public final class InsulationChoice {
         : layer.ownM();
   }
 
-  /** Full bodies lie in one another as layers do, but those of two files rather repeat it. */
-  private static boolean areFullOfTwoFiles(
-      Draft one, Layers.Covering layer, Draft other, Layers.Covering otherLayer) {
-    return one.key().model() != other.key().model()
-        && layer.wallM() == null
-        && otherLayer.wallM() == null
-        && layer.extent().overlaps(otherLayer.extent());
-  }
-
   private String named(Draft covering, Draft host) {
     return files.of(covering).named(covering, host);
-  }
-
-  /** True for two of which one has no body, unless one file has both so: those are layers. */
-  private boolean mayBeSame(Draft one, Draft other) {
-    boolean drawn = files.of(one).isDrawn(one);
-    boolean otherDrawn = files.of(other).isDrawn(other);
-    return drawn != otherDrawn || (!drawn && one.key().model() != other.key().model());
   }
 
   private static List<Layers.Stack> stacks(List<Layers.Covering> layers, Draft host) {
