@@ -59,7 +59,12 @@ public final class Placements {
 
   private Known known(long placement) {
     Known start = known.find(placement);
-    return start == null ? follow(placement) : start;
+    if (start == null) {
+      start = follow(placement);
+      // a chain that is too deep is long to follow, and its element asks several times
+      known.keep(placement, start);
+    }
+    return start;
   }
 
   private Known follow(long placement) {
