@@ -46,9 +46,6 @@ import org.lagwright.ifc.step.StepLimits;
 /** Measures body items of every class that is read, and decides between several of them. */
 public final class Solids {
 
-  /** Bodies of a union that are looked at one by one; fittings have few. */
-  private static final int MAX_OPERANDS = 100;
-
   /** Boolean results of a body that are measured; a result may use another one twice. */
   private static final int MAX_RESULTS = 200;
 
@@ -95,10 +92,7 @@ public final class Solids {
   }
 
   private Shape measure(List<Item> body, ShapeHints hints, int depth, Visits visits) {
-    List<Item> items = new ArrayList<>();
-    for (Item item : body) {
-      addOperands(item, items, depth);
-    }
+    List<Item> items = Unions.operands(body, depth, maxDepth);
     List<Shape> shapes = new ArrayList<>();
     for (Item item : items) {
       shapes.add(measure(item, hints, depth, visits));
@@ -165,31 +159,6 @@ public final class Solids {
     return frame == null ? MainWall.bore(mesh, shape) : frame;
   }
 
-  /** A union is the bodies it joins, as other programs write them side by side. */
-  private void addOperands(Item item, List<Item> into, int depth) {
-    IfcRecord record = item.record();
-    IfcRecord root = unwrapped(record);
-    boolean split = depth < maxDepth && into.size() < MAX_OPERANDS;
-    IfcRecord union = split && isUnion(root) ? root : null;
-    IfcRecord first = union == null ? null : union.ref("FirstOperand");
-    IfcRecord second = union == null ? null : union.ref("SecondOperand");
-    if (first == null || second == null) {
-      into.add(item);
-    } else {
-      addOperands(new Item(first, item.frame()), into, depth + 1);
-      addOperands(new Item(second, item.frame()), into, depth + 1);
-    }
-  }
-
-  private static IfcRecord unwrapped(IfcRecord record) {
-    IfcRecord root = record.is("IfcCsgSolid") ? record.ref("TreeRootExpression") : null;
-    return root == null ? record : root;
-  }
-
-  private static boolean isUnion(IfcRecord record) {
-    return record.is("IfcBooleanResult") && "UNION".equals(record.enumeration("Operator"));
-  }
-
   /** The faces of an item, read once for all that is measured by them; null if it has none. */
   private @Nullable Mesh mesh(Item item, Visits visits) {
     Mesh known = visits.meshes.get(item);
@@ -206,6 +175,7 @@ public final class Solids {
       List<Item> items, List<Shape> shapes, Shape largest, ShapeHints hints, Visits visits) {
     Mesh.Builder builder = new Mesh.Builder();
     boolean meshed = false;
+    int unread = 0;
     for (int i = 0; i < items.size(); i++) {
       List<ShapeEnd> ends = shapes.get(i).ends();
       if (isSolid(shapes.get(i)) && ends.size() == 2) {
@@ -214,6 +184,8 @@ public final class Solids {
         Mesh faces = mesh(items.get(i), visits);
         if (faces != null) {
           builder.add(faces);
+        } else if (isUnread(items.get(i), shapes.get(i))) {
+          unread++;
         }
         meshed = true;
       }
@@ -230,10 +202,16 @@ public final class Solids {
       return TangentBend.of(largest, whole.ends());
     }
     if (whole.form() != Form.UNKNOWN && !isStraightened(largest, whole)) {
-      return whole;
+      String problem = unread + " of " + items.size() + " items in the body cannot be read";
+      return unread == 0 ? whole : Parts.withProblem(whole, problem);
     }
     Shape inLine = hints.straight() ? null : PiecesInLine.of(shapes, items.get(0).record().id());
     return inLine == null ? Parts.withProblem(largest, note) : inLine;
+  }
+
+  /** True for a solid that cannot be read; curves and texts beside a body are no part of it. */
+  private static boolean isUnread(Item item, Shape shape) {
+    return shape.section() == null && shape.ends().isEmpty() && item.record().is("IfcSolidModel");
   }
 
   /**
@@ -352,7 +330,7 @@ public final class Solids {
 
   /** What is cut: bodies that were joined before, the cone that is no pipe before, or one body. */
   private Shape uncut(Item body, ShapeHints hints, int depth, Visits visits) {
-    return isUnion(unwrapped(body.record()))
+    return Unions.isUnion(body.record())
         ? measure(List.of(body), hints, depth, visits)
         : body.record().is("IfcRightCircularCone")
             ? primitives.cone(body)

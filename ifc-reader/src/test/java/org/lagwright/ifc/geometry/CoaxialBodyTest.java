@@ -294,4 +294,19 @@ class CoaxialBodyTest {
     assertThat(sheath.inner().value().largestSideM()).isCloseTo(0.5, within(1e-6));
     assertThat(sheath.outer().smallestSideM()).isCloseTo(0.26, within(1e-6));
   }
+
+  /** What cannot be read was missing from the length, and nothing said so. */
+  @Test
+  void itemThatCannotBeReadIsToldBesideTheOthers() {
+    String broken = item(120, round(60.3), 2000, 1000).replace("#123=", "#999=");
+    Shape shape =
+        segment(
+            "#100,#110,#120",
+            item(100, round(60.3), 0, 1000),
+            item(110, round(60.3), 1000, 1000),
+            broken);
+
+    assertThat(lengthM(shape).value()).isCloseTo(2, within(1e-6));
+    assertThat(shape.problems()).containsExactly("1 of 3 items in the body cannot be read");
+  }
 }
