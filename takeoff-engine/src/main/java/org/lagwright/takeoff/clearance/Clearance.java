@@ -62,21 +62,10 @@ public record Clearance(
    * of the building from the models if nobody has done so before.
    */
   public static Clearance of(Takeoff takeoff) {
-    Jackets jackets = new Jackets(takeoff);
-    List<Placed> placed = new ArrayList<>();
     List<Unplaced> unplaced = new ArrayList<>();
     List<Unplaced> bareUnplaced = new ArrayList<>();
-    for (TakenElement taken : takeoff.elements()) {
-      if (taken.element().kind().isLagged() && taken.element().repeats() == null) {
-        BodyMaker.Made made = BodyMaker.make(taken.element(), thicknessM(taken));
-        if (made.missing().isEmpty()) {
-          placed.add(Placed.of(taken, made, jackets.has(taken)));
-        } else {
-          (thicknessM(taken) > 0 ? unplaced : bareUnplaced)
-              .add(new Unplaced(taken, made.missing()));
-        }
-      }
-    }
+    List<Placed> placed =
+        withoutCrowds(placed(takeoff, unplaced, bareUnplaced), unplaced, bareUnplaced);
     ClearancePack wanted = ClearancePack.bundled().with(takeoff.settings().clearanceMm());
     BuildingSearch building = new BuildingSearch(takeoff.surroundings(), wanted);
     building.search(placed);
@@ -91,5 +80,43 @@ public record Clearance(
         bareUnplaced,
         building.lookedAt(),
         building.withoutBody());
+  }
+
+  /**
+   * What has a place.
+   *
+   * @param unplaced takes the insulated elements that have none
+   * @param bareUnplaced takes the bare ones
+   */
+  private static List<Placed> placed(
+      Takeoff takeoff, List<Unplaced> unplaced, List<Unplaced> bareUnplaced) {
+    Jackets jackets = new Jackets(takeoff);
+    List<Placed> placed = new ArrayList<>();
+    for (TakenElement taken : takeoff.elements()) {
+      if (taken.element().kind().isLagged() && taken.element().repeats() == null) {
+        BodyMaker.Made made = BodyMaker.make(taken.element(), thicknessM(taken));
+        if (made.missing().isEmpty()) {
+          placed.add(Placed.of(taken, made, jackets.has(taken)));
+        } else {
+          (thicknessM(taken) > 0 ? unplaced : bareUnplaced)
+              .add(new Unplaced(taken, made.missing()));
+        }
+      }
+    }
+    return placed;
+  }
+
+  private static List<Placed> withoutCrowds(
+      List<Placed> all, List<Unplaced> unplaced, List<Unplaced> bareUnplaced) {
+    Crowds crowds = new Crowds(all);
+    List<Placed> placed = new ArrayList<>(all.size());
+    for (Placed one : all) {
+      if (crowds.hold(one)) {
+        (one.insulated() ? unplaced : bareUnplaced).add(new Unplaced(one.taken(), Crowds.REASON));
+      } else {
+        placed.add(one);
+      }
+    }
+    return placed;
   }
 }

@@ -321,4 +321,19 @@ class ClearanceTest {
     double dy = Math.max(0, Math.max(q[1] - point[1], point[1] - q[3]));
     return Math.hypot(dx, dy);
   }
+
+  /** Where a file has lost their places each would meet each other one. */
+  @ParameterizedTest
+  @CsvSource({"20, 0, 20", "21, 21, 0"})
+  void aCrowdAtOnePlaceIsNotLookedAt(int pipes, int unplaced, int lookedAt) {
+    TestElement[] crowd = new TestElement[pipes];
+    for (int i = 0; i < pipes; i++) {
+      crowd[i] = heating(i + 1, 0);
+    }
+
+    Clearance clearance = clearance(crowd);
+
+    assertThat(clearance.unplaced()).hasSize(unplaced);
+    assertThat(clearance.lookedAt()).isEqualTo(lookedAt);
+  }
 }
