@@ -116,7 +116,8 @@ final class SheetWriter {
 
   /** Joins cells of the row written last, for text wider than its column. */
   void join(int firstColumn, int lastColumn) {
-    sheet.addMergedRegion(new CellRangeAddress(next - 1, next - 1, firstColumn, lastColumn));
+    // the checked way holds each against all before it, and no row is joined twice
+    sheet.addMergedRegionUnsafe(new CellRangeAddress(next - 1, next - 1, firstColumn, lastColumn));
   }
 
   /** Position of the row that is written next, from 0. */
