@@ -37,7 +37,7 @@ final class Overlaps {
   private static final double OFF_AXIS = 0.25;
 
   /** Wide ducts that lie farther off may be two. */
-  private static final double FARTHEST_OFF_M = 0.03;
+  static final double FARTHEST_OFF_M = 0.03;
 
   private record Piece(MepElement element, Axis axis) {}
 
@@ -132,8 +132,12 @@ final class Overlaps {
 
   private static double farthestOffM(Piece piece) {
     Measured<Section> section = piece.element.section();
-    double sideM = section == null ? 0 : section.value().smallestSideM();
-    return Math.max(Bodies.SAME_PLACE_M, Math.min(FARTHEST_OFF_M, sideM * OFF_AXIS));
+    return Math.max(Bodies.SAME_PLACE_M, section == null ? 0 : offM(section.value()));
+  }
+
+  /** How far what has this size may lie off another one that it was drawn over. */
+  static double offM(Section section) {
+    return Math.min(FARTHEST_OFF_M, section.smallestSideM() * OFF_AXIS);
   }
 
   private static double offM(Axis line, Point place) {

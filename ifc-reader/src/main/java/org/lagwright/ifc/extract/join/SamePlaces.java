@@ -33,6 +33,7 @@ final class SamePlaces {
     List<MepElement> all = new ArrayList<>();
     indexes.forEach(index -> all.addAll(index.elements()));
     this.within = Overlaps.within(all, joining);
+    within.putAll(OverlaidFittings.within(all, joining));
   }
 
   /** To be called when repetitions are marked. */
