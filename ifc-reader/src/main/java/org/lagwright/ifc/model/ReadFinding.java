@@ -111,6 +111,9 @@ public enum ReadFinding implements FindingCode {
       "Its {0} is broken or of a kind that is not read, so it has no place: it is joined to nothing"
           + " and stands in no storey or space but those it is related to. Export it with local"
           + " placements and coordinates."),
+  STOREY_CONFLICT(
+      Severity.WARNING,
+      "It is contained in storey {0} and in {1}; it counts in {0}. Check where it is built."),
   PORT_WITHOUT_OWNER(
       Severity.INFO, "{0} ports belong to no element. Connections through them are not known."),
   COVERING_WITHOUT_HOST(

@@ -69,6 +69,9 @@ public final class PlaceReader implements Premises {
     }
     List<Evidence> basis = new ArrayList<>();
     Structure contained = structures.of(container);
+    if (lagged) {
+      noteOtherStorey(element.id(), draft, contained);
+    }
     Structure inSpace = spaceOf(element.id(), contained, middle, basis);
     Structure onStorey = storeyOf(element.id(), contained, inSpace, middle, basis);
     Boolean external = externalOf(contained, inSpace, draft.properties(), basis);
@@ -156,6 +159,22 @@ public final class PlaceReader implements Premises {
     }
   }
 
+  /** Of several storeys that contain an element the last counts, which tells nothing of it. */
+  private void noteOtherStorey(long element, Draft draft, Structure contained) {
+    String counting = nameOf(contained.ofStorey());
+    for (long container : relations.containersOf(element)) {
+      String other = nameOf(structures.of(container).ofStorey());
+      if (counting != null && other != null && !other.equals(counting)) {
+        draft.note(ReadFinding.STOREY_CONFLICT, Effect.NONE, counting, other);
+        return;
+      }
+    }
+  }
+
+  private static @Nullable String nameOf(Structure.@Nullable OfStorey storey) {
+    return storey == null ? null : storey.name();
+  }
+
   /** What a placement that cannot be read hangs on that cannot be read either. */
   private IfcRecord outermostBroken(IfcRecord placement) {
     IfcRecord broken = placement;
@@ -181,8 +200,7 @@ public final class PlaceReader implements Premises {
 
   /** Name of the storey that a product is contained in, null where the model does not tell. */
   public @Nullable String storeyOf(long product) {
-    Structure.OfStorey storey = structures.of(structures.containerOf(product)).ofStorey();
-    return storey == null ? null : storey.name();
+    return nameOf(structures.of(structures.containerOf(product)).ofStorey());
   }
 
   private Structure spaceOf(

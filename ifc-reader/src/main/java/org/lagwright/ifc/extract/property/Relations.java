@@ -141,6 +141,11 @@ public final class Relations {
     return tables.containerOf.last(element);
   }
 
+  /** All spatial elements that contain it; the schemas allow one. */
+  public long[] containersOf(long element) {
+    return tables.containerOf.of(element);
+  }
+
   /** Spatial elements that it is referenced in without being contained. */
   public long[] referencesOf(long element) {
     return tables.referencesOf.of(element);
