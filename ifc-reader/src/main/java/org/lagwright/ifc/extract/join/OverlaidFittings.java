@@ -17,8 +17,8 @@ import org.lagwright.ifc.model.Section;
 
 /**
  * Finds fittings and valves whose middle lies in another one that is alike, as where a later export
- * moved all of them by some millimetres. Flanges and nipples that stand behind each other lie a
- * whole length apart.
+ * moved all of them by some millimetres, and those without a body that are placed at one point
+ * under one name. Flanges and nipples that stand behind each other lie a whole length apart.
  */
 final class OverlaidFittings {
 
@@ -34,8 +34,7 @@ final class OverlaidFittings {
   }
 
   /**
-   * Those among some measured elements that lie in another one, each with the one that is read
-   * first.
+   * Those among some elements that lie in another one, each with the one that is read first.
    *
    * @param joining knows between which files places can be compared
    */
@@ -59,13 +58,17 @@ final class OverlaidFittings {
 
   /** Straight pieces are looked for along their axes. */
   private static boolean isOne(MepElement element) {
-    return !(element.kind().isSegment() && element.form() == Form.STRAIGHT);
+    return element.kind().isLagged()
+        && !(element.kind().isSegment() && element.form() == Form.STRAIGHT)
+        && element.section() != null
+        && element.place().positionM() != null;
   }
 
   private boolean isWithin(MepElement fitting, MepElement other) {
     return other.key().compareTo(fitting.key()) < 0
         && Bodies.apartM(fitting, other) <= farthestM(fitting)
         && Bodies.areAlike(fitting, other)
+        && (Bodies.isMeasured(fitting) || fitting.name().equals(other.name()))
         && !Bodies.areCrossing(fitting, other)
         && joining.haveOneOrigin(fitting.key().model(), other.key().model());
   }
@@ -74,7 +77,7 @@ final class OverlaidFittings {
   private static double farthestM(MepElement fitting) {
     Measured<Section> section = fitting.section();
     double offM = section == null ? 0 : Overlaps.offM(section.value());
-    return Math.min(offM, spanM(fitting) / 2);
+    return Math.max(Bodies.SAME_PLACE_M, Math.min(offM, spanM(fitting) / 2));
   }
 
   /** Between the ends that lie farthest apart. */

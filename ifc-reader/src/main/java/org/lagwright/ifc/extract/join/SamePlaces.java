@@ -23,27 +23,36 @@ final class SamePlaces {
   /** GlobalIds that a finding names. */
   private static final int NAMED = 3;
 
+  private static final List<MepElement> NONE = List.of();
+
+  /** What counts in one file, and that of it which is measured, by its place. */
+  private record Counted(List<MepElement> elements, PlaceIndex measured) {}
+
   private final Joining joining;
 
   /** What lies in another one, and that one. */
   private final Map<ElementKey, ElementKey> within;
 
-  private SamePlaces(Joining joining, List<PlaceIndex> indexes) {
+  private SamePlaces(Joining joining, List<Counted> files) {
     this.joining = joining;
+    List<MepElement> measured = new ArrayList<>();
     List<MepElement> all = new ArrayList<>();
-    indexes.forEach(index -> all.addAll(index.elements()));
-    this.within = Overlaps.within(all, joining);
+    for (Counted file : files) {
+      measured.addAll(file.measured.elements());
+      all.addAll(file.elements);
+    }
+    this.within = Overlaps.within(measured, joining);
     within.putAll(OverlaidFittings.within(all, joining));
   }
 
   /** To be called when repetitions are marked. */
   static void note(Joining joining) {
-    List<PlaceIndex> indexes = joining.read().stream().map(model -> index(joining, model)).toList();
-    SamePlaces places = new SamePlaces(joining, indexes);
-    indexes.forEach(places::note);
+    List<Counted> files = joining.read().stream().map(model -> counted(joining, model)).toList();
+    SamePlaces places = new SamePlaces(joining, files);
+    files.forEach(places::note);
   }
 
-  private static PlaceIndex index(Joining joining, MepModel model) {
+  private static Counted counted(Joining joining, MepModel model) {
     List<MepElement> counted = new ArrayList<>();
     for (MepElement each : model.elements()) {
       MepElement element = joining.now(each);
@@ -51,22 +60,22 @@ final class SamePlaces {
         counted.add(element);
       }
     }
-    return new PlaceIndex(counted);
+    return new Counted(counted, new PlaceIndex(counted));
   }
 
-  private void note(PlaceIndex index) {
+  private void note(Counted file) {
     Map<Integer, List<MepElement>> byFile = new TreeMap<>();
-    for (MepElement element : index.elements()) {
-      ElementKey other = twin(index, element);
+    for (MepElement element : file.elements) {
+      ElementKey other = twin(file.measured, element);
       if (other != null) {
-        byFile.computeIfAbsent(other.model(), file -> new ArrayList<>()).add(element);
+        byFile.computeIfAbsent(other.model(), model -> new ArrayList<>()).add(element);
       }
     }
     byFile.forEach(this::note);
   }
 
   private @Nullable ElementKey twin(PlaceIndex index, MepElement element) {
-    for (MepElement other : index.near(element)) {
+    for (MepElement other : Bodies.isMeasured(element) ? index.near(element) : NONE) {
       if (other.key().compareTo(element.key()) < 0 && Bodies.areAlike(other, element)) {
         return other.key();
       }

@@ -45,6 +45,22 @@ class OverlaidFittingsTest {
     assertTold(one, valve(2, 8, diameterMm).read(1), told);
   }
 
+  /** Without a body, ports and length; the name tells the size, the placement where it is. */
+  @ParameterizedTest(name = "{0} mm along, {1}: {2}")
+  @CsvSource({"0,Bend DN50,true", "50,Bend DN50,false", "0,Bend DN 50 left,false"})
+  void fittingsWithoutBodyAtOnePointUnderOneNameAreTold(double xMm, String name, boolean told) {
+    MepModel one = InlineModel.read(0, undrawn(1, 0, "Bend DN50"));
+    MepModel other = InlineModel.read(1, undrawn(2, xMm, name));
+
+    assertTold(one, other, told);
+    assertTold(InlineModel.read(0, undrawn(1, 0, "Bend DN50") + undrawn(2, xMm, name)), told);
+  }
+
+  private static String undrawn(int n, double xMm, String name) {
+    return "#%d=IFCPIPEFITTING('%d',$,'%s',$,$,#%d,$,$,.BEND.);%n".formatted(n, n, name, 30 * n)
+        + InlineModel.placed(30 * n, 1000 + xMm, 2000, 0);
+  }
+
   private static void assertTold(MepModel one, MepModel other, boolean told) {
     List<MepModel> models = join(one, other);
 
@@ -74,7 +90,6 @@ class OverlaidFittingsTest {
 
   private static Network valve(int n, double xMm, double diameterMm) {
     return new Network()
-        .body(
-            n, "IFCVALVE", "Valve", ".ISOLATING.", at(xMm, 0, 0), at(1, 0, 0), 150, diameterMm);
+        .body(n, "IFCVALVE", "Valve", ".ISOLATING.", at(xMm, 0, 0), at(1, 0, 0), 150, diameterMm);
   }
 }
