@@ -47,10 +47,10 @@ public record Token(String folded, boolean glued, int start, int end) {
     return tokens;
   }
 
-  /** Lower case, accents and strokes dropped, sharp s as ss. */
+  /** Lower case, accents and strokes dropped, sharp s as ss, the dotless i with its dot. */
   public static String fold(String text) {
     String lower = text.toLowerCase(Locale.ROOT).replace("ß", "ss").replace("æ", "ae");
-    lower = lower.replace('ø', 'o').replace('ł', 'l');
+    lower = lower.replace('ø', 'o').replace('ł', 'l').replace('ı', 'i').replace('đ', 'd');
     return ACCENTS.matcher(Normalizer.normalize(lower, Normalizer.Form.NFD)).replaceAll("");
   }
 

@@ -40,7 +40,8 @@ class ServiceNamesTest {
 
     assertThat(languages)
         .containsExactly(
-            "cs", "da", "de", "en", "es", "fi", "fr", "it", "nl", "no", "pl", "pt", "ru", "sv");
+            "bg", "cs", "da", "de", "el", "en", "es", "fi", "fr", "hr", "hu", "it", "nl", "no",
+            "pl", "pt", "ro", "ru", "sk", "sl", "sr", "sv", "tr", "uk");
   }
 
   private static MepElement element(String carrier, String name) {
