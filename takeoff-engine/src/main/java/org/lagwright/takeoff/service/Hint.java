@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param otherwise families meant instead, by what further hints tell
  * @param hydronic true for words that tell a circuit which heats or cools rooms
  * @param notBeside kind of service beside whose words alone this is no vote
+ * @param circuit the circuit that it may be a half of
  * @param exact service id given by the user, null for all other hints
  */
 record Hint(
@@ -18,6 +19,7 @@ record Hint(
     Otherwise otherwise,
     boolean hydronic,
     @Nullable String notBeside,
+    @Nullable HalfOfCircuit circuit,
     @Nullable String exact,
     String from,
     String text,
@@ -30,6 +32,7 @@ record Hint(
         meaning.otherwise(),
         meaning.hydronic(),
         meaning.notBeside(),
+        meaning.circuit(),
         null,
         from,
         text,
@@ -39,12 +42,13 @@ record Hint(
   /** What the user says of a name. */
   static Hint ofSettings(String service, String text, double weight) {
     String from = VotePack.FROM_SETTINGS;
-    return new Hint(null, null, Otherwise.NOTHING, false, null, service, from, text, weight);
+    return new Hint(null, null, Otherwise.NOTHING, false, null, null, service, from, text, weight);
   }
 
   static Hint ofFamily(
       String family, @Nullable String direction, String from, String text, double weight) {
-    return new Hint(family, direction, Otherwise.NOTHING, false, null, null, from, text, weight);
+    return new Hint(
+        family, direction, Otherwise.NOTHING, false, null, null, null, from, text, weight);
   }
 
   /**
@@ -60,7 +64,14 @@ record Hint(
 
   /** The same without a say. */
   Hint weightless() {
-    return new Hint(family, direction, otherwise, hydronic, notBeside, exact, from, text, 0);
+    return new Hint(
+        family, direction, otherwise, hydronic, notBeside, circuit, exact, from, text, 0);
+  }
+
+  /** The same as half of its circuit and nothing else, which leaves the family open. */
+  Hint asHalf() {
+    return new Hint(
+        null, null, Otherwise.NOTHING, hydronic, null, circuit, exact, from, text, weight);
   }
 
   /** The family meant, given what all hints tell of a circuit. */

@@ -143,7 +143,9 @@ final class HintCollector {
 
   /** The temperatures beside its words tell a circuit or heat as well as further words do. */
   private Words.Meaning byTemperature(Words.Meaning meaning, String text) {
-    String circuit = meaning.otherwise().withDirection();
+    Otherwise otherwise = meaning.otherwise();
+    String circuit =
+        otherwise.withDirection() == null ? otherwise.inCircuit() : otherwise.withDirection();
     if (circuit != null && temperatures.tellsPairOf(text, services.service(circuit, null))) {
       return meaning.as(circuit);
     }

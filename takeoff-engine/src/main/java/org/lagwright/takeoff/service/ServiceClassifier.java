@@ -74,6 +74,7 @@ public final class ServiceClassifier {
         tellOf(element.repeats(), element.key(), told, hints);
       }
     }
+    hints = new Circuits(services, temperatures).decided(elements, told, hints);
     Ballot ballot = new Ballot(services, votes);
     hints = withAppliances(elements, hints, connections, ballot);
     Map<ElementKey, Ballot.Outcome> outcomes =

@@ -101,6 +101,12 @@ final class TemperatureReader {
     return chosen == null ? null : withAnother(chosen, all);
   }
 
+  /** True for what is warmer than anything that cools. */
+  boolean isWarm(double celsius) {
+    VotePack.Range cold = votes.temperatureRangesC().get(COLD);
+    return cold != null && celsius > cold.to();
+  }
+
   private static ToldTemperature withAnother(ToldTemperature chosen, List<ToldTemperature> all) {
     for (ToldTemperature each : all) {
       if (Math.abs(each.celsius() - chosen.celsius()) > SAME_K) {

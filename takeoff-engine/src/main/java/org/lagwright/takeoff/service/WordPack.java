@@ -46,6 +46,7 @@ record WordPack(
    * @param hydronic true for words that tell such a circuit
    * @param withHeat family meant instead when a temperature beside the words is hot
    * @param notBeside kind of service beside whose words alone these are no vote
+   * @param circuit the circuit that they may be a half of
    */
   record Meaning(
       @Nullable String family,
@@ -57,13 +58,14 @@ record WordPack(
       @Nullable Boolean hydronic,
       @Nullable String withHeat,
       @Nullable String notBeside,
+      @Nullable HalfOfCircuit circuit,
       Map<String, List<String>> words) {
 
     Meaning {
       words = Map.copyOf(words);
       whereNamed = whereNamed == null ? null : List.copyOf(whereNamed);
-      if (family == null && direction == null) {
-        throw new IllegalArgumentException("a meaning needs a family or a direction.");
+      if (family == null && direction == null && circuit == null) {
+        throw new IllegalArgumentException("a meaning needs a family, a direction or a circuit.");
       }
     }
 

@@ -12,7 +12,7 @@ import org.lagwright.takeoff.words.SharedEndings;
 /** Understands names: which family and which direction do their words mean. Remembers texts. */
 final class Words {
 
-  /** What a word means; family and direction both null for words that are no hint. */
+  /** What a word means; family, direction and circuit all null for words that are no hint. */
   record Meaning(
       @Nullable String family,
       @Nullable String direction,
@@ -20,11 +20,13 @@ final class Words {
       boolean hydronic,
       @Nullable String withHeat,
       @Nullable String notBeside,
+      @Nullable HalfOfCircuit circuit,
       Carrier carrier) {
 
     /** The same words understood as another family. */
     Meaning as(String other) {
-      return new Meaning(other, direction, Otherwise.NOTHING, hydronic, null, notBeside, carrier);
+      return new Meaning(
+          other, direction, Otherwise.NOTHING, hydronic, null, notBeside, null, carrier);
     }
 
     /** All families that it may mean. */
@@ -42,7 +44,7 @@ final class Words {
     }
 
     boolean isHint() {
-      return family != null || direction != null;
+      return family != null || direction != null || circuit != null;
     }
   }
 
@@ -60,7 +62,8 @@ final class Words {
 
   Words(WordPack pack, ServicePack services) {
     sharedEndings = new SharedEndings(pack.sharedEndings());
-    Meaning noHint = new Meaning(null, null, Otherwise.NOTHING, false, null, null, Carrier.ANY);
+    Meaning noHint =
+        new Meaning(null, null, Otherwise.NOTHING, false, null, null, null, Carrier.ANY);
     pack.ignored().forEach(text -> book.add(text, noHint, null));
     for (WordPack.Meaning row : pack.meanings()) {
       Meaning meaning =
@@ -71,6 +74,7 @@ final class Words {
               Boolean.TRUE.equals(row.hydronic()),
               row.withHeat(),
               row.notBeside(),
+              row.circuit(),
               carrier(row, services));
       book.addAll(row.words(), meaning, pack.compounding(), pack.shortestInside());
     }
