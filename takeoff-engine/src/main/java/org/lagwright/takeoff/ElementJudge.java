@@ -9,6 +9,7 @@ import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.Finding;
 import org.lagwright.ifc.model.Form;
 import org.lagwright.ifc.model.MepElement;
+import org.lagwright.takeoff.scope.ElementStatus;
 import org.lagwright.takeoff.scope.Scope;
 import org.lagwright.takeoff.scope.ScopeDecision;
 import org.lagwright.takeoff.scope.ScopeFacts;
@@ -177,7 +178,7 @@ final class ElementJudge {
     String given = serviceId == null ? null : givenScope(serviceId, service);
     Service rival = findRival(classification);
     String packScope = service == null ? Classification.UNKNOWN : service.scope();
-    String statusText = others.statusOf(element);
+    ElementStatus status = others.statusOf(element);
     return new ScopeFacts(
         element.kind(),
         described(element),
@@ -189,8 +190,8 @@ final class ElementJudge {
         rival == null ? null : scope(rival),
         service == null ? "nothing tells" : service.reason(),
         location,
-        statusText,
-        scopePack.statusOf(statusText),
+        status == null ? null : status.text(),
+        status == null ? null : status.status(),
         others.other(element));
   }
 
@@ -283,7 +284,7 @@ final class ElementJudge {
             TakeoffFinding.STATUS_CONFLICT,
             Effect.ASSUMED,
             used,
-            other.text(),
+            other.status().text(),
             other.file()));
   }
 

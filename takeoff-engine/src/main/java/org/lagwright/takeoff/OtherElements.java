@@ -10,8 +10,8 @@ import org.lagwright.ifc.model.ElementKey;
 import org.lagwright.ifc.model.ExistingInsulation;
 import org.lagwright.ifc.model.MepElement;
 import org.lagwright.ifc.model.MepModel;
+import org.lagwright.takeoff.scope.ElementStatus;
 import org.lagwright.takeoff.scope.ScopePack;
-import org.lagwright.takeoff.scope.StatusText;
 
 /**
  * What other elements tell of one: a covering is that of its host, and what stands in several files
@@ -24,8 +24,8 @@ import org.lagwright.takeoff.scope.StatusText;
 record OtherElements(
     Map<ElementKey, String> inWords, Map<ElementKey, List<Told>> statuses, ScopePack pack) {
 
-  /** A text on the status of an element, and the file it stands in. */
-  record Told(String text, String file) {}
+  /** The status of an element, and the file it stands in. */
+  record Told(ElementStatus status, String file) {}
 
   /**
    * Looks through all elements of a takeoff.
@@ -46,7 +46,7 @@ record OtherElements(
       if (first != null) {
         String file = models.get(first.key().model()).file().name();
         inWords.put(element.key(), inWords(first) + " in " + file);
-        String status = StatusText.of(element.properties(), pack);
+        ElementStatus status = ElementStatus.of(element.properties(), pack);
         if (status != null) {
           String again = models.get(element.key().model()).file().name();
           statuses
@@ -77,28 +77,28 @@ record OtherElements(
   /**
    * What the element's own file says of its status, else the first of the others that tells one.
    */
-  @Nullable String statusOf(MepElement element) {
-    String own = StatusText.of(element.properties(), pack);
+  @Nullable ElementStatus statusOf(MepElement element) {
+    ElementStatus own = ElementStatus.of(element.properties(), pack);
     List<Told> others = statuses.getOrDefault(element.key(), List.of());
     if (own != null || others.isEmpty()) {
       return own;
     }
     for (Told told : others) {
-      if (pack.statusOf(told.text) != null) {
-        return told.text;
+      if (told.status.status() != null) {
+        return told.status;
       }
     }
-    return others.get(0).text;
+    return others.get(0).status;
   }
 
   /**
    * What another file says that is not the status that is used, null if they agree.
    *
-   * @param used what {@link ScopePack#statusOf} makes of {@link #statusOf}
+   * @param used the status by {@link #statusOf}
    */
   @Nullable Told otherStatus(MepElement element, @Nullable String used) {
     for (Told told : statuses.getOrDefault(element.key(), List.of())) {
-      if (!Objects.equals(pack.statusOf(told.text), used)) {
+      if (!Objects.equals(told.status.status(), used)) {
         return told;
       }
     }

@@ -118,6 +118,9 @@ final class QuestionBook {
     if (judgement.scope().rule().equals(ScopePack.EXISTING)) {
       return "Does the existing " + service + " get new insulation?";
     }
+    if (judgement.scope().rule().equals(ScopePack.TEMPORARY)) {
+      return "Does the temporary " + service + " get insulation?";
+    }
     String rivalId = judgement.service() == null ? null : judgement.service().contradiction();
     return rivalId == null
         ? "Is " + service + " insulated?"

@@ -262,6 +262,18 @@ class ScopeOfElementsTest {
     "Umbaustatus, Bestand, ASK",
     "Phase Created, Existing, ASK",
     "Phase Created, New Construction, IN",
+    "Phase Created, Demolition, IN",
+    "Umbau-Status, Bestand, ASK",
+    "Renovierungsstatus, Neu, IN",
+    "Renovierungsstatus, rückzubauen, OUT",
+    "Estado de Renovação, Existente, ASK",
+    "Phase de création, Existant, ASK",
+    "Phase, Existing, ASK",
+    "Phase, 2, IN",
+    "Construction Status, TEMPORARY, ASK",
+    "Phase Demolished, None, IN",
+    "Phase Demolished, -1, IN",
+    "Phase Demolished, Phase 2, ASK",
     "Status, Existing, IN"
   })
   void furtherPropertiesTellWhatIsThereAlready(String name, String text, Scope scope) {
@@ -269,6 +281,29 @@ class ScopeOfElementsTest {
 
     assertThat(takeoff(chilled(1, 2).property(status)).elements().get(0).scope().scope())
         .isEqualTo(scope);
+  }
+
+  @Test
+  void whatIsThereAlreadyAndGoesInAPhaseIsToBeDemolished() {
+    Property created =
+        new Property("Phasing", "Phase Created", "Existing", null, null, false, false, 8);
+    Property gone =
+        new Property("Phasing", "Phase Demolished", "New Works", null, null, false, false, 9);
+
+    assertOut(
+        takeoff(chilled(1, 2).property(gone).property(created)),
+        "demolished",
+        "is to be demolished: its status is 'Phase Demolished New Works'");
+  }
+
+  @Test
+  void whatIsThereForATimeOnlyIsAskedFor() {
+    Takeoff asked = takeoff(ofStatus("Pset_PipeSegmentTypeCommon", "TEMPORARY"));
+
+    assertLeftOut(asked, TakeoffFinding.SCOPE_UNDECIDED);
+    assertThat(asked.questions())
+        .extracting(Question::question)
+        .containsExactly("Does the temporary chilled water flow get insulation?");
   }
 
   @Test

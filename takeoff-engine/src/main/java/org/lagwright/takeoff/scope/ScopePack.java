@@ -1,18 +1,25 @@
 package org.lagwright.takeoff.scope;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.model.Kind;
 import org.lagwright.takeoff.pack.PackInfo;
 import org.lagwright.takeoff.pack.PackReader;
+import org.lagwright.takeoff.words.Token;
 
 /**
  * The scope rules, in the order in which they are tried.
  *
- * @param statuses words of the property Status, lower case, by the status they stand for
+ * @param statuses words of the property Status by the status they stand for; case and accents do
+ *     not matter
  * @param statusProperties further properties that tell a status, lower case
+ * @param phaseProperties properties that tell the phase in which something was made, lower case
+ * @param demolitionPhases properties that tell the phase in which it goes, lower case
+ * @param noPhase what stands in those where it stays
  * @param rules the last one applies always
  */
 public record ScopePack(
@@ -21,15 +28,29 @@ public record ScopePack(
     String source,
     String status,
     Map<String, List<String>> statuses,
-    List<String> statusProperties,
+    Set<String> statusProperties,
+    Set<String> phaseProperties,
+    Set<String> demolitionPhases,
+    List<String> noPhase,
     List<Rule> rules) {
 
-  /** Id of the rule on what is there already, whose question says so. */
+  /** Status, and id of the rule, of what is there already, whose question says so. */
   public static final String EXISTING = "existing";
 
+  /** Status of what is to be demolished. */
+  public static final String DEMOLISHED = "demolished";
+
+  /** Status of what is there for a time only. */
+  public static final String TEMPORARY = "temporary";
+
   public ScopePack {
-    statuses = Map.copyOf(statuses);
-    statusProperties = List.copyOf(statusProperties);
+    Map<String, List<String>> folded = new HashMap<>();
+    statuses.forEach((key, words) -> folded.put(key, words.stream().map(Token::fold).toList()));
+    statuses = Map.copyOf(folded);
+    statusProperties = Set.copyOf(statusProperties);
+    phaseProperties = Set.copyOf(phaseProperties);
+    demolitionPhases = Set.copyOf(demolitionPhases);
+    noPhase = noPhase.stream().map(Token::fold).toList();
     rules = List.copyOf(rules);
     if (rules.isEmpty() || !rules.get(rules.size() - 1).when().isAlways()) {
       throw new IllegalArgumentException("the last rule must apply always, with 'when: {}'.");
@@ -48,13 +69,19 @@ public record ScopePack(
 
   /** Which status a text of the property Status stands for; null if none of the pack. */
   public @Nullable String statusOf(@Nullable String text) {
-    String word = text == null ? "" : text.strip().toLowerCase(Locale.ROOT);
+    String word = text == null ? "" : Token.fold(text.strip());
     for (Map.Entry<String, List<String>> status : statuses.entrySet()) {
       if (status.getValue().contains(word)) {
         return status.getKey();
       }
     }
     return null;
+  }
+
+  /** True if a text names a phase, and not that there is none. */
+  boolean isPhase(String text) {
+    String word = Token.fold(text.strip());
+    return !word.isEmpty() && !noPhase.contains(word);
   }
 
   /**
