@@ -12,6 +12,7 @@ import org.lagwright.ifc.extract.text.PropertyLengths;
 import org.lagwright.ifc.extract.text.PropertyNames;
 import org.lagwright.ifc.extract.text.Thicknesses;
 import org.lagwright.ifc.extract.text.WordedThickness;
+import org.lagwright.ifc.extract.text.Words;
 import org.lagwright.ifc.model.Effect;
 import org.lagwright.ifc.model.Evidence;
 import org.lagwright.ifc.model.ExistingInsulation;
@@ -140,6 +141,7 @@ final class InsulationConflicts {
       addTexts(draft, chosenM, others);
       addNames(draft, chosenM, others);
     }
+    chosen.ifPresent(insulation -> addPurpose(insulation, others));
     List<Property> stated =
         StatedInsulation.isToldInside(draft)
             ? List.of()
@@ -156,8 +158,18 @@ final class InsulationConflicts {
       }
     }
     if (!others.isEmpty()) {
-      String taken = chosenM == null ? "none" : inWords(chosen.orElseThrow(), chosenM);
+      String taken = chosen.isEmpty() ? "none" : inWords(chosen.get(), chosenM);
       conflict(draft, taken, String.join(", ", others));
+    }
+  }
+
+  /** What serves as a safeguard may be wool that insulates as well, or a board that does not. */
+  private static void addPurpose(ExistingInsulation chosen, List<String> others) {
+    for (String text : new String[] {chosen.material(), chosen.evidence().raw()}) {
+      if (text != null && Words.mayBeNoInsulation(text)) {
+        others.add("'" + text + "', which may be there against fire, sound or damage alone");
+        return;
+      }
     }
   }
 
@@ -214,8 +226,9 @@ final class InsulationConflicts {
     }
   }
 
-  private static String inWords(ExistingInsulation chosen, double thicknessM) {
-    return InWords.millimetres(thicknessM) + " (" + chosen.evidence() + ")";
+  private static String inWords(ExistingInsulation chosen, @Nullable Double thicknessM) {
+    String thickness = thicknessM == null ? "not known" : InWords.millimetres(thicknessM);
+    return thickness + " (" + chosen.evidence() + ")";
   }
 
   private static void conflict(Draft draft, String taken, String other) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.text.InWords;
+import org.lagwright.ifc.extract.text.PipeMaterial;
 import org.lagwright.ifc.extract.text.Thicknesses;
 import org.lagwright.ifc.extract.text.Words;
 import org.lagwright.ifc.model.Evidence;
@@ -104,9 +105,11 @@ public final class MaterialLayers {
     double sumM = 0;
     IfcRecord first = null;
     boolean wall = !lining && haveWall(parts);
+    boolean metal = wall && haveMetal(parts);
     for (IfcRecord part : parts) {
       boolean thick = wall && part.is("IfcMaterialLayer") && metres(part) >= THINNEST_M;
-      boolean meant = isCalled(part, lining) || (thick && isInsulant(part));
+      boolean meant =
+          isCalled(part, lining) || (thick && (isInsulant(part) || (metal && isRubber(part))));
       if (meant && (metres(part) > 0 || !part.is("IfcMaterialLayer"))) {
         sumM += metres(part) > 0 ? metres(part) : Double.NaN;
         first = first == null ? part : first;
@@ -147,6 +150,27 @@ public final class MaterialLayers {
   private boolean haveWall(List<IfcRecord> parts) {
     for (IfcRecord part : parts) {
       if (metres(part) > 0 && !isCalled(part, false) && !isInsulant(part)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if one of the parts is of metal, as no hose of rubber is. */
+  private static boolean haveMetal(List<IfcRecord> parts) {
+    for (IfcRecord part : parts) {
+      for (String name : names(part)) {
+        if (name != null && PipeMaterial.in(name).filter(PipeMaterial::isMetal).isPresent()) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean isRubber(IfcRecord part) {
+    for (String name : names(part)) {
+      if (name != null && Words.isRubber(name)) {
         return true;
       }
     }

@@ -35,6 +35,11 @@ public enum PipeMaterial {
     return words;
   }
 
+  /** True unless it is a plastic. */
+  public boolean isMetal() {
+    return compareTo(PLASTIC_IN_PRESSURE) < 0;
+  }
+
   /** The material that a file of this package calls so. */
   static PipeMaterial named(String name) {
     return valueOf(name.toUpperCase(Locale.ROOT).replace('-', '_'));

@@ -30,6 +30,8 @@ public final class Words {
   private static final Meaning INSULANT = new Meaning();
   private static final Meaning INSULATED = new Meaning();
   private static final Meaning COAT = new Meaning();
+  private static final Meaning SAFEGUARD = new Meaning();
+  private static final Meaning RUBBER = new Meaning();
   private static final Meaning HEAVY = new Meaning();
   private static final Meaning AIR = new Meaning();
   private static final Meaning WET = new Meaning();
@@ -62,6 +64,8 @@ public final class Words {
         case "insulant" -> INSULANT.words.addAll(words);
         case "insulated" -> INSULATED.words.addAll(words);
         case "coat" -> COAT.words.addAll(words);
+        case "safeguard" -> SAFEGUARD.words.addAll(words);
+        case "rubber" -> RUBBER.words.addAll(words);
         case "heavy" -> HEAVY.words.addAll(words);
         case "air" -> AIR.words.addAll(words);
         case "wet" -> WET.words.addAll(words);
@@ -335,6 +339,11 @@ public final class Words {
     return INSULANT.isOf(text);
   }
 
+  /** True for rubber, which insulates metal; of some, hoses are made. */
+  public static boolean isRubber(String text) {
+    return RUBBER.isOf(text);
+  }
+
   /** True for what has insulation, not for insulation itself. */
   public static boolean isInsulated(String text) {
     return INSULATED.isOf(text);
@@ -348,6 +357,12 @@ public final class Words {
   /** True for paint and vapour barriers, which insulate nothing. */
   public static boolean isCoat(String text) {
     return COAT.isOf(text);
+  }
+
+  /** True for what lies around a pipe against fire, sound or damage, and may not insulate it. */
+  public static boolean mayBeNoInsulation(String text) {
+    boolean hard = isCoat(text) || HEAVY.isOf(text);
+    return SAFEGUARD.isOf(text) || (hard && !tellsOfInsulation(text));
   }
 
   /** True for concrete, mortar and masonry, which line ducts and insulate nothing. */

@@ -31,6 +31,26 @@ class InsulationConflictTest {
     assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(found);
   }
 
+  /** What may be there against fire, sound or damage alone; wool against fire insulates as well. */
+  @ParameterizedTest
+  @CsvSource({
+    "Brandschutz 30 mm,true",
+    "Fire wrap,true",
+    "Fire protection wool,true",
+    "Acoustic lagging,true",
+    "Betonummantelung,true",
+    "PE coating,true",
+    "Wool with alu coating,false",
+    "Frost protection,false",
+    "Wool,false"
+  })
+  void coveringThatMayServeAnotherPurposeIsAFinding(String name, boolean found) {
+    MepModel model = read(PIPE + covering(2, name, ring(120.3, 30), 0, 2500));
+
+    assertThat(mm(of(model, 1))).isCloseTo(30, within(0.01));
+    assertThat(codes(model).contains("INSULATION_CONFLICT")).isEqualTo(found);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "Wool 50 mm,true",

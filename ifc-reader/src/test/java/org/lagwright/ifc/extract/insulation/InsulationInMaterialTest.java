@@ -128,6 +128,9 @@ class InsulationInMaterialTest {
         "Lana minerale",
         "Steenwol",
         "Elastomer",
+        "NBR",
+        "Synthetic rubber",
+        "Gummi, vernetzt",
         "Asv\u00E1nygyapot",
         "Ta\u015Fy\u00FCn\u00FC",
         "Izola\u021Bie"
@@ -143,6 +146,8 @@ class InsulationInMaterialTest {
   @ParameterizedTest
   @CsvSource({
     "Kautschuk,8,Kautschuk",
+    "Synthetic rubber,8,PVC",
+    "NBR,3,Steel",
     "PVC foam,3,PVC",
     "Polyethylene,30,Steel",
     "PUR Beschichtung,7,Steel",
