@@ -17,10 +17,11 @@ final class SteamPressureText {
    * What a text tells.
    *
    * @param saturatedC saturation temperature, degC
+   * @param coldestC the same where an untold kind of pressure is absolute, which no steam is below
    * @param text the part of the text that tells it
    * @param gaugeAssumed true where it does not say gauge or absolute
    */
-  record Found(double saturatedC, String text, boolean gaugeAssumed) {}
+  record Found(double saturatedC, double coldestC, String text, boolean gaugeAssumed) {}
 
   private static final Pattern PRESSURE =
       Pattern.compile(
@@ -52,9 +53,13 @@ final class SteamPressureText {
       return Optional.empty();
     }
     double absolutePa = kind.startsWith("a") ? pascal : pascal + SteamSaturation.ATMOSPHERE_PA;
-    return SteamSaturation.isSaturatedAt(absolutePa)
-        ? Optional.of(new Found(SteamSaturation.temperatureC(absolutePa), told, kind.isEmpty()))
-        : Optional.empty();
+    if (!SteamSaturation.isSaturatedAt(absolutePa)) {
+      return Optional.empty();
+    }
+    double saturatedC = SteamSaturation.temperatureC(absolutePa);
+    boolean assumed = kind.isEmpty() && SteamSaturation.isSaturatedAt(pascal);
+    double coldestC = assumed ? SteamSaturation.temperatureC(pascal) : saturatedC;
+    return Optional.of(new Found(saturatedC, coldestC, told, kind.isEmpty()));
   }
 
   private static double pascal(String number, String unit) {

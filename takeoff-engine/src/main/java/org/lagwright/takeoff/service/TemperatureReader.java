@@ -39,6 +39,9 @@ final class TemperatureReader {
   /** Rounding of a zero that was turned from one scale into another, kelvin. */
   private static final double ZERO_K = 0.01;
 
+  /** Steam colder than saturated by less has rounded figures, kelvin: no source. */
+  private static final double WET_K = 5;
+
   private static final String PROPERTY = "property ";
   private static final String OF_SYSTEM = "property of its system ";
   private static final String FROM_PORTS = "properties of its ports";
@@ -50,6 +53,9 @@ final class TemperatureReader {
   /** IFC types whose values are words. */
   private static final Set<String> TEXTS =
       Set.of("IFCTEXT", "IFCLABEL", "IFCIDENTIFIER", "IFCDESCRIPTIVEMEASURE");
+
+  /** Saturated steam, and what it is at least, degC. */
+  private record Steam(ToldTemperature told, double coldestC) {}
 
   private enum Tells {
     FLOW,
@@ -94,9 +100,14 @@ final class TemperatureReader {
       all.addAll(byProperties(told, PROPERTY, service, true));
     }
     ToldTemperature chosen = ToldTemperature.first(all);
-    if ((chosen == null || !chosen.believed()) && service.medium().equals(STEAM)) {
-      ToldTemperature bySteam = bySteamPressure(element, told, service);
-      chosen = bySteam == null ? chosen : bySteam;
+    boolean isSteam = service.medium().equals(STEAM);
+    Steam steam = isSteam ? bySteamPressure(element, told, service) : null;
+    if (steam != null) {
+      if (chosen == null || !chosen.believed()) {
+        chosen = steam.told;
+      } else if (chosen.celsius() < steam.coldestC - WET_K) {
+        return chosen.beside(steam.told);
+      }
     }
     return chosen == null ? null : withAnother(chosen, all);
   }
@@ -120,11 +131,11 @@ final class TemperatureReader {
    * Saturated steam by the pressure in what names its medium or system, else in the name of a
    * straight pipe; names of valves and types tell what they are fit for.
    */
-  private @Nullable ToldTemperature bySteamPressure(
+  private @Nullable Steam bySteamPressure(
       MepElement element, List<Property> told, Service service) {
     for (Property property : told) {
       if (!property.quantity() && mediumProperties.contains(property.plainName())) {
-        ToldTemperature found = steam(property.text(), PROPERTY + property.name(), service);
+        Steam found = steam(property.text(), PROPERTY + property.name(), service);
         if (found != null) {
           return found;
         }
@@ -132,7 +143,7 @@ final class TemperatureReader {
     }
     for (MepSystem system : element.systems()) {
       for (String text : NamedTemperatures.texts(system)) {
-        ToldTemperature found = steam(text, VotePack.FROM_SYSTEM, service);
+        Steam found = steam(text, VotePack.FROM_SYSTEM, service);
         if (found != null) {
           return found;
         }
@@ -143,18 +154,20 @@ final class TemperatureReader {
         : null;
   }
 
-  private @Nullable ToldTemperature steam(String text, String from, Service service) {
+  private @Nullable Steam steam(String text, String from, Service service) {
     return SteamPressureText.find(text)
         .map(
             found ->
-                new ToldTemperature(
-                    found.saturatedC(),
-                    from,
-                    text,
-                    found.text(),
-                    found.gaugeAssumed(),
-                    null,
-                    names.range(service).holds(found.saturatedC())))
+                new Steam(
+                    new ToldTemperature(
+                        found.saturatedC(),
+                        from,
+                        text,
+                        found.text(),
+                        found.gaugeAssumed(),
+                        null,
+                        names.range(service).holds(found.saturatedC())),
+                    found.coldestC()))
         .orElse(null);
   }
 

@@ -38,7 +38,8 @@ public record ToldTemperature(
 
   /** The same where the model tells another temperature as well. */
   ToldTemperature beside(ToldTemperature other) {
-    String said = other.from + " '" + other.text + "'";
+    String byPressure = other.pressure == null ? "" : " by its " + other.pressure;
+    String said = other.from + " '" + other.text + "'" + byPressure;
     return new ToldTemperature(celsius, from, text, pressure, gaugeAssumed, said, believed);
   }
 }

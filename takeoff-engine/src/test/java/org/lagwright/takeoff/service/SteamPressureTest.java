@@ -76,6 +76,27 @@ class SteamPressureTest {
     assertThat(Objects.requireNonNull(found.told()).pressure()).isNull();
   }
 
+  /** Without gauge or absolute told, 6 bar is 165 or 159 degC; what is hotter is superheated. */
+  @ParameterizedTest
+  @CsvSource({
+    "Steam 6 bar 100 °C,true",
+    "Steam 6 barg 159 °C,true",
+    "Steam 6 bar 159 °C,false",
+    "Steam 6 bar 165 °C,false",
+    "Steam 6 bar 250 °C,false"
+  })
+  void steamColderThanSaturatedAtItsPressureIsAContradiction(String system, boolean found) {
+    Classification steam = classify(TestElement.pipe(1, 60.3, 1).inSystem(system));
+
+    String pressure = system.substring("Steam ".length(), system.lastIndexOf("bar") + 3);
+    String otherwise = Objects.requireNonNull(steam.told()).otherwise();
+    if (found) {
+      assertThat(otherwise).startsWith("system name '" + system + "' by its " + pressure);
+    } else {
+      assertThat(otherwise).isNull();
+    }
+  }
+
   @Test
   void mediumAndNameOfAPipeTellItTooButNotTheNameOfAValve() {
     TestElement medium = TestElement.pipe(1, 60.3, 1).property("Medium", "Dampf 3 bar ü");
