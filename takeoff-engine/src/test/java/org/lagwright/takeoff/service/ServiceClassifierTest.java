@@ -97,7 +97,13 @@ class ServiceClassifierTest {
         "Järjestelmän nimi",
         "Nome do sistema",
         "Nazwa systemu",
-        "Классификация системы"
+        "Классификация системы",
+        "Rendszer neve",
+        "Sistem adı",
+        "Όνομα συστήματος",
+        "Názov systému",
+        "Naziv sustava",
+        "Назва системи"
       })
   void propertyOfTheSystemTellsInItsLanguage(String name) {
     assertThat(classify(pipe().property(name, "CHWS").build()).serviceId())

@@ -150,7 +150,13 @@ class ToldTemperatureTest {
     "CV aanvoer, Temperatuur aanvoer, 45, 45",
     "Varme tur, Turtemperatur, 60 °C, 60",
     "Lämmitys meno, Menolämpötila, 45 °C, 45",
-    "Отопление подача, Температура подачи, '90,0 °С', 90"
+    "Отопление подача, Температура подачи, '90,0 °С', 90",
+    "Fűtés előremenő, Előremenő hőmérséklet, 70 °C, 70",
+    "Încălzire retur, Temperatură retur, 50 °C, 50",
+    "Isıtma gidiş, Gidiş sıcaklığı, 75, 75",
+    "Θέρμανση επιστροφή, Θερμοκρασία επιστροφής, 55 °C, 55",
+    "Vykurovanie prívod, Teplota prívodu, 65 °C, 65",
+    "Grijanje povrat, Temperatura povrata, 45 °C, 45"
   })
   void propertiesOfAllLanguagesTell(String system, String name, String value, double celsius) {
     TestElement pipe = TestElement.pipe(1, 60.3, 1).inSystem(system).property(name, value);
