@@ -122,8 +122,8 @@ public final class Words {
   }
 
   /**
-   * Lower case without accents and strokes; the German sharp s as ss. An o with a stroke that
-   * stands between no letters is the sign of a diameter and stays.
+   * Lower case without accents and strokes; the German sharp s as ss, the i without its dot as i.
+   * An o with a stroke that stands between no letters is the sign of a diameter and stays.
    */
   public static String fold(String text) {
     String lower = text.toLowerCase(Locale.ROOT);
@@ -140,6 +140,10 @@ public final class Words {
         withoutMarks.append("ae");
       } else if (c == 'ł') {
         withoutMarks.append('l');
+      } else if (c == 'ı') {
+        withoutMarks.append('i');
+      } else if (c == 'đ') {
+        withoutMarks.append('d');
       } else if (!isMark(c)) {
         withoutMarks.append(c);
       }

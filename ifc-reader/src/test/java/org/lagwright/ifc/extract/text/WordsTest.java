@@ -141,6 +141,7 @@ class WordsTest {
     assertThat(Words.fold("Stålrør Ø60, 160xØ125, Wełna"))
         .isEqualTo("stalror ø60, 160xø125, welna");
     assertThat(Words.line("Kobberrør")).isEqualTo(Words.Line.PIPE);
+    assertThat(Words.fold("YALITIM Kalınlığı, Hlađenje")).isEqualTo("yalitim kalinligi, hladenje");
   }
 
   @ParameterizedTest
@@ -162,7 +163,12 @@ class WordsTest {
         "Luchtkanaal",
         "Ventilationskanal",
         "Ilmanvaihtokanava",
-        "Воздуховод прямоугольный"
+        "Воздуховод прямоугольный",
+        "Légcsatorna",
+        "Tubulatură ventilație",
+        "Αεραγωγός",
+        "Vzduchovod",
+        "Повітропровід"
       })
   void ductsAreToldFromPipes(String name) {
     assertThat(Words.isDuct(name)).isTrue();
