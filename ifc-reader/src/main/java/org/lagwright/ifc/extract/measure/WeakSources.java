@@ -51,7 +51,7 @@ final class WeakSources {
       problems.add(
           "it is drawn with ends of different sizes, and counts as of one size throughout");
     }
-    if (isSegmentOfOneEnd(draft)) {
+    if (isDrawnWithOneEnd(draft)) {
       problems.add("only one end of the body is recognised");
     }
     boolean drawn = draft.shape().isDrawn() || draft.shape().isOnlyBoxed();
@@ -82,9 +82,11 @@ final class WeakSources {
     return kind != null && kind.isSegment() && (drawn == Form.REDUCER || drawn == Form.TRANSITION);
   }
 
-  private static boolean isSegmentOfOneEnd(Draft draft) {
+  /** True of a segment, or of what joins two, of which the other end is not recognised. */
+  private static boolean isDrawnWithOneEnd(Draft draft) {
     Kind kind = draft.kind();
-    return kind != null && kind.isSegment() && draft.shape().form() == Form.CAP;
+    boolean segment = kind != null && kind.isSegment();
+    return (segment || draft.form().ways() == 2) && draft.shape().form() == Form.CAP;
   }
 
   /** True if a value was written and nothing that is drawn gives another. */

@@ -225,6 +225,24 @@ class PartlyJoinedFittingTest {
     assertThat(InlineModel.codes(model)).contains("GEOMETRY_ONLY_PARTLY_MEASURED");
   }
 
+  /** A bend by its ports, whose second end is drawn as a tip. */
+  @Test
+  void bendOfWhichOneEndIsRecognisedSaysSo() {
+    MeshText mesh = new MeshText();
+    int[] rim = mesh.ring(at(0, 0, 0), at(0, 1, 0), at(0, 0, 1), 50, 24);
+    mesh.cap(rim);
+    mesh.points.add(at(150, 150, 0));
+    for (int i = 0; i < rim.length; i++) {
+      mesh.faces.add(new int[] {rim[(i + 1) % rim.length], rim[i], mesh.points.size() - 1});
+    }
+    MepModel model =
+        drawn(mesh).port(2, 0, at(0, 0, 0), WEST).port(2, 1, at(150, 150, 0), NORTH).read();
+
+    assertThat(InlineModel.element(model, 2000).form()).isEqualTo(Form.BEND);
+    assertThat(value(InlineModel.element(model, 2000).section())).isInstanceOf(Section.Round.class);
+    assertThat(InlineModel.codes(model)).contains("GEOMETRY_ONLY_PARTLY_MEASURED");
+  }
+
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
   void reducerWithAPortAtOneOfItsEndsHasBothItsSizes(boolean west) {
