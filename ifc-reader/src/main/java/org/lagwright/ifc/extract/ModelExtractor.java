@@ -26,6 +26,7 @@ import org.lagwright.ifc.model.ModelFile;
 import org.lagwright.ifc.model.ReadFinding;
 import org.lagwright.ifc.schema.IfcFile;
 import org.lagwright.ifc.schema.IfcSchema;
+import org.lagwright.ifc.schema.MissingRecords;
 import org.lagwright.ifc.step.StepProblem;
 import org.lagwright.ifc.threads.Workers;
 
@@ -160,6 +161,7 @@ public final class ModelExtractor {
     List<MepElement> elements = making.elements();
     findings.addAll(drafting.repeated().findings(opened.source().index()));
     noteCircles();
+    noteMissingRecords();
     findings.addAll(making.identities().findings(elements));
     opened.relations().forgetBelongings();
     return new MepModel(
@@ -213,6 +215,13 @@ public final class ModelExtractor {
     Collections.sort(met);
     Optional<Finding> circle = circles.finding(opened.source().index(), met);
     circle.ifPresent(findings::add);
+  }
+
+  private void noteMissingRecords() {
+    MissingRecords missing = opened.file().missing();
+    if (!missing.isEmpty()) {
+      note(ReadFinding.RECORDS_MISSING, Effect.NONE, missing.count(), missing.named());
+    }
   }
 
   private void noteFile() {

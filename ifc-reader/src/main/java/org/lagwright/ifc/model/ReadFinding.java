@@ -15,6 +15,10 @@ public enum ReadFinding implements FindingCode {
       Severity.WARNING,
       "{0} times records lead back to themselves: {1}. Each is followed once; what hangs on them"
           + " may lack its place, system or size. Have the export checked."),
+  RECORDS_MISSING(
+      Severity.WARNING,
+      "Bodies refer to {0} that the file does not have: {1}. They are measured without, so parts of"
+          + " them may lack. Export the whole model again."),
   UNITS_ASSUMED(
       Severity.WARNING, "The file declares no unit for {0}; {1} is assumed. Check one {0}."),
   UNITS_CONFLICT(

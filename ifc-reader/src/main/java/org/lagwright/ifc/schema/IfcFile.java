@@ -28,6 +28,7 @@ public final class IfcFile {
 
   private final StepFile step;
   private final IfcSchema schema;
+  private final MissingRecords missing = new MissingRecords();
 
   /** By the numbers of the keywords, so that a record finds its entity without a search. */
   private final IfcEntity[] entities;
@@ -76,6 +77,11 @@ public final class IfcFile {
   /** The exchange file below. */
   public StepFile step() {
     return step;
+  }
+
+  /** What bodies that were read so far refer to in vain. */
+  public MissingRecords missing() {
+    return missing;
   }
 
   IfcEntity entity(StepKeyword keyword) {

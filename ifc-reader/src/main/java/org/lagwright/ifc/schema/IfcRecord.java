@@ -54,7 +54,7 @@ public final class IfcRecord {
   /** The record referred to; null if there is none or its target is missing from the file. */
   public @Nullable IfcRecord ref(String attribute) {
     long id = refId(attribute);
-    return id == 0 ? null : file.find(id);
+    return id == 0 ? null : findTarget(id);
   }
 
   /** Instance number referred to, 0 if none. */
@@ -64,7 +64,11 @@ public final class IfcRecord {
 
   /** The record of an instance number that an attribute gave; null if the file misses it. */
   public @Nullable IfcRecord findTarget(long id) {
-    return file.find(id);
+    IfcRecord target = file.find(id);
+    if (target == null) {
+      file.missing().add(entity, id);
+    }
+    return target;
   }
 
   /** Instance numbers in a list of references. */
@@ -76,7 +80,7 @@ public final class IfcRecord {
   public List<IfcRecord> refs(String attribute) {
     List<IfcRecord> found = new ArrayList<>();
     for (long id : refIds(attribute)) {
-      IfcRecord target = file.find(id);
+      IfcRecord target = findTarget(id);
       if (target != null) {
         found.add(target);
       }
@@ -95,7 +99,7 @@ public final class IfcRecord {
     for (int i = 0; i < lists.size(); i++) {
       List<IfcRecord> row = new ArrayList<>();
       for (long id : lists.references(i)) {
-        IfcRecord target = file.find(id);
+        IfcRecord target = findTarget(id);
         if (target != null) {
           row.add(target);
         }
