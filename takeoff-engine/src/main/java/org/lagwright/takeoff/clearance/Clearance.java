@@ -98,12 +98,16 @@ public record Clearance(
         if (made.missing().isEmpty()) {
           placed.add(Placed.of(taken, made, jackets.has(taken)));
         } else {
-          (thicknessM(taken) > 0 ? unplaced : bareUnplaced)
-              .add(new Unplaced(taken, made.missing()));
+          leaveOut(taken, made.missing(), unplaced, bareUnplaced);
         }
       }
     }
     return placed;
+  }
+
+  private static void leaveOut(
+      TakenElement taken, String why, List<Unplaced> unplaced, List<Unplaced> bareUnplaced) {
+    (thicknessM(taken) > 0 ? unplaced : bareUnplaced).add(new Unplaced(taken, why));
   }
 
   private static List<Placed> withoutCrowds(
@@ -112,7 +116,7 @@ public record Clearance(
     List<Placed> placed = new ArrayList<>(all.size());
     for (Placed one : all) {
       if (crowds.hold(one)) {
-        (one.insulated() ? unplaced : bareUnplaced).add(new Unplaced(one.taken(), Crowds.REASON));
+        leaveOut(one.taken(), Crowds.REASON, unplaced, bareUnplaced);
       } else {
         placed.add(one);
       }

@@ -59,8 +59,6 @@ public record ElementStatus(String text, @Nullable String status) {
   /** What is demolished in a phase was there before, or was built for a time only. */
   private static ElementStatus gone(Property phase, @Nullable ElementStatus found) {
     String text = phase.name() + " " + phase.text().strip();
-    return found == null
-        ? new ElementStatus(text, ScopePack.TEMPORARY)
-        : new ElementStatus(text, ScopePack.DEMOLISHED);
+    return new ElementStatus(text, found == null ? ScopePack.TEMPORARY : ScopePack.DEMOLISHED);
   }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.lagwright.ifc.extract.text.InWords;
 import org.lagwright.ifc.extract.text.PipeMaterial;
@@ -105,11 +106,9 @@ public final class MaterialLayers {
     double sumM = 0;
     IfcRecord first = null;
     boolean wall = !lining && haveWall(parts);
-    boolean metal = wall && haveMetal(parts);
     for (IfcRecord part : parts) {
       boolean thick = wall && part.is("IfcMaterialLayer") && metres(part) >= THINNEST_M;
-      boolean meant =
-          isCalled(part, lining) || (thick && (isInsulant(part) || (metal && isRubber(part))));
+      boolean meant = isCalled(part, lining) || (thick && insulates(part, parts));
       if (meant && (metres(part) > 0 || !part.is("IfcMaterialLayer"))) {
         sumM += metres(part) > 0 ? metres(part) : Double.NaN;
         first = first == null ? part : first;
@@ -156,22 +155,22 @@ public final class MaterialLayers {
     return false;
   }
 
-  /** True if one of the parts is of metal, as no hose of rubber is. */
-  private static boolean haveMetal(List<IfcRecord> parts) {
-    for (IfcRecord part : parts) {
-      for (String name : names(part)) {
-        if (name != null && PipeMaterial.in(name).filter(PipeMaterial::isMetal).isPresent()) {
-          return true;
-        }
-      }
-    }
-    return false;
+  /** True for what insulates, and for rubber if another part is of metal, as of no hose. */
+  private static boolean insulates(IfcRecord part, List<IfcRecord> parts) {
+    return isInsulant(part)
+        || (haveName(List.of(part), Words::isRubber) && haveName(parts, MaterialLayers::isMetal));
   }
 
-  private static boolean isRubber(IfcRecord part) {
-    for (String name : names(part)) {
-      if (name != null && Words.isRubber(name)) {
-        return true;
+  private static boolean isMetal(String name) {
+    return PipeMaterial.in(name).filter(PipeMaterial::isMetal).isPresent();
+  }
+
+  private static boolean haveName(List<IfcRecord> parts, Predicate<String> meant) {
+    for (IfcRecord part : parts) {
+      for (String name : names(part)) {
+        if (name != null && meant.test(name)) {
+          return true;
+        }
       }
     }
     return false;

@@ -37,7 +37,7 @@ public enum PipeMaterial {
 
   /** True unless it is a plastic. */
   public boolean isMetal() {
-    return compareTo(PLASTIC_IN_PRESSURE) < 0;
+    return this != PLASTIC_IN_PRESSURE && this != PLASTIC_DRAIN && this != PLASTIC;
   }
 
   /** The material that a file of this package calls so. */
